@@ -1,0 +1,25 @@
+# Warnings are errors; ccache and precompiled headers keep two cores bearable.
+add_compile_options(-Wall -Wextra -Wpedantic -Wshadow -Wnon-virtual-dtor -Werror
+                    -Wno-error=deprecated-declarations)
+
+if(CMAKE_CXX_COMPILER_ID STREQUAL "GNU")
+  # GCC 12 reports false overflows from inside its own <string> and <vector> when optimising.
+  add_compile_options(-Wno-error=restrict -Wno-error=array-bounds -Wno-error=stringop-overflow
+                      -Wno-error=stringop-overread -Wno-error=maybe-uninitialized
+                      -Wno-error=dangling-pointer)
+endif()
+
+if(QUARTERTURN_SANITIZE)
+  add_compile_options(-fsanitize=address,undefined -fno-sanitize-recover=all
+                      -fno-omit-frame-pointer -O1 -g1)
+  add_link_options(-fsanitize=address,undefined)
+endif()
+
+find_program(CCACHE ccache)
+if(CCACHE)
+  # Without these, ccache refuses every file that includes a precompiled header.
+  set(CMAKE_CXX_COMPILER_LAUNCHER
+      ${CMAKE_COMMAND} -E env
+      CCACHE_SLOPPINESS=pch_defines,time_macros,include_file_mtime,include_file_ctime ${CCACHE})
+  add_compile_options($<$<CXX_COMPILER_ID:GNU>:-fpch-preprocess>)
+endif()

@@ -1,0 +1,72 @@
+#pragma once
+// The one way to the disk for everything that is written. It must be possible to pull the power at
+// any instant: a file appears under its own name only when all of it is on the disk, so writes go
+// write, sync, rename, sync the folder. Every call is virtual so that a test can make each of them
+// fail; nothing else in the house calls the operating system to write.
+
+#include <cstddef>
+#include <cstdint>
+#include <filesystem>
+#include <functional>
+#include <memory>
+#include <span>
+#include <stdexcept>
+#include <string>
+#include <vector>
+
+namespace quarterturn {
+
+using Path = std::filesystem::path;
+using Bytes = std::vector<std::byte>;
+
+// A file could not be read or written. what() is a sentence that names the file and the next step.
+class DiskError : public std::runtime_error {
+  public:
+    DiskError(const std::string& sentence, Path file, int error_number)
+        : std::runtime_error(sentence), file_(std::move(file)), error_number_(error_number) {}
+
+    const Path& file() const { return file_; }
+    int error_number() const { return error_number_; }
+    bool disk_full() const;
+
+  private:
+    Path file_;
+    int error_number_;
+};
+
+struct FileState {
+    std::int64_t bytes = 0;
+    std::int64_t modified_ns = 0;  // since the Unix epoch
+    bool regular = false;          // a plain file: no folder, pipe or device
+};
+
+// All functions throw DiskError. Paths may hold any bytes.
+class FileSystem {
+  public:
+    virtual ~FileSystem() = default;
+
+    virtual FileState state(const Path& file) = 0;  // follows links
+    virtual bool exists(const Path& file) = 0;
+    virtual Bytes read(const Path& file, std::int64_t most_bytes) = 0;
+    // Reads past the page cache where the system lets us, so that it is the disk that answers.
+    virtual Bytes read_back(const Path& file) = 0;
+    // Creates the file with mode 0600; refuses to overwrite.
+    virtual void write_new(const Path& file, std::span<const std::byte> bytes) = 0;
+    virtual void sync_file(const Path& file) = 0;
+    virtual void sync_folder(const Path& folder) = 0;
+    virtual void rename_new(const Path& from, const Path& to) = 0;      // never overwrites
+    virtual void rename_over(const Path& from, const Path& to) = 0;     // replaces `to`
+    virtual void link_new(const Path& existing, const Path& name) = 0;  // never overwrites
+    virtual void remove(const Path& file) = 0;
+    virtual void remove_empty_folder(const Path& folder) = 0;
+    virtual void make_folders(const Path& folder) = 0;  // mode 0700
+    virtual std::vector<Path> list(const Path& folder) = 0;  // sorted by name
+    virtual std::int64_t free_bytes(const Path& folder) = 0;
+};
+
+FileSystem& real_file_system();
+
+// Writes `bytes` so that `file` is, at any instant, either what it was or all of the new.
+void replace_file(FileSystem& disk, const Path& file, std::span<const std::byte> bytes);
+
+}  // namespace quarterturn

@@ -1,0 +1,32 @@
+#pragma once
+// Finding the head and the way the face looks.
+
+#include <memory>
+#include <opencv2/core.hpp>
+#include <optional>
+
+#include "indexer/record/photo.h"
+
+namespace quarterturn {
+
+// Viola and Jones (2001), as OpenCV's cascades. Holds the cascades; one for each thread.
+class HeadFinder {
+  public:
+    // Throws std::runtime_error naming the missing cascade file (package opencv-data).
+    HeadFinder();
+    ~HeadFinder();
+    HeadFinder(HeadFinder&&) noexcept;
+    HeadFinder& operator=(HeadFinder&&) noexcept;
+
+    HeadSigns signs(const cv::Mat& bgr);
+
+    // The head with its hair, in pixels of `bgr`: from the face or profile where one shows, else by
+    // separating head and hair from the background. Nothing when neither is sure.
+    std::optional<cv::Rect> head(const cv::Mat& bgr);
+
+  private:
+    struct Cascades;
+    std::unique_ptr<Cascades> cascades_;
+};
+
+}  // namespace quarterturn

@@ -1,0 +1,53 @@
+#pragma once
+// Bringing photos in: each file is read once, and the same bytes are hashed, copied, checked,
+// decoded small and measured. A copy waits in incoming/ under a temporary name until it is synced
+// and has been read back equal; then it is renamed, and the records of a batch are written in one
+// transaction. Originals are only ever read. Memory is bounded by what a few photos take, however
+// many there are.
+
+#include <chrono>
+#include <cstdint>
+#include <functional>
+#include <optional>
+#include <stop_token>
+#include <string>
+#include <vector>
+
+#include "indexer/image/decode.h"
+#include "indexer/store/library.h"
+
+namespace quarterturn {
+
+struct ImportProgress {
+    std::int64_t done = 0;   // files looked at, whatever came of them
+    std::int64_t total = 0;  // files found
+    Path file;               // the one at hand
+    std::optional<std::chrono::seconds> left;
+};
+
+struct RefusedFile {
+    Path file;
+    std::string reason;  // a sentence: what is wrong and what to do next
+
+    bool operator==(const RefusedFile&) const = default;
+};
+
+struct ImportReport {
+    std::vector<PhotoId> imported;       // in the order of their moments
+    std::vector<Path> already_here;      // the same bytes, under whatever name
+    std::vector<Path> left_alone;        // videos and other files
+    std::vector<RefusedFile> refused;
+    bool stopped = false;                // she stopped it; what was done is kept
+};
+
+struct ImportWishes {
+    std::vector<Path> sources;  // folders, walked whole, and single files
+    std::function<void(const ImportProgress&)> progress;  // called from the calling thread
+    std::stop_token stop;
+};
+
+// Throws DiskError when the library itself cannot be written (a full disk) after what was whole has
+// been recorded; StoreError from the records.
+ImportReport import_photos(Library& library, Decoder& decoder, const ImportWishes& wishes);
+
+}  // namespace quarterturn

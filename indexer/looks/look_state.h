@@ -1,0 +1,29 @@
+#pragma once
+// All that is known of a look, gathered from the records and judged by the rules.
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "indexer/rules/coverage.h"
+#include "indexer/rules/recipe_check.h"
+#include "indexer/store/library.h"
+
+namespace quarterturn {
+
+struct LookState {
+    Look look;
+    Client client;
+    std::optional<Wedding> wedding;
+    std::vector<Photo> photos;  // those that count for the look
+    CoverageReport coverage;
+    std::optional<RecipeRevision> recipe;
+    std::vector<RecipeFinding> recipe_findings;
+    std::optional<SignOff> sign_off;          // when one stands
+    std::vector<std::string> changes_since;   // since that sign-off
+};
+
+// Throws StoreError when there is no such look.
+LookState look_state(Library& library, LookId look);
+
+}  // namespace quarterturn

@@ -1,0 +1,46 @@
+#pragma once
+// The shot list of a look against its photos, line by line.
+//
+// A photo tagged with the look counts for its stage and angle. A before photo that carries no look
+// counts for every look its sitting worked on: hair is brushed out once, before the first look.
+
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "indexer/record/people.h"
+#include "indexer/record/photo.h"
+#include "indexer/record/shot_list.h"
+
+namespace quarterturn {
+
+struct CoverageLine {
+    ShotLine wanted;
+    Coverage verdict = Coverage::missing;
+    std::optional<PhotoId> photo;  // the one that stands for the line: usable first, then sharpest
+    std::vector<Flaw> flaws;       // of that photo, when the line is weak
+    std::string waived_because;
+
+    bool operator==(const CoverageLine&) const = default;
+};
+
+struct CoverageReport {
+    std::vector<CoverageLine> lines;  // in the order of the shot list
+    bool complete = false;            // every required line is covered or waived
+    std::string next_shot;            // one sentence: what to shoot next; what to say when complete
+
+    bool operator==(const CoverageReport&) const = default;
+};
+
+// Whether a photo can stand for a line: no flaw, or accepted by the stylist with a reason.
+bool usable(const Photo& photo);
+
+// Whether the photo counts for this look at all (see the head of this file).
+bool counts_for(const Photo& photo, const Look& look);
+
+// `photos` may hold photos of other looks; they are passed over.
+CoverageReport judge_coverage(const Look& look, const ShotList& shot_list,
+                              std::span<const Photo> photos, std::span<const Waiver> waivers);
+
+}  // namespace quarterturn

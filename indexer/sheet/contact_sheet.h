@@ -1,0 +1,24 @@
+#pragma once
+// Contact sheets: the photos of a look by angle, or every frame of a sitting.
+
+#include "indexer/image/decode.h"
+#include "indexer/looks/look_state.h"
+#include "indexer/sheet/page.h"
+
+namespace quarterturn {
+
+struct SheetWishes {
+    Paper paper = Paper::a4;
+    bool during = false;  // a row for during as well as before and after
+};
+
+// Columns left, front, right, back; rows before, (during,) after; further angles below; the recipe
+// in short at the foot. Photos are cropped to a common head size where the head is found and
+// otherwise whole. Throws StoreError when there is no such look.
+Document contact_sheet(Library& library, Decoder& decoder, TextRuler& ruler, LookId look,
+                       const SheetWishes& wishes);
+
+// Every photo of the sitting in the order of time, as many to a page as can be read.
+Document sitting_sheet(Library& library, TextRuler& ruler, SittingId sitting, Paper paper);
+
+}  // namespace quarterturn

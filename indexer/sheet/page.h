@@ -1,0 +1,97 @@
+#pragma once
+// A page is data first: boxes in millimetres from the top left, holding photos, text and marks. One
+// painter (ui/painter) draws any page, to PDF, pixels, screen or printer.
+
+#include <array>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "indexer/disk/file_system.h"
+#include "indexer/record/words.h"
+
+namespace quarterturn {
+
+enum class Paper { a3, a4, a5, letter };  // ISO 216; US Letter 8.5 × 11 in
+
+struct Size {
+    double width = 0;
+    double height = 0;
+};
+
+// Millimetres, landscape when asked for.
+Size paper_size(Paper paper, bool landscape);
+std::optional<Paper> parse_paper(std::string_view text);
+
+struct Box {
+    double x = 0;
+    double y = 0;
+    double width = 0;
+    double height = 0;
+};
+
+enum class Align { left, centre, right };
+
+struct TextItem {
+    Box box;  // wrapped inside; what does not fit is cut with an ellipsis
+    std::string text;  // UTF-8, any script
+    double points = 9;
+    bool bold = false;
+    Align align = Align::left;
+};
+
+// The part of the picture that is shown, in shares of its upright width and height.
+struct Part {
+    double x = 0;
+    double y = 0;
+    double width = 1;
+    double height = 1;
+};
+
+struct PhotoItem {
+    Box box;  // filled by the part, centred, never stretched
+    Path file;
+    int orientation = 1;     // EXIF, still to be applied
+    bool mirrored = false;   // taken in a mirror: turned the right way round when drawn
+    Part part;
+    std::string described;   // in words, for those who cannot see it
+};
+
+// An empty frame for a shot that is missing.
+struct FrameItem {
+    Box box;
+    std::string text;
+};
+
+// The small coverage ring: the four quarters in the order left, front, right, back.
+struct RingItem {
+    Box box;
+    std::array<Coverage, 4> quarters{};
+};
+
+struct RuleItem {  // a thin line
+    double x1 = 0, y1 = 0, x2 = 0, y2 = 0;
+};
+
+using PageItem = std::variant<TextItem, PhotoItem, FrameItem, RingItem, RuleItem>;
+
+struct Page {
+    Size size;
+    std::vector<PageItem> items;
+};
+
+struct Document {
+    std::string title;
+    std::vector<Page> pages;
+};
+
+// How high a text stands when wrapped to a width: asked of whoever will draw it.
+class TextRuler {
+  public:
+    virtual ~TextRuler() = default;
+    virtual double height_mm(const std::string& text, double points, bool bold,
+                             double width_mm) = 0;
+};
+
+}  // namespace quarterturn

@@ -1,0 +1,45 @@
+#pragma once
+// Every change of tags or clock shifts is one action, kept in the library file, that can be undone
+// and done again, also after a restart. A new action after an undo drops what was undone.
+
+#include <chrono>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "indexer/record/photo.h"
+#include "indexer/store/database.h"
+
+namespace quarterturn {
+
+struct TagChange {
+    PhotoId photo;
+    Tags tags;  // as they are to be
+};
+
+struct ShiftChange {
+    DeviceId device;
+    std::chrono::seconds shift{0};  // as it is to be; the device's photos' moments follow
+};
+
+struct Change {
+    std::string said;  // "tagged 12 photos left"
+    std::vector<TagChange> tags;
+    std::vector<ShiftChange> shifts;
+};
+
+class History {
+  public:
+    explicit History(Database& database) : database_(&database) {}
+
+    // Applies all of it in one transaction. Tags that are as they were are left out; a change with
+    // nothing in it makes no action. Throws StoreError for a photo or device that is not there.
+    void apply(const Change& change);
+    std::optional<std::string> undo();  // what was undone, or nothing when there is nothing
+    std::optional<std::string> redo();
+
+  private:
+    Database* database_;
+};
+
+}  // namespace quarterturn

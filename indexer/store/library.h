@@ -1,0 +1,55 @@
+#pragma once
+// A library is a folder she can see: photos/<year>/<date> <client> <kind>/<original name>, readable
+// without the program; records.sqlite; cache/, which can be deleted and is made again; incoming/,
+// where files wait under a temporary name until they are whole.
+
+#include "indexer/disk/file_system.h"
+#include "indexer/store/client_table.h"
+#include "indexer/store/device_table.h"
+#include "indexer/store/history.h"
+#include "indexer/store/look_table.h"
+#include "indexer/store/photo_table.h"
+#include "indexer/store/recipe_table.h"
+#include "indexer/store/seen_table.h"
+#include "indexer/store/settings_table.h"
+#include "indexer/store/sign_off_table.h"
+#include "indexer/store/sitting_table.h"
+#include "indexer/store/wedding_table.h"
+
+namespace quarterturn {
+
+class Library {
+  public:
+    // Makes a library in a new or empty folder. Throws StoreError when something is there already.
+    static Library create(const Path& folder, FileSystem& disk = real_file_system());
+    // Throws StoreError when the folder is no library, or from a newer version.
+    static Library open(const Path& folder, FileSystem& disk = real_file_system());
+
+    const Path& folder() const { return folder_; }
+    Path photo_file(const Photo& photo) const { return folder_ / photo.file.path; }
+    Path cache_folder() const { return folder_ / "cache"; }
+    Path incoming_folder() const { return folder_ / "incoming"; }
+    FileSystem& disk() { return *disk_; }
+    Database& database() { return *database_; }
+
+    ClientTable clients() { return ClientTable{*database_}; }
+    WeddingTable weddings() { return WeddingTable{*database_}; }
+    SittingTable sittings() { return SittingTable{*database_}; }
+    LookTable looks() { return LookTable{*database_}; }
+    RecipeTable recipes() { return RecipeTable{*database_}; }
+    DeviceTable devices() { return DeviceTable{*database_}; }
+    PhotoTable photos() { return PhotoTable{*database_}; }
+    History history() { return History{*database_}; }
+    SignOffTable sign_offs() { return SignOffTable{*database_}; }
+    SeenTable seen() { return SeenTable{*database_}; }
+    SettingsTable settings() { return SettingsTable{*database_}; }
+
+  private:
+    Library(Path folder, FileSystem& disk);
+
+    Path folder_;
+    FileSystem* disk_;
+    std::unique_ptr<Database> database_;
+};
+
+}  // namespace quarterturn

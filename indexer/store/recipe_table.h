@@ -1,0 +1,42 @@
+#pragma once
+// Recipes: each saved change of a look's recipe is a revision.
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "indexer/record/id.h"
+#include "indexer/record/recipe.h"
+#include "indexer/record/time.h"
+#include "indexer/store/database.h"
+
+namespace quarterturn {
+
+struct RecipeRevision {
+    RevisionId id;
+    int number = 1;  // counts from 1 within the look
+    LocalTime saved_at{};
+    Recipe recipe;
+};
+
+class RecipeTable {
+  public:
+    explicit RecipeTable(Database& database) : database_(&database) {}
+
+    // A recipe equal to the current one makes no new revision; answers the current one's id.
+    RevisionId save(LookId look, const Recipe& recipe, LocalTime now);
+    std::optional<RecipeRevision> current(LookId look);
+    std::vector<RecipeRevision> revisions(LookId look);  // oldest first
+
+  private:
+    Database* database_;
+};
+
+// Canonical: keys sorted, no white space, UTF-8, every field present. Its SHA-256 seals a recipe.
+std::string recipe_json(const Recipe& recipe);
+// Fields that are absent are empty. Throws StoreError naming the field that has a wrong shape and
+// any field that is not known.
+Recipe parse_recipe_json(std::string_view json);
+
+}  // namespace quarterturn

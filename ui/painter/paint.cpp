@@ -1,0 +1,1 @@
+#include "ui/painter/paint.h"

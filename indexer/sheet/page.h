@@ -3,8 +3,10 @@
 // painter (ui/painter) draws any page, to PDF, pixels, screen or printer.
 
 #include <array>
+#include <opencv2/core.hpp>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <variant>
 #include <vector>
 
@@ -31,14 +33,17 @@ struct Box {
     double height = 0;
 };
 
-enum class Align { left, centre, right };
+// start: left for text that runs to the right, right for text that runs to the left.
+enum class Align { left, centre, right, start };
+enum class Tone { ink, soft, accent };
 
 struct TextItem {
-    Box box;  // wrapped inside; what does not fit is cut with an ellipsis
+    Box box;           // wrapped inside; what does not fit is cut with an ellipsis
     std::string text;  // UTF-8, any script
     double points = 9;
     bool bold = false;
     Align align = Align::left;
+    Tone tone = Tone::ink;
 };
 
 // The part of the picture that is shown, in shares of its upright width and height.
@@ -52,10 +57,13 @@ struct Part {
 struct PhotoItem {
     Box box;  // filled by the part, centred, never stretched
     Path file;
-    int orientation = 1;     // EXIF, still to be applied
-    bool mirrored = false;   // taken in a mirror: turned the right way round when drawn
-    Part part;
-    std::string described;   // in words, for those who cannot see it
+    int orientation = 1;    // EXIF, still to be applied
+    bool mirrored = false;  // taken in a mirror: turned the right way round when drawn
+    Part part;              // of the picture the right way round
+    std::string described;  // in words, for those who cannot see it
+    // Decoded already while laying out: upright, not yet turned. Drawn when it has pixels enough
+    // for the box, else the file is read again. Empty when nobody has decoded it.
+    cv::Mat picture;
 };
 
 // An empty frame for a shot that is missing.
@@ -74,7 +82,13 @@ struct RuleItem {  // a thin line
     double x1 = 0, y1 = 0, x2 = 0, y2 = 0;
 };
 
-using PageItem = std::variant<TextItem, PhotoItem, FrameItem, RingItem, RuleItem>;
+// A tinted ground; items that follow stand on it. A caution carries a mark besides its tint.
+struct PanelItem {
+    Box box;
+    bool caution = false;
+};
+
+using PageItem = std::variant<TextItem, PhotoItem, FrameItem, RingItem, RuleItem, PanelItem>;
 
 struct Page {
     Size size;

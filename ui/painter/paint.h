@@ -1,8 +1,10 @@
 #pragma once
 // Draws a document's pages with Qt. A QGuiApplication must exist. Photos are decoded no larger than
-// they are drawn. All functions throw DiskError.
+// they are drawn. A photo that cannot be read or decoded leaves a frame that says so, and the rest
+// goes on; what cannot be written throws DiskError.
 
 #include <memory>
+#include <string>
 #include <vector>
 
 #include "indexer/disk/file_system.h"
@@ -15,12 +17,17 @@ inline constexpr int print_dpi = 300;
 
 std::unique_ptr<TextRuler> make_text_ruler();
 
+struct Written {
+    std::vector<Path> files;
+    std::vector<std::string> problems;  // a sentence for each photo that could not be shown
+};
+
 // Real text, pictures at print_dpi, sRGB.
-void write_pdf(const Document& document, Decoder& decoder, FileSystem& disk, const Path& file);
+Written write_pdf(const Document& document, Decoder& decoder, FileSystem& disk, const Path& file);
 
 // PNG or JPEG by the file's ending; from the second page on, "-2", "-3" … is put before the ending.
-// Answers the files that were written.
-std::vector<Path> write_pictures(const Document& document, Decoder& decoder, FileSystem& disk,
-                                 const Path& file);
+// 300 dots per inch, tagged sRGB.
+Written write_pictures(const Document& document, Decoder& decoder, FileSystem& disk,
+                       const Path& file);
 
 }  // namespace quarterturn

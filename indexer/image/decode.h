@@ -24,11 +24,11 @@ struct DecodeRequest {
 };
 
 struct Decoded {
-    cv::Mat bgr;          // CV_8UC3, sRGB, upright; empty when refused
-    int full_width = 0;   // of the whole picture, seen upright
+    cv::Mat bgr;         // CV_8UC3, sRGB, upright; empty when refused
+    int full_width = 0;  // of the whole picture, seen upright
     int full_height = 0;
     int orientation_applied = 1;  // what was applied from the request; 1 for HEIF
-    std::string refused;  // why there is no picture, in plain words without the file's name
+    std::string refused;          // why there is no picture, in plain words without the file's name
 
     bool ok() const { return refused.empty(); }
 };

@@ -17,11 +17,11 @@ struct FileMetadata {
     std::string make;
     std::string model;
     std::string serial;
-    int orientation = 1;                // EXIF 0x0112; 1 when absent or out of range
-    int width = 0;                      // as stored, not turned; 0 when the file does not say
+    int orientation = 1;  // EXIF 0x0112; 1 when absent or out of range
+    int width = 0;        // as stored, not turned; 0 when the file does not say
     int height = 0;
     std::vector<std::string> keywords;  // XMP dc:subject and IPTC keywords
-    std::string unreadable;             // a sentence when the metadata is damaged; the rest is empty
+    std::string unreadable;  // a sentence when the metadata is damaged; the rest is empty
 };
 
 // Does not throw for bad bytes. Safe to use from several threads at once.

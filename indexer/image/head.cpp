@@ -1,0 +1,100 @@
+#include "indexer/image/head.h"
+
+#include <algorithm>
+#include <opencv2/imgproc.hpp>
+#include <opencv2/objdetect.hpp>
+#include <stdexcept>
+#include <string>
+#include <vector>
+
+namespace quarterturn {
+namespace {
+
+constexpr int search_edge = 512;
+
+cv::CascadeClassifier load(const std::string& name) {
+    const std::string file = "/usr/share/opencv4/haarcascades/" + name;
+    cv::CascadeClassifier cascade;
+    if (!cascade.load(file)) {
+        throw std::runtime_error("The face finder needs " + file +
+                                 ", which is missing. Install the package opencv-data.");
+    }
+    return cascade;
+}
+
+// Grey, evened out, with a long edge of `search_edge` or less.
+struct SearchPicture {
+    cv::Mat grey;
+    double scale = 1;  // pixels here for one pixel of the picture it was made from
+};
+
+SearchPicture make_search_picture(const cv::Mat& bgr) {
+    SearchPicture picture;
+    picture.scale = std::min(1.0, static_cast<double>(search_edge) / std::max(bgr.cols, bgr.rows));
+    cv::cvtColor(bgr, picture.grey, cv::COLOR_BGR2GRAY);
+    cv::resize(picture.grey, picture.grey, {}, picture.scale, picture.scale, cv::INTER_AREA);
+    cv::equalizeHist(picture.grey, picture.grey);
+    return picture;
+}
+
+std::optional<cv::Rect> largest(cv::CascadeClassifier& cascade, const cv::Mat& grey) {
+    // A head that a stylist photographs fills a good part of the picture.
+    const int least = std::min(grey.cols, grey.rows) / 6;
+    std::vector<cv::Rect> found;
+    cascade.detectMultiScale(grey, found, 1.1, 4, 0, {least, least});
+    if (found.empty()) return std::nullopt;
+    return *std::ranges::max_element(found, {}, [](const cv::Rect& face) { return face.area(); });
+}
+
+cv::Rect flipped(const cv::Rect& area, int width) {
+    return {width - area.x - area.width, area.y, area.width, area.height};
+}
+
+}  // namespace
+
+struct HeadFinder::Cascades {
+    cv::CascadeClassifier frontal = load("haarcascade_frontalface_alt2.xml");
+    cv::CascadeClassifier profile = load("haarcascade_profileface.xml");
+
+    struct Faces {
+        std::optional<cv::Rect> frontal;
+        std::optional<cv::Rect> to_left;
+        std::optional<cv::Rect> to_right;
+    };
+
+    // The profile cascade knows faces that look to the viewer's left; the others are found flipped.
+    Faces find(const cv::Mat& grey) {
+        cv::Mat turned_round;
+        cv::flip(grey, turned_round, 1);
+        Faces faces{largest(frontal, grey), largest(profile, grey), largest(profile, turned_round)};
+        if (faces.to_right) faces.to_right = flipped(*faces.to_right, grey.cols);
+        return faces;
+    }
+};
+
+HeadFinder::HeadFinder() : cascades_(std::make_unique<Cascades>()) {}
+HeadFinder::~HeadFinder() = default;
+HeadFinder::HeadFinder(HeadFinder&&) noexcept = default;
+HeadFinder& HeadFinder::operator=(HeadFinder&&) noexcept = default;
+
+HeadSigns HeadFinder::signs(const cv::Mat& bgr) {
+    const auto faces = cascades_->find(make_search_picture(bgr).grey);
+    return {faces.frontal.has_value(), faces.to_left.has_value(), faces.to_right.has_value()};
+}
+
+std::optional<cv::Rect> HeadFinder::head(const cv::Mat& bgr) {
+    const SearchPicture picture = make_search_picture(bgr);
+    const auto faces = cascades_->find(picture.grey);
+    const auto face = faces.frontal   ? faces.frontal
+                      : faces.to_left ? faces.to_left
+                                      : faces.to_right;
+    if (!face) return std::nullopt;
+    // Proportions of a head to the square that the cascades draw: common practice.
+    const cv::Rect2d head(face->x - 0.25 * face->width, face->y - 0.45 * face->height,
+                          1.5 * face->width, 1.7 * face->height);
+    const cv::Rect whole(cvRound(head.x / picture.scale), cvRound(head.y / picture.scale),
+                         cvRound(head.width / picture.scale), cvRound(head.height / picture.scale));
+    return whole & cv::Rect({0, 0}, bgr.size());
+}
+
+}  // namespace quarterturn

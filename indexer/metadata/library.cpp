@@ -1,0 +1,36 @@
+#include "indexer/metadata/library.h"
+
+#include <mutex>
+
+namespace quarterturn {
+namespace {
+
+void lock_xmp(void* mutex, bool lock) {
+    auto& held = *static_cast<std::recursive_mutex*>(mutex);
+    lock ? held.lock() : held.unlock();
+}
+
+// The XMP parser lives as long as the process, and so does its lock.
+void set_up_once() {
+    static std::recursive_mutex xmp_mutex;
+    static const bool done = [] {
+        Exiv2::LogMsg::setLevel(Exiv2::LogMsg::mute);
+        Exiv2::enableBMFF(true);
+        return Exiv2::XmpParser::initialize(lock_xmp, &xmp_mutex);
+    }();
+    static_cast<void>(done);
+}
+
+}  // namespace
+
+std::unique_ptr<Exiv2::Image> open_image(std::span<const std::byte> bytes) {
+    set_up_once();
+    std::unique_ptr<Exiv2::Image> image(
+        Exiv2::ImageFactory::open(reinterpret_cast<const Exiv2::byte*>(bytes.data()),
+                                  static_cast<long>(bytes.size()))
+            .release());
+    image->readMetadata();
+    return image;
+}
+
+}  // namespace quarterturn

@@ -123,11 +123,11 @@ std::string change_text(int shift) {
     return "with " + shift_size_text(minutes{shift}) + (shift > 0 ? " added" : " taken off");
 }
 
-ClockShift proposal(const Case& at_hand, int shift, const std::string& evidence) {
+ClockShift proposal(const Case& at_hand, int shift, const std::string& evidence = {}) {
     const int fit_then = static_cast<int>(at_hand.fits.at(shift));
     const std::string because = "As it is, " + today_text(at_hand) + "; " + change_text(shift) +
                                 ", " + count_text(fit_then, at_hand.photos()) + " do" + evidence +
-                                ".";
+                                ". Two photos of one moment by two devices would tell it exactly.";
     return {at_hand.device, minutes{shift}, because, at_hand.photos(), at_hand.fit_now, fit_then};
 }
 
@@ -182,7 +182,7 @@ std::optional<ClockShift> judge_alone(const Case& at_hand) {
     const auto runs = runs_that_fit(at_hand);
     if (runs.size() != 1) return std::nullopt;
     const int shift = smallest_hour(runs.front()).value_or(smallest_shift(runs.front()));
-    return proposal(at_hand, shift, "; no other device tells it to the minute");
+    return proposal(at_hand, shift);
 }
 
 double share_fitting(const DevicePhotos& device, const SittingHours& hours) {

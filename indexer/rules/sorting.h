@@ -46,7 +46,7 @@ struct DevicePhotos {
 struct ClockShift {
     DeviceId device;
     std::chrono::seconds shift{0};  // to be added to the device's own times, in place of today's
-    std::string because;            // one sentence to show her
+    std::string because;            // a sentence or two to show her
     int photos = 0;                 // of the device
     int fit_now = 0;                // how many of them lie in a sitting's hours today
     int fit_then = 0;               // and how many with the shift
@@ -56,8 +56,9 @@ struct ClockShift {
 // are two ways to know a shift, both on whole minutes:
 //
 // - From other devices: when most photos of the device come to stand beside photos of others in the
-//   same sitting. Up to 26 hours, the furthest that two places' clocks differ. A few strays may
-//   stay outside (at most one in ten).
+//   same sitting. Right to a few minutes, since she may always raise the one after the other. Up to
+//   26 hours, the furthest that two places' clocks differ. A few strays may stay outside (at most
+//   one in ten).
 // - Without others: only when none of its photos fit today and all fit one place; then a whole
 //   hour where one fits (another time zone, summer time), else the smallest shift that fits. Up to
 //   14 hours. Some that fit and some that do not may as well mean that the hours of the sitting

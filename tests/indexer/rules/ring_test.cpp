@@ -1,0 +1,45 @@
+#include "indexer/rules/ring.h"
+
+namespace quarterturn {
+namespace {
+
+CoverageLine line(Stage stage, Angle angle, Coverage verdict, Need need = Need::required) {
+    return {.wanted = {{stage, angle}, need}, .verdict = verdict};
+}
+
+TEST(Ring, AQuarterStandsAsItsWorstRequiredLine) {
+    CoverageReport report;
+    report.lines = {line(Stage::before, Angle::left, Coverage::covered),
+                    line(Stage::after, Angle::left, Coverage::covered),
+                    line(Stage::before, Angle::front, Coverage::weak),
+                    line(Stage::after, Angle::front, Coverage::covered),
+                    line(Stage::before, Angle::right, Coverage::weak),
+                    line(Stage::after, Angle::right, Coverage::missing),
+                    line(Stage::before, Angle::back, Coverage::waived),
+                    line(Stage::after, Angle::back, Coverage::covered)};
+    const std::array expected{Coverage::covered, Coverage::weak, Coverage::missing,
+                              Coverage::waived};
+    EXPECT_EQ(ring_quarters(report), expected);
+}
+
+TEST(Ring, NiceToHaveCountsOnlyWhereNothingIsRequired) {
+    CoverageReport report;
+    report.lines = {line(Stage::after, Angle::left, Coverage::covered),
+                    line(Stage::during, Angle::left, Coverage::missing, Need::nice_to_have),
+                    line(Stage::after, Angle::front, Coverage::missing, Need::nice_to_have)};
+    const std::array expected{Coverage::covered, Coverage::missing, Coverage::waived,
+                              Coverage::waived};
+    EXPECT_EQ(ring_quarters(report), expected);
+}
+
+TEST(Ring, FurtherAnglesAreNoQuarters) {
+    CoverageReport report;
+    for (const Angle angle : quarter_angles)
+        report.lines.push_back(line(Stage::after, angle, Coverage::covered));
+    report.lines.push_back(line(Stage::after, Angle::crown, Coverage::missing));
+    const auto quarters = ring_quarters(report);
+    EXPECT_EQ(std::count(quarters.begin(), quarters.end(), Coverage::covered), 4);
+}
+
+}  // namespace
+}  // namespace quarterturn

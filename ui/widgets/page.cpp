@@ -1,0 +1,34 @@
+#include "ui/widgets/page.h"
+
+#include "ui/theme/theme.h"
+
+namespace quarterturn {
+namespace {
+
+constexpr int widest_steps = 270;  // about 1080 px at normal text size
+
+}  // namespace
+
+Page make_scrolling_page() {
+    auto* scroll = new QScrollArea;
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    auto* ground = new QWidget;
+    ground->setProperty("kind", QStringLiteral("page"));
+    auto* middle = new QHBoxLayout(ground);
+    middle->setContentsMargins(space(8), space(6), space(8), space(8));
+    auto* content = new QWidget;
+    content->setMaximumWidth(space(widest_steps));
+    auto* column = new QVBoxLayout(content);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(space(4));
+    middle->addStretch(1);
+    middle->addWidget(content, 1000);
+    middle->addStretch(1);
+    scroll->setWidget(ground);
+    return {scroll, column};
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,16 @@
+#pragma once
+
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+namespace quarterturn {
+
+// A page that scrolls down when it is long. Its column is no wider than one reads easily and stands
+// in the middle of a wide window.
+struct Page {
+    QScrollArea* scroll;
+    QVBoxLayout* column;
+};
+Page make_scrolling_page();
+
+}  // namespace quarterturn

@@ -1,0 +1,100 @@
+#include "ui/widgets/parts.h"
+
+#include <QVariant>
+
+#include "ui/theme/theme.h"
+
+namespace quarterturn {
+namespace {
+
+const char* const kind_property = "kind";
+
+QLabel* make_label(const QString& text, TextRole role) {
+    auto* label = new QLabel(text);
+    label->setFont(text_font(role));
+    label->setTextFormat(Qt::PlainText);
+    label->setWordWrap(true);
+    label->setMinimumWidth(1);
+    return label;
+}
+
+QPushButton* make_kind_of_button(const QString& text, const QString& kind) {
+    auto* button = make_button(text);
+    button->setProperty(kind_property, kind);
+    return button;
+}
+
+}  // namespace
+
+QLabel* make_title(const QString& text) {
+    return make_label(text, TextRole::title);
+}
+QLabel* make_heading(const QString& text) {
+    return make_label(text, TextRole::heading);
+}
+QLabel* make_text(const QString& text) {
+    return make_label(text, TextRole::body);
+}
+
+QLabel* make_quiet(const QString& text) {
+    QLabel* label = make_label(text, TextRole::body);
+    label->setProperty(kind_property, QStringLiteral("quiet"));
+    return label;
+}
+
+QPushButton* make_button(const QString& text) {
+    auto* button = new QPushButton(text);
+    button->setAutoDefault(false);
+    button->setCursor(Qt::PointingHandCursor);
+    return button;
+}
+
+QPushButton* make_next_button(const QString& text) {
+    return make_kind_of_button(text, QStringLiteral("next"));
+}
+
+QPushButton* make_quiet_button(const QString& text) {
+    return make_kind_of_button(text, QStringLiteral("quiet"));
+}
+
+Card make_card() {
+    auto* frame = new QFrame;
+    frame->setProperty(kind_property, QStringLiteral("card"));
+    auto* column = new QVBoxLayout(frame);
+    column->setContentsMargins(space(6), space(5), space(6), space(5));
+    column->setSpacing(space(2));
+    return {frame, column};
+}
+
+QFrame* make_hairline() {
+    auto* line = new QFrame;
+    line->setProperty(kind_property, QStringLiteral("line"));
+    return line;
+}
+
+QVBoxLayout* make_column(int steps_between) {
+    auto* column = new QVBoxLayout;
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(space(steps_between));
+    return column;
+}
+
+QHBoxLayout* make_row(int steps_between) {
+    auto* row = new QHBoxLayout;
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(space(steps_between));
+    return row;
+}
+
+void empty_layout(QLayout* layout) {
+    while (QLayoutItem* item = layout->takeAt(0)) {
+        if (item->widget()) {
+            item->widget()->hide();
+            item->widget()->deleteLater();
+        }
+        if (item->layout()) empty_layout(item->layout());
+        delete item;
+    }
+}
+
+}  // namespace quarterturn

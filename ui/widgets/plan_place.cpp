@@ -1,0 +1,101 @@
+#include "ui/widgets/plan_place.h"
+
+#include <QDragEnterEvent>
+#include <QKeyEvent>
+#include <QMimeData>
+#include <QPainter>
+
+#include "ui/theme/theme.h"
+#include "ui/widgets/photo_tile.h"
+#include "ui/widgets/words.h"
+
+namespace quarterturn {
+
+PlanPlace::PlanPlace(Angle angle, QWidget* parent) : QAbstractButton(parent), angle_(angle) {
+    setFocusPolicy(Qt::StrongFocus);
+    setAcceptDrops(true);
+    setAttribute(Qt::WA_Hover);
+    setFont(text_font(TextRole::small));
+    show_state({});
+}
+
+void PlanPlace::show_state(const PlanPlaceState& state) {
+    state_ = state;
+    state_.photo.caption = standing();
+    QStringList words{described(state_.photo)};
+    if (state.photos > 1) words << tr("%n photo(s)", nullptr, state.photos);
+    if (state.suggested) words << tr("suggested for this photo");
+    setAccessibleName(words.join(QStringLiteral(", ")));
+    setToolTip(accessibleName());
+    update();
+}
+
+QString PlanPlace::standing() const {
+    const QString angle = shown(angle_);
+    if (!state_.verdict) return angle;
+    if (*state_.verdict == Coverage::missing && state_.need == Need::nice_to_have) {
+        //: an angle that the shot list would like but does not require
+        return tr("%1, nice to have").arg(angle);
+    }
+    //: an angle and how it stands, as in "left, covered"
+    return tr("%1, %2").arg(angle, shown(*state_.verdict));
+}
+
+void PlanPlace::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    if (state_.has_photo) {
+        draw_photo(painter, rect(), state_.photo, palette(), font());
+    } else {
+        draw_empty(painter);
+    }
+    if (state_.suggested || photo_above_) {
+        painter.setRenderHint(QPainter::Antialiasing);
+        painter.setPen(QPen(accent_colour(palette()), 4, Qt::DotLine, Qt::RoundCap));
+        painter.drawRoundedRect(QRectF(rect()).adjusted(4, 4, -4, -4), 8, 8);
+    }
+    if (hasFocus()) draw_focus_ring(painter, rect(), palette());
+}
+
+void PlanPlace::draw_empty(QPainter& painter) const {
+    const bool wanted = state_.verdict && state_.need == Need::required;
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(
+        QPen(outline_colour(palette()), wanted ? 2 : 1, wanted ? Qt::SolidLine : Qt::DashLine));
+    painter.setBrush(underMouse() ? wash_colour(palette()) : card_colour(palette()));
+    painter.drawRoundedRect(QRectF(rect()).adjusted(1, 1, -1, -1), 8, 8);
+    painter.setPen(ink_colour(palette()));
+    painter.setFont(font());
+    painter.drawText(rect().adjusted(6, 6, -6, -6), Qt::AlignCenter | Qt::TextWordWrap,
+                     state_.photo.caption);
+}
+
+void PlanPlace::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Space) {
+        QAbstractButton::keyPressEvent(event);
+    } else if (event->key() == Qt::Key_Return) {
+        click();
+    } else {
+        event->ignore();
+    }
+}
+
+void PlanPlace::dragEnterEvent(QDragEnterEvent* event) {
+    if (carried_photos(*event->mimeData()).empty()) return;
+    photo_above_ = true;
+    update();
+    event->acceptProposedAction();
+}
+
+void PlanPlace::dragLeaveEvent(QDragLeaveEvent*) {
+    photo_above_ = false;
+    update();
+}
+
+void PlanPlace::dropEvent(QDropEvent* event) {
+    photo_above_ = false;
+    update();
+    event->acceptProposedAction();
+    emit dropped(carried_photos(*event->mimeData()));
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,111 @@
+#include "ui/widgets/words.h"
+
+#include <QCoreApplication>
+#include <QDate>
+#include <QLocale>
+#include <QTime>
+
+namespace quarterturn {
+namespace {
+
+// Marked here for translation, looked up by translated() below.
+[[maybe_unused]] constexpr std::array marked{QT_TRANSLATE_NOOP("words", "front"),
+                                             QT_TRANSLATE_NOOP("words", "left"),
+                                             QT_TRANSLATE_NOOP("words", "right"),
+                                             QT_TRANSLATE_NOOP("words", "back"),
+                                             QT_TRANSLATE_NOOP("words", "crown"),
+                                             QT_TRANSLATE_NOOP("words", "left three-quarter"),
+                                             QT_TRANSLATE_NOOP("words", "right three-quarter"),
+                                             QT_TRANSLATE_NOOP("words", "detail"),
+                                             QT_TRANSLATE_NOOP("words", "before"),
+                                             QT_TRANSLATE_NOOP("words", "during"),
+                                             QT_TRANSLATE_NOOP("words", "after"),
+                                             QT_TRANSLATE_NOOP("words", "consultation"),
+                                             QT_TRANSLATE_NOOP("words", "trial"),
+                                             QT_TRANSLATE_NOOP("words", "wedding day"),
+                                             QT_TRANSLATE_NOOP("words", "model shoot"),
+                                             QT_TRANSLATE_NOOP("words", "ceremony"),
+                                             QT_TRANSLATE_NOOP("words", "evening"),
+                                             QT_TRANSLATE_NOOP("words", "other"),
+                                             QT_TRANSLATE_NOOP("words", "covered"),
+                                             QT_TRANSLATE_NOOP("words", "weak"),
+                                             QT_TRANSLATE_NOOP("words", "missing"),
+                                             QT_TRANSLATE_NOOP("words", "waived"),
+                                             QT_TRANSLATE_NOOP("words", "out of focus"),
+                                             QT_TRANSLATE_NOOP("words", "moved"),
+                                             QT_TRANSLATE_NOOP("words", "too dark"),
+                                             QT_TRANSLATE_NOOP("words", "blown out"),
+                                             QT_TRANSLATE_NOOP("words", "too small")};
+
+template <class Value>
+QString translated(Value value) {
+    return QCoreApplication::translate("words", std::string(word(value)).c_str());
+}
+
+}  // namespace
+
+QString shown(Angle angle) {
+    return translated(angle);
+}
+QString shown(Stage stage) {
+    return translated(stage);
+}
+QString shown(SittingKind kind) {
+    return translated(kind);
+}
+QString shown(Worn worn) {
+    return translated(worn);
+}
+QString shown(Coverage coverage) {
+    return translated(coverage);
+}
+QString shown(Flaw flaw) {
+    return translated(flaw);
+}
+
+QString shown(Date date) {
+    return QLocale().toString(to_qdate(date), QLocale::LongFormat);
+}
+
+QString short_shown(Date date) {
+    return QLocale().toString(to_qdate(date), QStringLiteral("d MMM"));
+}
+
+QString clock_shown(LocalTime time) {
+    const auto since_midnight = time - std::chrono::floor<std::chrono::days>(time);
+    const auto milliseconds =
+        std::chrono::duration_cast<std::chrono::milliseconds>(since_midnight).count();
+    return QLocale().toString(QTime::fromMSecsSinceStartOfDay(static_cast<int>(milliseconds)),
+                              QLocale::ShortFormat);
+}
+
+QString coverage_sentence(const std::array<Coverage, 4>& quarters) {
+    QStringList parts;
+    for (std::size_t i = 0; i < quarters.size(); ++i) {
+        //: an angle and how it stands, as in "left covered"
+        parts << QCoreApplication::translate("words", "%1 %2")
+                     .arg(shown(quarter_angles[i]), shown(quarters[i]));
+    }
+    return parts.join(QStringLiteral(", "));
+}
+
+QDate to_qdate(Date date) {
+    return {static_cast<int>(date.year()), static_cast<int>(static_cast<unsigned>(date.month())),
+            static_cast<int>(static_cast<unsigned>(date.day()))};
+}
+
+Date from_qdate(const QDate& date) {
+    return std::chrono::year(date.year()) /
+           std::chrono::month(static_cast<unsigned>(date.month())) /
+           std::chrono::day(static_cast<unsigned>(date.day()));
+}
+
+QString from_utf8(std::string_view text) {
+    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
+
+std::string to_utf8(const QString& text) {
+    return text.toStdString();
+}
+
+}  // namespace quarterturn

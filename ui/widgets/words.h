@@ -1,0 +1,36 @@
+#pragma once
+// The fixed words as they stand on screen: the record's own words, through translation.
+
+#include <QDate>
+#include <QString>
+#include <QStringList>
+#include <array>
+#include <span>
+#include <string_view>
+
+#include "indexer/record/photo.h"
+#include "indexer/record/time.h"
+
+namespace quarterturn {
+
+QString shown(Angle angle);
+QString shown(Stage stage);
+QString shown(SittingKind kind);
+QString shown(Worn worn);
+QString shown(Coverage coverage);
+QString shown(Flaw flaw);
+
+QString shown(Date date);             // "Saturday, 7 November 2026", in the user's own language
+QString short_shown(Date date);       // "7 Nov"
+QString clock_shown(LocalTime time);  // "10:12", as the user's language writes it
+
+// "left covered, front missing, right covered, back weak": verdicts in the order of quarter_angles.
+QString coverage_sentence(const std::array<Coverage, 4>& quarters);
+
+QDate to_qdate(Date date);
+Date from_qdate(const QDate& date);
+
+QString from_utf8(std::string_view text);
+std::string to_utf8(const QString& text);
+
+}  // namespace quarterturn

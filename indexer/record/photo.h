@@ -28,10 +28,10 @@ struct Device {
 
 // Measured on the picture as shown (upright, sRGB), scaled to a long edge of 1024 px.
 struct Measures {
-    double focus = 0;             // variance of the Laplacian (Pech-Pacheco et al., 2000) where sharpest
-    double motion = 0;            // 0 alike in all directions … 1 sharp in one direction only
-    double mean_light = 0;        // mean luma, 0 … 1
-    double clipped_shadows = 0;   // share of pixels at the black end, 0 … 1
+    double focus = 0;       // variance of the Laplacian (Pech-Pacheco et al., 2000) where sharpest
+    double motion = 0;      // 0 alike in all directions … 1 sharp in one direction only
+    double mean_light = 0;  // mean luma, 0 … 1
+    double clipped_shadows = 0;     // share of pixels at the black end, 0 … 1
     double clipped_highlights = 0;  // share of pixels at the white end, 0 … 1
 
     bool operator==(const Measures&) const = default;
@@ -76,8 +76,8 @@ struct Tags {
 
 // What the file itself says. Sizes are in pixels, as seen upright.
 struct FileFacts {
-    std::string name;  // the original file name
-    std::string path;  // in the library, relative to its folder, '/' between parts
+    std::string name;    // the original file name
+    std::string path;    // in the library, relative to its folder, '/' between parts
     std::string sha256;  // lower-case hex
     std::int64_t bytes = 0;
     int width = 0;

@@ -9,6 +9,9 @@ namespace {
 
 using namespace std::chrono;
 
+// No place on earth is further from UTC.
+constexpr hours furthest_from_utc{14};
+
 // Reads exactly `digits` decimal digits from the front of `text` and drops them.
 std::optional<int> take_number(std::string_view& text, std::size_t digits) {
     if (text.size() < digits) return std::nullopt;
@@ -36,6 +39,11 @@ std::optional<Date> take_date(std::string_view& text) {
     if (!d) return std::nullopt;
     const Date date{year{*y}, month{static_cast<unsigned>(*m)}, day{static_cast<unsigned>(*d)}};
     return date.ok() ? std::optional{date} : std::nullopt;
+}
+
+// 64 bits of nanoseconds around 1970 hold these years whole.
+bool within_reach(Date date) {
+    return date.year() >= year{1678} && date.year() <= year{2261};
 }
 
 // What stands after the seconds' point: at least one digit; more than nine are dropped.
@@ -72,9 +80,8 @@ std::string iso_text(LocalTime time, int fraction_digits) {
     std::string result = iso_text(Date{day_start});
     result.append(text.data(), static_cast<std::size_t>(length));
     if (fraction_digits <= 0) return result;
-    const int fraction_length =
-        std::snprintf(text.data(), text.size(), "%09lld",
-                      static_cast<long long>(clock.subseconds().count()));
+    const int fraction_length = std::snprintf(text.data(), text.size(), "%09lld",
+                                              static_cast<long long>(clock.subseconds().count()));
     const std::string fraction(text.data(), static_cast<std::size_t>(fraction_length));
     return result + '.' + fraction.substr(0, static_cast<std::size_t>(fraction_digits));
 }
@@ -88,7 +95,9 @@ std::string offset_text(minutes utc_offset) {
     return {text.data(), static_cast<std::size_t>(length)};
 }
 
-std::string clock_text(LocalTime time) { return iso_text(time).substr(11, 5); }
+std::string clock_text(LocalTime time) {
+    return iso_text(time).substr(11, 5);
+}
 
 std::optional<Date> parse_date(std::string_view iso) {
     const auto date = take_date(iso);
@@ -97,7 +106,8 @@ std::optional<Date> parse_date(std::string_view iso) {
 
 std::optional<LocalTime> parse_local_time(std::string_view iso) {
     const auto date = take_date(iso);
-    if (!date || !(take_char(iso, 'T') || take_char(iso, ' '))) return std::nullopt;
+    if (!date || !within_reach(*date)) return std::nullopt;
+    if (!take_char(iso, 'T') && !take_char(iso, ' ')) return std::nullopt;
     const auto h = take_number(iso, 2);
     if (!h || *h > 23 || !take_char(iso, ':')) return std::nullopt;
     const auto m = take_number(iso, 2);
@@ -122,12 +132,14 @@ std::optional<minutes> parse_offset(std::string_view text) {
     const auto h = take_number(text, 2);
     if (!h || !take_char(text, ':')) return std::nullopt;
     const auto m = take_number(text, 2);
-    // No place on earth is further than 14 hours from UTC.
-    if (!m || *m > 59 || *h > 14 || !text.empty()) return std::nullopt;
+    if (!m || *m > 59 || !text.empty()) return std::nullopt;
     const minutes size{*h * 60 + *m};
+    if (size > furthest_from_utc) return std::nullopt;
     return behind ? -size : size;
 }
 
-Date date_of(LocalTime time) { return Date{floor<days>(time)}; }
+Date date_of(LocalTime time) {
+    return Date{floor<days>(time)};
+}
 
 }  // namespace quarterturn

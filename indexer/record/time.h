@@ -1,6 +1,6 @@
 #pragma once
-// Times as cameras and calendars write them: local wall-clock time without a zone, ISO 8601 as text.
-// A capture time keeps the fraction's digits and the offset just as the file gave them
+// Times as cameras and calendars write them: local wall-clock time without a zone, ISO 8601 as
+// text. A capture time keeps the fraction's digits and the offset just as the file gave them
 // (EXIF 2.32: DateTimeOriginal, SubSecTimeOriginal, OffsetTimeOriginal).
 
 #include <chrono>
@@ -23,14 +23,16 @@ struct CaptureTime {
 
 // "2026-11-07T10:12:03", and with fraction digits "2026-11-07T10:12:03.61".
 std::string iso_text(LocalTime time, int fraction_digits = 0);
-std::string iso_text(Date date);                          // "2026-11-07"
+std::string iso_text(Date date);                           // "2026-11-07"
 std::string offset_text(std::chrono::minutes utc_offset);  // "+01:00"
-std::string clock_text(LocalTime time);                   // "10:12"
+std::string clock_text(LocalTime time);                    // "10:12"
 
 // Each answers nothing when the text is not exactly of the form, or names no real date or time.
-std::optional<LocalTime> parse_local_time(std::string_view iso);  // seconds and fraction optional
+// Seconds and fraction are optional. Years are 1678 to 2261: what a LocalTime can hold.
+std::optional<LocalTime> parse_local_time(std::string_view iso);
 std::optional<Date> parse_date(std::string_view iso);
-std::optional<std::chrono::minutes> parse_offset(std::string_view text);  // "±HH:MM" or "Z"
+std::optional<std::chrono::minutes> parse_offset(
+    std::string_view text);  // "±HH:MM", at most 14 hours, or "Z"
 
 Date date_of(LocalTime time);
 

@@ -65,33 +65,62 @@ std::optional<Value> find_value(const WordList<Value, N>& list, std::string_view
 
 }  // namespace
 
-std::string_view word(Angle angle) { return find_word(angle_words, angle); }
-std::string_view word(Stage stage) { return find_word(stage_words, stage); }
-std::string_view word(SittingKind kind) { return find_word(sitting_kind_words, kind); }
-std::string_view word(Worn worn) { return find_word(worn_words, worn); }
-std::string_view word(Need need) { return find_word(need_words, need); }
-std::string_view word(Coverage coverage) { return find_word(coverage_words, coverage); }
-std::string_view word(Flaw flaw) { return find_word(flaw_words, flaw); }
+std::string_view word(Angle angle) {
+    return find_word(angle_words, angle);
+}
+std::string_view word(Stage stage) {
+    return find_word(stage_words, stage);
+}
+std::string_view word(SittingKind kind) {
+    return find_word(sitting_kind_words, kind);
+}
+std::string_view word(Worn worn) {
+    return find_word(worn_words, worn);
+}
+std::string_view word(Need need) {
+    return find_word(need_words, need);
+}
+std::string_view word(Coverage coverage) {
+    return find_word(coverage_words, coverage);
+}
+std::string_view word(Flaw flaw) {
+    return find_word(flaw_words, flaw);
+}
 
-std::optional<Angle> parse_angle(std::string_view text) { return find_value(angle_words, text); }
-std::optional<Stage> parse_stage(std::string_view text) { return find_value(stage_words, text); }
+std::optional<Angle> parse_angle(std::string_view text) {
+    return find_value(angle_words, text);
+}
+std::optional<Stage> parse_stage(std::string_view text) {
+    return find_value(stage_words, text);
+}
 std::optional<SittingKind> parse_sitting_kind(std::string_view text) {
     return find_value(sitting_kind_words, text);
 }
-std::optional<Worn> parse_worn(std::string_view text) { return find_value(worn_words, text); }
-std::optional<Need> parse_need(std::string_view text) { return find_value(need_words, text); }
-std::optional<Flaw> parse_flaw(std::string_view text) { return find_value(flaw_words, text); }
+std::optional<Worn> parse_worn(std::string_view text) {
+    return find_value(worn_words, text);
+}
+std::optional<Need> parse_need(std::string_view text) {
+    return find_value(need_words, text);
+}
+std::optional<Flaw> parse_flaw(std::string_view text) {
+    return find_value(flaw_words, text);
+}
 
 Angle mirrored(Angle angle) {
     switch (angle) {
-        case Angle::left: return Angle::right;
-        case Angle::right: return Angle::left;
-        case Angle::left_three_quarter: return Angle::right_three_quarter;
-        case Angle::right_three_quarter: return Angle::left_three_quarter;
+        case Angle::left:
+            return Angle::right;
+        case Angle::right:
+            return Angle::left;
+        case Angle::left_three_quarter:
+            return Angle::right_three_quarter;
+        case Angle::right_three_quarter:
+            return Angle::left_three_quarter;
         case Angle::front:
         case Angle::back:
         case Angle::crown:
-        case Angle::detail: return angle;
+        case Angle::detail:
+            return angle;
     }
     return angle;
 }

@@ -9,7 +9,16 @@
 
 namespace quarterturn {
 
-enum class Angle { front, left, right, back, crown, left_three_quarter, right_three_quarter, detail };
+enum class Angle {
+    front,
+    left,
+    right,
+    back,
+    crown,
+    left_three_quarter,
+    right_three_quarter,
+    detail
+};
 enum class Stage { before, during, after };
 enum class SittingKind { consultation, trial, wedding_day, model_shoot };
 enum class Worn { ceremony, evening, other };
@@ -21,9 +30,14 @@ enum class Flaw { out_of_focus, moved, too_dark, blown_out, too_small };
 inline constexpr std::array quarter_angles{Angle::left, Angle::front, Angle::right, Angle::back};
 inline constexpr std::array further_angles{Angle::crown, Angle::left_three_quarter,
                                            Angle::right_three_quarter, Angle::detail};
-inline constexpr std::array all_angles{
-    Angle::left,  Angle::front,              Angle::right,               Angle::back,
-    Angle::crown, Angle::left_three_quarter, Angle::right_three_quarter, Angle::detail};
+inline constexpr std::array all_angles{Angle::left,
+                                       Angle::front,
+                                       Angle::right,
+                                       Angle::back,
+                                       Angle::crown,
+                                       Angle::left_three_quarter,
+                                       Angle::right_three_quarter,
+                                       Angle::detail};
 inline constexpr std::array all_stages{Stage::before, Stage::during, Stage::after};
 
 std::string_view word(Angle angle);  // "left three-quarter"

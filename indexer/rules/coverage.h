@@ -3,6 +3,7 @@
 //
 // A photo tagged with the look counts for its stage and angle. A before photo that carries no look
 // counts for every look its sitting worked on: hair is brushed out once, before the first look.
+// The tagged angle is the truth also for a mirrored photo: mirroring only changes how it is shown.
 
 #include <optional>
 #include <span>
@@ -18,9 +19,9 @@ namespace quarterturn {
 struct CoverageLine {
     ShotLine wanted;
     Coverage verdict = Coverage::missing;
-    std::optional<PhotoId> photo;  // the one that stands for the line: usable first, then sharpest
-    std::vector<Flaw> flaws;       // of that photo, when the line is weak
-    std::string waived_because;
+    std::optional<PhotoId> photo;  // the best there is: usable first, then sharpest
+    std::vector<Flaw> flaws;       // of that photo, when it is not usable
+    std::string waived_because;    // when the verdict is waived
 
     bool operator==(const CoverageLine&) const = default;
 };
@@ -39,8 +40,16 @@ bool usable(const Photo& photo);
 // Whether the photo counts for this look at all (see the head of this file).
 bool counts_for(const Photo& photo, const Look& look);
 
-// `photos` may hold photos of other looks; they are passed over.
+// `photos` may hold photos of other looks; they are passed over. A waiver only matters for a line
+// that is not covered.
 CoverageReport judge_coverage(const Look& look, const ShotList& shot_list,
                               std::span<const Photo> photos, std::span<const Waiver> waivers);
+
+// A required line that is missing or weak.
+bool open_gap(const CoverageLine& line);
+
+// What is wrong with a line that is missing or weak, as the rest of a sentence: "no after photo of
+// the back", "the best after photo of the back is out of focus".
+std::string gap_text(const CoverageLine& line);
 
 }  // namespace quarterturn

@@ -1,5 +1,10 @@
 #pragma once
-// Whether a recipe says enough to make the look again.
+// Whether a recipe says enough to make the look again. Every rule and number is common practice.
+//
+// What cannot be made up on the wedding morning bars sign-off: prep, parting, the barrel where
+// curls are made, the build, how many pins, the accessory, the client's own words, the minutes. The
+// rest is a warning. The check helps to remember; it does not take the place of a product's label,
+// local law or training.
 
 #include <string>
 #include <vector>
@@ -17,7 +22,10 @@ struct RecipeFinding {
     bool operator==(const RecipeFinding&) const = default;
 };
 
-// In the order of the recipe's parts. Every rule is common practice.
+// In the order of the recipe's parts. A text of nothing but white space is empty.
 std::vector<RecipeFinding> check_recipe(const Recipe& recipe);
+
+// When a look has no recipe at all.
+RecipeFinding no_recipe_finding();
 
 }  // namespace quarterturn

@@ -1,5 +1,11 @@
 #pragma once
 // What a file name or a keyword says of the angle: a suggestion only.
+//
+// Read as words: parted by anything that is no letter or digit, between letters and digits, and
+// before a capital ("LeftBack"). Only whole words count: "leftover.jpg" says nothing. Three-quarter
+// may be written "three-quarter", "threequarter", "3-quarter", "3-4" or "¾", before or after the
+// side. What says two different angles says nothing; so does "left34", which may be the left
+// three-quarter or the 34th photo of the left.
 
 #include <optional>
 #include <span>
@@ -15,8 +21,7 @@ struct AngleSuggestion {
     std::string source;  // "keyword 'left'", "file name"
 };
 
-// Keywords are looked at first. Only whole words count: "leftover.jpg" says nothing, and a name
-// that says two different angles says nothing.
+// Keywords are looked at first, all of them together; the file name only when they say no angle.
 std::optional<AngleSuggestion> suggest_angle(std::string_view file_name,
                                              std::span<const std::string> keywords);
 

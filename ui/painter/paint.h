@@ -25,8 +25,12 @@ struct Written {
 // Real text, pictures at print_dpi, sRGB.
 Written write_pdf(const Document& document, Decoder& decoder, FileSystem& disk, const Path& file);
 
+// "png" or "jpeg" by the file's ending, whatever its case; empty for any other ending.
+std::string picture_format(const Path& file);
+
 // PNG or JPEG by the file's ending; from the second page on, "-2", "-3" … is put before the ending.
 // 300 dots per inch, tagged sRGB.
+// Throws std::invalid_argument for any other ending.
 Written write_pictures(const Document& document, Decoder& decoder, FileSystem& disk,
                        const Path& file);
 

@@ -1,0 +1,190 @@
+#include "indexer/sheet/bands.h"
+
+#include "indexer/sheet/crop.h"
+
+namespace quarterturn {
+namespace {
+
+constexpr double headed_ratio =
+    1.25;  // height over width of a cell whose photo is cropped to a head
+constexpr double least_ratio = 0.75;
+constexpr double greatest_ratio = 4.0 / 3;
+constexpr double caption_gap = 1.0;  // mm between a photo and its caption
+constexpr double name_gap = 1.0;     // mm between a band's name and its photos
+constexpr double time_share = 0.26;  // of the caption's width
+constexpr int most_note_lines = 4;
+
+using Line = std::span<const SheetCell>;
+
+std::vector<Line> lines_of(const SheetBand& band, int columns) {
+    std::vector<Line> lines;
+    Line rest(band.cells);
+    while (!rest.empty()) {
+        const std::size_t count = std::min(rest.size(), static_cast<std::size_t>(columns));
+        lines.push_back(rest.first(count));
+        rest = rest.subspan(count);
+    }
+    return lines;
+}
+
+template <class Visit>
+void each_photo(std::span<const SheetBand> bands, Visit visit) {
+    for (const SheetBand& band : bands) {
+        for (const SheetCell& cell : band.cells) {
+            if (cell.photo) visit(*cell.photo);
+        }
+    }
+}
+
+class BandPainter {
+  public:
+    BandPainter(SheetFlow& flow, double cell_height, double head_share)
+        : flow_(flow),
+          style_(flow.style()),
+          cell_{0, 0, style_.column_width(style_.columns), cell_height},
+          head_share_(head_share) {}
+
+    double name_height(const SheetBand& band) const {
+        if (band.name.empty()) return 0;
+        return flow_.line_height(style_.heading_points) + name_gap;
+    }
+
+    double line_height(Line line) const {
+        double note = 0;
+        for (const SheetCell& cell : line) note = std::max(note, note_height(cell));
+        return cell_.height + caption_gap + title_height() + note + style_.space;
+    }
+
+    void put_name(const SheetBand& band, bool continued) {
+        if (band.name.empty()) return;
+        const std::string name = band.name + (continued ? ", continued" : "");
+        const double height = flow_.line_height(style_.heading_points);
+        flow_.put_text(text_item(name, style_.heading_points, true, Tone::accent), style_.left(),
+                       flow_.y(), style_.width(), height);
+        flow_.down(height + name_gap);
+    }
+
+    void put_line(Line line) {
+        for (std::size_t i = 0; i < line.size(); ++i) {
+            Box box = cell_;
+            box.x = style_.left() + static_cast<double>(i) * (cell_.width + style_.gutter);
+            box.y = flow_.y();
+            put_cell(line[i], box);
+        }
+        flow_.down(line_height(line));
+    }
+
+  private:
+    double title_height() const { return flow_.line_height(style_.caption_points); }
+
+    TextItem note_text(const SheetCell& cell) const {
+        return text_item(cell.note, style_.caption_points, false, Tone::soft);
+    }
+
+    double note_height(const SheetCell& cell) const {
+        if (cell.note.empty()) return 0;
+        return std::min(flow_.height_of(note_text(cell), cell_.width),
+                        most_note_lines * flow_.line_height(style_.caption_points));
+    }
+
+    void put_cell(const SheetCell& cell, const Box& box) {
+        if (cell.photo)
+            put_photo(*cell.photo, box);
+        else
+            flow_.put(FrameItem{box, cell.empty});
+        put_caption(cell, box);
+    }
+
+    void put_photo(const SheetPhoto& photo, const Box& box) {
+        PhotoItem item = photo.item;
+        const double aspect = box.width / box.height;
+        const bool known = photo.upright.width > 0 && photo.upright.height > 0;
+        if (known && photo.head) {
+            item.box = box;
+            item.part = part_around_head({photo.upright, *photo.head}, head_share_, aspect);
+        } else {
+            item.box = known ? whole_in_cell(photo.upright, box) : box;
+            flow_.put(PanelItem{box});
+        }
+        flow_.put(std::move(item));
+    }
+
+    void put_caption(const SheetCell& cell, const Box& box) {
+        double y = box.y + box.height + caption_gap;
+        const double time_width = cell.time.empty() ? 0 : box.width * time_share;
+        flow_.put_text(text_item(cell.title, style_.caption_points, true), box.x, y,
+                       box.width - time_width, title_height());
+        if (!cell.time.empty()) {
+            TextItem time = text_item(cell.time, style_.caption_points, false, Tone::soft);
+            time.align = Align::right;
+            flow_.put_text(time, box.x + box.width - time_width, y, time_width, title_height());
+        }
+        y += title_height();
+        if (!cell.note.empty())
+            flow_.put_text(note_text(cell), box.x, y, box.width, note_height(cell));
+    }
+
+    SheetFlow& flow_;
+    const SheetStyle& style_;
+    Box cell_;
+    double head_share_;
+};
+
+}  // namespace
+
+double wanted_cell_height(std::span<const SheetBand> bands, const SheetStyle& style) {
+    std::vector<double> ratios;
+    each_photo(bands, [&](const SheetPhoto& photo) {
+        if (photo.head)
+            ratios.push_back(headed_ratio);
+        else if (photo.upright.width > 0)
+            ratios.push_back(std::clamp(photo.upright.height / photo.upright.width, least_ratio,
+                                        greatest_ratio));
+    });
+    double ratio = headed_ratio;
+    if (!ratios.empty()) {
+        const auto middle = ratios.begin() + static_cast<std::ptrdiff_t>(ratios.size() / 2);
+        std::ranges::nth_element(ratios, middle);
+        ratio = *middle;
+    }
+    return style.column_width(style.columns) * ratio;
+}
+
+double head_share_of(std::span<const SheetBand> bands, double cell_aspect) {
+    std::vector<HeadedPhoto> headed;
+    each_photo(bands, [&](const SheetPhoto& photo) {
+        if (photo.head && photo.upright.width > 0) headed.push_back({photo.upright, *photo.head});
+    });
+    return common_head_share(headed, cell_aspect);
+}
+
+double height_of_bands(SheetFlow& flow, std::span<const SheetBand> bands, double cell_height) {
+    const BandPainter painter(flow, cell_height, 1);
+    double height = 0;
+    for (const SheetBand& band : bands) {
+        height += painter.name_height(band);
+        for (const Line line : lines_of(band, flow.style().columns)) {
+            height += painter.line_height(line);
+        }
+    }
+    return height;
+}
+
+void put_bands(SheetFlow& flow, std::span<const SheetBand> bands, double cell_height,
+               double head_share) {
+    BandPainter painter(flow, cell_height, head_share);
+    for (const SheetBand& band : bands) {
+        bool named = false;
+        for (const Line line : lines_of(band, flow.style().columns)) {
+            const double needed =
+                painter.line_height(line) + (named ? 0 : painter.name_height(band));
+            const bool turn = flow.room() < needed && !flow.page_is_fresh();
+            if (turn) flow.new_page();
+            if (turn || !named) painter.put_name(band, named);
+            named = true;
+            painter.put_line(line);
+        }
+    }
+}
+
+}  // namespace quarterturn

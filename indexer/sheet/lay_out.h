@@ -1,0 +1,13 @@
+#pragma once
+// From what stands on a sheet to pages.
+
+#include "indexer/sheet/sheet_content.h"
+#include "indexer/sheet/sheet_style.h"
+
+namespace quarterturn {
+
+// The header, the bands, the recipe at the foot, then what is more. The photos of the first bands
+// are made a little smaller where that brings bands and recipe onto one page.
+Document lay_out(const SheetContent& content, const SheetStyle& style, TextRuler& ruler);
+
+}  // namespace quarterturn

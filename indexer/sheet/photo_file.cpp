@@ -1,0 +1,35 @@
+#include "indexer/sheet/photo_file.h"
+
+#include "indexer/metadata/read.h"
+
+namespace quarterturn {
+namespace {
+
+// No camera's photo is larger; reading stops there.
+constexpr std::int64_t most_photo_bytes = std::int64_t{1} << 30;
+
+Decoded refusal(std::string why) {
+    Decoded result;
+    result.refused = std::move(why);
+    return result;
+}
+
+Bytes without_raw(Bytes bytes) {
+    if (sniff(bytes) != FileKind::raw) return bytes;
+    return raw_preview(bytes);
+}
+
+}  // namespace
+
+Decoded decode_file(FileSystem& disk, Decoder& decoder, const Path& file, int orientation,
+                    int long_edge) {
+    try {
+        if (!disk.exists(file)) return refusal("the file is no longer there");
+        const Bytes bytes = without_raw(disk.read(file, most_photo_bytes));
+        return decoder.decode({bytes, orientation, long_edge});
+    } catch (const DiskError&) {
+        return refusal("the file could not be read");
+    }
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,15 @@
+#pragma once
+// A photo file of the library as a picture, however it is stored.
+
+#include "indexer/disk/file_system.h"
+#include "indexer/image/decode.h"
+
+namespace quarterturn {
+
+// Reads and decodes; of a RAW file, its largest embedded picture. orientation and long_edge as in
+// DecodeRequest. A file that is missing, cannot be read or cannot be decoded is a result whose
+// `refused` says why, without the file's name.
+Decoded decode_file(FileSystem& disk, Decoder& decoder, const Path& file, int orientation,
+                    int long_edge);
+
+}  // namespace quarterturn

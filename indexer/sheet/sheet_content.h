@@ -1,0 +1,61 @@
+#pragma once
+// What stands on a sheet, before anybody has thought of where.
+
+#include <array>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "indexer/sheet/page.h"
+
+namespace quarterturn {
+
+struct SheetPhoto {
+    PhotoItem item;            // without its box and part
+    Size upright;              // pixels; nothing is known of a picture without
+    std::optional<Part> head;  // in shares of the upright picture the right way round
+};
+
+struct SheetCell {
+    std::optional<SheetPhoto> photo;
+    std::string empty;  // what the empty frame says when there is no photo
+    std::string title;  // the angle
+    std::string time;
+    std::string note;  // flaws, "mirrored, turned"; may be empty
+};
+
+struct SheetBand {
+    std::string name;  // may be empty
+    std::vector<SheetCell> cells;
+};
+
+struct RecipeBlock {
+    std::string heading;
+    std::vector<std::string> paragraphs;
+};
+
+struct SheetRecipe {
+    std::string heading;
+    std::vector<std::string> cautions;
+    std::vector<RecipeBlock> blocks;
+};
+
+struct SheetHeader {
+    std::string client;
+    std::vector<std::string> lines;
+    std::optional<std::array<Coverage, 4>> ring;  // in the order of quarter_angles
+    std::string state;                            // sign-off
+    std::string sentence;                         // coverage
+    std::string again;                            // one line for the top of every further page
+};
+
+struct SheetContent {
+    std::string title;
+    SheetHeader header;
+    std::vector<SheetBand> bands;
+    std::optional<SheetRecipe> recipe;  // at the foot, after the bands
+    std::vector<SheetBand> more;        // after the recipe
+    std::string business_line;
+};
+
+}  // namespace quarterturn

@@ -1,0 +1,35 @@
+#pragma once
+// Measures of a sheet in millimetres, and type in points. They grow and shrink with the paper, but
+// no type falls below six points: smaller is not read at a kitchen table (common practice).
+
+#include "indexer/sheet/page.h"
+
+namespace quarterturn {
+
+struct SheetStyle {
+    Size paper;
+    double margin = 0;
+    double gutter = 0;     // between columns
+    double space = 0;      // between bands
+    double footer = 0;     // height of the foot line
+    double ring = 0;       // side of the coverage ring
+    int columns = 4;       // of photos
+    int text_columns = 3;  // of the recipe
+    double name_points = 0;
+    double lead_points = 0;     // header lines
+    double heading_points = 0;  // bands
+    double body_points = 0;     // recipe
+    double caption_points = 0;
+    double footer_points = 0;
+
+    double left() const { return margin; }
+    double width() const { return paper.width - 2 * margin; }
+    double bottom() const { return paper.height - margin - footer; }
+    double column_width(int count) const { return (width() - (count - 1) * gutter) / count; }
+};
+
+// Both stand upright: the four columns, the rows and the recipe of one look fit on one page then.
+SheetStyle contact_style(Paper paper);
+SheetStyle sitting_style(Paper paper);
+
+}  // namespace quarterturn

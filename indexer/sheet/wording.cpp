@@ -1,0 +1,97 @@
+#include "indexer/sheet/wording.h"
+
+namespace quarterturn {
+namespace {
+
+constexpr std::array month_names{"January",   "February", "March",    "April",
+                                 "May",       "June",     "July",     "August",
+                                 "September", "October",  "November", "December"};
+
+void add_part(std::string& all, std::string_view separator, const std::string& part) {
+    if (part.empty()) return;
+    if (!all.empty()) all += separator;
+    all += part;
+}
+
+std::string flaw_words(const Photo& photo) {
+    std::string words;
+    for (const Flaw flaw : photo.flaws) add_part(words, ", ", std::string(word(flaw)));
+    return words;
+}
+
+std::string worn_words(Worn worn) {
+    switch (worn) {
+        case Worn::ceremony: return "worn for the ceremony";
+        case Worn::evening: return "worn in the evening";
+        case Worn::other: return {};
+    }
+    return {};
+}
+
+}  // namespace
+
+std::string long_date(Date date) {
+    return std::to_string(static_cast<unsigned>(date.day())) + ' ' +
+           month_names.at(static_cast<unsigned>(date.month()) - 1) + ' ' +
+           std::to_string(static_cast<int>(date.year()));
+}
+
+std::string capitalised(std::string_view words) {
+    std::string result(words);
+    if (!result.empty() && result[0] >= 'a' && result[0] <= 'z') {
+        result[0] = static_cast<char>(result[0] - 'a' + 'A');
+    }
+    return result;
+}
+
+std::string time_words(const Photo& photo) {
+    return photo.moment ? clock_text(*photo.moment) : "time unknown";
+}
+
+std::string photo_note(const Photo& photo) {
+    std::string note = flaw_words(photo);
+    if (!photo.tags.accepted_because.empty()) {
+        add_part(note, " · ", "accepted: " + photo.tags.accepted_because);
+    }
+    if (photo.tags.mirrored) add_part(note, " · ", "mirrored, turned");
+    return note;
+}
+
+std::string described(const Photo& photo) {
+    std::string words =
+        photo.tags.angle ? capitalised(word(*photo.tags.angle)) : "Angle not tagged";
+    if (photo.tags.stage) add_part(words, ", ", std::string(word(*photo.tags.stage)));
+    add_part(words, ", ", photo.moment ? "taken " + clock_text(*photo.moment) : "time unknown");
+    return words;
+}
+
+std::string sign_off_words(const LookState& state) {
+    if (!state.sign_off) return "Not signed off";
+    std::string words = "Signed off " + long_date(date_of(state.sign_off->signed_at));
+    if (!state.changes_since.empty()) words += ", changed since";
+    return words;
+}
+
+std::string look_words(const Look& look) {
+    std::string words = look.name;
+    add_part(words, ", ", worn_words(look.worn));
+    return words;
+}
+
+std::string wedding_words(const std::optional<Wedding>& wedding) {
+    if (!wedding) return "No wedding";
+    std::string words = wedding->name;
+    add_part(words, ", ", long_date(wedding->date));
+    add_part(words, ", ", wedding->venue);
+    return words;
+}
+
+std::string missing_words(const Shot& shot, Need need) {
+    return (need == Need::required ? "missing\n" : "missing (nice to have)\n") + shot_text(shot);
+}
+
+std::string waived_words(const Shot& shot, std::string_view reason) {
+    return "waived\n" + shot_text(shot) + "\n" + std::string(reason);
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,155 @@
+#include "ui/painter/paint_page.h"
+
+#include <cmath>
+
+#include "indexer/sheet/side_by_side.h"
+#include "ui/painter/paint.h"
+#include "ui/painter/ring.h"
+#include "ui/painter/text.h"
+
+namespace quarterturn {
+namespace {
+
+// Ink on paper with one warm accent. Contrast on white after WCAG 2.2: ink 14:1, soft 5.9:1,
+// accent 5.6:1; the tests work them out.
+const QColor ink(0x2b, 0x27, 0x24);
+const QColor soft(0x6a, 0x62, 0x5a);
+const QColor accent(0xa3, 0x4a, 0x2c);
+const QColor hairline(0xcf, 0xc6, 0xba);
+const QColor tint(0xf6, 0xf1, 0xea);
+
+constexpr double hairline_mm = 0.18;
+constexpr double frame_line_mm = 0.25;
+constexpr double caution_bar_mm = 0.9;
+constexpr double frame_padding_mm = 2;
+constexpr double frame_points = 7.5;
+
+QRectF dots(const Box& box) {
+    return {box.x * dots_per_mm, box.y * dots_per_mm, box.width * dots_per_mm,
+            box.height * dots_per_mm};
+}
+
+QPen pen(const QColor& colour, double width_mm, Qt::PenStyle style = Qt::SolidLine) {
+    return {colour, width_mm * dots_per_mm, style, Qt::FlatCap, Qt::MiterJoin};
+}
+
+QColor colour_of(Tone tone) {
+    switch (tone) {
+        case Tone::ink:
+            return ink;
+        case Tone::soft:
+            return soft;
+        case Tone::accent:
+            return accent;
+    }
+    return ink;
+}
+
+std::vector<const PhotoItem*> photos_of(const Page& page) {
+    std::vector<const PhotoItem*> photos;
+    for (const PageItem& item : page.items) {
+        if (const auto* photo = std::get_if<PhotoItem>(&item)) photos.push_back(photo);
+    }
+    return photos;
+}
+
+std::string name_of(const PhotoItem& photo) {
+    return photo.file.filename().string();
+}
+
+// Draws the items one after the other, taking the pictures as their photos come.
+class PagePainter {
+  public:
+    PagePainter(QPainter& painter, const std::vector<Picture>& pictures)
+        : painter_(painter), pictures_(pictures) {}
+
+    void operator()(const TextItem& item) { draw_text(painter_, item, colour_of(item.tone)); }
+
+    void operator()(const PhotoItem& item) {
+        const Picture& picture = pictures_.at(next_picture_++);
+        if (!picture.problem.empty()) {
+            (*this)(FrameItem{item.box, name_of(item) + "\n" + picture.problem});
+            return;
+        }
+        painter_.drawImage(dots(item.box), as_image(picture.bgr));
+    }
+
+    void operator()(const FrameItem& item) {
+        painter_.setBrush(Qt::NoBrush);
+        painter_.setPen(pen(soft, frame_line_mm, Qt::DashLine));
+        const double inside = frame_line_mm * dots_per_mm / 2;
+        painter_.drawRect(dots(item.box).adjusted(inside, inside, -inside, -inside));
+        draw_text(painter_, centred_text(item), soft);
+    }
+
+    void operator()(const RingItem& item) {
+        draw_ring(painter_, dots(item.box), item.quarters, {ink, accent});
+    }
+
+    void operator()(const RuleItem& item) {
+        painter_.setPen(pen(hairline, hairline_mm));
+        painter_.drawLine(QPointF(item.x1, item.y1) * dots_per_mm,
+                          QPointF(item.x2, item.y2) * dots_per_mm);
+    }
+
+    void operator()(const PanelItem& item) {
+        painter_.fillRect(dots(item.box), tint);
+        if (!item.caution) return;
+        painter_.fillRect(dots({item.box.x, item.box.y, caution_bar_mm, item.box.height}), accent);
+    }
+
+  private:
+    TextItem centred_text(const FrameItem& item) {
+        TextItem text{.box = item.box, .text = item.text, .points = frame_points};
+        text.align = Align::centre;
+        text.box.x += frame_padding_mm;
+        text.box.width = std::max(text.box.width - 2 * frame_padding_mm, 1.0);
+        const double room = std::max(text.box.height - 2 * frame_padding_mm, 1.0);
+        const double height = std::min(
+            room, make_text_ruler()->height_mm(text.text, text.points, false, text.box.width));
+        text.box.y += (text.box.height - height) / 2;
+        text.box.height = height;
+        return text;
+    }
+
+    QPainter& painter_;
+    const std::vector<Picture>& pictures_;
+    std::size_t next_picture_ = 0;
+};
+
+cv::Size pixels_of(const Box& box, double dpi) {
+    return {std::max(1, cvRound(box.width / 25.4 * dpi)),
+            std::max(1, cvRound(box.height / 25.4 * dpi))};
+}
+
+}  // namespace
+
+std::vector<Picture> pictures_of(const Page& page, double dpi, Decoder& decoder, FileSystem& disk) {
+    const auto photos = photos_of(page);
+    std::vector<Picture> pictures(photos.size());
+    side_by_side(photos.size(), [&](std::size_t i) {
+        pictures[i] = picture_for(*photos[i], pixels_of(photos[i]->box, dpi), decoder, disk);
+    });
+    return pictures;
+}
+
+void paint_page(QPainter& painter, const Page& page, const std::vector<Picture>& pictures) {
+    painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing |
+                           QPainter::SmoothPixmapTransform);
+    PagePainter draw(painter, pictures);
+    for (const PageItem& item : page.items) std::visit(draw, item);
+}
+
+std::vector<std::string> problems_of(const Page& page, const std::vector<Picture>& pictures) {
+    const auto photos = photos_of(page);
+    std::vector<std::string> problems;
+    for (std::size_t i = 0; i < photos.size(); ++i) {
+        if (pictures[i].problem.empty()) continue;
+        problems.push_back("The photo " + photos[i]->file.string() +
+                           " is not shown: " + pictures[i].problem +
+                           ". Put it back from a backup, then make the sheet again.");
+    }
+    return problems;
+}
+
+}  // namespace quarterturn

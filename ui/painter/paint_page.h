@@ -1,0 +1,23 @@
+#pragma once
+// Draws one page with any painter: paper, pixels, screen or printer.
+
+#include <QPainter>
+#include <vector>
+
+#include "indexer/sheet/page.h"
+#include "ui/painter/picture.h"
+
+namespace quarterturn {
+
+// One picture for each photo of the page, in the order of its items, decoded two at a time for
+// `dpi` dots per inch.
+std::vector<Picture> pictures_of(const Page& page, double dpi, Decoder& decoder, FileSystem& disk);
+
+// Draws on a painter whose unit is 1/720 inch (see text.h), from the page's top left at (0, 0).
+// `pictures` are those of this page.
+void paint_page(QPainter& painter, const Page& page, const std::vector<Picture>& pictures);
+
+// A sentence for each photo that is not shown.
+std::vector<std::string> problems_of(const Page& page, const std::vector<Picture>& pictures);
+
+}  // namespace quarterturn

@@ -1,0 +1,113 @@
+#include "ui/painter/text.h"
+
+#include <QFontMetricsF>
+#include <QTextLayout>
+
+#include "ui/painter/paint.h"
+
+namespace quarterturn {
+namespace {
+
+QFont font_of(double points, bool bold) {
+    QFont font;
+    // Noto Sans has sisters for nearly every script, which are found by themselves.
+    font.setFamilies({"Noto Sans", "DejaVu Sans"});
+    font.setHintingPreference(QFont::PreferNoHinting);
+    font.setPixelSize(std::max(1, qRound(points * 10)));
+    font.setBold(bold);
+    // The smallest spacing there is: it switches off ligatures, which a reader would copy out of a
+    // PDF as one strange character.
+    font.setLetterSpacing(QFont::AbsoluteSpacing, 1.0 / 64);
+    return font;
+}
+
+Qt::Alignment alignment_of(Align align) {
+    switch (align) {
+        case Align::left:
+            return Qt::AlignLeft | Qt::AlignAbsolute;
+        case Align::centre:
+            return Qt::AlignHCenter;
+        case Align::right:
+            return Qt::AlignRight | Qt::AlignAbsolute;
+        case Align::start:
+            return Qt::AlignLeft;
+    }
+    return Qt::AlignLeft;
+}
+
+QTextOption option_of(Align align) {
+    QTextOption option(alignment_of(align));
+    option.setUseDesignMetrics(true);
+    option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
+    return option;
+}
+
+QString paragraphs(const std::string& text) {
+    return QString::fromStdString(text).replace('\n', QChar::LineSeparator);
+}
+
+// Lines of the width, one below the other; answers how high they stand.
+double break_lines(QTextLayout& layout, double width) {
+    double height = 0;
+    layout.beginLayout();
+    for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
+        line.setLineWidth(width);
+        line.setPosition({0, height});
+        height += line.height();
+    }
+    layout.endLayout();
+    return height;
+}
+
+// How many lines stand whole within the height; one at least, if there is any.
+int lines_within(const QTextLayout& layout, double height) {
+    int count = 0;
+    while (count < layout.lineCount() &&
+           layout.lineAt(count).y() + layout.lineAt(count).height() <= height + 1) {
+        ++count;
+    }
+    return std::min(std::max(count, 1), layout.lineCount());
+}
+
+void draw_cut_line(QPainter& painter, const QTextLayout& whole, const QTextLine& line,
+                   const QPointF& at) {
+    const QString rest = whole.text().mid(line.textStart()).replace(QChar::LineSeparator, ' ');
+    QTextLayout cut(QFontMetricsF(whole.font()).elidedText(rest, Qt::ElideRight, line.width()),
+                    whole.font());
+    cut.setTextOption(whole.textOption());
+    break_lines(cut, line.width());
+    if (cut.lineCount() > 0) cut.lineAt(0).draw(&painter, at + QPointF(0, line.y()));
+}
+
+class QtTextRuler : public TextRuler {
+  public:
+    double height_mm(const std::string& text, double points, bool bold, double width_mm) override {
+        QTextLayout layout(paragraphs(text), font_of(points, bold));
+        layout.setTextOption(option_of(Align::left));
+        return break_lines(layout, width_mm * dots_per_mm) / dots_per_mm;
+    }
+};
+
+}  // namespace
+
+void draw_text(QPainter& painter, const TextItem& item, const QColor& colour) {
+    QTextLayout layout(paragraphs(item.text), font_of(item.points, item.bold));
+    layout.setTextOption(option_of(item.align));
+    break_lines(layout, item.box.width * dots_per_mm);
+    const QPointF at(item.box.x * dots_per_mm, item.box.y * dots_per_mm);
+    const int fitting = lines_within(layout, item.box.height * dots_per_mm);
+    painter.setPen(colour);
+    for (int i = 0; i < fitting; ++i) {
+        const bool cut = i + 1 == fitting && fitting < layout.lineCount();
+        if (cut)
+            draw_cut_line(painter, layout, layout.lineAt(i), at);
+        else
+            layout.lineAt(i).draw(&painter, at);
+    }
+}
+
+std::unique_ptr<TextRuler> make_text_ruler() {
+    return std::make_unique<QtTextRuler>();
+}
+
+}  // namespace quarterturn

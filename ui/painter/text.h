@@ -1,0 +1,16 @@
+#pragma once
+// Text as it stands on a page. All of it is laid out in dots of 1/720 inch (a tenth of a point),
+// whatever it is drawn on, so that it breaks into the same lines on paper, in pixels and on screen.
+
+#include <QPainter>
+
+#include "indexer/sheet/page.h"
+
+namespace quarterturn {
+
+inline constexpr double dots_per_mm = 720 / 25.4;
+
+// The painter's unit must be one dot. What does not fit the box is cut with an ellipsis.
+void draw_text(QPainter& painter, const TextItem& item, const QColor& colour);
+
+}  // namespace quarterturn

@@ -15,6 +15,8 @@
 
 namespace quarterturn {
 
+inline constexpr int print_dpi = 300;  // of every picture on paper
+
 enum class Paper { a3, a4, a5, letter };  // ISO 216; US Letter 8.5 × 11 in
 
 struct Size {

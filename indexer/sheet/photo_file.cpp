@@ -24,11 +24,12 @@ Bytes without_raw(Bytes bytes) {
 Decoded decode_file(FileSystem& disk, Decoder& decoder, const Path& file, int orientation,
                     int long_edge) {
     try {
-        if (!disk.exists(file)) return refusal("the file is no longer there");
+        if (!disk.exists(file))
+            return refusal("The file is no longer there. Put it back from a backup.");
         const Bytes bytes = without_raw(disk.read(file, most_photo_bytes));
         return decoder.decode({bytes, orientation, long_edge});
     } catch (const DiskError&) {
-        return refusal("the file could not be read");
+        return refusal("The file could not be read. Check the disk, or put it back from a backup.");
     }
 }
 

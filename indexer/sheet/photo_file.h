@@ -8,7 +8,7 @@ namespace quarterturn {
 
 // Reads and decodes; of a RAW file, its largest embedded picture. orientation and long_edge as in
 // DecodeRequest. A file that is missing, cannot be read or cannot be decoded is a result whose
-// `refused` says why, without the file's name.
+// `refused` says why and what to do next, without the file's name.
 Decoded decode_file(FileSystem& disk, Decoder& decoder, const Path& file, int orientation,
                     int long_edge);
 

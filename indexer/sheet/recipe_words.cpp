@@ -2,16 +2,11 @@
 
 #include <cmath>
 
+#include "indexer/sheet/join.h"
 #include "indexer/sheet/wording.h"
 
 namespace quarterturn {
 namespace {
-
-void add_part(std::string& all, std::string_view separator, const std::string& part) {
-    if (part.empty()) return;
-    if (!all.empty()) all += separator;
-    all += part;
-}
 
 // "25" and "25.5": no more digits than she gave.
 std::string number_words(double value) {

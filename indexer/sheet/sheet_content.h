@@ -12,7 +12,8 @@ namespace quarterturn {
 
 struct SheetPhoto {
     PhotoItem item;            // without its box and part
-    Size upright;              // pixels; nothing is known of a picture without
+    Size upright;              // pixels; zero when not known
+    bool of_a_head = false;    // a head may be found on it: neither a detail nor untagged
     std::optional<Part> head;  // in shares of the upright picture the right way round
 };
 

@@ -1,23 +1,29 @@
 #pragma once
 // The same work on many things, two at a time: decoding is what a sheet waits for.
 
+#include <algorithm>
 #include <atomic>
 #include <cstddef>
 #include <exception>
 #include <mutex>
 #include <thread>
+#include <vector>
 
 namespace quarterturn {
 
-// Calls work(0) … work(count - 1), each once, from this thread and one more. An exception ends the
-// work early and is thrown again here.
-template <class Work>
-void side_by_side(std::size_t count, Work work) {
+inline constexpr std::size_t workers = 2;
+
+// Each of the workers gets from make_worker() a function of its own, and together they call it for
+// 0 … count - 1, each once. An exception ends the work early and is thrown again here.
+template <class MakeWorker>
+void side_by_side(std::size_t count, MakeWorker make_worker) {
     std::atomic<std::size_t> next{0};
     std::exception_ptr failure;
     std::mutex failing;
     const auto run = [&] {
         try {
+            if (next >= count) return;
+            auto work = make_worker();
             for (std::size_t i = next++; i < count; i = next++) work(i);
         } catch (...) {
             const std::scoped_lock lock(failing);
@@ -26,7 +32,8 @@ void side_by_side(std::size_t count, Work work) {
         }
     };
     {
-        const std::jthread other(run);
+        std::vector<std::jthread> others;
+        for (std::size_t i = 1; i < std::min(workers, count); ++i) others.emplace_back(run);
         run();
     }
     if (failure) std::rethrow_exception(failure);

@@ -1,5 +1,7 @@
 #include "indexer/sheet/wording.h"
 
+#include "indexer/sheet/join.h"
+
 namespace quarterturn {
 namespace {
 
@@ -7,23 +9,20 @@ constexpr std::array month_names{"January",   "February", "March",    "April",
                                  "May",       "June",     "July",     "August",
                                  "September", "October",  "November", "December"};
 
-void add_part(std::string& all, std::string_view separator, const std::string& part) {
-    if (part.empty()) return;
-    if (!all.empty()) all += separator;
-    all += part;
-}
-
 std::string flaw_words(const Photo& photo) {
     std::string words;
-    for (const Flaw flaw : photo.flaws) add_part(words, ", ", std::string(word(flaw)));
+    for (const Flaw flaw : photo.flaws) add_part(words, ", ", word(flaw));
     return words;
 }
 
 std::string worn_words(Worn worn) {
     switch (worn) {
-        case Worn::ceremony: return "worn for the ceremony";
-        case Worn::evening: return "worn in the evening";
-        case Worn::other: return {};
+        case Worn::ceremony:
+            return "worn for the ceremony";
+        case Worn::evening:
+            return "worn in the evening";
+        case Worn::other:
+            return {};
     }
     return {};
 }
@@ -60,7 +59,7 @@ std::string photo_note(const Photo& photo) {
 std::string described(const Photo& photo) {
     std::string words =
         photo.tags.angle ? capitalised(word(*photo.tags.angle)) : "Angle not tagged";
-    if (photo.tags.stage) add_part(words, ", ", std::string(word(*photo.tags.stage)));
+    if (photo.tags.stage) add_part(words, ", ", word(*photo.tags.stage));
     add_part(words, ", ", photo.moment ? "taken " + clock_text(*photo.moment) : "time unknown");
     return words;
 }
@@ -73,7 +72,7 @@ std::string sign_off_words(const LookState& state) {
 }
 
 std::string look_words(const Look& look) {
-    std::string words = look.name;
+    std::string words = look.name.empty() ? capitalised(word(look.worn)) + " look" : look.name;
     add_part(words, ", ", worn_words(look.worn));
     return words;
 }

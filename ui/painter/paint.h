@@ -13,8 +13,6 @@
 
 namespace quarterturn {
 
-inline constexpr int print_dpi = 300;
-
 std::unique_ptr<TextRuler> make_text_ruler();
 
 struct Written {

@@ -68,7 +68,7 @@ class PagePainter {
     void operator()(const PhotoItem& item) {
         const Picture& picture = pictures_.at(next_picture_++);
         if (!picture.problem.empty()) {
-            (*this)(FrameItem{item.box, name_of(item) + "\n" + picture.problem});
+            (*this)(FrameItem{item.box, name_of(item) + " cannot be shown.\n" + picture.problem});
             return;
         }
         painter_.drawImage(dots(item.box), as_image(picture.bgr));
@@ -127,9 +127,10 @@ cv::Size pixels_of(const Box& box, double dpi) {
 std::vector<Picture> pictures_of(const Page& page, double dpi, Decoder& decoder, FileSystem& disk) {
     const auto photos = photos_of(page);
     std::vector<Picture> pictures(photos.size());
-    side_by_side(photos.size(), [&](std::size_t i) {
+    const auto prepare = [&](std::size_t i) {
         pictures[i] = picture_for(*photos[i], pixels_of(photos[i]->box, dpi), decoder, disk);
-    });
+    };
+    side_by_side(photos.size(), [&] { return prepare; });
     return pictures;
 }
 
@@ -145,9 +146,7 @@ std::vector<std::string> problems_of(const Page& page, const std::vector<Picture
     std::vector<std::string> problems;
     for (std::size_t i = 0; i < photos.size(); ++i) {
         if (pictures[i].problem.empty()) continue;
-        problems.push_back("The photo " + photos[i]->file.string() +
-                           " is not shown: " + pictures[i].problem +
-                           ". Put it back from a backup, then make the sheet again.");
+        problems.push_back(photos[i]->file.string() + " is not shown. " + pictures[i].problem);
     }
     return problems;
 }

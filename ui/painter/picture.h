@@ -14,7 +14,7 @@ namespace quarterturn {
 
 struct Picture {
     cv::Mat bgr;          // CV_8UC3, of the box's proportions; empty when there is a problem
-    std::string problem;  // why there is no picture, in plain words without the file's name
+    std::string problem;  // why there is no picture, without the file's name
 };
 
 // `pixels` is the box in pixels. The picture may be smaller when the photo has no more to give.

@@ -1,0 +1,43 @@
+#include "indexer/sheet/contact_sheet.h"
+
+#include "indexer/sheet/contact_content.h"
+#include "indexer/sheet/heads.h"
+#include "indexer/sheet/lay_out.h"
+
+namespace quarterturn {
+namespace {
+
+std::string business_line(Library& library) {
+    return library.settings().get(business_line_setting).value_or("");
+}
+
+SittingState sitting_state(Library& library, SittingId id) {
+    SittingState state;
+    const auto sitting = library.sittings().find(id);
+    if (!sitting)
+        throw StoreError("There is no such sitting. List the sittings to find its number.");
+    state.sitting = *sitting;
+    state.client = library.clients().find(sitting->client).value_or(Client{});
+    if (sitting->wedding) state.wedding = library.weddings().find(*sitting->wedding);
+    state.photos = library.photos().of_sitting(id);
+    return state;
+}
+
+}  // namespace
+
+Document contact_sheet(Library& library, Decoder& decoder, TextRuler& ruler, LookId look,
+                       const SheetWishes& wishes) {
+    SheetContent content = contact_content(look_state(library, look), wishes, library.folder());
+    content.business_line = business_line(library);
+    const SheetStyle style = contact_style(wishes.paper);
+    find_heads(content, style, decoder, library.disk());
+    return lay_out(content, style, ruler);
+}
+
+Document sitting_sheet(Library& library, TextRuler& ruler, SittingId sitting, Paper paper) {
+    SheetContent content = sitting_content(sitting_state(library, sitting), library.folder());
+    content.business_line = business_line(library);
+    return lay_out(content, sitting_style(paper), ruler);
+}
+
+}  // namespace quarterturn

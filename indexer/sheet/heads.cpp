@@ -1,0 +1,95 @@
+#include "indexer/sheet/heads.h"
+
+#include <opencv2/imgproc.hpp>
+
+#include "indexer/image/head.h"
+#include "indexer/sheet/photo_file.h"
+#include "indexer/sheet/side_by_side.h"
+
+namespace quarterturn {
+namespace {
+
+// A picture is kept this much larger than its cell, so that a part of it can fill the cell.
+constexpr double room_for_cropping = 1.5;
+constexpr double cell_ratio = 1.25;
+// About 200 MB on A3.
+constexpr std::size_t most_kept = 48;
+
+std::vector<SheetPhoto*> photos_of(SheetContent& content) {
+    std::vector<SheetPhoto*> photos;
+    for (auto* bands : {&content.bands, &content.more}) {
+        for (SheetBand& band : *bands) {
+            for (SheetCell& cell : band.cells) {
+                if (cell.photo) photos.push_back(&*cell.photo);
+            }
+        }
+    }
+    return photos;
+}
+
+int long_edge_for(const SheetStyle& style) {
+    const double cell_mm = style.column_width(style.columns) * cell_ratio;
+    return cvRound(cell_mm / 25.4 * print_dpi * room_for_cropping);
+}
+
+cv::Mat no_larger_than(const cv::Mat& picture, int long_edge) {
+    const double scale = static_cast<double>(long_edge) / std::max(picture.cols, picture.rows);
+    if (scale >= 1) return picture;
+    cv::Mat smaller;
+    cv::resize(picture, smaller, {}, scale, scale, cv::INTER_AREA);
+    return smaller;
+}
+
+// In shares of the picture the right way round.
+Part share_of(const cv::Rect& head, const cv::Mat& picture, bool mirrored) {
+    Part part;
+    part.width = static_cast<double>(head.width) / picture.cols;
+    part.height = static_cast<double>(head.height) / picture.rows;
+    part.x = static_cast<double>(head.x) / picture.cols;
+    part.y = static_cast<double>(head.y) / picture.rows;
+    if (mirrored) part.x = 1 - part.x - part.width;
+    return part;
+}
+
+// One for each worker: the cascades are not to be shared.
+class HeadSeeker {
+  public:
+    HeadSeeker(std::span<SheetPhoto* const> photos, int long_edge, Decoder& decoder,
+               FileSystem& disk)
+        : photos_(photos), long_edge_(long_edge), decoder_(decoder), disk_(disk) {}
+
+    void operator()(std::size_t index) {
+        SheetPhoto& photo = *photos_[index];
+        const Decoded decoded =
+            decode_file(disk_, decoder_, photo.item.file, photo.item.orientation, long_edge_);
+        if (!decoded.ok()) return;
+        photo.upright = {static_cast<double>(decoded.full_width),
+                         static_cast<double>(decoded.full_height)};
+        const cv::Mat picture = no_larger_than(decoded.bgr, long_edge_);
+        if (photo.of_a_head) seek(photo, picture);
+        if (index < most_kept) photo.item.picture = picture;
+    }
+
+  private:
+    void seek(SheetPhoto& photo, const cv::Mat& picture) {
+        const auto head = finder_.head(picture);
+        if (head && !head->empty()) photo.head = share_of(*head, picture, photo.item.mirrored);
+    }
+
+    std::span<SheetPhoto* const> photos_;
+    int long_edge_;
+    Decoder& decoder_;
+    FileSystem& disk_;
+    HeadFinder finder_;
+};
+
+}  // namespace
+
+void find_heads(SheetContent& content, const SheetStyle& style, Decoder& decoder,
+                FileSystem& disk) {
+    const std::vector<SheetPhoto*> photos = photos_of(content);
+    side_by_side(photos.size(),
+                 [&] { return HeadSeeker(photos, long_edge_for(style), decoder, disk); });
+}
+
+}  // namespace quarterturn

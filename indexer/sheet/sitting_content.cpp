@@ -1,0 +1,48 @@
+#include "indexer/sheet/contact_content.h"
+#include "indexer/sheet/join.h"
+#include "indexer/sheet/photo_cell.h"
+#include "indexer/sheet/wording.h"
+
+namespace quarterturn {
+namespace {
+
+std::string hours_words(const Sitting& sitting) {
+    return capitalised(word(sitting.kind)) + ", " + long_date(date_of(sitting.starts)) + ", " +
+           clock_text(sitting.starts) + " to " + clock_text(sitting.ends);
+}
+
+std::string count_words(std::size_t count) {
+    if (count == 0) return "No photos yet";
+    return count == 1 ? "1 photo" : std::to_string(count) + " photos, in the order of time";
+}
+
+// On this sheet she looks for one frame among many, so the file's name stands there too.
+SheetCell frame_cell(const Photo& photo, const Path& folder) {
+    SheetCell cell = photo_cell(photo, folder);
+    std::string note = photo.tags.stage ? std::string(word(*photo.tags.stage)) : "no stage yet";
+    add_part(note, " · ", cell.note);
+    add_part(note, "\n", photo.file.name);
+    cell.note = note;
+    return cell;
+}
+
+}  // namespace
+
+SheetContent sitting_content(const SittingState& state, const Path& library_folder) {
+    SheetContent content;
+    const std::string hours = hours_words(state.sitting);
+    content.title = hours + ", " + state.client.name;
+    content.header.client = state.client.name;
+    content.header.lines = {hours};
+    if (state.wedding) content.header.lines.push_back(wedding_words(state.wedding));
+    content.header.state = count_words(state.photos.size());
+    content.header.again = state.client.name + " · " + hours;
+    SheetBand frames;
+    for (const Photo& photo : state.photos) {
+        frames.cells.push_back(frame_cell(photo, library_folder));
+    }
+    content.bands.push_back(std::move(frames));
+    return content;
+}
+
+}  // namespace quarterturn

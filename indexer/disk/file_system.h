@@ -46,21 +46,25 @@ class FileSystem {
     virtual ~FileSystem() = default;
 
     virtual FileState state(const Path& file) = 0;  // follows links
-    virtual bool exists(const Path& file) = 0;
+    virtual bool exists(const Path& file) = 0;      // a link counts, wherever it leads
+    // The whole of an ordinary file. Refuses one that is larger than `most_bytes`, that changes
+    // while it is read, and pipes, devices and folders.
     virtual Bytes read(const Path& file, std::int64_t most_bytes) = 0;
     // Reads past the page cache where the system lets us, so that it is the disk that answers.
     virtual Bytes read_back(const Path& file) = 0;
-    // Creates the file with mode 0600; refuses to overwrite.
+    // Creates the file with mode 0600; refuses to overwrite; leaves nothing when it fails.
     virtual void write_new(const Path& file, std::span<const std::byte> bytes) = 0;
     virtual void sync_file(const Path& file) = 0;
     virtual void sync_folder(const Path& folder) = 0;
-    virtual void rename_new(const Path& from, const Path& to) = 0;      // never overwrites
-    virtual void rename_over(const Path& from, const Path& to) = 0;     // replaces `to`
-    virtual void link_new(const Path& existing, const Path& name) = 0;  // never overwrites
+    virtual void rename_new(const Path& from, const Path& to) = 0;   // never overwrites
+    virtual void rename_over(const Path& from, const Path& to) = 0;  // replaces `to`
+    // Never overwrites. Fails with EPERM or ENOTSUP on disks that know no second names (FAT).
+    virtual void link_new(const Path& existing, const Path& name) = 0;
     virtual void remove(const Path& file) = 0;
     virtual void remove_empty_folder(const Path& folder) = 0;
-    virtual void make_folders(const Path& folder) = 0;  // mode 0700
-    virtual std::vector<Path> list(const Path& folder) = 0;  // sorted by name
+    virtual void make_folders(const Path& folder) = 0;  // mode 0700; new ones are synced
+    // What lies in the folder, each with the folder before its name; sorted by name.
+    virtual std::vector<Path> list(const Path& folder) = 0;
     virtual std::int64_t free_bytes(const Path& folder) = 0;
 };
 

@@ -1,11 +1,11 @@
 #pragma once
-// The library's one SQLite file: opened in WAL with full durability, brought to the newest schema by
-// numbered migrations. A statement that fails throws StoreError, whose what() is a sentence.
+// The library's one SQLite file: opened in WAL with full durability, brought to the newest schema
+// by numbered migrations. A statement that fails throws StoreError, whose what() is a sentence.
 
-#include <filesystem>
 #include <memory>
 #include <stdexcept>
-#include <string>
+
+#include "indexer/disk/file_system.h"
 
 namespace SQLite {
 class Database;
@@ -19,9 +19,10 @@ class StoreError : public std::runtime_error {
 
 class Database {
   public:
-    // Creates the file (mode 0600) when it is not there. Throws StoreError when it is no library
-    // file, is damaged, or was written by a newer version.
-    explicit Database(const std::filesystem::path& file);
+    // Creates the file (mode 0600) when it is not there; an older one is copied beside itself and
+    // brought up to date. Throws StoreError when it is no library file, is damaged, may not be
+    // changed, or was written by a newer version; DiskError when it cannot be made or copied.
+    explicit Database(const Path& file, FileSystem& disk = real_file_system());
     ~Database();
     Database(Database&&) noexcept;
     Database& operator=(Database&&) noexcept;
@@ -33,7 +34,9 @@ class Database {
     std::unique_ptr<SQLite::Database> handle_;
 };
 
-// Rolls back unless committed. One inside another joins it: only the outermost commits.
+// Rolls back what was done since it began, unless committed. One inside another joins it: only the
+// outermost brings the changes to the disk. Throws StoreError, also when another program keeps the
+// library busy for longer than five seconds.
 class Transaction {
   public:
     explicit Transaction(Database& database);
@@ -44,6 +47,8 @@ class Transaction {
     void commit();
 
   private:
+    void execute(const char* sql);
+
     Database& database_;
     bool outermost_;
     bool committed_ = false;

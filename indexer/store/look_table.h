@@ -30,7 +30,8 @@ class LookTable {
     void set_own_default_shot_list(const ShotList& list);
 
     std::vector<Waiver> waivers(LookId look);
-    void waive(LookId look, const Waiver& waiver);  // refuses an empty reason; replaces an older one
+    void waive(LookId look,
+               const Waiver& waiver);  // refuses an empty reason; replaces an older one
     void take_back_waiver(LookId look, const Shot& shot);
 
   private:

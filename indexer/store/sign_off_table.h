@@ -14,10 +14,10 @@ class SignOffTable {
   public:
     explicit SignOffTable(Database& database) : database_(&database) {}
 
-    SignOffId add(const SignOff& sign_off);  // refuses while one stands
+    SignOffId add(const SignOff& sign_off);                             // refuses while one stands
     void reopen(LookId look, std::string_view because, LocalTime now);  // refuses when none stands
-    std::optional<SignOff> standing(LookId look);  // signed and not reopened
-    std::vector<SignOff> all(LookId look);         // oldest first
+    std::optional<SignOff> standing(LookId look);                       // signed and not reopened
+    std::vector<SignOff> all(LookId look);                              // oldest first
 
   private:
     Database* database_;

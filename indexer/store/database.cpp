@@ -1,0 +1,123 @@
+#include "indexer/store/database.h"
+
+#include <SQLiteCpp/Backup.h>
+#include <sqlite3.h>
+
+#include "indexer/store/migrations/migrations.h"
+#include "indexer/store/store_error.h"
+
+namespace quarterturn {
+namespace {
+
+constexpr int application_id = 0x5174726E;  // "Qtrn"
+constexpr int wait_for_others_ms = 5000;
+
+Path with_ending(const Path& file, const std::string& ending) {
+    return Path(file.native() + ending);
+}
+
+std::unique_ptr<SQLite::Database> open_file(const Path& file) {
+    // An absolute path, since SQLite takes ":memory:" and the like for something else.
+    auto handle = std::make_unique<SQLite::Database>(std::filesystem::absolute(file).native(),
+                                                     SQLite::OPEN_READWRITE | SQLITE_OPEN_EXRESCODE,
+                                                     wait_for_others_ms);
+    sqlite3_db_config(handle->getHandle(), SQLITE_DBCONFIG_DEFENSIVE, 1, nullptr);
+    handle->exec("PRAGMA trusted_schema = OFF");
+    handle->exec("PRAGMA cell_size_check = ON");
+    handle->exec("PRAGMA secure_delete = ON");
+    handle->exec("PRAGMA synchronous = FULL");
+    return handle;
+}
+
+void refuse_unless_ours(SQLite::Database& handle, const Path& file) {
+    if (handle.execAndGet("PRAGMA application_id").getInt() != application_id) {
+        throw StoreError(file.string() +
+                         " is no library file of this program and was left as it is: name the "
+                         "folder of a library.");
+    }
+    if (sqlite3_db_readonly(handle.getHandle(), "main") != 0) {
+        throw StoreError(file.string() +
+                         " may not be changed: allow it in its permissions, or sign in as the "
+                         "user it belongs to.");
+    }
+}
+
+// True when the file is older than this program.
+bool needs_migration(SQLite::Database& handle, const Path& file) {
+    const int version = schema_version(handle);
+    const int newest = static_cast<int>(all_migrations().size());
+    if (version > newest) {
+        throw StoreError(file.string() +
+                         " was written by a newer version of this program (its "
+                         "records are of version " +
+                         std::to_string(version) + ", this one knows them up to " +
+                         std::to_string(newest) +
+                         "): install the newest version. Nothing was changed.");
+    }
+    return version < newest;
+}
+
+void remove_if_there(FileSystem& disk, const Path& file) {
+    for (const char* ending : {"", "-journal", "-wal", "-shm"}) {
+        if (const Path part = with_ending(file, ending); disk.exists(part)) disk.remove(part);
+    }
+}
+
+// The file gets its name when it is whole, so that a library is there or is not.
+void create(const Path& file, FileSystem& disk) {
+    const Path waiting = with_ending(file, ".new");
+    remove_if_there(disk, waiting);
+    disk.write_new(waiting, {});
+    {
+        const auto handle = open_file(waiting);
+        handle->exec("PRAGMA application_id = " + std::to_string(application_id));
+        migrate(*handle, all_migrations());
+        handle->exec("PRAGMA journal_mode = WAL");
+    }
+    disk.sync_file(waiting);
+    disk.rename_new(waiting, file);
+    disk.sync_folder(file.parent_path());
+}
+
+void keep_copy(SQLite::Database& handle, const Path& file, FileSystem& disk) {
+    const Path copy =
+        with_ending(file, ".version-" + std::to_string(schema_version(handle)) + ".copy");
+    const Path waiting = with_ending(copy, ".new");
+    remove_if_there(disk, waiting);
+    disk.write_new(waiting, {});
+    {
+        const auto destination = open_file(waiting);
+        SQLite::Backup(*destination, handle).executeStep();
+    }
+    disk.sync_file(waiting);
+    disk.rename_over(waiting, copy);
+    disk.sync_folder(copy.parent_path());
+}
+
+std::unique_ptr<SQLite::Database> open_library_file(const Path& file, FileSystem& disk) {
+    if (!disk.exists(file)) create(file, disk);
+    auto handle = open_file(file);
+    refuse_unless_ours(*handle, file);
+    if (needs_migration(*handle, file)) {
+        keep_copy(*handle, file, disk);
+        migrate(*handle, all_migrations());
+    }
+    handle->exec("PRAGMA journal_mode = WAL");
+    handle->exec("PRAGMA foreign_keys = ON");
+    return handle;
+}
+
+}  // namespace
+
+Database::Database(const Path& file, FileSystem& disk)
+    : handle_(in_words([&] { return open_library_file(std::filesystem::absolute(file), disk); })) {}
+
+Database::~Database() = default;
+Database::Database(Database&&) noexcept = default;
+Database& Database::operator=(Database&&) noexcept = default;
+
+int Database::schema_version() {
+    return in_words([&] { return quarterturn::schema_version(*handle_); });
+}
+
+}  // namespace quarterturn

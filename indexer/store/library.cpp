@@ -1,0 +1,67 @@
+#include "indexer/store/library.h"
+
+namespace quarterturn {
+namespace {
+
+constexpr const char* records_name = "records.sqlite";
+constexpr const char* photos_name = "photos";
+constexpr const char* cache_name = "cache";
+constexpr const char* incoming_name = "incoming";
+
+bool is_left_from_making(FileSystem& disk, const Path& entry) {
+    const std::string name = entry.filename().string();
+    if (name.starts_with(std::string(records_name) + ".new")) return true;
+    const bool ours = name == photos_name || name == cache_name || name == incoming_name;
+    return ours && disk.list(entry).empty();
+}
+
+// A library whose making was interrupted counts as nothing.
+void refuse_unless_empty(FileSystem& disk, const Path& folder) {
+    if (!disk.exists(folder)) return;
+    for (const Path& entry : disk.list(folder)) {
+        if (entry.filename() == records_name) {
+            throw StoreError(folder.string() +
+                             " is a library already: open it, or name another folder.");
+        }
+        if (!is_left_from_making(disk, entry)) {
+            throw StoreError(folder.string() + " is not empty (" + entry.filename().string() +
+                             " lies in it): name a new or empty folder for the library.");
+        }
+    }
+}
+
+void refuse_unless_library(FileSystem& disk, const Path& folder) {
+    if (!disk.exists(folder)) {
+        throw StoreError("There is no folder " + folder.string() +
+                         ": name the folder of a library, or make a new library there.");
+    }
+    if (!disk.exists(folder / records_name)) {
+        throw StoreError(folder.string() + " is no library (it holds no " + records_name +
+                         "): name the folder of a library, or make a new one.");
+    }
+}
+
+}  // namespace
+
+Library::Library(Path folder, FileSystem& disk)
+    : folder_(std::move(folder)),
+      disk_(&disk),
+      database_(std::make_unique<Database>(folder_ / records_name, disk)) {
+    disk.make_folders(cache_folder());
+    disk.make_folders(incoming_folder());
+}
+
+Library Library::create(const Path& folder, FileSystem& disk) {
+    const Path place = std::filesystem::absolute(folder);
+    refuse_unless_empty(disk, place);
+    disk.make_folders(place / photos_name);
+    return {place, disk};
+}
+
+Library Library::open(const Path& folder, FileSystem& disk) {
+    const Path place = std::filesystem::absolute(folder);
+    refuse_unless_library(disk, place);
+    return {place, disk};
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,105 @@
+#include "indexer/store/look_table.h"
+
+#include <iterator>
+
+#include "indexer/store/client_table.h"
+#include "indexer/store/statement.h"
+#include "indexer/store/text.h"
+
+namespace quarterturn {
+namespace {
+
+// One row for each sitting of a look, or one without a sitting.
+const std::string select_looks =
+    "SELECT look.id, client, wedding, name, worn, look_sitting.sitting "
+    "FROM look LEFT JOIN look_sitting ON look_sitting.look = look.id ";
+const std::string in_order = " ORDER BY look.id, look_sitting.place";
+
+std::vector<Look> looks_in(Statement& statement) {
+    std::vector<Look> looks;
+    while (statement.step()) {
+        Look look;
+        std::optional<SittingId> sitting;
+        statement.read(look.id, look.client, look.wedding, look.name, look.worn, sitting);
+        if (looks.empty() || looks.back().id != look.id) looks.push_back(look);
+        if (sitting) looks.back().sittings.push_back(*sitting);
+    }
+    return looks;
+}
+
+void check(const Look& look) {
+    refuse_unless_name("the look's name", look.name);
+    std::vector<SittingId> sittings = look.sittings;
+    std::sort(sittings.begin(), sittings.end());
+    if (std::adjacent_find(sittings.begin(), sittings.end()) != sittings.end()) {
+        throw StoreError("The look " + look.name +
+                         " names one sitting twice: leave one of the two out.");
+    }
+}
+
+void write_sittings(Database& database, LookId id, const std::vector<SittingId>& sittings) {
+    run(database, "DELETE FROM look_sitting WHERE look = ?", id);
+    Statement add(database, "INSERT INTO look_sitting (look, place, sitting) VALUES (?, ?, ?)");
+    int place = 0;
+    for (const SittingId sitting : sittings) add.with(id, place++, sitting).run();
+}
+
+}  // namespace
+
+LookId LookTable::add(const Look& look) {
+    check(look);
+    Transaction transaction(*database_);
+    const auto id = insert<LookId>(
+        *database_,
+        "INSERT INTO look (client, wedding, name, folded_name, worn) VALUES (?, ?, ?, ?, ?)",
+        look.client, look.wedding, look.name, folded(look.name), look.worn);
+    write_sittings(*database_, id, look.sittings);
+    transaction.commit();
+    return id;
+}
+
+void LookTable::change(const Look& look) {
+    check(look);
+    Transaction transaction(*database_);
+    update_one(*database_, "look " + std::to_string(look.id.value),
+               "UPDATE look SET client = ?, wedding = ?, name = ?, folded_name = ?, worn = ? "
+               "WHERE id = ?",
+               look.client, look.wedding, look.name, folded(look.name), look.worn, look.id);
+    write_sittings(*database_, look.id, look.sittings);
+    transaction.commit();
+}
+
+std::optional<Look> LookTable::find(LookId id) {
+    Statement statement(*database_, select_looks + "WHERE look.id = ?" + in_order);
+    auto looks = looks_in(statement.with(id));
+    return looks.empty() ? std::nullopt : std::optional{std::move(looks.front())};
+}
+
+std::vector<Look> LookTable::all() {
+    std::vector<Look> looks;
+    Statement statement(*database_, select_looks + "WHERE client = ?" + in_order);
+    for (const Client& client : ClientTable(*database_).all()) {
+        std::ranges::move(looks_in(statement.with(client.id)), std::back_inserter(looks));
+    }
+    return looks;
+}
+
+std::vector<Look> LookTable::of_client(ClientId client) {
+    Statement statement(*database_, select_looks + "WHERE client = ?" + in_order);
+    return looks_in(statement.with(client));
+}
+
+std::vector<Look> LookTable::of_sitting(SittingId sitting) {
+    Statement statement(*database_,
+                        select_looks +
+                            "WHERE look.id IN (SELECT look FROM look_sitting WHERE sitting = ?)" +
+                            in_order);
+    return looks_in(statement.with(sitting));
+}
+
+std::vector<Look> LookTable::named(std::string_view name) {
+    Statement statement(*database_, select_looks + "WHERE folded_name = ?" + in_order);
+    return looks_in(statement.with(folded(name)));
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,36 @@
+#include <SQLiteCpp/SQLiteCpp.h>
+
+#include <array>
+#include <string>
+
+#include "indexer/store/database.h"
+#include "indexer/store/migrations/migrations.h"
+
+namespace quarterturn {
+
+std::span<const Migration> all_migrations() {
+    static const std::array migrations{first_tables};
+    return migrations;
+}
+
+int schema_version(SQLite::Database& database) {
+    return database.execAndGet("PRAGMA user_version").getInt();
+}
+
+void migrate(SQLite::Database& database, std::span<const Migration> migrations) {
+    SQLite::Transaction transaction(database, SQLite::TransactionBehavior::IMMEDIATE);
+    const auto done = static_cast<std::size_t>(schema_version(database));
+    for (const Migration& step : migrations.subspan(std::min(done, migrations.size()))) {
+        database.exec(std::string(step.sql));
+    }
+    database.exec("PRAGMA user_version = " + std::to_string(migrations.size()));
+    if (SQLite::Statement(database, "PRAGMA foreign_key_check").executeStep()) {
+        throw StoreError(
+            "The library's records could not be brought up to date, since some of them belong to "
+            "others that are not there: nothing was changed; bring back the newest backup of "
+            "records.sqlite.");
+    }
+    transaction.commit();
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,30 @@
+#pragma once
+// The steps from an empty file to the newest schema. A step that has been released never changes:
+// a further change is a further step, in a file of its own, added to all_migrations().
+
+#include <span>
+#include <string_view>
+
+namespace SQLite {
+class Database;
+}
+
+namespace quarterturn {
+
+struct Migration {
+    std::string_view sql;  // statements, each ended by ';'
+};
+
+std::span<const Migration> all_migrations();
+
+extern const Migration first_tables;
+
+// SQLite's user_version, which counts the steps that a file has behind it.
+int schema_version(SQLite::Database& database);
+
+// Takes the steps that are missing, all in one transaction: after a failure the file is as before.
+// Foreign keys must be off, so that a step can rebuild tables; they are checked before the commit.
+// Throws StoreError and SQLite::Exception.
+void migrate(SQLite::Database& database, std::span<const Migration> migrations);
+
+}  // namespace quarterturn

@@ -1,0 +1,42 @@
+#include "indexer/store/recipe_table.h"
+
+#include "indexer/store/statement.h"
+
+namespace quarterturn {
+namespace {
+
+const std::string select_revisions =
+    "SELECT id, number, saved_at, recipe FROM recipe_revision WHERE look = ? ORDER BY number ";
+
+RecipeRevision revision_in(const Statement& row) {
+    RecipeRevision revision;
+    std::string json;
+    row.read(revision.id, revision.number, revision.saved_at, json);
+    revision.recipe = parse_recipe_json(json);
+    return revision;
+}
+
+}  // namespace
+
+RevisionId RecipeTable::save(LookId look, const Recipe& recipe, LocalTime now) {
+    const std::string json = recipe_json(recipe);
+    Transaction transaction(*database_);
+    const auto newest = current(look);
+    if (newest && newest->recipe == recipe) return newest->id;
+    const auto id = insert<RevisionId>(
+        *database_,
+        "INSERT INTO recipe_revision (look, number, saved_at, recipe) VALUES (?, ?, ?, ?)", look,
+        newest ? newest->number + 1 : 1, now, json);
+    transaction.commit();
+    return id;
+}
+
+std::optional<RecipeRevision> RecipeTable::current(LookId look) {
+    return Statement(*database_, select_revisions + "DESC LIMIT 1").with(look).first(revision_in);
+}
+
+std::vector<RecipeRevision> RecipeTable::revisions(LookId look) {
+    return Statement(*database_, select_revisions).with(look).rows(revision_in);
+}
+
+}  // namespace quarterturn

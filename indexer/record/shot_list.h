@@ -37,4 +37,8 @@ std::string shot_text(const Shot& shot);  // "after, left three-quarter"
 // finished look are nice to have.
 ShotList default_shot_list();
 
+// One line for each shot: a line for the same shot is changed, a new one goes to the end.
+void set_line(ShotList& list, const ShotLine& line);
+bool drop_line(ShotList& list, const Shot& shot);  // whether it was there
+
 }  // namespace quarterturn

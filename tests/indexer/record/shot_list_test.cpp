@@ -34,5 +34,28 @@ TEST(DefaultShotList, AsksForNothingTwice) {
     EXPECT_EQ(texts_of(Need::required).size() + texts_of(Need::nice_to_have).size(), 12U);
 }
 
+TEST(ShotListLines, LineForAShotThatIsThereChangesItInItsPlace) {
+    ShotList list = default_shot_list();
+    const Shot first = list.front().shot;
+    set_line(list, {first, Need::nice_to_have});
+    EXPECT_EQ(list.size(), default_shot_list().size());
+    EXPECT_EQ(list.front(), (ShotLine{first, Need::nice_to_have}));
+}
+
+TEST(ShotListLines, NewLineGoesToTheEnd) {
+    ShotList list = default_shot_list();
+    const ShotLine during{{Stage::during, Angle::back}, Need::required};
+    set_line(list, during);
+    EXPECT_EQ(list.size(), default_shot_list().size() + 1);
+    EXPECT_EQ(list.back(), during);
+}
+
+TEST(ShotListLines, DroppingSaysWhetherTheLineWasThere) {
+    ShotList list = default_shot_list();
+    EXPECT_TRUE(drop_line(list, {Stage::after, Angle::crown}));
+    EXPECT_FALSE(drop_line(list, {Stage::after, Angle::crown}));
+    EXPECT_EQ(list.size(), default_shot_list().size() - 1);
+}
+
 }  // namespace
 }  // namespace quarterturn

@@ -1,0 +1,14 @@
+#include "indexer/disk/clock.h"
+
+#include <ctime>
+
+namespace quarterturn {
+
+LocalTime local_now() {
+    const std::time_t now = std::time(nullptr);
+    std::tm local{};
+    localtime_r(&now, &local);
+    return LocalTime{std::chrono::seconds{timegm(&local)}};
+}
+
+}  // namespace quarterturn

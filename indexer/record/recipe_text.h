@@ -1,0 +1,26 @@
+#pragma once
+// A recipe in words, the same on screen, on paper and in the exported record.
+
+#include <string>
+#include <vector>
+
+#include "indexer/record/recipe.h"
+
+namespace quarterturn {
+
+struct RecipePart {
+    std::string heading;             // "Parting"
+    std::vector<std::string> lines;  // one for each product or step; never empty
+
+    bool operator==(const RecipePart&) const = default;
+};
+
+std::string product_text(const Product& product);  // "foam, two pumps, roots"
+std::string heat_tool_text(const HeatTool& tool);  // "curling iron, 25 mm, 160 °C"
+std::string pins_text(const Pins& pins);           // "6 grips, brown, crossed"
+std::string step_text(const Step& step);           // "Pin the twist (6 grips, brown), 10 min"
+
+// The parts that say something, in working order.
+std::vector<RecipePart> recipe_parts(const Recipe& recipe);
+
+}  // namespace quarterturn

@@ -4,8 +4,8 @@
 #include <array>
 #include <exception>
 
+#include "indexer/metadata/blocks.h"
 #include "indexer/metadata/capture_time.h"
-#include "indexer/metadata/library.h"
 
 namespace quarterturn {
 namespace {
@@ -70,17 +70,17 @@ std::vector<std::string> read_keywords(const Exiv2::XmpData& xmp, const Exiv2::I
     return keywords;
 }
 
-FileMetadata read_image(const Exiv2::Image& image) {
-    const auto& exif = image.exifData();
+FileMetadata metadata_of(const MetadataBlocks& blocks) {
+    const auto& exif = blocks.exif;
     FileMetadata metadata;
     metadata.taken = read_taken(exif);
     metadata.make = text_of(exif, "Exif.Image.Make");
     metadata.model = text_of(exif, "Exif.Image.Model");
     metadata.serial = read_serial(exif);
     metadata.orientation = read_orientation(exif);
-    metadata.width = std::max(image.pixelWidth(), 0);
-    metadata.height = std::max(image.pixelHeight(), 0);
-    metadata.keywords = read_keywords(image.xmpData(), image.iptcData());
+    metadata.width = blocks.width;
+    metadata.height = blocks.height;
+    metadata.keywords = read_keywords(blocks.xmp, blocks.iptc);
     return metadata;
 }
 
@@ -96,7 +96,7 @@ FileMetadata unreadable() {
 
 FileMetadata read_metadata(std::span<const std::byte> bytes) {
     try {
-        return read_image(*open_image(bytes));
+        return metadata_of(read_blocks(bytes));
     } catch (const std::exception&) {
         return unreadable();
     }

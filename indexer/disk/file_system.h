@@ -50,6 +50,8 @@ class FileSystem {
     // The whole of an ordinary file. Refuses one that is larger than `most_bytes`, that changes
     // while it is read, and pipes, devices and folders.
     virtual Bytes read(const Path& file, std::int64_t most_bytes) = 0;
+    // At most so many bytes from the start of an ordinary file of any size.
+    virtual Bytes read_front(const Path& file, std::int64_t most_bytes) = 0;
     // Reads past the page cache where the system lets us, so that it is the disk that answers.
     virtual Bytes read_back(const Path& file) = 0;
     // Creates the file with mode 0600; refuses to overwrite; leaves nothing when it fails.

@@ -82,6 +82,15 @@ class PosixFileSystem final : public FileSystem {
         return read_whole(open, file, most_bytes);
     }
 
+    Bytes read_front(const Path& file, std::int64_t most_bytes) override {
+        OpenFile open(file, open_to_read, Doing::reading);
+        const struct stat found = open.state();
+        if (!S_ISREG(found.st_mode)) refuse_as_no_file(file, S_ISDIR(found.st_mode));
+        Bytes bytes(static_cast<std::size_t>(std::min<std::int64_t>(found.st_size, most_bytes)));
+        bytes.resize(open.read(bytes));
+        return bytes;
+    }
+
     Bytes read_back(const Path& file) override {
         OpenFile open(file, open_to_read, Doing::reading);
         open.sync();  // only clean pages can be dropped

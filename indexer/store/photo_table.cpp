@@ -109,6 +109,14 @@ std::vector<Photo> PhotoTable::sha256_starting(std::string_view hex) {
     return select_photos(*database_, "sha256 >= ? AND sha256 < ?", start, start + 'g');
 }
 
+std::vector<std::string> PhotoTable::sha256s() {
+    return Statement(*database_, "SELECT sha256 FROM photo").rows([](const Statement& row) {
+        std::string sha256;
+        row.read(sha256);
+        return sha256;
+    });
+}
+
 std::vector<Photo> PhotoTable::all() {
     return select_photos(*database_, "TRUE");
 }
@@ -146,6 +154,11 @@ bool PhotoTable::path_taken(std::string_view path) {
         .with(folded(path))
         .value<bool>()
         .has_value();
+}
+
+void PhotoTable::set_sitting_by_time(PhotoId id, std::optional<SittingId> sitting) {
+    run(*database_, "UPDATE photo SET sitting = ? WHERE id = ? AND NOT placed_by_hand", sitting,
+        id);
 }
 
 void PhotoTable::set_suggestion(PhotoId id, const Suggestion& suggestion) {

@@ -24,6 +24,8 @@ class PhotoTable {
     std::vector<Photo> named(std::string_view original_name);  // case folded, with the ending
     std::vector<Photo> sha256_starting(std::string_view hex);
 
+    std::vector<std::string> sha256s();  // of all photos, in no order
+
     std::vector<Photo> all();
     std::vector<Photo> of_sitting(SittingId sitting);
     // Every photo that may count for the look: tagged with it, or of one of its sittings.
@@ -32,6 +34,9 @@ class PhotoTable {
     std::vector<Photo> in_no_sitting();
 
     void set_path(PhotoId id, std::string_view path);
+    // Where a photo falls by its time: no action of hers, so it stands in no history. Leaves a photo
+    // alone that she placed by hand.
+    void set_sitting_by_time(PhotoId id, std::optional<SittingId> sitting);
     bool path_taken(std::string_view path);  // case folded, as some disks do
     void set_suggestion(PhotoId id, const Suggestion& suggestion);
     void set_measured(PhotoId id, const Measures& measures, Fingerprint fingerprint,

@@ -3,6 +3,7 @@
 // fail, which do nothing and throw the DiskError that the real disk would. To try every failure of
 // a job: run it once and ask calls(), then once for each number from 1 to that.
 
+#include <atomic>
 #include <cerrno>
 #include <limits>
 
@@ -41,6 +42,10 @@ class FailingDisk : public FileSystem {
     Bytes read(const Path& file, std::int64_t most_bytes) override {
         count(file, Doing::reading);
         return real_->read(file, most_bytes);
+    }
+    Bytes read_front(const Path& file, std::int64_t most_bytes) override {
+        count(file, Doing::reading);
+        return real_->read_front(file, most_bytes);
     }
     Bytes read_back(const Path& file) override {
         count(file, Doing::reading);
@@ -93,14 +98,14 @@ class FailingDisk : public FileSystem {
 
   private:
     void count(const Path& file, Doing doing) {
-        ++calls_;
-        if (calls_ >= first_ && calls_ <= last_ && first_ > 0) {
+        const int call = ++calls_;
+        if (call >= first_ && call <= last_ && first_ > 0) {
             throw disk_error(error_number_, file, doing);
         }
     }
 
     FileSystem* real_;
-    int calls_ = 0;
+    std::atomic<int> calls_ = 0;  // jobs call from several threads
     int first_ = 0;
     int last_ = 0;
     int error_number_ = EIO;

@@ -33,21 +33,22 @@ struct RefusedFile {
 };
 
 struct ImportReport {
-    std::vector<PhotoId> imported;       // in the order of their moments
-    std::vector<Path> already_here;      // the same bytes, under whatever name
-    std::vector<Path> left_alone;        // videos and other files
+    std::vector<PhotoId> imported;   // in the order of their moments
+    std::vector<Path> already_here;  // the same bytes, under whatever name
+    std::vector<Path> left_alone;    // videos and other files
     std::vector<RefusedFile> refused;
-    bool stopped = false;                // she stopped it; what was done is kept
+    bool stopped = false;  // she stopped it; what was done is kept
 };
 
 struct ImportWishes {
-    std::vector<Path> sources;  // folders, walked whole, and single files
-    std::function<void(const ImportProgress&)> progress;  // called from the calling thread
-    std::stop_token stop;
+    std::vector<Path> sources{};  // folders, walked whole, and single files
+    std::function<void(const ImportProgress&)> progress{};  // called from the calling thread
+    std::stop_token stop{};
 };
 
+// New photos fall to their sittings and folders at once, and all are sorted anew at the end.
 // Throws DiskError when the library itself cannot be written (a full disk) after what was whole has
-// been recorded; StoreError from the records.
+// been recorded; StoreError from the records, and while another program moves files in the library.
 ImportReport import_photos(Library& library, Decoder& decoder, const ImportWishes& wishes);
 
 }  // namespace quarterturn

@@ -15,7 +15,8 @@ struct ScenarioReport {
     int looks = 0;
 };
 
-// All or nothing. Throws StoreError naming the entry that is wrong.
+// All or nothing. Remembers the keys of its looks for load_tags(). Throws StoreError naming the
+// entry that is wrong.
 ScenarioReport load_scenario(Library& library, std::string_view json, LocalTime now);
 
 // Tags photos that are already in the library, by original file name, as one action. Answers how

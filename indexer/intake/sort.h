@@ -1,6 +1,7 @@
 #pragma once
 // Placing photos in sittings by their moments, and their files in the sittings' folders.
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -20,15 +21,27 @@ struct SortReport {
     std::vector<UnplacedPhoto> unplaced;
 };
 
-// Sorts every photo that she has not placed by hand, suggests stages, and moves files (see below).
+// Sorts every photo that she has not placed by hand, suggests stages, and tidies the folders. Where
+// a photo falls by time is told anew from its moment each time, so it is no action of hers: it
+// stands in no undo list, and changes when sittings or clocks change.
 SortReport sort_by_time(Library& library);
 
 // Moves each photo file whose folder is not its sitting's. Safe to interrupt: the file stands under
-// the new name before the record says so, and under the old one until then.
+// the new name before the record says so, and under the old one until then. Does nothing while
+// another program brings photos in, which ends with the same.
 void tidy_folders(Library& library);
 
+// By the devices' clocks as they are set now; the shift proposed is to stand in place of the one
+// set.
 std::vector<ClockShift> propose_clock_shifts(Library& library);
+// From two photos of the same moment. Throws StoreError when one is not there or carries no time.
+ClockShift clock_shift_from_pair(Library& library, PhotoId wrong, PhotoId right);
 // Applies the shift as one action that can be undone, and sorts again.
 SortReport apply_clock_shift(Library& library, const ClockShift& shift);
+
+// The one way to undo and redo: the photos are sorted again afterwards. Each answers what was
+// undone or redone, or nothing when there is nothing.
+std::optional<std::string> undo(Library& library);
+std::optional<std::string> redo(Library& library);
 
 }  // namespace quarterturn

@@ -1,0 +1,173 @@
+#include "indexer/intake/import.h"
+
+#include <tuple>
+
+#include "indexer/intake/move_lock.h"
+#include "indexer/intake/ordered_work.h"
+#include "indexer/intake/record_batch.h"
+#include "indexer/intake/sort_steps.h"
+#include "indexer/intake/threads.h"
+#include "indexer/intake/time_left.h"
+
+namespace quarterturn {
+namespace {
+
+constexpr std::size_t batch_photos = 24;  // chosen by measurement, see tests/bench
+constexpr std::size_t batch_seen = 1000;
+constexpr auto being_moved =
+    "Photos of this library are being brought in or moved by another window or command: wait until "
+    "that is done, and try again.";
+
+class ImportRun {
+  public:
+    ImportRun(Library& library, Decoder& decoder, const ImportWishes& wishes)
+        : library_(library),
+          wishes_(wishes),
+          incoming_(library),
+          unfinished_(library),
+          claims_(library.photos().sha256s()),
+          taker_(library, decoder, claims_, incoming_),
+          recorder_(library, incoming_, unfinished_) {}
+
+    ImportReport run() {
+        Found found = walk(library_, wishes_.sources);
+        report_.left_alone = std::move(found.left_alone);
+        report_.refused = std::move(found.refused);
+        progress_.total = std::ssize(found.files);
+        take_all(drop_seen(std::move(found.files)));
+        take_left_behind();
+        put_in_order();
+        return std::move(report_);
+    }
+
+  private:
+    // Files that were taken in before, and are as they were then, need not be read.
+    std::vector<FoundFile> drop_seen(std::vector<FoundFile> files) {
+        std::erase_if(files, [&](const FoundFile& found) {
+            const auto sha256 = library_.seen().recall(found.file, found.state);
+            const bool seen = sha256 && claims_.in_library(*sha256);
+            if (seen) {
+                report_.already_here.push_back(found.file);
+                ++progress_.done;
+            }
+            return seen;
+        });
+        return files;
+    }
+
+    void take_all(const std::vector<FoundFile>& files) {
+        std::int64_t bytes = 0;
+        for (const FoundFile& found : files) bytes += found.state.bytes;
+        TimeLeft time{bytes};
+        OrderedWork<Taken> work{files.size(), worker_count(),
+                                [&](std::size_t i) { return taker_.take(files[i]); }, wishes_.stop};
+        std::size_t next = 0;
+        try {
+            while (const auto taken = work.next()) {
+                const FoundFile& found = files[next++];
+                std::visit([&](const auto& what) { meet(found, what); }, *taken);
+                time.done(found.state.bytes);
+                tell(found.file, time);
+                if (batch_.size() >= batch_photos || seen_.size() >= batch_seen) record();
+            }
+        } catch (const DiskError&) {
+            record();  // what is whole is kept
+            throw;
+        }
+        record();
+        report_.stopped = next < files.size();
+    }
+
+    // Copies that an interrupted run put in their place without a record, of files that are not
+    // among the sources.
+    void take_left_behind() {
+        for (const Path& file : unfinished_.settle()) {
+            const FoundFile found{file, library_.disk().state(file)};
+            const Taken taken = taker_.take(found);
+            const auto* const content = std::get_if<Content>(&taken);
+            if (content == nullptr || waits(content->sha256)) continue;
+            Examined examined = content->examined.get();
+            if (examined.refused.empty()) batch_.push_back({found, std::move(examined)});
+        }
+        record();
+        unfinished_.settle();
+    }
+
+    void meet(const FoundFile& found, const LeftAlone&) {
+        report_.left_alone.push_back(found.file);
+    }
+
+    void meet(const FoundFile& found, const Refused& refused) {
+        report_.refused.push_back({found.file, refused.reason});
+    }
+
+    void meet(const FoundFile& found, const AlreadyHere& here) {
+        report_.already_here.push_back(found.file);
+        seen_.push_back({found, here.sha256});
+    }
+
+    void meet(const FoundFile& found, const Content& content) {
+        if (claims_.in_library(content.sha256) || waits(content.sha256)) {
+            return meet(found, AlreadyHere{content.sha256});
+        }
+        Examined examined = content.examined.get();
+        if (!examined.refused.empty()) return meet(found, Refused{examined.refused});
+        batch_.push_back({found, std::move(examined)});
+        seen_.push_back({found, content.sha256});
+    }
+
+    bool waits(const std::string& sha256) const {
+        return std::ranges::any_of(batch_, [&](const NewPhoto& fresh) {
+            return fresh.examined.photo.file.sha256 == sha256;
+        });
+    }
+
+    void record() {
+        const auto batch = std::exchange(batch_, {});
+        const auto seen = std::exchange(seen_, {});
+        if (batch.empty() && seen.empty()) return;
+        for (const Photo& photo : recorder_.record(batch, seen)) {
+            claims_.recorded(photo.file.sha256);
+            imported_.push_back({!photo.moment, photo.moment.value_or(LocalTime{}), photo.id});
+        }
+    }
+
+    void put_in_order() {
+        if (imported_.empty()) return;
+        std::ranges::sort(imported_);
+        for (const auto& [undated, moment, id] : imported_) report_.imported.push_back(id);
+        place_by_time(library_);
+        move_to_folders(library_);
+    }
+
+    void tell(const Path& file, const TimeLeft& time) {
+        ++progress_.done;
+        progress_.file = file;
+        progress_.left = time.left();
+        if (wishes_.progress) wishes_.progress(progress_);
+    }
+
+    const OneThreadEach one_thread_each_;
+    Library& library_;
+    const ImportWishes& wishes_;
+    Incoming incoming_;
+    Unfinished unfinished_;
+    ContentClaims claims_;
+    Taker taker_;
+    BatchRecorder recorder_;
+    ImportReport report_;
+    ImportProgress progress_;
+    std::vector<NewPhoto> batch_;
+    std::vector<SeenFile> seen_;
+    std::vector<std::tuple<bool, LocalTime, PhotoId>> imported_;
+};
+
+}  // namespace
+
+ImportReport import_photos(Library& library, Decoder& decoder, const ImportWishes& wishes) {
+    const MoveLock lock{library};
+    if (!lock.held()) throw StoreError{being_moved};
+    return ImportRun{library, decoder, wishes}.run();
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,17 @@
+#include "indexer/intake/move_lock.h"
+
+#include <fcntl.h>
+#include <sys/file.h>
+#include <unistd.h>
+
+namespace quarterturn {
+
+MoveLock::MoveLock(Library& library)
+    : folder_(::open(library.folder().c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC)),
+      held_(folder_ >= 0 && ::flock(folder_, LOCK_EX | LOCK_NB) == 0) {}
+
+MoveLock::~MoveLock() {
+    if (folder_ >= 0) ::close(folder_);
+}
+
+}  // namespace quarterturn

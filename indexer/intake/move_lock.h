@@ -1,0 +1,24 @@
+#pragma once
+// Only one program at a time moves files within a library. The system gives the lock back when the
+// program ends, however it ends.
+
+#include "indexer/store/library.h"
+
+namespace quarterturn {
+
+class MoveLock {
+  public:
+    explicit MoveLock(Library& library);
+    ~MoveLock();
+    MoveLock(const MoveLock&) = delete;
+    MoveLock& operator=(const MoveLock&) = delete;
+
+    // False while another holds it.
+    bool held() const { return held_; }
+
+  private:
+    int folder_;
+    bool held_;
+};
+
+}  // namespace quarterturn

@@ -1,0 +1,69 @@
+#include "indexer/intake/record_batch.h"
+
+#include <set>
+
+#include "indexer/intake/file_names.h"
+#include "indexer/rules/suggestion.h"
+
+namespace quarterturn {
+namespace {
+
+bool named(const Device& device) {
+    return !device.make.empty() || !device.model.empty();
+}
+
+}  // namespace
+
+std::vector<Photo> BatchRecorder::record(const std::vector<NewPhoto>& batch,
+                                         const std::vector<SeenFile>& seen) {
+    Transaction transaction{library_.database()};
+    std::vector<Photo> photos;
+    for (const NewPhoto& fresh : batch) {
+        photos.push_back(complete(fresh));
+        photos.back().id = library_.photos().add(photos.back());
+    }
+    for (const SeenFile& file : seen) {
+        library_.seen().remember(file.source.file, file.source.state, file.sha256);
+    }
+    if (!photos.empty()) move_in(photos);
+    transaction.commit();
+    unfinished_.forget();
+    return photos;
+}
+
+Photo BatchRecorder::complete(const NewPhoto& fresh) {
+    Photo photo = fresh.examined.photo;
+    photo.file.name = as_text(fresh.source.file.filename().native());
+    if (photo.file.taken) photo.moment = photo.file.taken->local;
+    if (named(fresh.examined.device)) {
+        photo.file.device = library_.devices().find_or_add(fresh.examined.device);
+        const auto device = library_.devices().find(*photo.file.device);
+        if (photo.moment && device) *photo.moment += device->clock_shift;
+    }
+    if (const auto angle = suggest_angle(photo.file.name, fresh.examined.keywords)) {
+        photo.suggestion.angle = angle->angle;
+        photo.suggestion.angle_source = angle->source;
+    }
+    photo.tags.sitting = places_.sitting_at(photo.moment);
+    photo.file.path = places_.free_path(places_.folder(photo), photo.file);
+    return photo;
+}
+
+void BatchRecorder::move_in(const std::vector<Photo>& photos) {
+    FileSystem& disk = library_.disk();
+    std::vector<std::string> paths;
+    std::ranges::transform(photos, std::back_inserter(paths),
+                           [](const Photo& photo) { return photo.file.path; });
+    unfinished_.note(std::move(paths));
+    std::set<Path> folders;
+    for (const Photo& photo : photos) {
+        const Path file = library_.photo_file(photo);
+        if (folders.insert(file.parent_path()).second) disk.make_folders(file.parent_path());
+        // What stands there is this photo, whole: free_path() has looked.
+        if (disk.exists(file)) continue;
+        disk.rename_new(incoming_.part(photo.file.sha256), file);
+    }
+    for (const Path& folder : folders) disk.sync_folder(folder);
+}
+
+}  // namespace quarterturn

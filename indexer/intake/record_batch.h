@@ -1,0 +1,44 @@
+#pragma once
+// Giving a batch of whole copies their place and their records.
+
+#include <vector>
+
+#include "indexer/intake/incoming.h"
+#include "indexer/intake/places.h"
+#include "indexer/intake/take.h"
+#include "indexer/intake/unfinished.h"
+
+namespace quarterturn {
+
+struct NewPhoto {
+    FoundFile source;
+    Examined examined;
+};
+
+struct SeenFile {
+    FoundFile source;
+    std::string sha256;
+};
+
+class BatchRecorder {
+  public:
+    BatchRecorder(Library& library, Incoming& incoming, Unfinished& unfinished)
+        : library_(library), incoming_(incoming), unfinished_(unfinished), places_(library) {}
+
+    // Renames the copies and writes their records, and what was seen, in one transaction. Answers
+    // the photos as recorded, in the same order. Throws DiskError and StoreError; nothing is
+    // recorded then.
+    std::vector<Photo> record(const std::vector<NewPhoto>& batch,
+                              const std::vector<SeenFile>& seen);
+
+  private:
+    Photo complete(const NewPhoto& fresh);
+    void move_in(const std::vector<Photo>& photos);
+
+    Library& library_;
+    Incoming& incoming_;
+    Unfinished& unfinished_;
+    Places places_;
+};
+
+}  // namespace quarterturn

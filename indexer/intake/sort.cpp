@@ -1,0 +1,107 @@
+#include "indexer/intake/sort.h"
+
+#include "indexer/intake/move_lock.h"
+#include "indexer/intake/places.h"
+#include "indexer/intake/sort_steps.h"
+
+namespace quarterturn {
+namespace {
+
+std::string why_unplaced(const Photo& photo, std::size_t fits) {
+    if (!photo.moment) {
+        return photo.file.name + " carries no time: place it in its sitting by hand.";
+    }
+    const std::string taken = photo.file.name + " was taken on " +
+                              iso_text(date_of(*photo.moment)) + " at " + clock_text(*photo.moment);
+    if (fits == 0) {
+        return taken +
+               ", when there was no sitting: add the sitting or correct its hours, set the "
+               "camera's clock right, or place the photo by hand.";
+    }
+    return taken + ", when there were " + std::to_string(fits) +
+           " sittings: place it in the right one by hand.";
+}
+
+void place(Library& library, const std::vector<Sitting>& sittings, Photo& photo,
+           SortReport& report) {
+    std::vector<SittingId> fits;
+    if (photo.moment) fits = sittings_at(*photo.moment, sittings);
+    const auto sitting = fits.size() == 1 ? std::optional{fits.front()} : std::nullopt;
+    if (!sitting) {
+        report.unplaced.push_back({photo.id, fits, why_unplaced(photo, fits.size())});
+    }
+    if (sitting == photo.tags.sitting) return;
+    library.photos().set_sitting_by_time(photo.id, sitting);
+    photo.tags.sitting = sitting;
+    if (sitting) report.placed.push_back(photo.id);
+}
+
+std::unordered_map<PhotoId, StageSuggestion> stages_of(const std::vector<Photo>& photos) {
+    std::unordered_map<SittingId, std::vector<TimedPhoto>> timed;
+    for (const Photo& photo : photos) {
+        if (photo.tags.sitting && photo.moment) {
+            timed[*photo.tags.sitting].push_back({photo.id, *photo.moment});
+        }
+    }
+    std::unordered_map<PhotoId, StageSuggestion> stages;
+    for (const auto& [sitting, of_sitting] : timed) {
+        for (StageSuggestion& stage : suggest_stages(of_sitting)) {
+            stages.emplace(stage.photo, std::move(stage));
+        }
+    }
+    return stages;
+}
+
+void suggest(Library& library, const std::vector<Photo>& photos) {
+    const auto stages = stages_of(photos);
+    for (const Photo& photo : photos) {
+        Suggestion suggestion = photo.suggestion;
+        suggestion.stage.reset();
+        suggestion.stage_source.clear();
+        if (const auto found = stages.find(photo.id); found != stages.end()) {
+            suggestion.stage = found->second.stage;
+            suggestion.stage_source = found->second.source;
+        }
+        if (suggestion != photo.suggestion) library.photos().set_suggestion(photo.id, suggestion);
+    }
+}
+
+}  // namespace
+
+SortReport place_by_time(Library& library) {
+    Transaction transaction{library.database()};
+    const std::vector<Sitting> sittings = library.sittings().all();
+    std::vector<Photo> photos = library.photos().all();
+    SortReport report;
+    for (Photo& photo : photos) {
+        if (!photo.tags.placed_by_hand) place(library, sittings, photo, report);
+    }
+    suggest(library, photos);
+    transaction.commit();
+    return report;
+}
+
+SortReport sort_by_time(Library& library) {
+    SortReport report = place_by_time(library);
+    tidy_folders(library);
+    return report;
+}
+
+std::optional<std::string> undo(Library& library) {
+    auto undone = library.history().undo();
+    if (undone) sort_by_time(library);
+    return undone;
+}
+
+std::optional<std::string> redo(Library& library) {
+    auto redone = library.history().redo();
+    if (redone) sort_by_time(library);
+    return redone;
+}
+
+void tidy_folders(Library& library) {
+    const MoveLock lock{library};
+    if (lock.held()) move_to_folders(library);
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,141 @@
+// Whatever the disk does, her photos are safe: each call of an import fails once, in turn.
+
+#include "tests/indexer/intake/import_fixture.h"
+#include "tests/support/failing_disk.h"
+
+namespace quarterturn {
+namespace {
+
+constexpr int photo_count = 3;
+
+// Made once: a copy of it is a library too, and quicker to be had.
+const Path& empty_library() {
+    static const TemporaryFolder folder;
+    static const Path made = [] {
+        Library::create(folder / "library");
+        return folder / "library";
+    }();
+    return made;
+}
+
+class OneFailure {
+  public:
+    OneFailure() {
+        for (int i = 0; i < photo_count; ++i) {
+            write_photo(card / ("IMG_" + std::to_string(i) + ".jpg"), i,
+                        {.taken = "2026:11:07 10:1" + std::to_string(i) + ":00"});
+        }
+        write_file(card / "notes.txt", "ask about the veil");
+        original_ = all_files(card);
+        std::filesystem::copy(empty_library(), folder / "library",
+                              std::filesystem::copy_options::recursive);
+    }
+
+    // How many calls an import makes when nothing fails.
+    int calls_when_well() {
+        Library library = Library::open(folder / "library", disk_);
+        disk_.heal();
+        import(library);
+        return disk_.calls();
+    }
+
+    void fail(int call, int error_number) {
+        Library library = Library::open(folder / "library", disk_);
+        disk_.fail_call(call, error_number);
+        try {
+            import(library);
+        } catch (const DiskError& error) {
+            EXPECT_TRUE(std::string{error.what()}.ends_with('.')) << error.what();
+        }
+        disk_.heal();
+        EXPECT_EQ(all_files(card), original_);
+        for (const Photo& photo : library.photos().all()) {
+            EXPECT_EQ(sha256(bytes_of_file(library.photo_file(photo))), photo.file.sha256);
+        }
+        for (const auto& [file, bytes] : all_files(library.folder() / "photos")) {
+            EXPECT_TRUE(std::ranges::any_of(original_,
+                                            [&](const auto& one) { return one.second == bytes; }))
+                << file << " is half a photo";
+        }
+    }
+
+    void complete() {
+        Library library = Library::open(folder / "library", disk_);
+        const ImportReport report = import(library);
+        EXPECT_TRUE(report.refused.empty());
+        EXPECT_EQ(report.already_here.size() + report.imported.size(), photo_count);
+        EXPECT_EQ(library.photos().all().size(), photo_count);
+        expect_files_match_records(library);
+        EXPECT_EQ(all_files(card), original_);
+    }
+
+  private:
+    ImportReport import(Library& library) {
+        return import_photos(library, *decoder_, {.sources = {card}});
+    }
+
+    TemporaryFolder folder;
+    Path card = folder / "card";
+    FailingDisk disk_;
+    std::unique_ptr<Decoder> decoder_ = make_local_decoder();
+    std::map<Path, Bytes> original_;
+};
+
+void try_every_call(int error_number) {
+    const int calls = OneFailure{}.calls_when_well();
+    ASSERT_GT(calls, 30);
+    for (int call = 1; call <= calls; ++call) {
+        SCOPED_TRACE("call " + std::to_string(call) + " of " + std::to_string(calls));
+        OneFailure once;
+        once.fail(call, error_number);
+        once.complete();
+    }
+}
+
+TEST(ImportFaults, AFullDiskAtAnyCallLosesNothing) {
+    try_every_call(ENOSPC);
+}
+
+TEST(ImportFaults, AFailingDiskAtAnyCallLosesNothing) {
+    try_every_call(EIO);
+}
+
+// A disk on which what is written reads back different.
+class LyingDisk : public FailingDisk {
+  public:
+    Bytes read_back(const Path& file) override {
+        Bytes bytes = FailingDisk::read_back(file);
+        bytes.at(bytes.size() / 2) ^= std::byte{1};
+        return bytes;
+    }
+};
+
+TEST(ImportFaults, ACopyThatReadsBackDifferentIsNotTakenForAPhoto) {
+    TemporaryFolder folder;
+    write_photo(folder / "card" / "a.jpg", 1);
+    LyingDisk disk;
+    Library library = Library::create(folder / "library", disk);
+    const auto decoder = make_local_decoder();
+    EXPECT_THROW(import_photos(library, *decoder, {.sources = {folder / "card"}}), DiskError);
+    EXPECT_TRUE(library.photos().all().empty());
+    expect_files_match_records(library);
+}
+
+TEST(ImportFaults, ASecondImportAtTheSameTimeIsToldToWait) {
+    TemporaryFolder folder;
+    write_photo(folder / "card" / "a.jpg", 1);
+    Library library = Library::create(folder / "library");
+    const auto decoder = make_local_decoder();
+    ImportWishes wishes{.sources = {folder / "card"}};
+    int tried = 0;
+    wishes.progress = [&](const ImportProgress&) {
+        Library second = Library::open(folder / "library");
+        EXPECT_THROW(import_photos(second, *decoder, {.sources = {folder / "card"}}), StoreError);
+        ++tried;
+    };
+    EXPECT_EQ(import_photos(library, *decoder, wishes).imported.size(), 1U);
+    EXPECT_EQ(tried, 1);
+}
+
+}  // namespace
+}  // namespace quarterturn

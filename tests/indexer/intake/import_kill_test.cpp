@@ -1,0 +1,96 @@
+// An import that is killed at any moment: what is recorded is there, and the next run goes on.
+
+#include <sys/wait.h>
+#include <unistd.h>
+
+#include <csignal>
+#include <random>
+
+#include "tests/indexer/intake/import_fixture.h"
+
+namespace quarterturn {
+namespace {
+
+constexpr int photo_count = 60;
+constexpr int kills = 30;
+
+void import_card(const Path& folder) {
+    Library library = Library::open(folder / "library");
+    const auto decoder = make_local_decoder();
+    import_photos(library, *decoder, {.sources = {folder / "card"}});
+}
+
+pid_t start_import(const Path& folder) {
+    const pid_t child = ::fork();
+    if (child != 0) return child;
+    try {
+        import_card(folder);
+    } catch (...) {
+        ::_exit(1);
+    }
+    ::_exit(0);
+}
+
+// Kills the import after so many microseconds, unless it was done by then.
+void kill_after(const Path& folder, int microseconds) {
+    const pid_t child = start_import(folder);
+    ASSERT_GT(child, 0);
+    ::usleep(static_cast<useconds_t>(microseconds));
+    ::kill(child, SIGKILL);
+    int status = 0;
+    ::waitpid(child, &status, 0);
+    const bool killed = WIFSIGNALED(status) && WTERMSIG(status) == SIGKILL;
+    EXPECT_TRUE(killed || (WIFEXITED(status) && WEXITSTATUS(status) == 0)) << status;
+}
+
+void expect_recorded_photos_are_whole(const Path& folder) {
+    Library library = Library::open(folder / "library");
+    for (const Photo& photo : library.photos().all()) {
+        EXPECT_EQ(sha256(bytes_of_file(library.photo_file(photo))), photo.file.sha256);
+    }
+}
+
+TEST(ImportKill, WhatIsRecordedIsWholeAndTheNextRunGoesOn) {
+    TemporaryFolder folder;
+    for (int i = 0; i < photo_count; ++i) {
+        write_photo(folder / "card" / ("IMG_" + std::to_string(i) + ".jpg"), i,
+                    {.taken = "2026:11:07 10:00:" + std::to_string(10 + i % 50)});
+    }
+    const auto original = all_files(folder / "card");
+    std::minstd_rand random{7};
+    for (int i = 0; i < kills; ++i) {
+        if (i % 6 == 0) {
+            std::filesystem::remove_all(folder / "library");
+            Library::create(folder / "library");
+        }
+        kill_after(folder.path(), static_cast<int>(random() % 150'000));
+        expect_recorded_photos_are_whole(folder.path());
+    }
+    import_card(folder.path());
+    Library library = Library::open(folder / "library");
+    EXPECT_EQ(library.photos().all().size(), photo_count);
+    expect_files_match_records(library);
+    EXPECT_EQ(all_files(folder / "card"), original);
+}
+
+// The worst moment: files stand in their places, and the record was not written.
+TEST(ImportKill, PhotosWithoutARecordAreTakenInEvenWhenTheCardIsGone) {
+    TemporaryFolder folder;
+    write_photo(folder / "card" / "a.jpg", 1, {.taken = "2026:11:07 10:10:00"});
+    Library library = Library::create(folder / "library");
+    const std::string path = "photos/2026/2026-11-07 some other name/a.jpg";
+    std::filesystem::create_directories((library.folder() / path).parent_path());
+    std::filesystem::rename(folder / "card" / "a.jpg", library.folder() / path);
+    write_file(library.incoming_folder() / "unfinished", path + '\0');
+    write_file(library.incoming_folder() / "0123.part", "half a ph");
+
+    const ImportReport report = import_photos(library, *make_local_decoder(), {.sources = {}});
+    EXPECT_EQ(report.imported.size(), 1U);
+    EXPECT_TRUE(report.refused.empty());
+    EXPECT_EQ(library.photos().all().at(0).file.path,
+              "photos/2026/2026-11-07 not yet placed/a.jpg");
+    expect_files_match_records(library);
+}
+
+}  // namespace
+}  // namespace quarterturn

@@ -9,15 +9,19 @@
 
 namespace quarterturn {
 
-// Signs, or answers the reasons against it and changes nothing. Every photo file that is sealed is
-// read and must match its checksum.
+// Signs, or answers the reasons against it and changes nothing. When nothing else stands against
+// it, every photo file that is to be sealed is read and must match its checksum.
 std::vector<std::string> sign_off(Library& library, LookId look, LocalTime now);
 
+// Throws StoreError when the look is not signed off, or without a reason.
 void reopen(Library& library, LookId look, std::string_view because, LocalTime now);
 
 // Writes the signed-off look into a new folder as a bag (RFC 8493, BagIt 1.0): photos, recipe,
-// record in words. Throws StoreError when the look is not signed off or has changed since, and
-// DiskError.
+// record in words and as JSON. The folder appears under its name only when all of it is on the
+// disk; until then it is built beside it. In its file names, what some disks cannot hold stands as
+// '_', so that the manifest means the same to every tool; the original names are in the record.
+// Throws StoreError when the look is not signed off or has changed since, when a photo's file has,
+// or when something of that name is there already; DiskError when it cannot be written.
 void export_record(Library& library, LookId look, const Path& folder, LocalTime now);
 
 }  // namespace quarterturn

@@ -7,10 +7,6 @@
 
 namespace quarterturn {
 
-// The library's setting that holds the line printed at the foot of every page: her business's name
-// and how to reach it.
-inline constexpr std::string_view business_line_setting = "business line";
-
 struct SheetWishes {
     Paper paper = Paper::a4;
     bool during = false;  // a row for during as well as before and after

@@ -8,6 +8,10 @@
 
 namespace quarterturn {
 
+// The setting that holds the line printed at the foot of every page: her business's name and how to
+// reach it.
+inline constexpr std::string_view business_line_setting = "business line";
+
 // Named texts of the library, such as her business line.
 class SettingsTable {
   public:

@@ -1,0 +1,62 @@
+#include "indexer/looks/look_state.h"
+
+#include <algorithm>
+
+#include "indexer/disk/checksum.h"
+#include "indexer/rules/sign_off.h"
+
+namespace quarterturn {
+namespace {
+
+Look existing_look(Library& library, LookId id) {
+    auto look = library.looks().find(id);
+    if (!look) {
+        throw StoreError("There is no look number " + std::to_string(id.value) +
+                         ": look it up in the list of looks.");
+    }
+    return *look;
+}
+
+std::vector<Photo> photos_that_count(Library& library, const Look& look) {
+    auto photos = library.photos().around_look(look);
+    std::erase_if(photos, [&](const Photo& photo) { return !counts_for(photo, look); });
+    return photos;
+}
+
+std::vector<RecipeFinding> findings_of(const std::optional<RecipeRevision>& recipe) {
+    if (!recipe) return {no_recipe_finding()};
+    return check_recipe(recipe->recipe);
+}
+
+}  // namespace
+
+LookState look_state(Library& library, LookId id) {
+    LookState state;
+    state.look = existing_look(library, id);
+    state.client = library.clients().find(state.look.client).value_or(Client{});
+    if (state.look.wedding) state.wedding = library.weddings().find(*state.look.wedding);
+    state.photos = photos_that_count(library, state.look);
+    state.waivers = library.looks().waivers(id);
+    state.coverage =
+        judge_coverage(state.look, library.looks().shot_list(id), state.photos, state.waivers);
+    state.recipe = library.recipes().current(id);
+    state.recipe_findings = findings_of(state.recipe);
+    state.sign_off = library.sign_offs().standing(id);
+    if (state.sign_off) {
+        state.changes_since = changes_since(state.sign_off->seal, seal_of(state));
+    }
+    return state;
+}
+
+Seal seal_of(const LookState& state) {
+    Seal seal;
+    for (const Photo& photo : state.photos) {
+        seal.photos.push_back(
+            {photo.id, photo.file.name, photo.file.sha256, sealed_tags(photo.tags)});
+    }
+    if (state.recipe) seal.recipe_sha256 = sha256(recipe_json(state.recipe->recipe));
+    seal.waivers = state.waivers;
+    return seal;
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,69 @@
+#include "indexer/looks/sign_off.h"
+
+#include "indexer/looks/sealed_file.h"
+#include "indexer/rules/sign_off.h"
+
+namespace quarterturn {
+namespace {
+
+using Sentences = std::vector<std::string>;
+
+Sentences reasons_in_records(const LookState& state) {
+    if (state.sign_off) {
+        return {state.look.name + " is signed off already, since " +
+                iso_text(date_of(state.sign_off->signed_at)) +
+                ": reopen it with a reason before you sign it off again."};
+    }
+    return reasons_against_sign_off(state.coverage, state.recipe_findings);
+}
+
+Sentences reasons_in_files(Library& library, const LookState& state) {
+    Sentences reasons;
+    for (const Photo& photo : state.photos) {
+        try {
+            read_unchanged(library, photo);
+        } catch (const StoreError& changed) {
+            reasons.emplace_back(changed.what());
+        } catch (const DiskError& unreadable) {
+            reasons.emplace_back(unreadable.what());
+        }
+    }
+    return reasons;
+}
+
+// Reading files takes a while; what is signed must still be what was read.
+Sentences sign_unless_changed(Library& library, const LookState& read, LocalTime now) {
+    Transaction transaction(library.database());
+    const Seal seal = seal_of(look_state(library, read.look.id));
+    Sentences reasons = changes_since(seal_of(read), seal);
+    if (!reasons.empty()) {
+        reasons.emplace_back(
+            "This happened while it was being signed off: look it over, and sign "
+            "it off again.");
+        return reasons;
+    }
+    SignOff signature;
+    signature.look = read.look.id;
+    signature.signed_at = now;
+    signature.seal = seal;
+    library.sign_offs().add(signature);
+    transaction.commit();
+    return {};
+}
+
+}  // namespace
+
+Sentences sign_off(Library& library, LookId look, LocalTime now) {
+    const LookState state = look_state(library, look);
+    Sentences reasons = reasons_in_records(state);
+    if (!reasons.empty()) return reasons;
+    reasons = reasons_in_files(library, state);
+    if (!reasons.empty()) return reasons;
+    return sign_unless_changed(library, state, now);
+}
+
+void reopen(Library& library, LookId look, std::string_view because, LocalTime now) {
+    library.sign_offs().reopen(look, because, now);
+}
+
+}  // namespace quarterturn

@@ -1,5 +1,3 @@
-#include <cstdlib>
-
 #include "indexer/intake/sort.h"
 
 namespace quarterturn {
@@ -10,26 +8,10 @@ std::string device_text(const Device& device) {
     return device.make.empty() ? device.model : device.make + ' ' + device.model;
 }
 
-std::string count_text(std::int64_t count, const std::string& unit) {
-    return std::to_string(count) + ' ' + unit + (count == 1 ? "" : "s");
-}
-
-// "1 hour 47 minutes"
-std::string length_text(std::chrono::seconds length) {
-    const std::int64_t total = std::abs(length.count());
-    const std::array parts{std::pair{total / 3600, "hour"}, std::pair{total / 60 % 60, "minute"},
-                           std::pair{total % 60, "second"}};
-    std::string text;
-    for (const auto& [count, unit] : parts) {
-        if (count != 0) text += (text.empty() ? "" : " ") + count_text(count, unit);
-    }
-    return text;
-}
-
 std::string shift_text(const Device& device, std::chrono::seconds shift) {
     const std::string clock = "set the clock of " + device_text(device);
     if (shift.count() == 0) return clock + " back to what it says itself";
-    return clock + ' ' + length_text(shift) + (shift.count() > 0 ? " forward" : " back");
+    return clock + ' ' + shift_size_text(shift) + (shift.count() > 0 ? " forward" : " back");
 }
 
 Photo timed_photo(Library& library, PhotoId id) {
@@ -46,18 +28,15 @@ Photo timed_photo(Library& library, PhotoId id) {
 }  // namespace
 
 std::vector<ClockShift> propose_clock_shifts(Library& library) {
-    std::unordered_map<DeviceId, std::chrono::seconds> shifted_already;
     std::vector<DevicePhotos> devices;
     for (const Device& device : library.devices().all()) {
-        shifted_already[device.id] = device.clock_shift;
-        DevicePhotos& of_device = devices.emplace_back(DevicePhotos{device.id, {}});
+        DevicePhotos& of_device =
+            devices.emplace_back(DevicePhotos{device.id, {}, device.clock_shift});
         for (const Photo& photo : library.photos().of_device(device.id)) {
-            if (photo.moment) of_device.photos.push_back({photo.id, *photo.moment});
+            if (photo.file.taken) of_device.photos.push_back({photo.id, photo.file.taken->local});
         }
     }
-    std::vector<ClockShift> proposals = propose_clock_shifts(devices, library.sittings().all());
-    for (ClockShift& proposal : proposals) proposal.shift += shifted_already[proposal.device];
-    return proposals;
+    return propose_clock_shifts(devices, library.sittings().all());
 }
 
 ClockShift clock_shift_from_pair(Library& library, PhotoId wrong, PhotoId right) {
@@ -68,9 +47,11 @@ ClockShift clock_shift_from_pair(Library& library, PhotoId wrong, PhotoId right)
                          " does not say which camera took it, so no clock can be "
                          "set: place its photos by hand.");
     }
-    return {.device = *off.file.device,
-            .shift = shift_from_pair(off.file.taken->local, *true_time.moment),
-            .because = off.file.name + " and " + true_time.file.name + " show the same moment."};
+    ClockShift shift;
+    shift.device = *off.file.device;
+    shift.shift = shift_from_pair(off.file.taken->local, *true_time.moment);
+    shift.because = off.file.name + " and " + true_time.file.name + " show the same moment.";
+    return shift;
 }
 
 SortReport apply_clock_shift(Library& library, const ClockShift& shift) {

@@ -4,6 +4,9 @@
 
 #include "indexer/intake/thumbnails.h"
 #include "tests/indexer/intake/import_fixture.h"
+#include "tests/support/files.h"
+#include "tests/support/test_pictures.h"
+#include "tests/support/tiny_raw.h"
 
 namespace quarterturn {
 namespace {
@@ -138,6 +141,18 @@ TEST_F(ImportTest, RefusesADamagedPhotoWithASentenceAndTakesItsNeighbours) {
     }
     EXPECT_EQ(library.photos().all().size(), 2U);
     expect_files_match_records(library);
+}
+
+TEST_F(ImportTest, StoresARawFileAsItIsAndShowsThePreviewInside) {
+    std::filesystem::create_directories(card);
+    const Bytes raw = tiny_raw(encoded(picture(1, {640, 480}), ".jpg"));
+    write_bytes(card / "DSC_0001.DNG", raw);
+    ASSERT_EQ(bring_in().imported.size(), 1U);
+    const Photo taken_in = photo_named("DSC_0001.DNG");
+    EXPECT_EQ(bytes_of_file(library.photo_file(taken_in)), raw);
+    EXPECT_EQ(taken_in.file.width, 640);
+    const cv::Mat small = cv::imread(thumbnail_file(library, taken_in.file.sha256).string());
+    EXPECT_EQ(small.size(), (cv::Size{512, 384}));
 }
 
 TEST_F(ImportTest, RecordsTheSizeAsSeenUpright) {

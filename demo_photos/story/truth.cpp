@@ -100,8 +100,10 @@ std::string tags_json(const std::vector<Shot>& shots) {
             continue;
         }
         out << between << "    {\"file\": \"" << shot.file << "\", \"angle\": \"" << shot.angle
-            << "\", \"stage\": \"" << shot.stage << "\", \"look\": \"" << shot.look
-            << "\", \"mirrored\": " << (shot.mirrored ? "true" : "false") << "}";
+            << "\", \"stage\": \"" << shot.stage << "\", ";
+        // Hair is brushed out once: a before photo serves every look of its sitting.
+        if (shot.stage != "before") out << "\"look\": \"" << shot.look << "\", ";
+        out << "\"mirrored\": " << (shot.mirrored ? "true" : "false") << "}";
         between = ",\n";
     }
     out << "\n  ]\n}\n";

@@ -1,10 +1,15 @@
 #include "indexer/rules/ring.h"
 
+#include <gtest/gtest.h>
+
 namespace quarterturn {
 namespace {
 
 CoverageLine line(Stage stage, Angle angle, Coverage verdict, Need need = Need::required) {
-    return {.wanted = {{stage, angle}, need}, .verdict = verdict};
+    CoverageLine judged;
+    judged.wanted = {{stage, angle}, need};
+    judged.verdict = verdict;
+    return judged;
 }
 
 TEST(Ring, AQuarterStandsAsItsWorstRequiredLine) {

@@ -55,6 +55,14 @@ void on_progress(j_common_ptr jpeg) {
     if (decoder->input_scan_number * pixels > most_pixels_of_all_scans) on_error(jpeg);
 }
 
+// Gives its memory back also when the reader's constructor finds the header damaged.
+struct Decompressor : jpeg_decompress_struct {
+    Decompressor() : jpeg_decompress_struct{} {}
+    ~Decompressor() { jpeg_destroy_decompress(this); }
+    Decompressor(const Decompressor&) = delete;
+    Decompressor& operator=(const Decompressor&) = delete;
+};
+
 class JpegReader {
   public:
     explicit JpegReader(std::span<const std::byte> bytes) {
@@ -72,10 +80,6 @@ class JpegReader {
             jpeg_read_header(&jpeg_, TRUE);
         });
     }
-    ~JpegReader() { jpeg_destroy_decompress(&jpeg_); }
-    JpegReader(const JpegReader&) = delete;
-    JpegReader& operator=(const JpegReader&) = delete;
-
     StoredPicture read(int long_edge) {
         StoredPicture picture;
         picture.full_width = static_cast<int>(jpeg_.image_width);
@@ -158,9 +162,9 @@ class JpegReader {
         return true;
     }
 
-    jpeg_decompress_struct jpeg_{};
-    jpeg_progress_mgr progress_{};
     Errors errors_;
+    jpeg_progress_mgr progress_{};
+    Decompressor jpeg_;
 };
 
 }  // namespace

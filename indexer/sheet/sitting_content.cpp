@@ -34,7 +34,9 @@ SheetContent sitting_content(const SittingState& state, const Path& library_fold
     content.title = hours + ", " + state.client.name;
     content.header.client = state.client.name;
     content.header.lines = {hours};
-    if (state.wedding) content.header.lines.push_back(wedding_words(state.wedding));
+    if (state.wedding) {
+        std::ranges::copy(wedding_words(state.wedding), std::back_inserter(content.header.lines));
+    }
     content.header.state = count_words(state.photos.size());
     content.header.again = state.client.name + " · " + hours;
     SheetBand frames;

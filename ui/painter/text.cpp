@@ -37,6 +37,8 @@ Qt::Alignment alignment_of(Align align) {
 
 QTextOption option_of(Align align) {
     QTextOption option(alignment_of(align));
+    // A line that begins with a name in Arabic is still a line that runs to the right.
+    if (align != Align::start) option.setTextDirection(Qt::LeftToRight);
     option.setUseDesignMetrics(true);
     option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
     return option;

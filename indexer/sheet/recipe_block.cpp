@@ -13,9 +13,9 @@ constexpr int least_lines = 4;         // of the recipe below its heading, else 
 
 std::deque<Paragraph> paragraphs_of(const SheetRecipe& recipe, const SheetStyle& style) {
     std::deque<Paragraph> result;
-    for (const RecipeBlock& block : recipe.blocks) {
-        result.push_back({text_item(block.heading, style.body_points, true), block_gap, true});
-        for (const std::string& words : block.paragraphs) {
+    for (const RecipePart& part : recipe.parts) {
+        result.push_back({text_item(part.heading, style.body_points, true), block_gap, true});
+        for (const std::string& words : part.lines) {
             TextItem text = text_item(words, style.body_points);
             text.align = Align::start;
             result.push_back({std::move(text), 0, false});

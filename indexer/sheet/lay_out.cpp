@@ -7,7 +7,7 @@
 namespace quarterturn {
 namespace {
 
-constexpr double most_shrinking = 0.74;  // of a cell's wanted height; less would cut into heads
+constexpr double most_shrinking = 0.66;  // of a cell's wanted height; less would cut into heads
 
 std::size_t count_lines(std::span<const SheetBand> bands, int columns) {
     std::size_t lines = 0;

@@ -23,8 +23,9 @@ SheetRecipe recipe_words(const RecipeRevision& revision) {
     SheetRecipe sheet;
     sheet.heading = "Recipe, revision " + std::to_string(revision.number);
     sheet.cautions = cautions_of(revision.recipe);
-    Recipe rest = revision.recipe;
+    Recipe rest = revision.recipe;  // without what stands among the cautions
     rest.cautions.clear();
+    rest.heat_tool.reset();
     sheet.parts = recipe_parts(rest);
     return sheet;
 }

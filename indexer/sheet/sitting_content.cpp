@@ -16,12 +16,14 @@ std::string count_words(std::size_t count) {
     return count == 1 ? "1 photo" : std::to_string(count) + " photos, in the order of time";
 }
 
-// On this sheet she looks for one frame among many, so the file's name stands there too.
+// On this sheet she looks for one frame among many, so the file's name stands there too. The
+// columns are narrow: the time stands below the angle.
 SheetCell frame_cell(const Photo& photo, const Path& folder) {
     SheetCell cell = photo_cell(photo, folder);
-    std::string note = photo.tags.stage ? std::string(word(*photo.tags.stage)) : "no stage yet";
-    add_part(note, " · ", cell.note);
+    std::string note = std::exchange(cell.time, {});
+    add_part(note, " · ", photo.tags.stage ? word(*photo.tags.stage) : "no stage yet");
     add_part(note, "\n", photo.file.name);
+    add_part(note, "\n", cell.note);
     cell.note = note;
     return cell;
 }

@@ -198,10 +198,9 @@ TEST(SittingContent, EveryFrameStandsInTheOrderOfTimeWithItsName) {
     ASSERT_EQ(content.bands.size(), 1U);
     ASSERT_EQ(content.bands[0].cells.size(), 2U);
     EXPECT_EQ(content.bands[0].cells[0].title, "Left");
-    EXPECT_EQ(content.bands[0].cells[0].note, "before\nshot1.jpg");
+    EXPECT_EQ(content.bands[0].cells[0].note, "10:01 · before\nshot1.jpg");
     EXPECT_EQ(content.bands[0].cells[1].title, "Angle not tagged");
-    EXPECT_EQ(content.bands[0].cells[1].time, "10:02");
-    EXPECT_EQ(content.bands[0].cells[1].note, "no stage yet · moved\nshot2.jpg");
+    EXPECT_EQ(content.bands[0].cells[1].note, "10:02 · no stage yet\nshot2.jpg\nmoved");
 }
 
 }  // namespace

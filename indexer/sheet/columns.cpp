@@ -4,6 +4,7 @@ namespace quarterturn {
 namespace {
 
 constexpr double near_zero = 1e-6;
+constexpr double kept_whole = 0.4;   // of the column's height: less is not broken
 constexpr double search_step = 0.4;  // mm
 
 bool starts_letter(char byte) {
@@ -59,9 +60,11 @@ class Filler {
     }
     bool within(double height) const { return height <= columns_.height + near_zero; }
 
-    // What must stand in this column below a heading: one line of what follows it.
-    double follower_line(std::size_t index) {
-        return index + 1 < result_.rest.size() ? line_of(result_.rest[index + 1].text) : 0;
+    // What must stand in this column below a heading: what follows, or a line of it if it is long.
+    double follower() {
+        if (result_.rest.size() < 2) return 0;
+        const double height = height_of(result_.rest[1].text);
+        return height <= kept_whole * columns_.height ? height : line_of(result_.rest[1].text);
     }
 
     // Puts the next paragraph, or as much of it as there is room for. No: the column is full.
@@ -69,13 +72,14 @@ class Filler {
         Paragraph& next = result_.rest.front();
         const double top = used_ + gap_of(next);
         const double height = height_of(next.text);
-        if (within(top + height + (next.heading ? follower_line(0) : 0))) {
+        if (within(top + height + (next.heading ? follower() : 0))) {
             put(next.text, top, height);
             result_.rest.pop_front();
             return true;
         }
-        const bool too_little = next.heading || !within(top + line_of(next.text));
-        if (too_little && used_ > 0) return false;
+        const bool short_enough = height <= kept_whole * columns_.height;
+        const bool no_line = !within(top + line_of(next.text));
+        if (used_ > 0 && (next.heading || short_enough || no_line)) return false;
         put_beginning(next, top);
         return false;
     }

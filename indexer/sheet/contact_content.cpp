@@ -44,7 +44,8 @@ class ContactContent {
     SheetHeader header() const {
         SheetHeader header;
         header.client = state_.client.name;
-        header.lines = {look_words(state_.look), wedding_words(state_.wedding)};
+        header.lines = {look_words(state_.look)};
+        std::ranges::copy(wedding_words(state_.wedding), std::back_inserter(header.lines));
         header.ring = ring_quarters(state_.coverage);
         header.state = sign_off_words(state_);
         header.sentence = state_.coverage.next_shot;

@@ -2,13 +2,17 @@
 
 #include "indexer/sheet/contact_content.h"
 #include "indexer/sheet/heads.h"
+#include "indexer/sheet/join.h"
 #include "indexer/sheet/lay_out.h"
 
 namespace quarterturn {
 namespace {
 
 std::string business_line(Library& library) {
-    return library.settings().get(business_line_setting).value_or("");
+    SettingsTable settings = library.settings();
+    std::string line = settings.get(business_name_setting).value_or("");
+    add_part(line, " · ", settings.get(business_line_setting).value_or(""));
+    return line;
 }
 
 SittingState sitting_state(Library& library, SittingId id) {

@@ -4,8 +4,9 @@ namespace quarterturn {
 namespace {
 
 constexpr std::string_view privacy_line = "Photos of a person: show them only as she has allowed.";
-constexpr double again_gap = 2;   // mm above and below the rule under the line of a further page
-constexpr double foot_gap = 1.6;  // mm between the rule and the foot line
+constexpr double again_gap = 2;      // mm above and below the rule under the line of a further page
+constexpr double foot_gap = 0.8;     // mm between the rule and the foot lines
+constexpr double page_share = 0.16;  // of the page's width, for its number
 
 }  // namespace
 
@@ -60,29 +61,30 @@ double SheetFlow::put_text(TextItem text, double x, double y, double width, doub
     return height;
 }
 
-void SheetFlow::put_foot_line(Page& page, std::size_t number) {
-    const double top = style_.paper.height - style_.margin - style_.footer + foot_gap;
-    const double line = style_.footer - foot_gap;
-    const double side = style_.width() * 0.16;
-    const double half = (style_.width() - side) / 2;
-    page.items.push_back(RuleItem{style_.left(), top - foot_gap / 2, style_.left() + style_.width(),
-                                  top - foot_gap / 2});
+void SheetFlow::put_foot(Page& page, std::size_t number) {
+    const double rule = style_.paper.height - style_.margin - style_.footer;
+    page.items.push_back(RuleItem{style_.left(), rule, style_.left() + style_.width(), rule});
+    const double line = line_height(style_.footer_points);
+    const double side = style_.width() * page_share;
+    double y = rule + foot_gap;
     const auto put_part = [&](std::string text, Align align, double x, double width) {
-        if (text.empty()) return;
         TextItem item = text_item(std::move(text), style_.footer_points, false, Tone::soft);
         item.align = align;
-        item.box = {x, top, width, line};
+        item.box = {x, y, width, line};
         page.items.push_back(std::move(item));
     };
-    put_part(content_.business_line, Align::left, style_.left(), half);
-    put_part(std::string(privacy_line), Align::right, style_.left() + half, half);
     put_part("Page " + std::to_string(number) + " of " + std::to_string(document_.pages.size()),
-             Align::right, style_.left() + 2 * half, side);
+             Align::right, style_.left() + style_.width() - side, side);
+    for (const std::string& text : {content_.business_line, std::string(privacy_line)}) {
+        if (text.empty()) continue;
+        put_part(text, Align::left, style_.left(), style_.width() - side);
+        y += line;
+    }
 }
 
 Document SheetFlow::finish() {
     for (std::size_t i = 0; i < document_.pages.size(); ++i) {
-        put_foot_line(document_.pages[i], i + 1);
+        put_foot(document_.pages[i], i + 1);
     }
     return std::move(document_);
 }

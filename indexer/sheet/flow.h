@@ -1,6 +1,6 @@
 #pragma once
 // Fills page after page from the top, with a line that says whose sheet it is at the head of every
-// further page and the foot line below.
+// further page and the foot lines below.
 
 #include "indexer/sheet/sheet_content.h"
 #include "indexer/sheet/sheet_style.h"
@@ -31,11 +31,11 @@ class SheetFlow {
     // its height.
     double put_text(TextItem text, double x, double y, double width, double most);
 
-    // The pages with their foot lines; ends the flow.
+    // The pages with their foot; ends the flow.
     Document finish();
 
   private:
-    void put_foot_line(Page& page, std::size_t number);
+    void put_foot(Page& page, std::size_t number);
 
     const SheetContent& content_;
     SheetStyle style_;

@@ -4,6 +4,7 @@ namespace quarterturn {
 namespace {
 
 constexpr double state_share = 0.4;  // of the page's width, for the ring and the state
+constexpr double smaller_name = 0.7;
 constexpr double most_share = 0.25;  // of the page's height, however long the names are
 
 // Texts one below the other; answers where they end. What would pass `bottom` is cut.
@@ -16,8 +17,18 @@ double put_texts(SheetFlow& flow, const std::vector<TextItem>& texts, double x, 
     return y;
 }
 
-std::vector<TextItem> names(const SheetHeader& header, const SheetStyle& style) {
-    std::vector<TextItem> texts{text_item(header.client, style.name_points)};
+// A name of more than two lines is set smaller.
+TextItem name_text(SheetFlow& flow, const std::string& name, double width) {
+    TextItem text = text_item(name, flow.style().name_points);
+    if (flow.height_of(text, width) > 2.5 * flow.line_height(text.points)) {
+        text.points *= smaller_name;
+    }
+    return text;
+}
+
+std::vector<TextItem> names(SheetFlow& flow, const SheetHeader& header, double width) {
+    const SheetStyle& style = flow.style();
+    std::vector<TextItem> texts{name_text(flow, header.client, width)};
     for (const std::string& line : header.lines) {
         texts.push_back(text_item(line, style.lead_points, false, Tone::soft));
     }
@@ -45,17 +56,13 @@ double put_ring_and_states(SheetFlow& flow, const SheetHeader& header, double bo
 void put_header(SheetFlow& flow, const SheetHeader& header) {
     const SheetStyle& style = flow.style();
     const double bottom = flow.y() + style.paper.height * most_share;
-    std::vector<TextItem> left = names(header, style);
-    double end = flow.y();
-    double width = style.width();
-    if (header.ring) {
-        end = put_ring_and_states(flow, header, bottom);
-        width *= 1 - state_share;
-        width -= style.gutter;
-    } else {
-        std::ranges::move(states(header, style), std::back_inserter(left));
-    }
-    end = std::max(end, put_texts(flow, left, style.left(), flow.y(), width, bottom));
+    const double right = header.ring ? put_ring_and_states(flow, header, bottom) : flow.y();
+    const double width =
+        header.ring ? style.width() * (1 - state_share) - style.gutter : style.width();
+    std::vector<TextItem> left = names(flow, header, width);
+    if (!header.ring) std::ranges::move(states(header, style), std::back_inserter(left));
+    const double end =
+        std::max(right, put_texts(flow, left, style.left(), flow.y(), width, bottom));
     flow.down(end - flow.y() + style.space);
 }
 

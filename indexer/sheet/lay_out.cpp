@@ -7,7 +7,7 @@
 namespace quarterturn {
 namespace {
 
-constexpr double most_shrinking = 0.74;  // of a cell's wanted height; less would cut into heads
+constexpr double most_shrinking = 0.66;  // of a cell's wanted height; less would cut into heads
 
 std::size_t count_lines(std::span<const SheetBand> bands, int columns) {
     std::size_t lines = 0;
@@ -30,10 +30,12 @@ std::optional<double> height_within(SheetFlow& flow, std::span<const SheetBand> 
 }
 
 double cell_height(SheetFlow& flow, const SheetContent& content) {
-    const double wanted = wanted_cell_height(content.bands, flow.style());
+    const SheetStyle& style = flow.style();
+    const double wanted = wanted_cell_height(content.bands, style);
     const auto recipe = content.recipe ? height_of_recipe(flow, *content.recipe) : 0.0;
     if (recipe) {
-        const auto both = height_within(flow, content.bands, wanted, flow.room() - *recipe);
+        const auto both =
+            height_within(flow, content.bands, wanted, flow.room() - *recipe - style.space);
         if (both) return *both;
     }
     return height_within(flow, content.bands, wanted, flow.room()).value_or(wanted);

@@ -9,13 +9,14 @@ constexpr double heading_gap = 1.0;    // mm below the heading
 constexpr double panel_padding = 1.6;  // mm around the cautions
 constexpr double panel_indent = 3.2;   // mm, for the bar at the panel's side
 constexpr double block_gap = 1.8;      // mm between the recipe's parts
-constexpr int least_lines = 4;         // of the recipe below its heading, else a new page
+constexpr int least_lines =
+    4;  // of a recipe longer than a page, below its heading; else a new page
 
 std::deque<Paragraph> paragraphs_of(const SheetRecipe& recipe, const SheetStyle& style) {
     std::deque<Paragraph> result;
-    for (const RecipeBlock& block : recipe.blocks) {
-        result.push_back({text_item(block.heading, style.body_points, true), block_gap, true});
-        for (const std::string& words : block.paragraphs) {
+    for (const RecipePart& part : recipe.parts) {
+        result.push_back({text_item(part.heading, style.body_points, true), block_gap, true});
+        for (const std::string& words : part.lines) {
             TextItem text = text_item(words, style.body_points);
             text.align = Align::start;
             result.push_back({std::move(text), 0, false});
@@ -119,9 +120,10 @@ std::optional<double> height_of_recipe(SheetFlow& flow, const SheetRecipe& recip
 }
 
 void put_recipe(SheetFlow& flow, const SheetRecipe& recipe) {
-    const double least = heading_height(flow) + cautions_height(flow, recipe) +
-                         least_lines * flow.line_height(flow.style().body_points);
-    if (flow.room() < least && !flow.page_is_fresh()) flow.new_page();
+    const double beginning = heading_height(flow) + cautions_height(flow, recipe) +
+                             least_lines * flow.line_height(flow.style().body_points);
+    const double wanted = height_of_recipe(flow, recipe).value_or(beginning);
+    if (flow.room() < wanted && !flow.page_is_fresh()) flow.new_page();
     put_heading(flow, recipe);
     put_cautions(flow, recipe);
     put_columns(flow, paragraphs_of(recipe, flow.style()));

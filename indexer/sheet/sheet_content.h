@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "indexer/record/recipe_text.h"
 #include "indexer/sheet/page.h"
 
 namespace quarterturn {
@@ -30,15 +31,10 @@ struct SheetBand {
     std::vector<SheetCell> cells;
 };
 
-struct RecipeBlock {
-    std::string heading;
-    std::vector<std::string> paragraphs;
-};
-
 struct SheetRecipe {
     std::string heading;
     std::vector<std::string> cautions;
-    std::vector<RecipeBlock> blocks;
+    std::vector<RecipePart> parts;
 };
 
 struct SheetHeader {

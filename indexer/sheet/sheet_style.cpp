@@ -6,6 +6,11 @@ namespace {
 constexpr double a4_width = 210;
 constexpr double least_points = 6;
 
+// A line of type with its leading, for the tallest of usual faces.
+double mm_for_line(double points) {
+    return points * 1.5 * 25.4 / 72;
+}
+
 SheetStyle style_for(Paper paper) {
     SheetStyle style;
     style.paper = paper_size(paper, false);
@@ -14,7 +19,6 @@ SheetStyle style_for(Paper paper) {
     style.margin = 13 * scale;
     style.gutter = 3.6 * scale;
     style.space = 3.4 * scale;
-    style.footer = 6.5 * scale;
     style.ring = 21 * scale;
     style.name_points = points(21);
     style.lead_points = points(9.5);
@@ -22,6 +26,7 @@ SheetStyle style_for(Paper paper) {
     style.body_points = points(7.6);
     style.caption_points = points(7);
     style.footer_points = points(6.2);
+    style.footer = 2 * mm_for_line(style.footer_points) + 1;
     return style;
 }
 

@@ -11,7 +11,7 @@ struct SheetStyle {
     double margin = 0;
     double gutter = 0;     // between columns
     double space = 0;      // between bands
-    double footer = 0;     // height of the foot line
+    double footer = 0;     // height of the foot lines
     double ring = 0;       // side of the coverage ring
     int columns = 4;       // of photos
     int text_columns = 3;  // of the recipe

@@ -16,12 +16,14 @@ std::string count_words(std::size_t count) {
     return count == 1 ? "1 photo" : std::to_string(count) + " photos, in the order of time";
 }
 
-// On this sheet she looks for one frame among many, so the file's name stands there too.
+// On this sheet she looks for one frame among many, so the file's name stands there too. The
+// columns are narrow: the time stands below the angle.
 SheetCell frame_cell(const Photo& photo, const Path& folder) {
     SheetCell cell = photo_cell(photo, folder);
-    std::string note = photo.tags.stage ? std::string(word(*photo.tags.stage)) : "no stage yet";
-    add_part(note, " · ", cell.note);
+    std::string note = std::exchange(cell.time, {});
+    add_part(note, " · ", photo.tags.stage ? word(*photo.tags.stage) : "no stage yet");
     add_part(note, "\n", photo.file.name);
+    add_part(note, "\n", cell.note);
     cell.note = note;
     return cell;
 }
@@ -34,7 +36,9 @@ SheetContent sitting_content(const SittingState& state, const Path& library_fold
     content.title = hours + ", " + state.client.name;
     content.header.client = state.client.name;
     content.header.lines = {hours};
-    if (state.wedding) content.header.lines.push_back(wedding_words(state.wedding));
+    if (state.wedding) {
+        std::ranges::copy(wedding_words(state.wedding), std::back_inserter(content.header.lines));
+    }
     content.header.state = count_words(state.photos.size());
     content.header.again = state.client.name + " · " + hours;
     SheetBand frames;

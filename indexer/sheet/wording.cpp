@@ -77,12 +77,11 @@ std::string look_words(const Look& look) {
     return words;
 }
 
-std::string wedding_words(const std::optional<Wedding>& wedding) {
-    if (!wedding) return "No wedding";
-    std::string words = wedding->name;
-    add_part(words, ", ", long_date(wedding->date));
-    add_part(words, ", ", wedding->venue);
-    return words;
+std::vector<std::string> wedding_words(const std::optional<Wedding>& wedding) {
+    if (!wedding) return {"No wedding"};
+    std::string when_and_where = long_date(wedding->date);
+    add_part(when_and_where, ", ", wedding->venue);
+    return {wedding->name, when_and_where};
 }
 
 std::string missing_words(const Shot& shot, Need need) {

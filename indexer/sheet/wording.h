@@ -27,8 +27,8 @@ std::string sign_off_words(const LookState& state);
 // "Evening look, worn in the evening".
 std::string look_words(const Look& look);
 
-// "Wedding of Nino and Luka, 12 June 2027, at the Old Mill", "No wedding".
-std::string wedding_words(const std::optional<Wedding>& wedding);
+// A line for its name, and one for the day and the place: "12 June 2027, the Old Mill".
+std::vector<std::string> wedding_words(const std::optional<Wedding>& wedding);
 
 // What the empty frame of a shot says.
 std::string missing_words(const Shot& shot, Need need);

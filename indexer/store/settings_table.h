@@ -8,8 +8,8 @@
 
 namespace quarterturn {
 
-// The setting that holds the line printed at the foot of every page: her business's name and how to
-// reach it.
+// The names of what is printed at the foot of every page: her business, and a line on it.
+inline constexpr std::string_view business_name_setting = "business name";
 inline constexpr std::string_view business_line_setting = "business line";
 
 // Named texts of the library, such as her business line.

@@ -4,6 +4,7 @@
 #include <QTextLayout>
 
 #include "ui/painter/paint.h"
+#include "ui/painter/shaped_line.h"
 
 namespace quarterturn {
 namespace {
@@ -37,6 +38,8 @@ Qt::Alignment alignment_of(Align align) {
 
 QTextOption option_of(Align align) {
     QTextOption option(alignment_of(align));
+    // A line that begins with a name in Arabic is still a line that runs to the right.
+    if (align != Align::start) option.setTextDirection(Qt::LeftToRight);
     option.setUseDesignMetrics(true);
     option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
     return option;
@@ -69,6 +72,15 @@ int lines_within(const QTextLayout& layout, double height) {
     return std::min(std::max(count, 1), layout.lineCount());
 }
 
+void draw_line(QPainter& painter, const QTextLayout& layout, const QTextLine& line,
+               const QPointF& at) {
+    if (needs_shaping(layout.text().mid(line.textStart(), line.textLength()))) {
+        draw_shaped_line(painter, layout.text(), line, at);
+    } else {
+        line.draw(&painter, at);
+    }
+}
+
 void draw_cut_line(QPainter& painter, const QTextLayout& whole, const QTextLine& line,
                    const QPointF& at) {
     const QString rest = whole.text().mid(line.textStart()).replace(QChar::LineSeparator, ' ');
@@ -76,7 +88,7 @@ void draw_cut_line(QPainter& painter, const QTextLayout& whole, const QTextLine&
                     whole.font());
     cut.setTextOption(whole.textOption());
     break_lines(cut, line.width());
-    if (cut.lineCount() > 0) cut.lineAt(0).draw(&painter, at + QPointF(0, line.y()));
+    if (cut.lineCount() > 0) draw_line(painter, cut, cut.lineAt(0), at + QPointF(0, line.y()));
 }
 
 class QtTextRuler : public TextRuler {
@@ -102,7 +114,7 @@ void draw_text(QPainter& painter, const TextItem& item, const QColor& colour) {
         if (cut)
             draw_cut_line(painter, layout, layout.lineAt(i), at);
         else
-            layout.lineAt(i).draw(&painter, at);
+            draw_line(painter, layout, layout.lineAt(i), at);
     }
 }
 

@@ -61,7 +61,8 @@ std::string sentence(int error_number, const Path& path, Doing doing) {
         case EEXIST:
             return file + " is there already and was left as it is: choose another name.";
         case ENOTEMPTY:
-            return "The folder " + file + " still holds something and was left as it is.";
+            return "The folder " + file +
+                   " still holds something and was left as it is: empty it first.";
         case EISDIR:
             return file + " is a folder: name a file.";
         case ENOTDIR:

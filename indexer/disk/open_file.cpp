@@ -4,6 +4,7 @@
 #include <unistd.h>
 
 #include <cerrno>
+#include <utility>
 
 namespace quarterturn {
 namespace {
@@ -47,12 +48,12 @@ void OpenFile::drop_page_cache() {
     (void)::posix_fadvise(descriptor_, 0, 0, POSIX_FADV_DONTNEED);
 }
 
-std::size_t OpenFile::read(std::span<std::byte> bytes) {
+std::size_t OpenFile::read(std::span<std::byte> bytes, std::size_t offset) {
     std::size_t done = 0;
     while (done < bytes.size()) {
         const auto count = uninterrupted([&] {
             return ::pread(descriptor_, bytes.data() + done, bytes.size() - done,
-                           static_cast<off_t>(done));
+                           static_cast<off_t>(offset + done));
         });
         if (count < 0) fail();
         if (count == 0) break;

@@ -19,8 +19,8 @@ class OpenFile {
     struct stat state() const;
     void sync();
     void drop_page_cache();  // so that the next read asks the disk; does nothing where unsupported
-    // Fills `bytes` from the start of the file; answers how many there were.
-    std::size_t read(std::span<std::byte> bytes);
+    // Fills `bytes` from `offset` on; answers how many there were.
+    std::size_t read(std::span<std::byte> bytes, std::size_t offset = 0);
     void write(std::span<const std::byte> bytes);
     void close();  // throws what the destructor would keep to itself
 

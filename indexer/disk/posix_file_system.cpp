@@ -49,10 +49,11 @@ Bytes read_whole(OpenFile& open, const Path& file, std::int64_t most_bytes) {
     if (!S_ISREG(before.st_mode)) refuse_as_no_file(file, S_ISDIR(before.st_mode));
     if (before.st_size > most_bytes) throw disk_error(EFBIG, file, Doing::reading);
     Bytes bytes(static_cast<std::size_t>(before.st_size));
-    const std::size_t count = open.read(bytes);
-    const FileState was = state_in(before);
-    const FileState now = state_in(open.state());
-    if (count != bytes.size() || now.bytes != was.bytes || now.modified_ns != was.modified_ns) {
+    std::byte further{};
+    const bool as_long =
+        open.read(bytes) == bytes.size() && open.read(std::span(&further, 1), bytes.size()) == 0;
+    const bool same_time = state_in(open.state()).modified_ns == state_in(before).modified_ns;
+    if (!as_long || !same_time) {
         refuse_as_changed(file);
     }
     return bytes;

@@ -71,8 +71,7 @@ void LookTable::change(const Look& look) {
 
 std::optional<Look> LookTable::find(LookId id) {
     Statement statement(*database_, select_looks + "WHERE look.id = ?" + in_order);
-    auto looks = looks_in(statement.with(id));
-    return looks.empty() ? std::nullopt : std::optional{std::move(looks.front())};
+    return first_of(looks_in(statement.with(id)));
 }
 
 std::vector<Look> LookTable::all() {

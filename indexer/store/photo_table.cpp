@@ -89,8 +89,7 @@ PhotoId PhotoTable::add(const Photo& photo) {
 }
 
 std::optional<Photo> PhotoTable::find(PhotoId id) {
-    auto photos = select_photos(*database_, "photo.id = ?", id);
-    return photos.empty() ? std::nullopt : std::optional{std::move(photos.front())};
+    return first_of(select_photos(*database_, "photo.id = ?", id));
 }
 
 std::optional<PhotoId> PhotoTable::with_sha256(std::string_view sha256) {

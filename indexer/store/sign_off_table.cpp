@@ -87,7 +87,7 @@ std::optional<SignOff> SignOffTable::standing(LookId look) {
                      .with(look)
                      .rows(sign_off_in);
     read_seals(*database_, found);
-    return found.empty() ? std::nullopt : std::optional{std::move(found.front())};
+    return first_of(std::move(found));
 }
 
 std::vector<SignOff> SignOffTable::all(LookId look) {

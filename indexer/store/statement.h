@@ -160,6 +160,13 @@ std::int64_t last_inserted(Database& database);
 // Throws when the last statement changed no row: "There is no client 7 in the library."
 void refuse_unless_changed(Database& database, const std::string& what);
 
+// For records that are made of several rows each.
+template <class Record>
+std::optional<Record> first_of(std::vector<Record> records) {
+    if (records.empty()) return std::nullopt;
+    return std::move(records.front());
+}
+
 // Runs a statement that answers nothing.
 template <class... Values>
 void run(Database& database, const std::string& sql, const Values&... values) {

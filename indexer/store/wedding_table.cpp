@@ -83,8 +83,7 @@ void WeddingTable::change(const Wedding& wedding) {
 
 std::optional<Wedding> WeddingTable::find(WeddingId id) {
     Statement statement(*database_, select_weddings + "WHERE wedding.id = ?" + in_order);
-    auto weddings = weddings_in(statement.with(id));
-    return weddings.empty() ? std::nullopt : std::optional{std::move(weddings.front())};
+    return first_of(weddings_in(statement.with(id)));
 }
 
 std::vector<Wedding> WeddingTable::all() {

@@ -1,0 +1,156 @@
+#include "indexer/store/library.h"
+
+#include <gtest/gtest.h>
+#include <sys/stat.h>
+
+#include "tests/support/child.h"
+#include "tests/support/example_library.h"
+#include "tests/support/failing_disk.h"
+
+namespace quarterturn {
+namespace {
+
+std::string refusal(const std::function<void()>& work) {
+    try {
+        work();
+        return "not refused";
+    } catch (const StoreError& error) {
+        return error.what();
+    }
+}
+
+bool says(const std::string& sentence, const std::string& part) {
+    return sentence.find(part) != std::string::npos;
+}
+
+TEST(LibraryFolder, IsMadeInANewOrEmptyFolderAndOpenedAgain) {
+    const TemporaryFolder folder;
+    const ClientId id = Library::create(folder / "a" / "b").clients().add(client_called("Mira"));
+    EXPECT_EQ(Library::open(folder / "a" / "b").clients().find(id)->name, "Mira");
+    std::filesystem::create_directory(folder / "empty");
+    Library::create(folder / "empty");
+    EXPECT_EQ(Library::open(folder / "empty").clients().all().size(), 0U);
+}
+
+TEST(LibraryFolder, IsForTheUserAlone) {
+    const TemporaryFolder folder;
+    Library library = Library::create(folder / "library");
+    library.clients().add(client_called("Mira"));  // now the write-ahead files are there too
+    int seen = 0;
+    for (const auto& entry : std::filesystem::recursive_directory_iterator(folder / "library")) {
+        struct stat found {};
+        ASSERT_EQ(::stat(entry.path().c_str(), &found), 0);
+        EXPECT_EQ(found.st_mode & 07777U, entry.is_directory() ? 0700U : 0600U) << entry.path();
+        ++seen;
+    }
+    EXPECT_GE(seen, 6);
+}
+
+TEST(LibraryFolder, IsNotMadeWhereSomethingIs) {
+    const TemporaryFolder folder;
+    real_file_system().write_new(folder / "letter.txt", {});
+    EXPECT_TRUE(says(refusal([&] { Library::create(folder.path()); }), "letter.txt lies in it"));
+    EXPECT_EQ(real_file_system().list(folder.path()).size(), 1U);
+    Library::create(folder / "library").clients().add(client_called("Mira"));
+    EXPECT_TRUE(says(refusal([&] { Library::create(folder / "library"); }), "a library already"));
+    EXPECT_EQ(Library::open(folder / "library").clients().all().size(), 1U);
+}
+
+TEST(LibraryFolder, CanBeMadeAgainAfterAnyFailure) {
+    int failures = 0;
+    for (bool made = false; !made; ++failures) {
+        const TemporaryFolder folder;
+        FailingDisk disk;
+        disk.fail_from_call(failures + 1, ENOSPC);
+        try {
+            Library::create(folder / "library", disk);
+            made = true;
+        } catch (const DiskError& error) {
+            EXPECT_TRUE(error.disk_full());
+        }
+        disk.heal();
+        if (std::filesystem::exists(folder / "library" / "records.sqlite")) {
+            Library::open(folder / "library", disk);
+        } else {
+            Library::create(folder / "library", disk).clients().add(client_called("Mira"));
+        }
+    }
+    EXPECT_GT(failures, 8) << "every call to the disk was made to fail";
+}
+
+TEST(LibraryFolder, SaysWhatIsNoLibrary) {
+    const TemporaryFolder folder;
+    EXPECT_TRUE(says(refusal([&] { Library::open(folder / "none"); }),
+                     "There is no folder " + (folder / "none").string()));
+    EXPECT_TRUE(says(refusal([&] { Library::open(folder.path()); }), "is no library"));
+    EXPECT_TRUE(real_file_system().list(folder.path()).empty()) << "looking must not leave traces";
+}
+
+TEST(LibraryFolder, MakesTheCacheAgainWhenItWasDeleted) {
+    const TemporaryFolder folder;
+    Library::create(folder / "library");
+    std::filesystem::remove_all(folder / "library" / "cache");
+    std::filesystem::remove_all(folder / "library" / "incoming");
+    Library library = Library::open(folder / "library");
+    EXPECT_TRUE(std::filesystem::is_directory(library.cache_folder()));
+    EXPECT_TRUE(std::filesystem::is_directory(library.incoming_folder()));
+}
+
+TEST(LibraryFolder, SaysWhoMayNotOpenIt) {
+    const TemporaryFolder folder;
+    std::filesystem::permissions(folder.path(), std::filesystem::perms{0755});
+    Library::create(folder / "library");
+    if (::geteuid() != 0)
+        std::filesystem::permissions(folder / "library", std::filesystem::perms{});
+    const std::string answer = as_stranger([&]() -> std::string {
+        Library::open(folder / "library");
+        return "opened";
+    });
+    if (::geteuid() != 0) {
+        std::filesystem::permissions(folder / "library", std::filesystem::perms{0700});
+    }
+    EXPECT_TRUE(says(answer, "may not be read")) << answer;
+}
+
+TEST(LibraryFolder, SaysWhenItsRecordsMayNotBeChanged) {
+    if (::geteuid() != 0) GTEST_SKIP() << "Only root can give a library to somebody else.";
+    const TemporaryFolder folder;
+    std::filesystem::permissions(folder.path(), std::filesystem::perms{0755});
+    Library::create(folder / "library");
+    std::filesystem::permissions(folder / "library", std::filesystem::perms{0755});
+    std::filesystem::permissions(folder / "library" / "records.sqlite",
+                                 std::filesystem::perms{0644});
+    const std::string answer = as_stranger([&]() -> std::string {
+        Library::open(folder / "library");
+        return "opened";
+    });
+    EXPECT_TRUE(says(answer, "may not be changed") || says(answer, "you may write in it"))
+        << answer;
+}
+
+TEST(LibraryFolder, KeepsWhatWasSavedWhenTheDiskFillsUp) {
+    const TemporaryFolder folder;
+    const auto answer = on_small_disk(folder.path(), 1'000'000, [&]() -> std::string {
+        Library library = Library::create(folder / "library");
+        std::size_t added = 0;
+        std::string sentence = "never full";
+        try {
+            for (; added < 100'000; ++added) {
+                Client client = client_called("client " + std::to_string(added));
+                client.note.assign(2000, 'n');
+                library.clients().add(client);
+            }
+        } catch (const StoreError& error) {
+            sentence = error.what();
+        }
+        const auto kept = Library::open(folder / "library").clients().all().size();
+        return (kept == added && added > 0 ? "all kept: " : "lost some: ") + sentence;
+    });
+    if (!answer) GTEST_SKIP() << "This system does not let a test have a small disk.";
+    EXPECT_EQ(*answer,
+              "all kept: There is no room left on the disk that holds the library: free some and "
+              "try again. Nothing was changed.");
+}
+
+}  // namespace
+}  // namespace quarterturn

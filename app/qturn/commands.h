@@ -5,6 +5,9 @@ namespace quarterturn {
 
 class CommandSet;
 
+// All of them, in the order of the job.
+void add_all_commands(CommandSet& commands);
+
 void add_library_commands(CommandSet& commands);  // init, rebuild-cache, settings, version
 void add_scenario_command(CommandSet& commands);
 void add_client_commands(CommandSet& commands);

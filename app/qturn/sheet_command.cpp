@@ -20,20 +20,17 @@ struct SheetOptions {
     bool replace = false;
 };
 
-std::string lower_ending(const Path& file) {
-    std::string ending = file.extension().string();
-    for (char& c : ending) c = static_cast<char>(c >= 'A' && c <= 'Z' ? c - 'A' + 'a' : c);
-    return ending;
-}
-
 bool is_pdf(const Path& file) {
-    return lower_ending(file) == ".pdf";
+    std::string ending = file.extension().string();
+    std::transform(ending.begin(), ending.end(), ending.begin(), [](unsigned char c) {
+        return static_cast<char>(std::tolower(c));
+    });
+    return ending == ".pdf";
 }
 
 void refuse_bad_target(const SheetOptions& options) {
     const Path file = options.out;
-    const std::string ending = lower_ending(file);
-    if (ending != ".pdf" && ending != ".png" && ending != ".jpg" && ending != ".jpeg") {
+    if (!is_pdf(file) && picture_format(file).empty()) {
         throw WrongUse("A sheet is written as .pdf, .png, .jpg or .jpeg; '" + options.out +
                        "' ends in none of these.");
     }

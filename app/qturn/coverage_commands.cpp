@@ -66,7 +66,8 @@ Reply waive(Session& session, const WaiveOptions& options) {
              (options.take_back ? " is wanted again." : " is waived: " + options.because)},
             {{"look", look.name},
              {"shot", shot_text(shot)},
-             {"waived_because", options.take_back ? nlohmann::json() : options.because}}};
+             {"waived_because",
+              options.take_back ? nlohmann::json() : nlohmann::json(options.because)}}};
 }
 
 }  // namespace

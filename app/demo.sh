@@ -4,51 +4,54 @@
 set -euo pipefail
 
 qturn=$(realpath "$1")
-demo=$(realpath "$(dirname "$0")/../demo_photos")
-folder=${2:-$(mktemp -d -t quarterturn-demo-XXXXXX)}
-mkdir -p "$folder"
+folder=$(realpath "${2:-$(mktemp -d -t quarterturn-demo-XXXXXX)}")
+cd "$(dirname "$0")/.."
 export QUARTERTURN_LIBRARY=$folder/library
+
+shown() {
+  local word
+  for word in "$@"; do
+    case "$word" in
+      *[!A-Za-z0-9/._-]*) printf " '%s'" "$word" ;;
+      *) printf ' %s' "$word" ;;
+    esac
+  done
+}
 
 # step WORDS qturn's arguments… : exit code 3 says that something needs attention, which is no
 # failure.
 step() {
   local words=$1 code=0
   shift
-  printf '\n%s\n  $ qturn' "$words"
-  printf ' %q' "$@"
-  printf '\n'
+  printf '\n%s\n  $ qturn%s\n' "$words" "$(shown "$@")"
   "$qturn" "$@" | sed 's/^/  /' || code=$?
   [ "$code" -eq 0 ] || [ "$code" -eq 3 ] || exit "$code"
 }
 
-echo
-echo "A hair trial, from the photos to the printed sheet. The library of this demo is"
-echo "  QUARTERTURN_LIBRARY=$QUARTERTURN_LIBRARY"
+ceremony='Low twisted bun, leaf comb'
+evening='Let down in waves, leaf comb'
 
-step "A new library." init
-step "Clients, weddings, sittings and looks; usually typed in one by one." \
-  scenario "$demo/scenario.json"
-step "The photos of a phone and a camera; the originals are only read." import "$demo/photos"
-step "Each photo falls to the sitting whose hours it lies in." sort
-step "Some fit no sitting: is a clock off?" clock propose
-step "It is. The shift is applied to that device; the files' own times are kept." \
-  clock apply 'Larkmoor'
-step "What the stylist saw: angle, stage and look of each photo." \
-  scenario "$demo/tags.json" --tags
-step "Where tag and picture disagree, she is asked." check
-step "Is every shot there? For the ceremony look, yes." coverage 'Low twisted bun, leaf comb'
-step "For the evening look, one is not." coverage 'Let down in waves, leaf comb'
-step "The ceremony look is complete and can be repeated: sealed." \
-  sign-off 'Low twisted bun, leaf comb'
-step "The contact sheet, to print." \
-  sheet 'Low twisted bun, leaf comb' --out "$folder/contact-sheet.pdf"
-step "The same as a picture." \
-  sheet 'Low twisted bun, leaf comb' --out "$folder/contact-sheet.png"
-step "The record, as a folder that carries its own checksums." \
-  export-record 'Low twisted bun, leaf comb' --to "$folder/record"
+printf '\nA hair trial, from the photos to the printed sheet. The library of this demo:\n'
+printf '  $ export QUARTERTURN_LIBRARY=%s\n' "$QUARTERTURN_LIBRARY"
 
-echo
-echo "Everything of this demo lies in $folder; delete the folder and nothing is left."
-echo "To go on with it:"
-echo "  export QUARTERTURN_LIBRARY=$QUARTERTURN_LIBRARY"
-echo "  $qturn --help"
+step 'A new library.' init
+step 'Clients, weddings, sittings and looks; she would type them in as they come.' \
+  scenario demo_photos/scenario.json
+step 'The photos of a phone and a camera. The originals are only read.' import demo_photos/photos
+step 'Each photo falls to the sitting whose hours it lies in.' sort
+step 'Some fit no sitting. Is a clock off?' clock propose
+step "It is. The camera's photos are shifted; the files' own times are kept beside." \
+  clock apply 'QTC Field 2'
+step 'What she saw in each photo: angle, stage and look.' scenario demo_photos/tags.json --tags
+step 'Where a tag and the picture disagree, she is asked.' check
+step 'Is every shot of the ceremony look there?' coverage "$ceremony"
+step 'And of the evening look?' coverage "$evening"
+step 'The ceremony look is complete and can be made again: she signs it off.' sign-off "$ceremony"
+step 'The contact sheet, to print.' sheet "$ceremony" --out "$folder/contact-sheet.pdf"
+step 'The same as a picture.' sheet "$ceremony" --out "$folder/contact-sheet.png"
+step 'The record, as a folder that carries its own checksums.' \
+  export-record "$ceremony" --to "$folder/record"
+
+printf '\nEverything lies in %s; delete that folder and nothing is left.\n' "$folder"
+printf 'To go on:\n  $ export QUARTERTURN_LIBRARY=%s\n  $ alias qturn=%s\n  $ qturn --help\n' \
+  "$QUARTERTURN_LIBRARY" "$qturn"

@@ -16,10 +16,15 @@ nlohmann::json unplaced_json(const UnplacedPhoto& unplaced, const Photo& photo) 
     return object;
 }
 
+std::string placed_text(const SortReport& report) {
+    if (report.placed.empty()) return "Every photo that fits a sitting is there already.";
+    return "Placed " + count_text(report.placed.size(), "photo") + " by time.";
+}
+
 }  // namespace
 
 Reply sort_reply(Library& library, const SortReport& report) {
-    Reply reply{{"Placed " + count_text(report.placed.size(), "photo") + " by time."},
+    Reply reply{{placed_text(report)},
                 {{"placed", report.placed.size()}, {"unplaced", nlohmann::json::array()}}};
     if (report.unplaced.empty()) return reply;
     reply.outcome = Outcome::needs_attention;
@@ -29,8 +34,7 @@ Reply sort_reply(Library& library, const SortReport& report) {
         const auto photo = library.photos().find(unplaced.photo);
         if (!photo) continue;
         reply.data["unplaced"].push_back(unplaced_json(unplaced, *photo));
-        reply.lines.push_back("  " + number_text(photo->id.value) + "  " + photo->file.name + ": " +
-                              unplaced.why);
+        reply.lines.push_back("  " + number_text(photo->id.value) + "  " + unplaced.why);
     }
     return reply;
 }

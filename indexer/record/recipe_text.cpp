@@ -71,21 +71,20 @@ std::string heat_tool_text(const HeatTool& tool) {
 }
 
 std::string pins_text(const Pins& pins) {
-    std::string text = pins.count ? std::to_string(*pins.count) + ' ' + pins.kind : pins.kind;
+    std::string text = pins.count ? std::to_string(*pins.count) + " × " + pins.kind : pins.kind;
     add_words(text, pins.colour);
     if (pins.crossed) add_words(text, "crossed");
     return text;
 }
 
 std::string step_text(const Step& step) {
-    std::string all_pins;
-    for (const Pins& pins : step.pins) {
-        all_pins += (all_pins.empty() ? "" : "; ") + pins_text(pins);
-    }
-    std::string text = step.words;
-    if (!all_pins.empty()) text += " (" + all_pins + ')';
-    if (step.minutes) add_words(text, minutes(*step.minutes));
-    return text;
+    std::string details;
+    const auto add = [&](const std::string& detail) {
+        details += (details.empty() ? "" : "; ") + detail;
+    };
+    for (const Pins& pins : step.pins) add(pins_text(pins));
+    if (step.minutes) add(minutes(*step.minutes));
+    return details.empty() ? step.words : step.words + " (" + details + ')';
 }
 
 std::vector<RecipePart> recipe_parts(const Recipe& recipe) {

@@ -17,8 +17,8 @@ struct RecipePart {
 
 std::string product_text(const Product& product);  // "foam, two pumps, roots"
 std::string heat_tool_text(const HeatTool& tool);  // "curling iron, 25 mm, 160 °C"
-std::string pins_text(const Pins& pins);           // "6 grips, brown, crossed"
-std::string step_text(const Step& step);           // "Pin the twist (6 grips, brown), 10 min"
+std::string pins_text(const Pins& pins);           // "6 × grip, brown, crossed"
+std::string step_text(const Step& step);           // "Pin the twist. (6 × grip, brown; 10 min)"
 
 // The parts that say something, in working order.
 std::vector<RecipePart> recipe_parts(const Recipe& recipe);

@@ -20,13 +20,14 @@ TEST(RecipeText, HeatToolSaysWhatIsKnown) {
 }
 
 TEST(RecipeText, PinsSayHowManyWhichAndWhetherCrossed) {
-    EXPECT_EQ(pins_text({"grips", "brown", 6, true}), "6 grips, brown, crossed");
+    EXPECT_EQ(pins_text({"grip", "brown", 6, true}), "6 × grip, brown, crossed");
     EXPECT_EQ(pins_text({"grips", "", std::nullopt, false}), "grips");
 }
 
 TEST(RecipeText, StepNamesItsPinsAndMinutes) {
-    const Step step{"Pin the twist", 10, {{"grips", "brown", 6, false}, {"pearls", "", 3, false}}};
-    EXPECT_EQ(step_text(step), "Pin the twist (6 grips, brown; 3 pearls), 10 min");
+    const Step step{
+        "Pin the twist.", 10, {{"grip", "brown", 6, false}, {"pearl pin", "", 3, false}}};
+    EXPECT_EQ(step_text(step), "Pin the twist. (6 × grip, brown; 3 × pearl pin; 10 min)");
     EXPECT_EQ(step_text({"Brush out", std::nullopt, {}}), "Brush out");
 }
 

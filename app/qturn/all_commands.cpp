@@ -1,0 +1,28 @@
+#include "app/qturn/command_set.h"
+#include "app/qturn/commands.h"
+
+namespace quarterturn {
+
+void add_all_commands(CommandSet& commands) {
+    add_library_commands(commands);
+    add_scenario_command(commands);
+    add_client_commands(commands);
+    add_wedding_commands(commands);
+    add_sitting_commands(commands);
+    add_look_commands(commands);
+    add_recipe_commands(commands);
+    add_import_command(commands);
+    add_photos_command(commands);
+    add_place_commands(commands);
+    add_clock_commands(commands);
+    add_tag_commands(commands);
+    add_history_commands(commands);
+    add_check_commands(commands);
+    add_coverage_commands(commands);
+    add_shot_list_commands(commands);
+    add_sign_off_commands(commands);
+    add_sheet_command(commands);
+    add_completion_command(commands);
+}
+
+}  // namespace quarterturn

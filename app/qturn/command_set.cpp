@@ -1,0 +1,113 @@
+#include "app/qturn/command_set.h"
+
+#include <CLI/CLI.hpp>
+#include <map>
+
+#include "app/qturn/print.h"
+
+namespace quarterturn {
+
+struct CommandSet::Parser {
+    GlobalWishes wishes;
+    CLI::App root{"Keeps a bridal hair trial so that it can be made again.", "qturn"};
+    std::map<const CLI::App*, Run> runs;
+};
+
+namespace {
+
+void add_global_options(CLI::App& app, GlobalWishes& wishes) {
+    app.add_option("--library", wishes.library,
+                   "The library's folder (else QUARTERTURN_LIBRARY, else ~/Quarterturn)")
+        ->option_text("FOLDER");
+    app.add_flag("--json", wishes.json, "Answer with one JSON object");
+}
+
+const CLI::App& innermost(const CLI::App& app) {
+    const auto chosen = app.get_subcommands();
+    return chosen.empty() ? app : innermost(*chosen.front());
+}
+
+std::string full_name(const CLI::App& app) {
+    if (app.get_parent() == nullptr) return app.get_name();
+    return full_name(*app.get_parent()) + ' ' + app.get_name();
+}
+
+std::string parse_sentence(const CLI::App& root, const CLI::ParseError& error) {
+    return std::string(error.what()) + "\nSee: " + full_name(innermost(root)) + " --help";
+}
+
+int run_and_print(const Run& run, Session& session) {
+    try {
+        return print(run(session), session.json());
+    } catch (const WrongUse& wrong) {
+        return print_error(wrong.what(), Outcome::wrong_use, session.json());
+    } catch (const std::exception& failure) {
+        return print_error(failure.what(), Outcome::failed, session.json());
+    }
+}
+
+void gather_next_words(const CLI::App& app, std::vector<NextWords>& all) {
+    const auto subcommands = app.get_subcommands({});
+    NextWords next{full_name(app), {}};
+    for (const CLI::App* subcommand : subcommands) next.words.push_back(subcommand->get_name());
+    for (const CLI::Option* option : app.get_options()) {
+        for (const std::string& name : option->get_lnames()) next.words.push_back("--" + name);
+    }
+    all.push_back(next);
+    for (const CLI::App* subcommand : subcommands) gather_next_words(*subcommand, all);
+}
+
+}  // namespace
+
+CommandSet::CommandSet() : parser_(std::make_unique<Parser>()) {
+    CLI::App& root = parser_->root;
+    root.require_subcommand(1);
+    root.get_formatter()->column_width(34);
+    add_global_options(root, parser_->wishes);
+    root.footer(
+        "Example:\n  qturn import /media/card\n\n"
+        "Exit codes: 0 done, 1 failed, 2 wrong use, 3 done but something needs attention.\n"
+        "Every command explains itself: qturn import --help");
+}
+
+CommandSet::~CommandSet() = default;
+
+void CommandSet::group(const std::string& name, const std::string& what) {
+    CLI::App& group = *parser_->root.add_subcommand(name, what);
+    group.require_subcommand(1);
+    group.footer("Every command explains itself, for example:\n  qturn " + name + " list --help");
+    add_global_options(group, parser_->wishes);
+}
+
+Command CommandSet::add(const About& about, Run run) {
+    const std::size_t space = about.name.find(' ');
+    CLI::App& parent = space == std::string::npos
+                           ? parser_->root
+                           : *parser_->root.get_subcommand(about.name.substr(0, space));
+    const std::string name = space == std::string::npos ? about.name : about.name.substr(space + 1);
+    CLI::App& app = *parent.add_subcommand(name, about.what);
+    app.footer("Example:\n  " + about.example);
+    add_global_options(app, parser_->wishes);
+    parser_->runs[&app] = std::move(run);
+    return Command(app);
+}
+
+std::vector<NextWords> CommandSet::next_words() const {
+    std::vector<NextWords> all;
+    gather_next_words(parser_->root, all);
+    return all;
+}
+
+int CommandSet::run(int argc, char** argv) {
+    CLI::App& root = parser_->root;
+    try {
+        root.parse(argc, argv);
+    } catch (const CLI::ParseError& error) {
+        if (error.get_exit_code() == 0) return root.exit(error);
+        return print_error(parse_sentence(root, error), Outcome::wrong_use, parser_->wishes.json);
+    }
+    Session session(parser_->wishes);
+    return run_and_print(parser_->runs.at(&innermost(root)), session);
+}
+
+}  // namespace quarterturn

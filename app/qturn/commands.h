@@ -1,0 +1,31 @@
+#pragma once
+// The families of commands, each in a file of its own.
+
+namespace quarterturn {
+
+class CommandSet;
+
+// All of them, in the order of the job.
+void add_all_commands(CommandSet& commands);
+
+void add_library_commands(CommandSet& commands);  // init, rebuild-cache, settings, version
+void add_scenario_command(CommandSet& commands);
+void add_client_commands(CommandSet& commands);
+void add_wedding_commands(CommandSet& commands);
+void add_sitting_commands(CommandSet& commands);
+void add_look_commands(CommandSet& commands);
+void add_recipe_commands(CommandSet& commands);
+void add_import_command(CommandSet& commands);
+void add_photos_command(CommandSet& commands);
+void add_place_commands(CommandSet& commands);     // sort, place
+void add_clock_commands(CommandSet& commands);     // clock, devices
+void add_tag_commands(CommandSet& commands);       // tag, confirm, accept
+void add_history_commands(CommandSet& commands);   // undo, redo
+void add_check_commands(CommandSet& commands);     // check, bursts
+void add_coverage_commands(CommandSet& commands);  // coverage, waive
+void add_shot_list_commands(CommandSet& commands);
+void add_sign_off_commands(CommandSet& commands);  // sign-off, reopen, export-record
+void add_sheet_command(CommandSet& commands);
+void add_completion_command(CommandSet& commands);
+
+}  // namespace quarterturn

@@ -1,0 +1,28 @@
+#include "app/qturn/command_set.h"
+#include "app/qturn/commands.h"
+#include "indexer/intake/sort.h"
+
+namespace quarterturn {
+namespace {
+
+Reply history_reply(const std::optional<std::string>& said, const std::string& done,
+                    const std::string& nothing) {
+    if (!said) return {{nothing}, {{"done", nullptr}}};
+    return {{done + ": " + *said}, {{"done", *said}}};
+}
+
+}  // namespace
+
+void add_history_commands(CommandSet& commands) {
+    commands.add({"undo", "Takes back the last tagging, placing or clock shift.", "qturn undo"},
+                 [](Session& session) {
+                     return history_reply(undo(session.library()), "Undone",
+                                          "There is nothing to undo.");
+                 });
+    commands.add({"redo", "Does again what was just undone.", "qturn redo"}, [](Session& session) {
+        return history_reply(redo(session.library()), "Done again",
+                             "There is nothing to do again.");
+    });
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,105 @@
+#include "app/qturn/caution.h"
+#include "app/qturn/command_set.h"
+#include "app/qturn/commands.h"
+#include "app/qturn/drawing.h"
+#include "app/qturn/find.h"
+#include "app/qturn/parse.h"
+#include "app/qturn/say.h"
+#include "indexer/sheet/contact_sheet.h"
+#include "ui/painter/paint.h"
+
+namespace quarterturn {
+namespace {
+
+struct SheetOptions {
+    std::string look;
+    std::string sitting;
+    std::string out;
+    std::string paper = "a4";
+    bool during = false;
+    bool replace = false;
+};
+
+bool is_pdf(const Path& file) {
+    std::string ending = file.extension().string();
+    std::transform(ending.begin(), ending.end(), ending.begin(), [](unsigned char c) {
+        return static_cast<char>(std::tolower(c));
+    });
+    return ending == ".pdf";
+}
+
+void refuse_bad_target(const SheetOptions& options) {
+    const Path file = options.out;
+    if (!is_pdf(file) && picture_format(file).empty()) {
+        throw WrongUse("A sheet is written as .pdf, .png, .jpg or .jpeg; '" + options.out +
+                       "' ends in none of these.");
+    }
+    const Path folder = file.has_parent_path() ? file.parent_path() : Path(".");
+    if (!real_file_system().exists(folder)) {
+        throw WrongUse("There is no folder " + folder.string() + ". Make it first.");
+    }
+    if (!options.replace && real_file_system().exists(file)) {
+        throw WrongUse(options.out + " is there already. To write over it, add --replace.");
+    }
+}
+
+Document lay_out(Library& library, Decoder& decoder, const SheetOptions& options) {
+    const auto ruler = make_text_ruler();
+    const Paper paper = paper_from(options.paper);
+    if (!options.sitting.empty()) {
+        return sitting_sheet(library, *ruler, find_sitting(library, options.sitting).id, paper);
+    }
+    return contact_sheet(library, decoder, *ruler, find_look(library, options.look).id,
+                         {paper, options.during});
+}
+
+Reply written_reply(const Document& document, const Written& written) {
+    auto files = nlohmann::json::array();
+    Reply reply;
+    for (const Path& file : written.files) {
+        files.push_back(file.string());
+        reply.lines.push_back("Written: " + file.string());
+    }
+    append(reply.lines, written.problems);
+    reply.lines.emplace_back(caution_before_passing_on);
+    reply.data = {{"title", document.title},
+                  {"pages", document.pages.size()},
+                  {"files", files},
+                  {"problems", written.problems},
+                  {"caution", caution_before_passing_on}};
+    if (!written.problems.empty()) reply.outcome = Outcome::needs_attention;
+    return reply;
+}
+
+Reply sheet(Session& session, const SheetOptions& options) {
+    if (options.look.empty() == options.sitting.empty()) {
+        throw WrongUse("Name a look, or a sitting with --sitting NUMBER.");
+    }
+    refuse_bad_target(options);
+    Library& library = session.library();
+    const Drawing drawing;
+    const auto decoder = make_local_decoder();
+    const Document document = lay_out(library, *decoder, options);
+    const auto write = is_pdf(options.out) ? write_pdf : write_pictures;
+    return written_reply(document, write(document, *decoder, library.disk(), options.out));
+}
+
+}  // namespace
+
+void add_sheet_command(CommandSet& commands) {
+    const auto options = std::make_shared<SheetOptions>();
+    auto command = commands.add(
+        {"sheet",
+         "Writes a contact sheet of a look, or of every frame of a sitting, as PDF, PNG or JPEG.",
+         "qturn sheet 'Low twisted bun' --out bun.pdf --paper a4"},
+        [options](Session& session) { return sheet(session, *options); });
+    command.optional_argument("LOOK", options->look, "Name or number");
+    command.option("--sitting NUMBER", options->sitting, "Every frame of this sitting instead");
+    command.required_option("--out FILE", options->out,
+                            "The file to write; its ending says which kind");
+    command.option("--paper SIZE", options->paper, "a3, a4 (unless named), a5 or letter");
+    command.flag("--during", options->during, "A row for during as well as before and after");
+    command.flag("--replace", options->replace, "Write over a file that is there");
+}
+
+}  // namespace quarterturn

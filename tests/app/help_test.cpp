@@ -1,0 +1,91 @@
+#include "app/qturn/command_set.h"
+#include "app/qturn/commands.h"
+#include "tests/app/program.h"
+
+namespace quarterturn {
+namespace {
+
+// All commands, as "client add".
+std::vector<std::string> all_commands() {
+    CommandSet commands;
+    add_all_commands(commands);
+    std::vector<std::string> names;
+    for (const NextWords& next : commands.next_words()) {
+        const bool is_group = !next.words.empty() && !next.words.front().starts_with("--");
+        if (!is_group) names.push_back(next.after.substr(std::string("qturn ").size()));
+    }
+    return names;
+}
+
+Arguments words_of(const std::string& name) {
+    const std::size_t space = name.find(' ');
+    if (space == std::string::npos) return {name};
+    return {name.substr(0, space), name.substr(space + 1)};
+}
+
+bool contains(const std::string& text, const std::string& part) {
+    return text.find(part) != std::string::npos;
+}
+
+class HelpTest : public QturnTest {};
+
+TEST_F(HelpTest, EveryCommandExplainsItselfWithAnExampleOfItself) {
+    ASSERT_GT(all_commands().size(), 30U);
+    for (const std::string& name : all_commands()) {
+        Arguments arguments = words_of(name);
+        arguments.emplace_back("--help");
+        EXPECT_TRUE(contains(said(arguments), "Example:\n  qturn " + name)) << name;
+        EXPECT_TRUE(contains(said(arguments), "--library FOLDER")) << name;
+        EXPECT_TRUE(contains(said(arguments), "--json")) << name;
+    }
+}
+
+TEST_F(HelpTest, HelpOfTheProgramNamesExitCodes) {
+    EXPECT_TRUE(contains(said({"--help"}), "0 done, 1 failed, 2 wrong use, 3 done but"));
+}
+
+TEST_F(HelpTest, VersionIsTheProjects) {
+    EXPECT_EQ(answer({"version"})["version"], QUARTERTURN_PROJECT_VERSION);
+}
+
+// mandoc's lint knows the man(7) language; it prints nothing for a clean page.
+TEST(ManPage, IsWellFormed) {
+    EXPECT_EQ(
+        output_of("mandoc -T lint " + shell_word(QUARTERTURN_SOURCE "/app/man/qturn.1") + " 2>&1"), "");
+}
+
+std::string man_page_text() {
+    return output_of("mandoc -T ascii -O width=10000 " +
+                     shell_word(QUARTERTURN_SOURCE "/app/man/qturn.1") + " | col -b");
+}
+
+TEST(ManPage, NamesEveryCommand) {
+    const std::string page = man_page_text();
+    for (const std::string& name : all_commands()) {
+        const Arguments words = words_of(name);
+        EXPECT_TRUE(contains(page, "qturn " + words.front())) << name;
+        EXPECT_TRUE(contains(page, words.back())) << name;
+    }
+}
+
+TEST(ManPage, NamesEveryOptionThatIsNotAboutRecordsFields) {
+    const std::string page = man_page_text();
+    CommandSet commands;
+    add_all_commands(commands);
+    for (const NextWords& next : commands.next_words()) {
+        if (next.after.ends_with(" add") || next.after.ends_with(" change")) continue;
+        for (const std::string& word : next.words) EXPECT_TRUE(contains(page, word)) << word;
+    }
+}
+
+TEST(JsonDescription, SpeaksOfEveryCommand) {
+    const std::string page = text_of(QUARTERTURN_SOURCE "/app/qturn/json.md");
+    for (const std::string& name : all_commands()) {
+        const Arguments words = words_of(name);
+        EXPECT_TRUE(contains(page, '`' + words.front())) << name;
+        EXPECT_TRUE(contains(page, words.back() + '`')) << name;
+    }
+}
+
+}  // namespace
+}  // namespace quarterturn

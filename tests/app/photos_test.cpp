@@ -1,0 +1,252 @@
+// Photos through the whole program, against exiftool, sha256sum and the files themselves.
+
+#include <csignal>
+#include <map>
+#include <opencv2/core.hpp>
+
+#include "tests/app/program.h"
+#include "tests/support/test_pictures.h"
+
+namespace quarterturn {
+namespace {
+
+using nlohmann::json;
+
+// A JPEG that differs from all others, with what exiftool is told to write into it.
+void make_photo(const std::filesystem::path& file, int number, const std::string& tags) {
+    cv::Mat picture(200, 160, CV_8UC3);
+    cv::RNG random(static_cast<std::uint64_t>(number) + 1);
+    random.fill(picture, cv::RNG::UNIFORM, 40, 215);
+    write_bytes(file, encoded(picture, ".jpg"));
+    output_of("exiftool -q -overwrite_original " + tags + ' ' + shell_word(file));
+}
+
+std::map<std::string, json> by_name(const json& photos) {
+    std::map<std::string, json> named;
+    for (const json& photo : photos) named[photo["name"]] = photo;
+    return named;
+}
+
+class PhotosTest : public QturnTest {
+  protected:
+    void SetUp() override {
+        said({"init"});
+        std::filesystem::create_directories(card / "DCIM");
+    }
+
+    json photos(Arguments arguments = {}) {
+        arguments.insert(arguments.begin(), "photos");
+        return answer(arguments)["photos"];
+    }
+
+    std::filesystem::path card = folder / "card";
+};
+
+TEST_F(PhotosTest, ImportCountsAndNamesWhatItDid) {
+    make_photo(card / "DCIM" / "IMG_1.jpg", 1, "-DateTimeOriginal='2026:11:07 10:12:03'");
+    std::filesystem::copy(card / "DCIM" / "IMG_1.jpg", card / "copy of the first.jpg");
+    std::ofstream(card / "notes.txt") << "buy pins";
+    std::ofstream(card / "broken.jpg") << "\xFF\xD8\xFF\xE0 and then nothing";
+    const json report = answer({"import", card}, 3);
+    EXPECT_EQ(report["imported"], 1);
+    EXPECT_EQ(report["already_here"], 1);
+    EXPECT_EQ(report["left_alone"], 1);
+    EXPECT_EQ(report["left_alone_files"], json{(card / "notes.txt").string()});
+    ASSERT_EQ(report["refused"].size(), 1U);
+    EXPECT_EQ(report["refused"][0]["file"], (card / "broken.jpg").string());
+    EXPECT_FALSE(report["refused"][0]["reason"].get<std::string>().empty());
+    const json again = answer({"import", card}, 3);
+    EXPECT_EQ(again["imported"], 0);
+    EXPECT_EQ(again["already_here"], 2);
+}
+
+// exiftool, on another road to the same file, says what stands in it.
+TEST_F(PhotosTest, PhotosSayWhatExiftoolSays) {
+    make_photo(card / "fraction.jpg", 1,
+               "-DateTimeOriginal='2026:11:07 10:12:03' -SubSecTimeOriginal=0610 "
+               "-OffsetTimeOriginal=+01:00 -Make=Larkwing -Model='Pocket 4' -Orientation#=6");
+    make_photo(card / "plain.jpg", 2, "-DateTimeOriginal='2026:11:07 11:00:00' -Make=Quillmoor");
+    make_photo(card / "no clock.jpg", 3, "-DateTimeOriginal='0000:00:00 00:00:00'");
+    answer({"import", card});
+    const json told = json::parse(
+        output_of("exiftool -json -n -d '%Y-%m-%dT%H:%M:%S' -DateTimeOriginal -SubSecTimeOriginal "
+                  "-OffsetTimeOriginal -Make -Model -Orientation -ImageWidth -ImageHeight " +
+                  shell_word(card)));
+    auto photo = by_name(photos());
+    ASSERT_EQ(photo.size(), told.size());
+    for (const json& facts : told) {
+        const std::string name =
+            std::filesystem::path(facts["SourceFile"].get<std::string>()).filename();
+        const bool turned = facts.value("Orientation", 1) >= 5;
+        EXPECT_EQ(photo[name]["width"], facts[turned ? "ImageHeight" : "ImageWidth"]) << name;
+        EXPECT_EQ(photo[name]["height"], facts[turned ? "ImageWidth" : "ImageHeight"]) << name;
+    }
+    EXPECT_EQ(photo["fraction.jpg"]["taken"], "2026-11-07T10:12:03.0610");
+    EXPECT_EQ(photo["fraction.jpg"]["utc_offset"], "+01:00");
+    EXPECT_EQ(photo["fraction.jpg"]["device"], "Larkwing Pocket 4");
+    EXPECT_EQ(photo["plain.jpg"]["taken"], "2026-11-07T11:00:00");
+    EXPECT_TRUE(photo["plain.jpg"]["utc_offset"].is_null());
+    EXPECT_TRUE(photo["no clock.jpg"]["taken"].is_null());
+    EXPECT_TRUE(photo["no clock.jpg"]["device"].is_null());
+}
+
+TEST_F(PhotosTest, ChecksumIsWhatSha256sumSaysOfOriginalAndCopy) {
+    make_photo(card / "IMG_1.jpg", 1, "-DateTimeOriginal='2026:11:07 10:12:03'");
+    const auto sum = [](const std::filesystem::path& file) {
+        return output_of("sha256sum < " + shell_word(file)).substr(0, 64);
+    };
+    answer({"import", card});
+    const json photo = photos()[0];
+    EXPECT_EQ(photo["sha256"], sum(card / "IMG_1.jpg"));
+    EXPECT_EQ(photo["sha256"], sum(library + '/' + photo["path"].get<std::string>()));
+}
+
+TEST_F(PhotosTest, PhotosAreFoundByNameNumberRangeAndChecksum) {
+    for (int i = 1; i <= 4; ++i) {
+        make_photo(card / ("IMG_" + std::to_string(i) + ".jpg"), i,
+                   "-DateTimeOriginal='2026:11:07 10:12:0" + std::to_string(i) + "'");
+    }
+    answer({"import", card});
+    const std::string sha256 = by_name(photos())["IMG_4.jpg"]["sha256"];
+    const auto tagged = [&](const std::string& name) {
+        return answer({"tag", name, "--angle", "left"})["photos"].size();
+    };
+    EXPECT_EQ(tagged("img_1.JPG"), 1U);
+    EXPECT_EQ(tagged("#2"), 1U);
+    EXPECT_EQ(tagged("2-4"), 3U);
+    EXPECT_EQ(tagged(sha256.substr(0, 12)), 1U);
+    EXPECT_EQ(photos({"--untagged"}).size(), 4U);  // no stage yet
+    said({"tag", "1-4", "--stage", "after"});
+    EXPECT_EQ(photos({"--untagged"}).size(), 0U);
+}
+
+TEST_F(PhotosTest, TwoPhotosOfOneNameAreListedAndNotGuessed) {
+    std::filesystem::create_directories(card / "phone");
+    make_photo(card / "IMG_1.jpg", 1, "-DateTimeOriginal='2026:11:07 10:12:03'");
+    make_photo(card / "phone" / "IMG_1.jpg", 2, "-DateTimeOriginal='2026:11:07 10:30:00'");
+    answer({"import", card});
+    const std::string sentence = complained({"tag", "IMG_1.jpg", "--angle", "left"}, 2);
+    EXPECT_NE(sentence.find("#1  IMG_1.jpg  2026-11-07T10:12:03"), std::string::npos) << sentence;
+    EXPECT_NE(sentence.find("#2  IMG_1.jpg  2026-11-07T10:30:00"), std::string::npos) << sentence;
+    EXPECT_EQ(photos({"--untagged"}).size(), 2U);
+}
+
+TEST_F(PhotosTest, TagsAreUndoneAndDoneAgain) {
+    make_photo(card / "IMG_1.jpg", 1, "");
+    answer({"import", card});
+    said({"tag", "1", "--angle", "left-three-quarter", "--stage", "after", "--mirrored", "--note",
+          "comb sits low"});
+    EXPECT_EQ(photos()[0]["angle"], "left three-quarter");
+    EXPECT_EQ(photos()[0]["mirrored"], true);
+    EXPECT_EQ(photos()[0]["note"], "comb sits low");
+    said({"undo"});
+    EXPECT_TRUE(photos()[0]["angle"].is_null());
+    EXPECT_EQ(photos()[0]["note"], "");
+    said({"redo"});
+    EXPECT_EQ(photos()[0]["angle"], "left three-quarter");
+    said({"tag", "1", "--angle", "none"});
+    EXPECT_TRUE(photos()[0]["angle"].is_null());
+    EXPECT_EQ(photos()[0]["stage"], "after");
+}
+
+TEST_F(PhotosTest, SuggestionCountsOnlyOnceConfirmed) {
+    make_photo(card / "bun left.jpg", 1, "");
+    answer({"import", card});
+    EXPECT_EQ(photos()[0]["suggestion"]["angle"], "left");
+    EXPECT_TRUE(photos()[0]["angle"].is_null());
+    EXPECT_EQ(answer({"confirm", "--all"})["confirmed"], 1);
+    EXPECT_EQ(photos()[0]["angle"], "left");
+    EXPECT_EQ(answer({"confirm", "--all"})["confirmed"], 0);
+}
+
+TEST_F(PhotosTest, PhotosFallToTheSittingOfTheirHoursAndTheRestIsListed) {
+    make_photo(card / "in.jpg", 1, "-DateTimeOriginal='2026:11:07 10:12:03'");
+    make_photo(card / "out.jpg", 2, "-DateTimeOriginal='2026:11:08 10:12:03'");
+    said({"client", "add", "Ada Lindqvist"});
+    said({"sitting", "add", "1", "--starts", "2026-11-07T10:00", "--ends", "2026-11-07T13:00"});
+    answer({"import", card});
+    const json report = answer({"sort"}, 3);
+    ASSERT_EQ(report["unplaced"].size(), 1U);
+    EXPECT_EQ(report["unplaced"][0]["name"], "out.jpg");
+    EXPECT_EQ(photos({"--sitting", "1"})[0]["name"], "in.jpg");
+    EXPECT_EQ(photos({"--unplaced"})[0]["name"], "out.jpg");
+    said({"place", "out.jpg", "--sitting", "1"});
+    EXPECT_EQ(photos({"--client", "Ada Lindqvist"}).size(), 2U);
+    const std::string path = by_name(photos())["out.jpg"]["path"];
+    EXPECT_TRUE(path.starts_with("photos/2026/2026-11-07 Ada Lindqvist trial/")) << path;
+    EXPECT_TRUE(std::filesystem::exists(library + '/' + path));
+    said({"place", "out.jpg", "--by-time"});
+    EXPECT_EQ(photos({"--unplaced"}).size(), 1U);
+}
+
+TEST_F(PhotosTest, PairOfPhotosOfOneMomentSetsAClockRight) {
+    make_photo(card / "camera.jpg", 1,
+               "-DateTimeOriginal='2026:11:07 09:30:00' -Make=Quillmoor -Model=Field");
+    make_photo(card / "phone.jpg", 2,
+               "-DateTimeOriginal='2026:11:07 10:17:00' -Make=Larkwing -Model=Pocket");
+    answer({"import", card});
+    const json report = answer({"clock", "pair", "camera.jpg", "phone.jpg"}, 3);
+    EXPECT_EQ(report["applied"]["shift"], "+00:47:00");
+    auto photo = by_name(photos());
+    EXPECT_EQ(photo["camera.jpg"]["taken"], "2026-11-07T09:30:00");
+    EXPECT_EQ(photo["camera.jpg"]["corrected"], "2026-11-07T10:17:00");
+    EXPECT_EQ(photo["phone.jpg"]["corrected"], "2026-11-07T10:17:00");
+    said({"undo"});
+    EXPECT_EQ(by_name(photos())["camera.jpg"]["corrected"], "2026-11-07T09:30:00");
+    answer({"clock", "apply", "Field", "--shift", "-00:01:30"}, 3);
+    EXPECT_EQ(by_name(photos())["camera.jpg"]["corrected"], "2026-11-07T09:28:30");
+}
+
+// A file name may hold any bytes but '/' and NUL.
+TEST_F(PhotosTest, FileNamesCannotSpeakToTheTerminal) {
+    const std::string name = "a\x1b[2J\xFF.jpg";
+    make_photo(card / "plain.jpg", 1, "");
+    std::filesystem::rename(card / "plain.jpg", card / name);
+    std::ofstream(card / "b\x1b]0;title\x07.txt") << "text";
+    const Ran report = run({"import", card});
+    const Ran list = run({"photos"});
+    const Ran listed_json = run({"photos", "--json"});
+    for (const std::string& text : {report.out, report.error, list.out, listed_json.out}) {
+        EXPECT_EQ(text.find('\x1b'), std::string::npos) << text;
+        EXPECT_EQ(text.find('\x07'), std::string::npos) << text;
+        EXPECT_EQ(text.find('\xFF'), std::string::npos) << text;
+    }
+    EXPECT_EQ(json::parse(listed_json.out)["photos"].size(), 1U);
+}
+
+// Stopped at its first word of progress, an import keeps what is whole; run again, it goes on.
+TEST_F(PhotosTest, InterruptedImportKeepsWhatIsDoneAndGoesOn) {
+    make_photo(card / "DCIM" / "first.jpg", 1, "-DateTimeOriginal='2026:11:07 10:12:03'");
+    const std::string first = text_of(card / "DCIM" / "first.jpg");
+    constexpr std::size_t count = 400;
+    for (std::size_t i = 1; i < count; ++i) {
+        // Bytes after the end of a JPEG make it another file and the same picture.
+        std::ofstream(card / "DCIM" / ("more" + std::to_string(i) + ".jpg")) << first << i;
+    }
+    const std::string command = shell_word(QTURN_PROGRAM) + " import " + shell_word(card) +
+                                " --progress --json --library " + shell_word(library);
+    const std::string script = "exec 3< <(exec " + command + " 2>&1 >" + shell_word(folder / "out") +
+                               "); read -r line <&3; kill -INT $!; cat <&3 >/dev/null; wait $!; "
+                               "echo $?";
+    EXPECT_EQ(output_of("bash -c " + shell_word(script)), "3\n");
+    const json report = json::parse(text_of(folder / "out"));
+    EXPECT_EQ(report["stopped"], true);
+    const std::size_t kept = report["imported"];
+    EXPECT_LT(kept, count);
+    EXPECT_EQ(photos().size(), kept);
+    EXPECT_EQ(answer({"import", card})["imported"], count - kept);
+    for (const json& photo : photos()) {
+        EXPECT_TRUE(std::filesystem::exists(library + '/' + photo["path"].get<std::string>()));
+    }
+}
+
+TEST_F(PhotosTest, DeletedCacheIsMadeAgain) {
+    make_photo(card / "IMG_1.jpg", 1, "");
+    answer({"import", card});
+    std::filesystem::remove_all(library + "/cache");
+    EXPECT_EQ(answer({"rebuild-cache"})["made"], 1);
+    EXPECT_EQ(answer({"rebuild-cache"})["made"], 0);
+}
+
+}  // namespace
+}  // namespace quarterturn

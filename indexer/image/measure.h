@@ -11,7 +11,8 @@ namespace quarterturn {
 // (4000 × 3000, 4032 × 3024) at a quarter, which costs the JPEG decoder least.
 inline constexpr int measuring_edge = 960;
 
-// The picture may be of any size; a larger one is brought to a long edge of `measuring_edge` first.
+// The picture may be of any size; one larger by a quarter or more is brought to a long edge of
+// `measuring_edge` first.
 // Uses OpenCV's own threads; a caller that measures one photo on each of its threads says
 // cv::setNumThreads(1).
 Measures measure(const cv::Mat& bgr);

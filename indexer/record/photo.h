@@ -26,11 +26,11 @@ struct Device {
     bool operator==(const Device&) const = default;
 };
 
-// Measured on the picture as shown (upright, sRGB), scaled to a long edge of 1024 px.
+// Measured on the picture as shown (upright, sRGB), scaled to a long edge of about 1000 px.
 struct Measures {
-    double focus = 0;       // variance of the Laplacian (Pech-Pacheco et al., 2000) where sharpest
-    double motion = 0;      // 0 alike in all directions … 1 sharp in one direction only
-    double mean_light = 0;  // mean luma, 0 … 1
+    double focus = 0;   // how steep edges are, see image/steepness.h; 0 when that cannot be told
+    double motion = 0;  // 0 alike in all directions … 1 steep in one direction only
+    double mean_light = 0;          // mean luma, 0 … 1
     double clipped_shadows = 0;     // share of pixels at the black end, 0 … 1
     double clipped_highlights = 0;  // share of pixels at the white end, 0 … 1
 

@@ -81,7 +81,9 @@ std::optional<int> likeliest_shift(const Case& at_hand) {
         const double least = best ? at_hand.likeness.at(*best) : 0.0;
         if (at_hand.likeness.at(shift) > least) best = shift;
     }
-    return best;
+    if (!best) return best;
+    const int sharp = sharpened(at_hand.moments, at_hand.others, *best);
+    return at_hand.helps(sharp) ? sharp : best;
 }
 
 bool has_rival(const Case& at_hand, int best) {

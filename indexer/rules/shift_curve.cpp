@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <chrono>
+#include <cmath>
 #include <cstdint>
 #include <cstdlib>
 
@@ -12,6 +13,8 @@ namespace {
 using std::chrono::minutes;
 
 using MinuteNumber = std::int64_t;
+
+constexpr minutes blur{2};
 
 // The minutes in which anything was taken, each once.
 std::vector<MinuteNumber> minutes_of(const std::vector<LocalTime>& moments) {
@@ -38,7 +41,7 @@ ShiftCurve meetings_curve(const std::vector<MinuteNumber>& minute_numbers,
 }
 
 ShiftCurve blurred(const ShiftCurve& curve) {
-    constexpr std::array weights{1.0, 0.88, 0.61, 0.32, 0.14, 0.04};  // a Gaussian of two minutes
+    constexpr std::array weights{1.0, 0.88, 0.61, 0.32, 0.14, 0.04};  // a Gaussian of `blur`
     constexpr int width = static_cast<int>(weights.size());
     ShiftCurve result;
     for (int shift = -shift_reach; shift <= shift_reach; ++shift) {
@@ -58,6 +61,27 @@ ShiftCurve summed(const ShiftCurve& steps) {
         result.add(shift, sum);
     }
     return result;
+}
+
+using Seconds = std::chrono::duration<double>;
+
+// How far, on the whole, the others nearby lie after the moments with this shift.
+Seconds mean_lag(const std::vector<LocalTime>& moments, const std::vector<LocalTime>& others,
+                 Seconds shift) {
+    constexpr minutes nearby{5};
+    double sum = 0;
+    double weights = 0;
+    for (const LocalTime own : moments) {
+        const auto moment = own + std::chrono::round<std::chrono::nanoseconds>(shift);
+        auto other = std::lower_bound(others.begin(), others.end(), moment - nearby);
+        for (; other != others.end() && *other <= moment + nearby; ++other) {
+            const double lag = Seconds{*other - moment}.count();
+            const double weight = std::exp(-0.5 * std::pow(lag / Seconds{blur}.count(), 2));
+            sum += weight * lag;
+            weights += weight;
+        }
+    }
+    return Seconds{weights > 0 ? sum / weights : 0.0};
 }
 
 }  // namespace
@@ -80,6 +104,14 @@ ShiftCurve fit_curve(const std::vector<LocalTime>& moments, const SittingHours& 
 ShiftCurve likeness_curve(const std::vector<LocalTime>& moments,
                           const std::vector<LocalTime>& others) {
     return blurred(meetings_curve(minutes_of(moments), minutes_of(others)));
+}
+
+int sharpened(const std::vector<LocalTime>& moments, const std::vector<LocalTime>& others,
+              int about) {
+    constexpr int rounds = 8;  // it settles within a few
+    Seconds shift = minutes{about};
+    for (int round = 0; round < rounds; ++round) shift += mean_lag(moments, others, shift);
+    return static_cast<int>(std::chrono::round<minutes>(shift).count());
 }
 
 }  // namespace quarterturn

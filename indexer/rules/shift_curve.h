@@ -35,4 +35,10 @@ ShiftCurve fit_curve(const std::vector<LocalTime>& moments, const SittingHours& 
 ShiftCurve likeness_curve(const std::vector<LocalTime>& moments,
                           const std::vector<LocalTime>& others);
 
+// The whole minute nearest to the shift, close to `about`, with which the moments lie best upon the
+// others (the mean-shift of Fukunaga and Hostetler, 1975, on the seconds between them). `others`
+// are in order.
+int sharpened(const std::vector<LocalTime>& moments, const std::vector<LocalTime>& others,
+              int about);
+
 }  // namespace quarterturn

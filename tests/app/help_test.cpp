@@ -51,12 +51,13 @@ TEST_F(HelpTest, VersionIsTheProjects) {
 // mandoc's lint knows the man(7) language; it prints nothing for a clean page.
 TEST(ManPage, IsWellFormed) {
     EXPECT_EQ(
-        output_of("mandoc -T lint " + quoted(QUARTERTURN_SOURCE "/app/man/qturn.1") + " 2>&1"), "");
+        output_of("mandoc -T lint " + shell_word(QUARTERTURN_SOURCE "/app/man/qturn.1") + " 2>&1"),
+        "");
 }
 
 std::string man_page_text() {
     return output_of("mandoc -T ascii -O width=10000 " +
-                     quoted(QUARTERTURN_SOURCE "/app/man/qturn.1") + " | sed 's/.\\x08//g'");
+                     shell_word(QUARTERTURN_SOURCE "/app/man/qturn.1") + " | sed 's/.\\x08//g'");
 }
 
 TEST(ManPage, NamesEveryCommand) {

@@ -225,7 +225,8 @@ TEST_F(PhotosTest, InterruptedImportKeepsWhatIsDoneAndGoesOn) {
     }
     const std::string command = shell_word(QTURN_PROGRAM) + " import " + shell_word(card) +
                                 " --progress --json --library " + shell_word(library);
-    const std::string script = "exec 3< <(exec " + command + " 2>&1 >" + shell_word(folder / "out") +
+    const std::string script = "exec 3< <(exec " + command + " 2>&1 >" +
+                               shell_word(folder / "out") +
                                "); read -r line <&3; kill -INT $!; cat <&3 >/dev/null; wait $!; "
                                "echo $?";
     EXPECT_EQ(output_of("bash -c " + shell_word(script)), "3\n");

@@ -38,7 +38,8 @@ class QturnTest : public ::testing::Test {
         for (const std::string& argument : arguments) line += ' ' + shell_word(argument);
         const auto out = folder / "out";
         const auto error = folder / "error";
-        line += " --library " + shell_word(library) + " >" + shell_word(out) + " 2>" + shell_word(error);
+        line += " --library " + shell_word(library) + " >" + shell_word(out) + " 2>" +
+                shell_word(error);
         const int status = std::system(line.c_str());
         return {WIFEXITED(status) ? WEXITSTATUS(status) : -1, text_of(out), text_of(error)};
     }

@@ -134,10 +134,11 @@ TEST_F(RecordsTest, SettingIsKept) {
 
 TEST_F(RecordsTest, LibraryIsFoundByTheEnvironmentAndInTheHomeFolder) {
     const auto list = [&](const std::string& environment) {
-        return output_of("env -u QUARTERTURN_LIBRARY " + environment + ' ' + shell_word(QTURN_PROGRAM) +
-                         " client list");
+        return output_of("env -u QUARTERTURN_LIBRARY " + environment + ' ' +
+                         shell_word(QTURN_PROGRAM) + " client list");
     };
-    EXPECT_NE(list("QUARTERTURN_LIBRARY=" + shell_word(library)).find("Séraphine"), std::string::npos);
+    EXPECT_NE(list("QUARTERTURN_LIBRARY=" + shell_word(library)).find("Séraphine"),
+              std::string::npos);
     std::filesystem::rename(library, folder / "Quarterturn");
     EXPECT_NE(list("HOME=" + shell_word(folder.path())).find("Séraphine"), std::string::npos);
 }

@@ -57,7 +57,8 @@ TEST_F(WrongUseTest, InitWhereSomethingIsAlready) {
 // The sqlite3 shell plays the newer version: it raises the number that SQLite keeps for an
 // application's own schema (PRAGMA user_version).
 TEST_F(WrongUseTest, LibraryFromANewerVersion) {
-    output_of("sqlite3 " + shell_word(library + "/records.sqlite") + " 'PRAGMA user_version = 9999'");
+    output_of("sqlite3 " + shell_word(library + "/records.sqlite") +
+              " 'PRAGMA user_version = 9999'");
     expect_complaint({"photos"}, 1, "newer version");
 }
 

@@ -11,7 +11,7 @@
 namespace quarterturn {
 
 // `text` as one word for the shell.
-inline std::string quoted(const std::string& text) {
+inline std::string shell_word(const std::string& text) {
     std::string result = "'";
     for (const char c : text) result += c == '\'' ? std::string("'\\''") : std::string(1, c);
     return result + "'";

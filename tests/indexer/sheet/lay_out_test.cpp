@@ -220,7 +220,10 @@ TEST(LayOut, NoTypeIsSmallerThanSixPoints) {
         const Document document = lay_out(plain_look(3), style, ruler);
         for (const Page& page : document.pages) {
             for (const PageItem& item : page.items) {
-                if (const auto* text = std::get_if<TextItem>(&item)) EXPECT_GE(text->points, 6);
+                const auto* text = std::get_if<TextItem>(&item);
+                if (text != nullptr) {
+                    EXPECT_GE(text->points, 6);
+                }
             }
         }
     }

@@ -11,7 +11,7 @@ namespace {
 TEST(FreeSpace, IsWhatDfSays) {
     const TemporaryFolder folder;
     const std::string said =
-        output_of("df --output=avail -B1 " + quoted(folder.path()) + " | tail -n 1");
+        output_of("df --output=avail -B1 " + shell_word(folder.path()) + " | tail -n 1");
     const auto available = std::stod(said);
     EXPECT_NEAR(static_cast<double>(real_file_system().free_bytes(folder.path())), available,
                 available / 10);

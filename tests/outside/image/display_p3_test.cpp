@@ -99,11 +99,12 @@ std::vector<std::byte> with_profile(const cv::Mat& picture, const std::string& e
     write_bytes(file, encoded(picture, ending, wishes));
     write_bytes(folder / "p3.icc", icc);
     if (ending == ".webp") {
-        output_of("convert " + quoted(file.string()) + " -profile " + quoted(folder / "p3.icc") +
-                  " -define webp:lossless=true " + quoted(file.string()));
+        output_of("convert " + shell_word(file.string()) + " -profile " +
+                  shell_word(folder / "p3.icc") + " -define webp:lossless=true " +
+                  shell_word(file.string()));
     } else {
         output_of("exiftool -q -overwrite_original '-ICC_Profile<=" + (folder / "p3.icc").string() +
-                  "' " + quoted(file.string()));
+                  "' " + shell_word(file.string()));
     }
     return read_bytes(file);
 }
@@ -170,8 +171,8 @@ TEST(Cmyk, jpegs_show_the_colours_that_were_printed) {
     const auto png = folder / "quarters.png";
     const auto jpeg = folder / "quarters.jpg";
     write_bytes(png, encoded(four_quarters(64, 48), ".png"));
-    output_of("convert " + quoted(png.string()) + " -colorspace CMYK -quality 98 " +
-              quoted(jpeg.string()));
+    output_of("convert " + shell_word(png.string()) + " -colorspace CMYK -quality 98 " +
+              shell_word(jpeg.string()));
     const Decoded decoded = make_local_decoder()->decode({read_bytes(jpeg), 1, 0});
     ASSERT_EQ(decoded.refused, "");
     EXPECT_LE(cv::norm(decoded.bgr.at<cv::Vec3b>(12, 16), cv::Vec3b(0, 0, 255), cv::NORM_INF), 8);

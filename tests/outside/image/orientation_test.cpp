@@ -25,9 +25,9 @@ TEST_P(Orientation, of_a_photo_is_applied_as_imagemagick_applies_it) {
     const auto turned = folder / "turned.png";
     write_bytes(photo, encoded(four_quarters(64, 48), ".tif"));
     output_of("exiftool -q -overwrite_original -IFD0:Orientation#=" + std::to_string(GetParam()) +
-              " " + quoted(photo.string()));
-    output_of("convert " + quoted(photo.string()) + " -auto-orient -strip " +
-              quoted(turned.string()));
+              " " + shell_word(photo.string()));
+    output_of("convert " + shell_word(photo.string()) + " -auto-orient -strip " +
+              shell_word(turned.string()));
     const Decoded decoded = make_local_decoder()->decode({read_bytes(photo), GetParam(), 0});
     ASSERT_EQ(decoded.refused, "");
     EXPECT_EQ(decoded.orientation_applied, GetParam());

@@ -83,7 +83,7 @@ TEST_F(DemoPhotos, AreAllTakenInAsTheirFilesSay) {
 TEST_F(DemoPhotos, AreWhatExiftoolSaysOfTheFilesInTheLibrary) {
     const auto read =
         nlohmann::json::parse(output_of("exiftool -json -r -DateTimeOriginal -Model -FileName " +
-                                        quoted(shared->library.folder() / "photos")));
+                                        shell_word(shared->library.folder() / "photos")));
     EXPECT_EQ(read.size(), shared->truth.size());
     for (const auto& one : read) {
         const auto photos = shared->library.photos().named(one.at("FileName").get<std::string>());

@@ -72,8 +72,8 @@ TEST_F(RealPhotosImport, TheCopiesAreTheOriginalsToTheByte) {
     bring_in({*real_photos() / "good"});
     for (const Photo& photo : library.photos().all()) {
         const Path original = *real_photos() / "good" / photo.file.name;
-        const std::string sums = output_of("sha256sum " + quoted(library.photo_file(photo)) + ' ' +
-                                           quoted(original) + " | cut -c1-64");
+        const std::string sums = output_of("sha256sum " + shell_word(library.photo_file(photo)) +
+                                           ' ' + shell_word(original) + " | cut -c1-64");
         EXPECT_EQ(sums, photo.file.sha256 + '\n' + photo.file.sha256 + '\n') << original;
     }
 }

@@ -14,7 +14,7 @@ namespace quarterturn {
 namespace {
 
 std::string in_folder(const Path& folder, const std::string& command) {
-    return output_of("cd " + quoted(folder.string()) + " && " + command);
+    return output_of("cd " + shell_word(folder.string()) + " && " + command);
 }
 
 std::string text_in(const Path& file) {

@@ -29,19 +29,19 @@ class Exiftool : public testing::TestWithParam<std::string> {
         const auto plain = folder / "plain.png";
         write_bytes(plain, encoded(four_quarters(64, 48), ".png"));
         if (GetParam() == ".heic") {
-            output_of("heif-enc " + quoted(plain.string()) + " -o " + quoted(file.string()) +
-                      " 2>&1");
+            output_of("heif-enc " + shell_word(plain.string()) + " -o " +
+                      shell_word(file.string()) + " 2>&1");
         } else {
             write_bytes(file, encoded(four_quarters(64, 48), GetParam()));
         }
-        output_of("exiftool -q -overwrite_original " + arguments + " " + quoted(file.string()));
+        output_of("exiftool -q -overwrite_original " + arguments + " " + shell_word(file.string()));
         return file;
     }
     // What exiftool reads for each of the tags, in their order.
     static std::vector<std::string> said(const std::filesystem::path& file,
                                          const std::string& tags) {
         std::istringstream lines(
-            output_of("exiftool -n -f -s3 " + tags + " " + quoted(file.string())));
+            output_of("exiftool -n -f -s3 " + tags + " " + shell_word(file.string())));
         std::vector<std::string> answers;
         for (std::string line; std::getline(lines, line);) answers.push_back(line);
         return answers;
@@ -102,7 +102,7 @@ TEST(ExiftoolIptc, keywords_are_read_once_whether_in_iptc_or_xmp) {
     output_of(
         "exiftool -q -overwrite_original -XMP-dc:Subject=left -IPTC:Keywords=left "
         "-IPTC:Keywords=crown " +
-        quoted(file.string()));
+        shell_word(file.string()));
     const std::vector<std::string> expected{"left", "crown"};
     EXPECT_EQ(read_metadata(read_bytes(file)).keywords, expected);
 }
@@ -117,7 +117,7 @@ TEST(ExiftoolOrientation, all_eight_are_read_and_others_mean_as_is) {
     for (const int orientation : orientations) {
         write_bytes(name(orientation), encoded(four_quarters(64, 48), ".jpg"));
         commands += " -q -overwrite_original -EXIF:Orientation#=" + std::to_string(orientation) +
-                    " " + quoted(name(orientation)) + " -execute";
+                    " " + shell_word(name(orientation)) + " -execute";
     }
     output_of(commands);
     for (const int orientation : orientations) {

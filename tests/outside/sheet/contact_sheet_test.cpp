@@ -2,6 +2,8 @@
 
 #include "indexer/sheet/contact_sheet.h"
 
+#include <opencv2/imgproc.hpp>
+
 #include "tests/support/command.h"
 #include "tests/support/example_library.h"
 #include "tests/ui/painter/painted.h"
@@ -51,12 +53,12 @@ class ContactSheet : public testing::Test {
     }
 
     static std::string text_of(const Path& pdf) {
-        return output_of("pdftotext -layout " + quoted(pdf.string()) + " -");
+        return output_of("pdftotext -layout " + shell_word(pdf.string()) + " -");
     }
 
     cv::Mat page_of(const Path& pdf) {
-        output_of("pdftoppm -singlefile -png -r 72 " + quoted(pdf.string()) + " " +
-                  quoted((folder_ / "page").string()));
+        output_of("pdftoppm -singlefile -png -r 72 " + shell_word(pdf.string()) + " " +
+                  shell_word((folder_ / "page").string()));
         return cv::imread((folder_ / "page.png").string());
     }
 

@@ -41,7 +41,7 @@ TEST(Pdf, PagesAreExactlyAsLargeAsTheirPaper) {
         for (const bool across : {false, true}) {
             const Size size = paper_size(paper, across);
             const Path file = written_pdf(folder, blank_pages({size, size}));
-            const std::string info = output_of("pdfinfo -l 2 " + quoted(file.string()));
+            const std::string info = output_of("pdfinfo -l 2 " + shell_word(file.string()));
             for (const char* page : {"Page    1 size:", "Page    2 size:"}) {
                 const std::string line = line_with(info, page);
                 double seen_width = 0;
@@ -60,7 +60,7 @@ TEST(Pdf, PagesAreExactlyAsLargeAsTheirPaper) {
 TEST(Pdf, CarriesItsTitle) {
     const TemporaryFolder folder;
     const Path file = written_pdf(folder, blank_pages({paper_size(Paper::a4, false)}));
-    EXPECT_NE(output_of("pdfinfo " + quoted(file.string())).find("Low twisted bun, Ανθή"),
+    EXPECT_NE(output_of("pdfinfo " + shell_word(file.string())).find("Low twisted bun, Ανθή"),
               std::string::npos);
 }
 
@@ -99,7 +99,7 @@ TEST(Pdf, TextOfAnyScriptIsReadBackAsItWasWritten) {
     Document document = document_of(items);
     document.pages.front().size = {120, 110};
     const std::string command =
-        "pdftotext " + quoted(written_pdf(folder, document).string()) + " -";
+        "pdftotext " + shell_word(written_pdf(folder, document).string()) + " -";
     const std::string text = without_direction_marks(output_of(command));
     for (const std::string& name : names) {
         EXPECT_NE(text.find(name), std::string::npos) << name << "\nis not in\n" << text;
@@ -107,8 +107,8 @@ TEST(Pdf, TextOfAnyScriptIsReadBackAsItWasWritten) {
 }
 
 cv::Mat rendered(const TemporaryFolder& folder, const Path& pdf, int dpi) {
-    output_of("pdftoppm -singlefile -png -r " + std::to_string(dpi) + " " + quoted(pdf.string()) +
-              " " + quoted((folder / "page").string()));
+    output_of("pdftoppm -singlefile -png -r " + std::to_string(dpi) + " " +
+              shell_word(pdf.string()) + " " + shell_word((folder / "page").string()));
     return cv::imread((folder / "page.png").string());
 }
 
@@ -164,7 +164,7 @@ TEST(Pdf, PhotosLieInItAsJpegsOfThreeHundredDotsPerInch) {
     item.file = folder / "photo.png";
     write_png(item.file, noise);
     const Path pdf = written_pdf(folder, document_of({item}));
-    const std::string list = output_of("pdfimages -list " + quoted(pdf.string()));
+    const std::string list = output_of("pdfimages -list " + shell_word(pdf.string()));
     int width = 0;
     int height = 0;
     int across = 0;
@@ -187,7 +187,7 @@ TEST(Pictures, CarryThreeHundredDotsPerInchAndTheSrgbProfile) {
     for (const char* name : {"sheet.png", "sheet.jpg"}) {
         const Document document = blank_pages({paper_size(Paper::a5, false)});
         write_pictures(document, *decoder, real_file_system(), folder / name);
-        const std::string file = quoted((folder / name).string());
+        const std::string file = shell_word((folder / name).string());
         const std::string facts = output_of(
             "identify -units PixelsPerInch -format '%w %h %[fx:round(resolution.x)] "
             "%[fx:round(resolution.y)] %[colorspace] %[profile:icc]' " +

@@ -9,7 +9,8 @@ namespace quarterturn {
 namespace {
 
 std::string ask(Library& library, const std::string& sql) {
-    return output_of("sqlite3 " + quoted(library.folder() / "records.sqlite") + " " + quoted(sql));
+    return output_of("sqlite3 " + shell_word(library.folder() / "records.sqlite") + " " +
+                     shell_word(sql));
 }
 
 // A bit of everything that a library can hold.

@@ -60,11 +60,18 @@ class Filler {
     }
     bool within(double height) const { return height <= columns_.height + near_zero; }
 
-    // What must stand in this column below a heading: what follows, or a line of it if it is long.
+    // What must stand in this column below a heading, with the gap above it: further headings, and
+    // what follows them, or a line of that if it is long.
     double follower() {
-        if (result_.rest.size() < 2) return 0;
-        const double height = height_of(result_.rest[1].text);
-        return height <= kept_whole * columns_.height ? height : line_of(result_.rest[1].text);
+        double below = 0;
+        for (std::size_t i = 1; i < result_.rest.size(); ++i) {
+            const Paragraph& next = result_.rest[i];
+            const double height = height_of(next.text);
+            const bool whole = next.heading || height <= kept_whole * columns_.height;
+            below += next.gap_before + (whole ? height : line_of(next.text));
+            if (!next.heading) break;
+        }
+        return below;
     }
 
     // Puts the next paragraph, or as much of it as there is room for. No: the column is full.

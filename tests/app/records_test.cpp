@@ -93,12 +93,12 @@ TEST_F(RecordsTest, ShotListIsTheLooksOwnUntilItIsSavedAsDefault) {
     said({"look", "add", "1", "Another"});
     said({"shot-list", "Low bun", "--require", "after, crown", "--drop", "before, back"});
     const auto needs = [&](const Arguments& of) {
-        json needs;
+        json needed;
         for (const json& line : answer(of)["lines"]) {
-            needs[line["stage"].get<std::string>() + ", " + line["angle"].get<std::string>()] =
+            needed[line["stage"].get<std::string>() + ", " + line["angle"].get<std::string>()] =
                 line["need"];
         }
-        return needs;
+        return needed;
     };
     EXPECT_EQ(needs({"shot-list", "Low bun"})["after, crown"], "required");
     EXPECT_FALSE(needs({"shot-list", "Low bun"}).contains("before, back"));

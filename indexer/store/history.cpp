@@ -42,7 +42,7 @@ Shift shift_of(Database& database, DeviceId id) {
 }
 
 void write_shift(Database& database, DeviceId id, Shift shift) {
-    if (std::chrono::abs(shift) > longest_shift) {
+    if (shift > longest_shift || shift < -longest_shift) {
         throw StoreError("A clock cannot be off by more than 150 years: correct the shift.");
     }
     run(database, "UPDATE device SET clock_shift = ? WHERE id = ?", shift, id);

@@ -168,7 +168,8 @@ class Reader {
     static void take(const std::string& field, const Json& json, std::vector<Value>& values) {
         if (!json.is_array()) refuse(field, "must be a list […]");
         for (const Json& entry : json) {
-            take(field + " " + std::to_string(values.size() + 1), entry, values.emplace_back());
+            Value& value = values.emplace_back();
+            take(field + " " + std::to_string(values.size()), entry, value);
         }
     }
     template <class Part>

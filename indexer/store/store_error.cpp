@@ -21,7 +21,8 @@ std::string constraint_sentence(const SQLite::Exception& error) {
 }
 
 std::string sentence(const SQLite::Exception& error) {
-    switch (error.getErrorCode()) {
+    constexpr int primary = 0xFF;  // the low byte of an extended result code
+    switch (error.getErrorCode() & primary) {
         case SQLITE_CONSTRAINT:
             return constraint_sentence(error);
         case SQLITE_BUSY:

@@ -132,8 +132,11 @@ TEST_F(DatabaseFile, StaysOldWhenTheCopyCannotBeKept) {
 
 class Migrating : public DatabaseFile {
   protected:
-    Migrating() { write_sql(version_1_sql); }
-    SQLite::Database handle{file.string(), SQLite::OPEN_READWRITE};
+    std::string written() {
+        write_sql(version_1_sql);
+        return file.string();
+    }
+    SQLite::Database handle{written(), SQLite::OPEN_READWRITE};
 };
 
 TEST_F(Migrating, TakesTheStepsThatAreMissing) {

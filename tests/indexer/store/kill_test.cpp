@@ -63,7 +63,7 @@ TEST(Killed, RecordsHoldAllChangesUpToSomePoint) {
     std::mt19937 random(20261107);
     int done = 0;
     for (int round = 0; round < 25; ++round) {
-        const std::chrono::microseconds life{random() % 60'000};
+        const std::chrono::microseconds life{random() % 400'000};
         const int reported = last_reported(folder / "library", done + 1, life);
 
         Library library = Library::open(folder / "library");

@@ -7,6 +7,8 @@
 #include <string>
 #include <vector>
 
+#include "indexer/image/silhouette.h"
+
 namespace quarterturn {
 namespace {
 
@@ -46,6 +48,12 @@ std::optional<cv::Rect> largest(cv::CascadeClassifier& cascade, const cv::Mat& g
     return *std::ranges::max_element(found, {}, [](const cv::Rect& face) { return face.area(); });
 }
 
+// The share of both areas together that they have in common, 0 … 1.
+double overlap(const cv::Rect& one, const cv::Rect& other) {
+    const double common = (one & other).area();
+    return common / (one.area() + other.area() - common);
+}
+
 cv::Rect flipped(const cv::Rect& area, int width) {
     return {width - area.x - area.width, area.y, area.width, area.height};
 }
@@ -70,6 +78,20 @@ struct HeadFinder::Cascades {
         if (faces.to_right) faces.to_right = flipped(*faces.to_right, grey.cols);
         return faces;
     }
+
+    // From the straight face where there is one: in profile the square sits anywhere on the face.
+    std::optional<cv::Rect> head_by_face(const cv::Mat& bgr) {
+        const SearchPicture picture = make_search_picture(bgr);
+        const auto face = largest(frontal, picture.grey);
+        if (!face) return std::nullopt;
+        // Mean of the demo photos from the front; a hairdo adds to it.
+        const cv::Rect2d head(face->x - 0.07 * face->width, face->y - 0.28 * face->height,
+                              1.12 * face->width, 1.39 * face->height);
+        const cv::Rect whole(cvRound(head.x / picture.scale), cvRound(head.y / picture.scale),
+                             cvRound(head.width / picture.scale),
+                             cvRound(head.height / picture.scale));
+        return whole & cv::Rect({0, 0}, bgr.size());
+    }
 };
 
 HeadFinder::HeadFinder() : cascades_(std::make_unique<Cascades>()) {}
@@ -78,23 +100,20 @@ HeadFinder::HeadFinder(HeadFinder&&) noexcept = default;
 HeadFinder& HeadFinder::operator=(HeadFinder&&) noexcept = default;
 
 HeadSigns HeadFinder::signs(const cv::Mat& bgr) {
+    if (bgr.empty()) return {};
     const auto faces = cascades_->find(make_search_picture(bgr).grey);
     return {faces.frontal.has_value(), faces.to_left.has_value(), faces.to_right.has_value()};
 }
 
 std::optional<cv::Rect> HeadFinder::head(const cv::Mat& bgr) {
-    const SearchPicture picture = make_search_picture(bgr);
-    const auto faces = cascades_->find(picture.grey);
-    const auto face = faces.frontal   ? faces.frontal
-                      : faces.to_left ? faces.to_left
-                                      : faces.to_right;
-    if (!face) return std::nullopt;
-    // Proportions of a head to the square that the cascades draw: common practice.
-    const cv::Rect2d head(face->x - 0.25 * face->width, face->y - 0.45 * face->height,
-                          1.5 * face->width, 1.7 * face->height);
-    const cv::Rect whole(cvRound(head.x / picture.scale), cvRound(head.y / picture.scale),
-                         cvRound(head.width / picture.scale), cvRound(head.height / picture.scale));
-    return whole & cv::Rect({0, 0}, bgr.size());
+    if (bgr.empty()) return std::nullopt;
+    const auto silhouette = find_silhouette(bgr);
+    const auto by_face = cascades_->head_by_face(bgr);
+    // A face says where the chin is, which the outline does not; but a cascade also sees faces in
+    // hair, and those lie anywhere.
+    constexpr double least_agreement = 0.5;
+    if (!silhouette || !by_face) return silhouette ? silhouette : by_face;
+    return overlap(*silhouette, *by_face) >= least_agreement ? by_face : silhouette;
 }
 
 }  // namespace quarterturn

@@ -24,16 +24,21 @@ std::optional<std::string> ask_about_back(const HeadSigns& signs) {
     return "The photo is tagged back, but a face was found in it. Is it the back?";
 }
 
-// From the client's left side her face looks to the viewer's left, and so on the right.
+// From the client's left side her face looks to the viewer's left, and so on the right. A face that
+// looks straight at the camera is seen both ways round by the profile cascade, and so it may in a
+// three-quarter view, but not from the side.
 std::optional<std::string> ask_about_side(const HeadSigns& signs, Angle angle) {
+    const std::string tag{word(angle)};
+    if (signs.frontal_face && (angle == Angle::left || angle == Angle::right)) {
+        return "The photo is tagged " + tag + ", but the face looks at the camera. Is it the " +
+               tag + "?";
+    }
     const bool left = angle == Angle::left || angle == Angle::left_three_quarter;
     const bool as_tagged = left ? signs.profile_to_left : signs.profile_to_right;
     const bool other_way = left ? signs.profile_to_right : signs.profile_to_left;
-    if (!other_way || as_tagged || signs.frontal_face) return std::nullopt;
-    const std::string other{word(mirrored(angle))};
-    return "The photo is tagged " + std::string{word(angle)} +
-           ", but her face looks the other way. Is it the " + other +
-           ", or was it taken in a mirror?";
+    if (!other_way || as_tagged) return std::nullopt;
+    return "The photo is tagged " + tag + ", but her face looks the other way. Is it the " +
+           std::string{word(mirrored(angle))} + ", or was it taken in a mirror?";
 }
 
 }  // namespace

@@ -1,0 +1,96 @@
+// A photo tagged Display P3, as phones tag theirs, is printed in the colours that it stands for:
+// what poppler and the picture files show lands within ΔE00 2 (ISO/CIE 11664-6) of the sRGB truth.
+
+#include "indexer/image/colour.h"
+
+#include <cmath>
+
+#include "indexer/image/profile.h"
+#include "tests/support/command.h"
+#include "tests/ui/painter/painted.h"
+
+namespace quarterturn {
+namespace {
+
+using Rgb = std::array<std::uint8_t, 3>;
+
+double to_linear(double value) {
+    return value <= 0.04045 ? value / 12.92 : std::pow((value + 0.055) / 1.055, 2.4);
+}
+double to_curve(double value) {
+    return value <= 0.0031308 ? value * 12.92 : 1.055 * std::pow(value, 1 / 2.4) - 0.055;
+}
+
+// CSS Color 4, "Sample code for color conversions": linear sRGB to linear Display P3.
+Rgb p3_of_srgb(const Rgb& srgb) {
+    constexpr double matrix[3][3] = {{0.8224619688, 0.1775380312, 0},
+                                     {0.0331941989, 0.9668058011, 0},
+                                     {0.0170826307, 0.0723974407, 0.9105199286}};
+    Rgb p3{};
+    for (std::size_t row = 0; row < 3; ++row) {
+        double light = 0;
+        for (std::size_t column = 0; column < 3; ++column) {
+            light += matrix[row][column] * to_linear(srgb[column] / 255.0);
+        }
+        p3[row] = static_cast<std::uint8_t>(std::lround(255 * to_curve(light)));
+    }
+    return p3;
+}
+
+// Hair from black to platinum and copper, skin, and a red that no sRGB picture can outdo.
+const std::vector<Rgb> patches{{24, 18, 15},  {98, 66, 42},   {190, 150, 100}, {232, 212, 178},
+                               {150, 66, 34}, {196, 104, 58}, {230, 190, 170}, {255, 0, 0}};
+constexpr double side = 5;  // mm
+
+PhotoItem tagged_photo(const TemporaryFolder& folder) {
+    cv::Mat row(100, static_cast<int>(100 * patches.size()), CV_8UC3);
+    for (std::size_t i = 0; i < patches.size(); ++i) {
+        const Rgb p3 = p3_of_srgb(patches[i]);
+        row({static_cast<int>(100 * i), 0, 100, 100}).setTo(cv::Scalar(p3[2], p3[1], p3[0]));
+    }
+    PhotoItem item;
+    item.file = folder / "p3.png";
+    item.box = {5, 5, side * static_cast<double>(patches.size()), side};
+    write_png(item.file, row);
+    // SMPTE EG 432-1 primaries with the white of D65.
+    const auto icc = make_profile({0.3127, 0.3290}, {0.680, 0.320}, {0.265, 0.690}, {0.150, 0.060});
+    real_file_system().write_new(folder / "p3.icc", icc);
+    output_of("exiftool -q -overwrite_original '-ICC_Profile<=" + (folder / "p3.icc").string() +
+              "' " + quoted(item.file.string()));
+    return item;
+}
+
+void expect_truth(const cv::Mat& page, double pixels_per_mm) {
+    for (std::size_t i = 0; i < patches.size(); ++i) {
+        const double x = 5 + side * (static_cast<double>(i) + 0.5);
+        const auto seen =
+            page.at<cv::Vec3b>(cvRound((5 + side / 2) * pixels_per_mm), cvRound(x * pixels_per_mm));
+        EXPECT_LT(
+            colour_difference(lab_of_srgb({seen[2], seen[1], seen[0]}), lab_of_srgb(patches[i])), 2)
+            << "patch " << i;
+    }
+}
+
+TEST(Colour, ADisplayP3PhotoIsPrintedInItsTrueColours) {
+    const TemporaryFolder folder;
+    const auto decoder = make_local_decoder();
+    write_pdf(document_of({tagged_photo(folder)}), *decoder, real_file_system(),
+              folder / "page.pdf");
+    output_of("pdftoppm -singlefile -png -r 254 " + quoted((folder / "page.pdf").string()) + " " +
+              quoted((folder / "seen").string()));
+    expect_truth(cv::imread((folder / "seen.png").string()), 10);
+}
+
+TEST(Colour, AndSoItIsInPictureFiles) {
+    const TemporaryFolder folder;
+    const auto decoder = make_local_decoder();
+    const Document document = document_of({tagged_photo(folder)});
+    for (const char* name : {"page.png", "page.jpg"}) {
+        SCOPED_TRACE(name);
+        write_pictures(document, *decoder, real_file_system(), folder / name);
+        expect_truth(cv::imread((folder / name).string()), print_dpi / 25.4);
+    }
+}
+
+}  // namespace
+}  // namespace quarterturn

@@ -22,24 +22,24 @@ QFont font_of(double points, bool bold) {
     return font;
 }
 
-Qt::Alignment alignment_of(Align align) {
+Qt::Alignment alignment_of(Align align, const QString& words) {
     switch (align) {
         case Align::left:
-            return Qt::AlignLeft | Qt::AlignAbsolute;
+            return Qt::AlignLeft;
         case Align::centre:
             return Qt::AlignHCenter;
         case Align::right:
-            return Qt::AlignRight | Qt::AlignAbsolute;
+            return Qt::AlignRight;
         case Align::start:
-            return Qt::AlignLeft;
+            return words.isRightToLeft() ? Qt::AlignRight : Qt::AlignLeft;
     }
     return Qt::AlignLeft;
 }
 
-QTextOption option_of(Align align) {
-    QTextOption option(alignment_of(align));
+QTextOption option_of(Align align, const QString& words) {
+    QTextOption option(alignment_of(align, words));
     // A line that begins with a name in Arabic is still a line that runs to the right.
-    if (align != Align::start) option.setTextDirection(Qt::LeftToRight);
+    option.setTextDirection(align == Align::start ? Qt::LayoutDirectionAuto : Qt::LeftToRight);
     option.setUseDesignMetrics(true);
     option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
     return option;
@@ -95,7 +95,7 @@ class QtTextRuler : public TextRuler {
   public:
     double height_mm(const std::string& text, double points, bool bold, double width_mm) override {
         QTextLayout layout(paragraphs(text), font_of(points, bold));
-        layout.setTextOption(option_of(Align::left));
+        layout.setTextOption(option_of(Align::left, layout.text()));
         return break_lines(layout, width_mm * dots_per_mm) / dots_per_mm;
     }
 };
@@ -104,7 +104,7 @@ class QtTextRuler : public TextRuler {
 
 void draw_text(QPainter& painter, const TextItem& item, const QColor& colour) {
     QTextLayout layout(paragraphs(item.text), font_of(item.points, item.bold));
-    layout.setTextOption(option_of(item.align));
+    layout.setTextOption(option_of(item.align, layout.text()));
     break_lines(layout, item.box.width * dots_per_mm);
     const QPointF at(item.box.x * dots_per_mm, item.box.y * dots_per_mm);
     const int fitting = lines_within(layout, item.box.height * dots_per_mm);

@@ -86,6 +86,7 @@ TEST(Pdf, TextOfAnyScriptIsReadBackAsItWasWritten) {
                                          "आरती शर्मा",
                                          "Нина Ћирић",
                                          "Անի Հարութ",
+                                         "美咲",
                                          "김지은"};
     std::vector<PageItem> items;
     for (const std::string& name : names) {

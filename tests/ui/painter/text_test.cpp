@@ -14,6 +14,24 @@ TextItem text_of(const std::string& words, const Box& box, Align align = Align::
     return text;
 }
 
+QRect rows_below(const QImage& page, double y_mm) {
+    const int top = pixels({0, y_mm, 1, 1}).top();
+    return {0, top, page.width(), page.height() - top};
+}
+
+TEST(Text, WhatDoesNotFitIsCut) {
+    const std::string lorem(400, 'x');
+    std::string words;
+    for (int i = 0; i < 60; ++i) words += "hairpin ";
+    for (const std::string& text : {words, lorem}) {
+        const Box box{5, 5, 40, 12};  // two lines of 12 points
+        const QImage page = painted(document_of({text_of(text, box)}));
+        EXPECT_TRUE(has_ink(page, pixels({5, 11, 40, 6})));
+        EXPECT_FALSE(has_ink(page, rows_below(page, 17.3)));
+        EXPECT_FALSE(has_ink(page, pixels({45.3, 0, 14, 49})));
+    }
+}
+
 TEST(Text, RulerAndPainterAgreeOnWhatFits) {
     const auto ruler = make_text_ruler();
     std::string words;
@@ -24,6 +42,23 @@ TEST(Text, RulerAndPainterAgreeOnWhatFits) {
     const QImage roomy = painted(document_of({text_of(words, {5, 5, 40, 40})}));
     EXPECT_EQ(whole, roomy);
     EXPECT_GT(height, ruler->height_mm("section", 12, false, 40) * 1.9);
+}
+
+TEST(Text, AlignsWhereItIsAskedTo) {
+    const Box box{5, 5, 50, 8};
+    const QRect left = pixels({5, 5, 20, 8});
+    const QRect right = pixels({35, 5, 20, 8});
+    const auto ink = [&](const std::string& words, Align align) {
+        const QImage page = painted(document_of({text_of(words, box, align)}));
+        return std::pair(has_ink(page, left), has_ink(page, right));
+    };
+    EXPECT_EQ(ink("bun", Align::left), std::pair(true, false));
+    EXPECT_EQ(ink("bun", Align::right), std::pair(false, true));
+    EXPECT_EQ(ink("bun", Align::centre), std::pair(false, false));
+    EXPECT_EQ(ink("bun", Align::start), std::pair(true, false));
+    EXPECT_EQ(ink("ليان", Align::start), std::pair(false, true));
+    EXPECT_EQ(ink("ליה", Align::start), std::pair(false, true));
+    EXPECT_EQ(ink("ليان", Align::left), std::pair(true, false));
 }
 
 // Every script draws letters and not the boxes of a missing face: a box looks the same for each.

@@ -5,8 +5,6 @@
 namespace quarterturn {
 namespace {
 
-constexpr double headed_ratio =
-    1.25;  // height over width of a cell whose photo is cropped to a head
 constexpr double least_ratio = 0.75;
 constexpr double greatest_ratio = 4.0 / 3;
 constexpr double caption_gap = 1.0;  // mm between a photo and its caption
@@ -38,10 +36,11 @@ void each_photo(std::span<const SheetBand> bands, Visit visit) {
 
 class BandPainter {
   public:
-    BandPainter(SheetFlow& flow, double cell_height, double head_share)
+    BandPainter(SheetFlow& flow, const CellGrid& grid, double head_share)
         : flow_(flow),
           style_(flow.style()),
-          cell_{0, 0, style_.column_width(style_.columns), cell_height},
+          points_(grid.caption_points),
+          cell_{0, 0, style_.column_width(grid.columns), grid.height},
           head_share_(head_share) {}
 
     double name_height(const SheetBand& band) const {
@@ -75,16 +74,16 @@ class BandPainter {
     }
 
   private:
-    double title_height() const { return flow_.line_height(style_.caption_points); }
+    double title_height() const { return flow_.line_height(points_); }
 
     TextItem note_text(const SheetCell& cell) const {
-        return text_item(cell.note, style_.caption_points, false, Tone::soft);
+        return text_item(cell.note, points_, false, Tone::soft);
     }
 
     double note_height(const SheetCell& cell) const {
         if (cell.note.empty()) return 0;
         return std::min(flow_.height_of(note_text(cell), cell_.width),
-                        most_note_lines * flow_.line_height(style_.caption_points));
+                        most_note_lines * title_height());
     }
 
     void put_cell(const SheetCell& cell, const Box& box) {
@@ -112,10 +111,10 @@ class BandPainter {
     void put_caption(const SheetCell& cell, const Box& box) {
         double y = box.y + box.height + caption_gap;
         const double time_width = cell.time.empty() ? 0 : box.width * time_share;
-        flow_.put_text(text_item(cell.title, style_.caption_points, true), box.x, y,
-                       box.width - time_width, title_height());
+        flow_.put_text(text_item(cell.title, points_, true), box.x, y, box.width - time_width,
+                       title_height());
         if (!cell.time.empty()) {
-            TextItem time = text_item(cell.time, style_.caption_points, false, Tone::soft);
+            TextItem time = text_item(cell.time, points_, false, Tone::soft);
             time.align = Align::right;
             flow_.put_text(time, box.x + box.width - time_width, y, time_width, title_height());
         }
@@ -126,30 +125,12 @@ class BandPainter {
 
     SheetFlow& flow_;
     const SheetStyle& style_;
+    double points_;
     Box cell_;
     double head_share_;
 };
 
-}  // namespace
-
-double wanted_cell_height(std::span<const SheetBand> bands, const SheetStyle& style) {
-    std::vector<double> ratios;
-    each_photo(bands, [&](const SheetPhoto& photo) {
-        if (photo.head)
-            ratios.push_back(headed_ratio);
-        else if (photo.upright.width > 0)
-            ratios.push_back(std::clamp(photo.upright.height / photo.upright.width, least_ratio,
-                                        greatest_ratio));
-    });
-    double ratio = headed_ratio;
-    if (!ratios.empty()) {
-        const auto middle = ratios.begin() + static_cast<std::ptrdiff_t>(ratios.size() / 2);
-        std::ranges::nth_element(ratios, middle);
-        ratio = *middle;
-    }
-    return style.column_width(style.columns) * ratio;
-}
-
+// The share of the cell's height that heads take on all of these bands.
 double head_share_of(std::span<const SheetBand> bands, double cell_aspect) {
     std::vector<HeadedPhoto> headed;
     each_photo(bands, [&](const SheetPhoto& photo) {
@@ -158,27 +139,41 @@ double head_share_of(std::span<const SheetBand> bands, double cell_aspect) {
     return common_head_share(headed, cell_aspect);
 }
 
-double height_of_bands(SheetFlow& flow, std::span<const SheetBand> bands, double cell_height) {
-    const BandPainter painter(flow, cell_height, 1);
+}  // namespace
+
+double wanted_cell_height(std::span<const SheetBand> bands, double width) {
+    std::vector<double> ratios;
+    each_photo(bands, [&](const SheetPhoto& photo) {
+        if (photo.upright.width <= 0) return;
+        const double own = photo.upright.height / photo.upright.width;
+        ratios.push_back(photo.head ? greatest_ratio
+                                    : std::clamp(own, least_ratio, greatest_ratio));
+    });
+    if (ratios.empty()) return width * greatest_ratio;
+    const auto middle = ratios.begin() + static_cast<std::ptrdiff_t>(ratios.size() / 2);
+    std::ranges::nth_element(ratios, middle);
+    return width * *middle;
+}
+
+double height_of_bands(SheetFlow& flow, std::span<const SheetBand> bands, const CellGrid& grid) {
+    const BandPainter painter(flow, grid, 1);
     double height = 0;
     for (const SheetBand& band : bands) {
         height += painter.name_height(band);
-        for (const Line line : lines_of(band, flow.style().columns)) {
-            height += painter.line_height(line);
-        }
+        for (const Line line : lines_of(band, grid.columns)) height += painter.line_height(line);
     }
     return height;
 }
 
-void put_bands(SheetFlow& flow, std::span<const SheetBand> bands, double cell_height,
-               double head_share) {
-    BandPainter painter(flow, cell_height, head_share);
+void put_bands(SheetFlow& flow, std::span<const SheetBand> bands, const CellGrid& grid) {
+    const double aspect = flow.style().column_width(grid.columns) / grid.height;
+    BandPainter painter(flow, grid, head_share_of(bands, aspect));
     for (const SheetBand& band : bands) {
         bool named = false;
-        for (const Line line : lines_of(band, flow.style().columns)) {
-            const double needed =
-                painter.line_height(line) + (named ? 0 : painter.name_height(band));
-            const bool turn = flow.room() < needed && !flow.page_is_fresh();
+        for (const Line line : lines_of(band, grid.columns)) {
+            const double name = named ? 0 : painter.name_height(band);
+            const bool turn =
+                flow.room() < painter.line_height(line) + name && !flow.page_is_fresh();
             if (turn) flow.new_page();
             if (turn || !named) painter.put_name(band, named);
             named = true;

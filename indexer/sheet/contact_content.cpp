@@ -31,8 +31,7 @@ class ContactContent {
         for (const Stage stage : all_stages) add(content.bands, quarter_band(stage));
         add(content.bands, further_band());
         if (state_.recipe) content.recipe = recipe_words(*state_.recipe);
-        for (const Stage stage : all_stages) add(content.more, more_band(stage));
-        add(content.more, more_band(std::nullopt));
+        add(content.more, more_frames());
         return content;
     }
 
@@ -135,13 +134,11 @@ class ContactContent {
         return band;
     }
 
-    SheetBand more_band(std::optional<Stage> stage) {
+    SheetBand more_frames() const {
         SheetBand band{"More frames", {}};
-        band.name += stage ? ", " + std::string(word(*stage)) : "";
         for (const Photo& photo : state_.photos) {
-            const bool wanted =
-                photo.tags.stage == stage && usable(photo) && !shown_.contains(photo.id);
-            if (wanted) band.cells.push_back(cell_of(photo));
+            if (!usable(photo) || shown_.contains(photo.id)) continue;
+            band.cells.push_back(frame_cell(photo, folder_));
         }
         return band;
     }

@@ -33,7 +33,7 @@ Document contact_sheet(Library& library, Decoder& decoder, TextRuler& ruler, Loo
                        const SheetWishes& wishes) {
     SheetContent content = contact_content(look_state(library, look), wishes, library.folder());
     content.business_line = business_line(library);
-    const SheetStyle style = contact_style(wishes.paper);
+    const SheetStyle style = sheet_style(wishes.paper);
     find_heads(content, style, decoder, library.disk());
     return lay_out(content, style, ruler);
 }
@@ -41,7 +41,7 @@ Document contact_sheet(Library& library, Decoder& decoder, TextRuler& ruler, Loo
 Document sitting_sheet(Library& library, TextRuler& ruler, SittingId sitting, Paper paper) {
     SheetContent content = sitting_content(sitting_state(library, sitting), library.folder());
     content.business_line = business_line(library);
-    return lay_out(content, sitting_style(paper), ruler);
+    return lay_out(content, sheet_style(paper), ruler);
 }
 
 }  // namespace quarterturn

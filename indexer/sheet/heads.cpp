@@ -10,26 +10,26 @@ namespace quarterturn {
 namespace {
 
 // A picture is kept this much larger than its cell, so that a part of it can fill the cell.
-constexpr double room_for_cropping = 1.5;
-constexpr double cell_ratio = 1.25;
+constexpr double room_for_cropping = 1.4;
+constexpr double cell_ratio = 4.0 / 3;
 // About 200 MB on A3.
 constexpr std::size_t most_kept = 48;
 
-std::vector<SheetPhoto*> photos_of(SheetContent& content) {
-    std::vector<SheetPhoto*> photos;
-    for (auto* bands : {&content.bands, &content.more}) {
-        for (SheetBand& band : *bands) {
-            for (SheetCell& cell : band.cells) {
-                if (cell.photo) photos.push_back(&*cell.photo);
-            }
-        }
-    }
-    return photos;
+struct Wanted {
+    SheetPhoto* photo = nullptr;
+    int long_edge = 0;  // pixels
+};
+
+int long_edge_for(double column_width_mm) {
+    return cvRound(column_width_mm * cell_ratio / 25.4 * print_dpi * room_for_cropping);
 }
 
-int long_edge_for(const SheetStyle& style) {
-    const double cell_mm = style.column_width(style.columns) * cell_ratio;
-    return cvRound(cell_mm / 25.4 * print_dpi * room_for_cropping);
+void add_photos(std::vector<Wanted>& wanted, std::vector<SheetBand>& bands, int long_edge) {
+    for (SheetBand& band : bands) {
+        for (SheetCell& cell : band.cells) {
+            if (cell.photo) wanted.push_back({&*cell.photo, long_edge});
+        }
+    }
 }
 
 cv::Mat no_larger_than(const cv::Mat& picture, int long_edge) {
@@ -54,18 +54,18 @@ Part share_of(const cv::Rect& head, const cv::Mat& picture, bool mirrored) {
 // One for each worker: the cascades are not to be shared.
 class HeadSeeker {
   public:
-    HeadSeeker(std::span<SheetPhoto* const> photos, int long_edge, Decoder& decoder,
-               FileSystem& disk)
-        : photos_(photos), long_edge_(long_edge), decoder_(decoder), disk_(disk) {}
+    HeadSeeker(std::span<const Wanted> wanted, Decoder& decoder, FileSystem& disk)
+        : wanted_(wanted), decoder_(decoder), disk_(disk) {}
 
     void operator()(std::size_t index) {
-        SheetPhoto& photo = *photos_[index];
+        SheetPhoto& photo = *wanted_[index].photo;
+        const int long_edge = wanted_[index].long_edge;
         const Decoded decoded =
-            decode_file(disk_, decoder_, photo.item.file, photo.item.orientation, long_edge_);
+            decode_file(disk_, decoder_, photo.item.file, photo.item.orientation, long_edge);
         if (!decoded.ok()) return;
         photo.upright = {static_cast<double>(decoded.full_width),
                          static_cast<double>(decoded.full_height)};
-        const cv::Mat picture = no_larger_than(decoded.bgr, long_edge_);
+        const cv::Mat picture = no_larger_than(decoded.bgr, long_edge);
         if (photo.of_a_head) seek(photo, picture);
         if (index < most_kept) photo.item.picture = picture;
     }
@@ -76,8 +76,7 @@ class HeadSeeker {
         if (head && !head->empty()) photo.head = share_of(*head, picture, photo.item.mirrored);
     }
 
-    std::span<SheetPhoto* const> photos_;
-    int long_edge_;
+    std::span<const Wanted> wanted_;
     Decoder& decoder_;
     FileSystem& disk_;
     HeadFinder finder_;
@@ -87,9 +86,10 @@ class HeadSeeker {
 
 void find_heads(SheetContent& content, const SheetStyle& style, Decoder& decoder,
                 FileSystem& disk) {
-    const std::vector<SheetPhoto*> photos = photos_of(content);
-    side_by_side(photos.size(),
-                 [&] { return HeadSeeker(photos, long_edge_for(style), decoder, disk); });
+    std::vector<Wanted> wanted;
+    add_photos(wanted, content.bands, long_edge_for(style.column_width(style.columns)));
+    add_photos(wanted, content.more, long_edge_for(style.column_width(style.frame_columns)));
+    side_by_side(wanted.size(), [&] { return HeadSeeker(wanted, decoder, disk); });
 }
 
 }  // namespace quarterturn

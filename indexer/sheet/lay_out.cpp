@@ -18,32 +18,39 @@ std::size_t count_lines(std::span<const SheetBand> bands, int columns) {
     return lines;
 }
 
+CellGrid grid_of(const SheetStyle& style, double height) {
+    return {style.columns, height, style.caption_points};
+}
+
 // The greatest cell height, up to the wanted one, at which the bands take no more than `room`;
 // nothing when the cells would become too small.
 std::optional<double> height_within(SheetFlow& flow, std::span<const SheetBand> bands,
                                     double wanted, double room) {
     const auto lines = static_cast<double>(count_lines(bands, flow.style().columns));
     if (lines == 0) return wanted;
-    const double fitting = (room - height_of_bands(flow, bands, 0)) / lines;
+    const double captions = height_of_bands(flow, bands, grid_of(flow.style(), 0));
+    const double fitting = (room - captions) / lines;
     if (fitting < wanted * most_shrinking) return std::nullopt;
     return std::min(fitting, wanted);
 }
 
 double cell_height(SheetFlow& flow, const SheetContent& content) {
     const SheetStyle& style = flow.style();
-    const double wanted = wanted_cell_height(content.bands, style);
+    const double wanted = wanted_cell_height(content.bands, style.column_width(style.columns));
     const auto recipe = content.recipe ? height_of_recipe(flow, *content.recipe) : 0.0;
     if (recipe) {
-        const auto both =
-            height_within(flow, content.bands, wanted, flow.room() - *recipe - style.space);
+        const double room = flow.room() - *recipe - style.space;
+        const auto both = height_within(flow, content.bands, wanted, room);
         if (both) return *both;
     }
     return height_within(flow, content.bands, wanted, flow.room()).value_or(wanted);
 }
 
-void put_with_heads(SheetFlow& flow, std::span<const SheetBand> bands, double height) {
-    const double aspect = flow.style().column_width(flow.style().columns) / height;
-    put_bands(flow, bands, height, head_share_of(bands, aspect));
+void put_frames(SheetFlow& flow, const SheetContent& content) {
+    const SheetStyle& style = flow.style();
+    const double width = style.column_width(style.frame_columns);
+    const double height = wanted_cell_height(content.more, width);
+    put_bands(flow, content.more, {style.frame_columns, height, style.frame_points});
 }
 
 }  // namespace
@@ -51,9 +58,9 @@ void put_with_heads(SheetFlow& flow, std::span<const SheetBand> bands, double he
 Document lay_out(const SheetContent& content, const SheetStyle& style, TextRuler& ruler) {
     SheetFlow flow(content, style, ruler);
     put_header(flow, content.header);
-    put_with_heads(flow, content.bands, cell_height(flow, content));
+    put_bands(flow, content.bands, grid_of(style, cell_height(flow, content)));
     if (content.recipe) put_recipe(flow, *content.recipe);
-    put_with_heads(flow, content.more, wanted_cell_height(content.more, style));
+    put_frames(flow, content);
     return flow.finish();
 }
 

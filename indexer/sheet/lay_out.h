@@ -6,7 +6,7 @@
 
 namespace quarterturn {
 
-// The header, the bands, the recipe at the foot, then what is more. The photos of the first bands
+// The header, the bands, the recipe at the foot, then more frames, smaller. The photos of the bands
 // are made a little smaller where that brings bands and recipe onto one page.
 Document lay_out(const SheetContent& content, const SheetStyle& style, TextRuler& ruler);
 

@@ -1,5 +1,6 @@
 #include "indexer/sheet/photo_cell.h"
 
+#include "indexer/sheet/join.h"
 #include "indexer/sheet/wording.h"
 
 namespace quarterturn {
@@ -15,8 +16,18 @@ SheetCell photo_cell(const Photo& photo, const Path& library_folder) {
     SheetCell cell;
     cell.photo = std::move(shown);
     cell.title = photo.tags.angle ? capitalised(word(*photo.tags.angle)) : "Angle not tagged";
-    cell.time = time_words(photo);
+    if (photo.moment) cell.time = clock_text(*photo.moment);
     cell.note = photo_note(photo);
+    return cell;
+}
+
+SheetCell frame_cell(const Photo& photo, const Path& library_folder) {
+    SheetCell cell = photo_cell(photo, library_folder);
+    std::string note = std::exchange(cell.time, {});
+    add_part(note, " · ", photo.tags.stage ? word(*photo.tags.stage) : "no stage yet");
+    add_part(note, "\n", photo.file.name);
+    add_part(note, "\n", cell.note);
+    cell.note = note;
     return cell;
 }
 

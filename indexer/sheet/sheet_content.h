@@ -22,8 +22,8 @@ struct SheetCell {
     std::optional<SheetPhoto> photo;
     std::string empty;  // what the empty frame says when there is no photo
     std::string title;  // the angle
-    std::string time;
-    std::string note;  // flaws, "mirrored, turned"; may be empty
+    std::string time;   // of the clock; empty when unknown, which the note says then
+    std::string note;   // flaws, "mirrored, turned"; may be empty
 };
 
 struct SheetBand {
@@ -51,7 +51,7 @@ struct SheetContent {
     SheetHeader header;
     std::vector<SheetBand> bands;
     std::optional<SheetRecipe> recipe;  // at the foot, after the bands
-    std::vector<SheetBand> more;        // after the recipe
+    std::vector<SheetBand> more;        // photos to look through, after the recipe
     std::string business_line;
 };
 

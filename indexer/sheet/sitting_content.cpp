@@ -1,5 +1,4 @@
 #include "indexer/sheet/contact_content.h"
-#include "indexer/sheet/join.h"
 #include "indexer/sheet/photo_cell.h"
 #include "indexer/sheet/wording.h"
 
@@ -14,18 +13,6 @@ std::string hours_words(const Sitting& sitting) {
 std::string count_words(std::size_t count) {
     if (count == 0) return "No photos yet";
     return count == 1 ? "1 photo" : std::to_string(count) + " photos, in the order of time";
-}
-
-// On this sheet she looks for one frame among many, so the file's name stands there too. The
-// columns are narrow: the time stands below the angle.
-SheetCell frame_cell(const Photo& photo, const Path& folder) {
-    SheetCell cell = photo_cell(photo, folder);
-    std::string note = std::exchange(cell.time, {});
-    add_part(note, " · ", photo.tags.stage ? word(*photo.tags.stage) : "no stage yet");
-    add_part(note, "\n", photo.file.name);
-    add_part(note, "\n", cell.note);
-    cell.note = note;
-    return cell;
 }
 
 }  // namespace
@@ -45,7 +32,7 @@ SheetContent sitting_content(const SittingState& state, const Path& library_fold
     for (const Photo& photo : state.photos) {
         frames.cells.push_back(frame_cell(photo, library_folder));
     }
-    content.bands.push_back(std::move(frames));
+    content.more.push_back(std::move(frames));
     return content;
 }
 

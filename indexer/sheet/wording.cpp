@@ -43,12 +43,9 @@ std::string capitalised(std::string_view words) {
     return result;
 }
 
-std::string time_words(const Photo& photo) {
-    return photo.moment ? clock_text(*photo.moment) : "time unknown";
-}
-
 std::string photo_note(const Photo& photo) {
-    std::string note = flaw_words(photo);
+    std::string note = photo.moment ? "" : "time unknown";
+    add_part(note, " · ", flaw_words(photo));
     if (!photo.tags.accepted_because.empty()) {
         add_part(note, " · ", "accepted: " + photo.tags.accepted_because);
     }

@@ -11,11 +11,9 @@ namespace quarterturn {
 std::string long_date(Date date);  // "7 November 2026"
 std::string capitalised(std::string_view word);
 
-// "12:40", or "time unknown".
-std::string time_words(const Photo& photo);
-
-// Flaws, the reason for which it is accepted, and whether it was turned the right way round:
-// "too dark · accepted: the evening light · mirrored, turned". Empty when there is nothing to say.
+// Whether the time is unknown, flaws, the reason for which the photo is accepted, and whether it
+// was turned the right way round: "too dark · accepted: the evening light · mirrored, turned".
+// Empty when there is nothing to say.
 std::string photo_note(const Photo& photo);
 
 // "Front, after, taken 12:40", for those who cannot see the picture.

@@ -58,7 +58,7 @@ TEST(ContactContent, DuringHasARowOnlyWhenAskedFor) {
     EXPECT_EQ(names(content_of(look, true).bands), (Strings{"Before", "During", "After"}));
     const SheetContent without = content_of(look, false);
     EXPECT_EQ(names(without.bands), (Strings{"Before", "After"}));
-    EXPECT_EQ(names(without.more), (Strings{"More frames, during"}));
+    EXPECT_EQ(names(without.more), (Strings{"More frames"}));
 }
 
 TEST(ContactContent, AMissingShotIsAnEmptyFrameThatSaysSo) {
@@ -105,7 +105,7 @@ TEST(ContactContent, CaptionsSayWhyAFlawedPhotoIsUsedAndThatAMirroredOneIsTurned
 TEST(ContactContent, APhotoWithoutATimeSaysSo) {
     ExampleLook look;
     look.add(Stage::after, Angle::left).moment.reset();
-    EXPECT_EQ(content_of(look).bands.at(1).cells.at(0).time, "time unknown");
+    EXPECT_EQ(content_of(look).bands.at(1).cells.at(0).note, "time unknown");
 }
 
 TEST(ContactContent, FurtherAnglesFollowInTheirOrderAndOnlyRequiredOnesAreMissed) {
@@ -195,12 +195,12 @@ TEST(SittingContent, EveryFrameStandsInTheOrderOfTimeWithItsName) {
     state.photos = look.state().photos;
     const SheetContent content = sitting_content(state, "/library");
     EXPECT_EQ(content.header.lines, (Strings{"Trial, 7 November 2026, 10:00 to 12:30"}));
-    ASSERT_EQ(content.bands.size(), 1U);
-    ASSERT_EQ(content.bands[0].cells.size(), 2U);
-    EXPECT_EQ(content.bands[0].cells[0].title, "Left");
-    EXPECT_EQ(content.bands[0].cells[0].note, "10:01 · before\nshot1.jpg");
-    EXPECT_EQ(content.bands[0].cells[1].title, "Angle not tagged");
-    EXPECT_EQ(content.bands[0].cells[1].note, "10:02 · no stage yet\nshot2.jpg\nmoved");
+    ASSERT_EQ(content.more.size(), 1U);
+    ASSERT_EQ(content.more[0].cells.size(), 2U);
+    EXPECT_EQ(content.more[0].cells[0].title, "Left");
+    EXPECT_EQ(content.more[0].cells[0].note, "10:01 · before\nshot1.jpg");
+    EXPECT_EQ(content.more[0].cells[1].title, "Angle not tagged");
+    EXPECT_EQ(content.more[0].cells[1].note, "10:02 · no stage yet\nshot2.jpg\nmoved");
 }
 
 }  // namespace

@@ -99,7 +99,7 @@ bool overlap(const Box& a, const Box& b) {
 
 SheetStyle some_style() {
     const Paper paper = *rc::gen::element(Paper::a3, Paper::a4, Paper::a5, Paper::letter);
-    return *rc::gen::inRange(0, 2) == 0 ? contact_style(paper) : sitting_style(paper);
+    return sheet_style(paper);
 }
 
 RC_GTEST_PROP(LayOut, NothingOverlapsAndAllLiesInsideTheMargins, ()) {
@@ -168,7 +168,7 @@ SheetContent plain_look(int bands) {
 
 TEST(LayOut, ColumnsStandUnderEachOtherInTheOrderOfTheCells) {
     PlainRuler ruler;
-    const Document document = lay_out(plain_look(2), contact_style(Paper::a4), ruler);
+    const Document document = lay_out(plain_look(2), sheet_style(Paper::a4), ruler);
     std::vector<Box> boxes;
     for (const PageItem& item : document.pages.at(0).items) {
         if (const auto* photo = std::get_if<PhotoItem>(&item)) boxes.push_back(photo->box);
@@ -189,7 +189,7 @@ TEST(LayOut, ALookWithItsRecipeStandsOnOnePage) {
         content.recipe->parts.push_back({part, {"A sentence of the usual length in a recipe."}});
     }
     for (const Paper paper : {Paper::a3, Paper::a4, Paper::letter}) {
-        EXPECT_EQ(lay_out(content, contact_style(paper), ruler).pages.size(), 1U);
+        EXPECT_EQ(lay_out(content, sheet_style(paper), ruler).pages.size(), 1U);
     }
 }
 
@@ -200,7 +200,7 @@ TEST(LayOut, AVeryLongRecipeGoesOnToFurtherPagesAndLosesNothing) {
     for (int i = 0; i < 400; ++i) {
         content.recipe->parts[0].lines.push_back("step " + std::to_string(i) + " of the build");
     }
-    const Document document = lay_out(content, contact_style(Paper::a5), ruler);
+    const Document document = lay_out(content, sheet_style(Paper::a5), ruler);
     EXPECT_GT(document.pages.size(), 2U);
     int next = 0;
     for (const Page& page : document.pages) {
@@ -216,8 +216,10 @@ TEST(LayOut, AVeryLongRecipeGoesOnToFurtherPagesAndLosesNothing) {
 
 TEST(LayOut, NoTypeIsSmallerThanSixPoints) {
     PlainRuler ruler;
-    for (const SheetStyle& style : {contact_style(Paper::a5), sitting_style(Paper::a5)}) {
-        const Document document = lay_out(plain_look(3), style, ruler);
+    SheetContent content = plain_look(2);
+    content.more = content.bands;
+    for (const Paper paper : {Paper::a3, Paper::a4, Paper::a5, Paper::letter}) {
+        const Document document = lay_out(content, sheet_style(paper), ruler);
         for (const Page& page : document.pages) {
             for (const PageItem& item : page.items) {
                 const auto* text = std::get_if<TextItem>(&item);

@@ -9,17 +9,19 @@ namespace quarterturn {
 struct SheetStyle {
     Size paper;
     double margin = 0;
-    double gutter = 0;  // between columns
-    double space = 0;   // between bands
-    double footer = 0;  // height of the foot lines
-    double ring = 0;  // side of the coverage ring    int columns = 4;        // of photos by angle
+    double gutter = 0;      // between columns
+    double space = 0;       // between bands
+    double footer = 0;      // height of the foot lines
+    double ring = 0;        // side of the coverage ring
+    int columns = 4;        // of photos by angle
     int frame_columns = 6;  // of photos that are only looked through
     int text_columns = 3;   // of the recipe
     double name_points = 0;
     double lead_points = 0;     // header lines
     double heading_points = 0;  // bands
-    double body_points = 0;     // recipe    double caption_points = 0;
-    double frame_points = 0;    // captions where the columns are narrow
+    double body_points = 0;     // recipe
+    double caption_points = 0;
+    double frame_points = 0;  // captions where the columns are narrow
     double footer_points = 0;
 
     double left() const { return margin; }
@@ -30,4 +32,5 @@ struct SheetStyle {
 
 // The paper stands upright: the four columns, the rows and the recipe of one look fit on one page.
 SheetStyle sheet_style(Paper paper);
+
 }  // namespace quarterturn

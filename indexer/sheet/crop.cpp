@@ -4,15 +4,20 @@ namespace quarterturn {
 namespace {
 
 constexpr double least_share = 0.56;
-constexpr double greatest_share = 0.84;
+constexpr double greatest_share = 0.78;
 constexpr double widest_head = 0.94;  // of the cell's width
-constexpr double head_centre = 0.49;  // of the cell's height, from the top
+constexpr double head_centre = 0.47;  // of the cell's height, from the top
+// A head with its hair is at least this much higher than wide: where an outline ends above a bun or
+// a chin, the bun and the chin are shown all the same (chosen by measurement on the demo photos).
+constexpr double least_height_of_width = 1.2;
 
-double head_height(const HeadedPhoto& photo) {
-    return photo.head.height * photo.upright.height;
-}
 double head_width(const HeadedPhoto& photo) {
     return photo.head.width * photo.upright.width;
+}
+
+double head_height(const HeadedPhoto& photo) {
+    return std::max(photo.head.height * photo.upright.height,
+                    head_width(photo) * least_height_of_width);
 }
 
 // The height of the largest window of the cell's proportions that the picture holds.
@@ -38,7 +43,7 @@ Part part_around_head(const HeadedPhoto& photo, double share, double aspect) {
     part.height = window / photo.upright.height;
     part.width = window * aspect / photo.upright.width;
     const double middle_x = photo.head.x + photo.head.width / 2;
-    const double middle_y = photo.head.y + photo.head.height / 2;
+    const double middle_y = photo.head.y + head_height(photo) / photo.upright.height / 2;
     part.x = std::clamp(middle_x - part.width / 2, 0.0, std::max(0.0, 1 - part.width));
     part.y = std::clamp(middle_y - part.height * head_centre, 0.0, std::max(0.0, 1 - part.height));
     return part;

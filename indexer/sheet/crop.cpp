@@ -7,6 +7,7 @@ constexpr double least_share = 0.56;
 constexpr double greatest_share = 0.78;
 constexpr double widest_head = 0.94;  // of the cell's width
 constexpr double head_centre = 0.47;  // of the cell's height, from the top
+constexpr double least_air_above = 0.05;
 // A head with its hair is at least this much higher than wide: where an outline ends above a bun or
 // a chin, the bun and the chin are shown all the same (chosen by measurement on the demo photos).
 constexpr double least_height_of_width = 1.2;
@@ -45,7 +46,9 @@ Part part_around_head(const HeadedPhoto& photo, double share, double aspect) {
     const double middle_x = photo.head.x + photo.head.width / 2;
     const double middle_y = photo.head.y + head_height(photo) / photo.upright.height / 2;
     part.x = std::clamp(middle_x - part.width / 2, 0.0, std::max(0.0, 1 - part.width));
-    part.y = std::clamp(middle_y - part.height * head_centre, 0.0, std::max(0.0, 1 - part.height));
+    const double centred = middle_y - part.height * head_centre;
+    const double with_air = photo.head.y - part.height * least_air_above;
+    part.y = std::clamp(std::min(centred, with_air), 0.0, std::max(0.0, 1 - part.height));
     return part;
 }
 

@@ -34,6 +34,16 @@ TEST(Crop, AHeadAtTheSideStaysWhole) {
     EXPECT_GE(part.y + part.height, photo.head.y + photo.head.height);
 }
 
+// A low bun seen from behind: the outline may end above it, yet the bun belongs to the head.
+TEST(Crop, BelowAFlatOutlineThereIsRoomForABunAndAboveItAir) {
+    const HeadedPhoto photo{{1500, 2000}, {0.19, 0.14, 0.59, 0.45}};  // the bun reaches to 0.70
+    const double aspect = 1.05;
+    const Part part =
+        part_around_head(photo, common_head_share(std::vector{photo}, aspect), aspect);
+    EXPECT_GT(part.y + part.height, 0.70);
+    EXPECT_LT(part.y, 0.14);
+}
+
 RC_GTEST_PROP(Crop, ThePartLiesInThePictureAndHasTheCellsProportions, ()) {
     const auto share_of = [](int from, int to) { return *rc::gen::inRange(from, to) / 100.0; };
     HeadedPhoto photo;

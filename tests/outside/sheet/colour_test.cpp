@@ -56,7 +56,7 @@ PhotoItem tagged_photo(const TemporaryFolder& folder) {
     const auto icc = make_profile({0.3127, 0.3290}, {0.680, 0.320}, {0.265, 0.690}, {0.150, 0.060});
     real_file_system().write_new(folder / "p3.icc", icc);
     output_of("exiftool -q -overwrite_original '-ICC_Profile<=" + (folder / "p3.icc").string() +
-              "' " + quoted(item.file.string()));
+              "' " + shell_word(item.file.string()));
     return item;
 }
 
@@ -76,8 +76,8 @@ TEST(Colour, ADisplayP3PhotoIsPrintedInItsTrueColours) {
     const auto decoder = make_local_decoder();
     write_pdf(document_of({tagged_photo(folder)}), *decoder, real_file_system(),
               folder / "page.pdf");
-    output_of("pdftoppm -singlefile -png -r 254 " + quoted((folder / "page.pdf").string()) + " " +
-              quoted((folder / "seen").string()));
+    output_of("pdftoppm -singlefile -png -r 254 " + shell_word((folder / "page.pdf").string()) +
+              " " + shell_word((folder / "seen").string()));
     expect_truth(cv::imread((folder / "seen.png").string()), 10);
 }
 

@@ -36,7 +36,8 @@ void place(Library& library, const std::vector<Sitting>& sittings, Photo& photo,
     if (sitting) report.placed.push_back(photo.id);
 }
 
-std::unordered_map<PhotoId, StageSuggestion> stages_of(const std::vector<Photo>& photos) {
+std::unordered_map<PhotoId, StageSuggestion> stages_of(Library& library,
+                                                       const std::vector<Photo>& photos) {
     std::unordered_map<SittingId, std::vector<TimedPhoto>> timed;
     for (const Photo& photo : photos) {
         if (photo.tags.sitting && photo.moment) {
@@ -45,7 +46,8 @@ std::unordered_map<PhotoId, StageSuggestion> stages_of(const std::vector<Photo>&
     }
     std::unordered_map<PhotoId, StageSuggestion> stages;
     for (const auto& [sitting, of_sitting] : timed) {
-        for (StageSuggestion& stage : suggest_stages(of_sitting)) {
+        const int looks = static_cast<int>(library.looks().of_sitting(sitting).size());
+        for (StageSuggestion& stage : suggest_stages(of_sitting, looks)) {
             stages.emplace(stage.photo, std::move(stage));
         }
     }
@@ -53,7 +55,7 @@ std::unordered_map<PhotoId, StageSuggestion> stages_of(const std::vector<Photo>&
 }
 
 void suggest(Library& library, const std::vector<Photo>& photos) {
-    const auto stages = stages_of(photos);
+    const auto stages = stages_of(library, photos);
     for (const Photo& photo : photos) {
         Suggestion suggestion = photo.suggestion;
         suggestion.stage.reset();

@@ -58,17 +58,37 @@ TEST_F(SortTest, LeavesAloneWhatShePlacedByHand) {
     expect_files_match_records(library);
 }
 
-TEST_F(SortTest, SuggestsStagesFromTheGapsAndTagsNone) {
-    const std::array times{"10:00:00", "10:01:00", "11:00:00", "11:01:00", "11:55:00", "11:56:00"};
-    for (std::size_t i = 0; i < times.size(); ++i) {
-        write_photo(card / (std::to_string(i) + ".jpg"), static_cast<int>(i),
-                    {.taken = std::string{"2026:11:07 "} + times[i]});
+// Two photos, an hour's work, two photos, an hour's work, two photos.
+struct StageTest : SortTest {
+    void take_photos() {
+        const std::array times{"10:00:00", "10:01:00", "11:00:00",
+                               "11:01:00", "11:55:00", "11:56:00"};
+        for (std::size_t i = 0; i < times.size(); ++i) {
+            write_photo(card / (std::to_string(i) + ".jpg"), static_cast<int>(i),
+                        {.taken = std::string{"2026:11:07 "} + times[i]});
+        }
+        bring_in();
     }
-    bring_in();
+};
+
+TEST_F(StageTest, SuggestsStagesFromTheGapsAndTagsNone) {
+    take_photos();
     EXPECT_EQ(photo_named("0.jpg").suggestion.stage, Stage::before);
     EXPECT_EQ(photo_named("2.jpg").suggestion.stage, Stage::during);
     EXPECT_EQ(photo_named("5.jpg").suggestion.stage, Stage::after);
     EXPECT_EQ(photo_named("5.jpg").tags.stage, std::nullopt);
+}
+
+TEST_F(StageTest, ASittingThatWorkedOnTwoLooksHasTwoAfters) {
+    Look evening;
+    evening.client = mira;
+    evening.name = "let down";
+    evening.sittings = {trial};
+    library.looks().add(evening);
+    take_photos();
+    EXPECT_EQ(photo_named("0.jpg").suggestion.stage, Stage::before);
+    EXPECT_EQ(photo_named("2.jpg").suggestion.stage, Stage::after);
+    EXPECT_EQ(photo_named("5.jpg").suggestion.stage, Stage::after);
 }
 
 TEST_F(SortTest, AClockShiftPlacesItsPhotosAndOneUndoTakesBothBack) {

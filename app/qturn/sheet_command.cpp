@@ -22,10 +22,14 @@ struct SheetOptions {
 
 bool is_pdf(const Path& file) {
     std::string ending = file.extension().string();
-    std::transform(ending.begin(), ending.end(), ending.begin(), [](unsigned char c) {
-        return static_cast<char>(std::tolower(c));
-    });
+    std::transform(ending.begin(), ending.end(), ending.begin(),
+                   [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
     return ending == ".pdf";
+}
+
+void refuse_to_replace(const Path& file) {
+    if (!real_file_system().exists(file)) return;
+    throw WrongUse(file.string() + " is there already. To write over it, add --replace.");
 }
 
 void refuse_bad_target(const SheetOptions& options) {
@@ -38,8 +42,12 @@ void refuse_bad_target(const SheetOptions& options) {
     if (!real_file_system().exists(folder)) {
         throw WrongUse("There is no folder " + folder.string() + ". Make it first.");
     }
-    if (!options.replace && real_file_system().exists(file)) {
-        throw WrongUse(options.out + " is there already. To write over it, add --replace.");
+    if (!options.replace) refuse_to_replace(file);
+}
+
+void refuse_to_replace_pages(const Document& document, const Path& file) {
+    for (std::size_t page = 1; page <= document.pages.size(); ++page) {
+        refuse_to_replace(picture_file(file, page));
     }
 }
 
@@ -80,8 +88,11 @@ Reply sheet(Session& session, const SheetOptions& options) {
     const Drawing drawing;
     const auto decoder = make_local_decoder();
     const Document document = lay_out(library, *decoder, options);
-    const auto write = is_pdf(options.out) ? write_pdf : write_pictures;
-    return written_reply(document, write(document, *decoder, library.disk(), options.out));
+    if (is_pdf(options.out)) {
+        return written_reply(document, write_pdf(document, *decoder, library.disk(), options.out));
+    }
+    if (!options.replace) refuse_to_replace_pages(document, options.out);
+    return written_reply(document, write_pictures(document, *decoder, library.disk(), options.out));
 }
 
 }  // namespace

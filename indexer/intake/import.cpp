@@ -18,6 +18,16 @@ constexpr auto being_moved =
     "Photos of this library are being brought in or moved by another window or command: wait until "
     "that is done, and try again.";
 
+// The checksums of those whose file is where it belongs; the others are taken in again.
+std::vector<std::string> whole_photos(Library& library) {
+    std::vector<std::string> whole;
+    for (StoredFile& stored : library.photos().stored_files()) {
+        const bool there = library.disk().exists(library.folder() / stored.path);
+        if (there) whole.push_back(std::move(stored.sha256));
+    }
+    return whole;
+}
+
 class ImportRun {
   public:
     ImportRun(Library& library, Decoder& decoder, const ImportWishes& wishes)
@@ -25,7 +35,7 @@ class ImportRun {
           wishes_(wishes),
           incoming_(library),
           unfinished_(library),
-          claims_(library.photos().sha256s()),
+          claims_(whole_photos(library)),
           taker_(library, decoder, claims_, incoming_),
           recorder_(library, incoming_, unfinished_) {}
 
@@ -126,8 +136,19 @@ class ImportRun {
         const auto batch = std::exchange(batch_, {});
         const auto seen = std::exchange(seen_, {});
         if (batch.empty() && seen.empty()) return;
-        for (const Photo& photo : recorder_.record(batch, seen)) {
-            claims_.recorded(photo.file.sha256);
+        const auto recorded = recorder_.record(batch, seen);
+        for (std::size_t i = 0; i < recorded.size(); ++i) {
+            tell_of(batch[i].source.file, recorded[i]);
+        }
+    }
+
+    void tell_of(const Path& source, const Recorded& recorded) {
+        const Photo& photo = recorded.photo;
+        claims_.recorded(photo.file.sha256);
+        if (recorded.put_back) {
+            report_.already_here.push_back(source);
+            report_.put_back.push_back(photo.id);
+        } else {
             imported_.push_back({!photo.moment, photo.moment.value_or(LocalTime{}), photo.id});
         }
     }

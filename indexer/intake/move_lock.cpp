@@ -4,11 +4,13 @@
 #include <sys/file.h>
 #include <unistd.h>
 
+#include <cerrno>
+
 namespace quarterturn {
 
 MoveLock::MoveLock(Library& library)
     : folder_(::open(library.folder().c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC)),
-      held_(folder_ >= 0 && ::flock(folder_, LOCK_EX | LOCK_NB) == 0) {}
+      held_(::flock(folder_, LOCK_EX | LOCK_NB) == 0 || errno != EWOULDBLOCK) {}
 
 MoveLock::~MoveLock() {
     if (folder_ >= 0) ::close(folder_);

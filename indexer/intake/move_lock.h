@@ -13,7 +13,7 @@ class MoveLock {
     MoveLock(const MoveLock&) = delete;
     MoveLock& operator=(const MoveLock&) = delete;
 
-    // False while another holds it.
+    // False while another holds it. Disks that know no locks are taken to be hers alone.
     bool held() const { return held_; }
 
   private:

@@ -14,14 +14,11 @@ bool named(const Device& device) {
 
 }  // namespace
 
-std::vector<Photo> BatchRecorder::record(const std::vector<NewPhoto>& batch,
-                                         const std::vector<SeenFile>& seen) {
+std::vector<Recorded> BatchRecorder::record(const std::vector<NewPhoto>& batch,
+                                            const std::vector<SeenFile>& seen) {
     Transaction transaction{library_.database()};
-    std::vector<Photo> photos;
-    for (const NewPhoto& fresh : batch) {
-        photos.push_back(complete(fresh));
-        photos.back().id = library_.photos().add(photos.back());
-    }
+    std::vector<Recorded> photos;
+    for (const NewPhoto& fresh : batch) photos.push_back(write(fresh));
     for (const SeenFile& file : seen) {
         library_.seen().remember(file.source.file, file.source.state, file.sha256);
     }
@@ -29,6 +26,15 @@ std::vector<Photo> BatchRecorder::record(const std::vector<NewPhoto>& batch,
     transaction.commit();
     unfinished_.forget();
     return photos;
+}
+
+Recorded BatchRecorder::write(const NewPhoto& fresh) {
+    if (const auto known = library_.photos().with_sha256(fresh.examined.photo.file.sha256)) {
+        return {.photo = library_.photos().find(*known).value(), .put_back = true};
+    }
+    Photo photo = complete(fresh);
+    photo.id = library_.photos().add(photo);
+    return {.photo = std::move(photo), .put_back = false};
 }
 
 Photo BatchRecorder::complete(const NewPhoto& fresh) {
@@ -49,14 +55,14 @@ Photo BatchRecorder::complete(const NewPhoto& fresh) {
     return photo;
 }
 
-void BatchRecorder::move_in(const std::vector<Photo>& photos) {
+void BatchRecorder::move_in(const std::vector<Recorded>& photos) {
     FileSystem& disk = library_.disk();
     std::vector<std::string> paths;
     std::ranges::transform(photos, std::back_inserter(paths),
-                           [](const Photo& photo) { return photo.file.path; });
+                           [](const Recorded& recorded) { return recorded.photo.file.path; });
     unfinished_.note(std::move(paths));
     std::set<Path> folders;
-    for (const Photo& photo : photos) {
+    for (const auto& [photo, put_back] : photos) {
         const Path file = library_.photo_file(photo);
         if (folders.insert(file.parent_path()).second) disk.make_folders(file.parent_path());
         // What stands there is this photo, whole: free_path() has looked.

@@ -20,6 +20,11 @@ struct SeenFile {
     std::string sha256;
 };
 
+struct Recorded {
+    Photo photo;
+    bool put_back = false;  // recorded before; its file was gone from the library
+};
+
 class BatchRecorder {
   public:
     BatchRecorder(Library& library, Incoming& incoming, Unfinished& unfinished)
@@ -28,12 +33,13 @@ class BatchRecorder {
     // Renames the copies and writes their records, and what was seen, in one transaction. Answers
     // the photos as recorded, in the same order. Throws DiskError and StoreError; nothing is
     // recorded then.
-    std::vector<Photo> record(const std::vector<NewPhoto>& batch,
-                              const std::vector<SeenFile>& seen);
+    std::vector<Recorded> record(const std::vector<NewPhoto>& batch,
+                                 const std::vector<SeenFile>& seen);
 
   private:
+    Recorded write(const NewPhoto& fresh);
     Photo complete(const NewPhoto& fresh);
-    void move_in(const std::vector<Photo>& photos);
+    void move_in(const std::vector<Recorded>& photos);
 
     Library& library_;
     Incoming& incoming_;

@@ -1,9 +1,9 @@
 #include "indexer/intake/thumbnails.h"
 
 #include <limits>
-#include <opencv2/imgcodecs.hpp>
 #include <opencv2/imgproc.hpp>
 
+#include "indexer/image/encode.h"
 #include "indexer/intake/ordered_work.h"
 #include "indexer/intake/photo_decoder.h"
 #include "indexer/intake/threads.h"
@@ -57,11 +57,7 @@ cv::Mat shrink_to(const cv::Mat& bgr, int long_edge) {
 }
 
 Bytes thumbnail_jpeg(const cv::Mat& bgr) {
-    std::vector<unsigned char> jpeg;
-    cv::imencode(".jpg", shrink_to(bgr, thumbnail_long_edge), jpeg,
-                 {cv::IMWRITE_JPEG_QUALITY, jpeg_quality});
-    const auto* const first = reinterpret_cast<const std::byte*>(jpeg.data());
-    return {first, first + jpeg.size()};
+    return jpeg_bytes(shrink_to(bgr, thumbnail_long_edge), jpeg_quality);
 }
 
 Path thumbnail_file(const Library& library, std::string_view sha256) {

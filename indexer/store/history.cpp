@@ -76,7 +76,7 @@ ShiftSteps shift_steps(Database& database, const std::vector<ShiftChange>& chang
 void write_down(Database& database, const std::string& said, const TagSteps& tags,
                 const ShiftSteps& shifts) {
     refuse_unless_text("what was done", said);
-    run(database, "DELETE FROM action WHERE undone");
+    run(database, "DELETE FROM action WHERE undone = 1");
     const auto action = insert<ActionId>(database, "INSERT INTO action (said) VALUES (?)", said);
     Statement add_tags(database,
                        "INSERT INTO tag_change (action, photo, before, after) VALUES (?, ?, ?, ?)");
@@ -90,43 +90,74 @@ void write_down(Database& database, const std::string& said, const TagSteps& tag
     }
 }
 
-// Brings everything that the action changed to what `side`, before or after, says.
-void restore(Database& database, ActionId action, const std::string& side) {
-    const auto tags =
-        Statement(database, "SELECT photo, " + side + " FROM tag_change WHERE action = ?")
-            .with(action)
-            .rows([](const Statement& row) {
-                std::pair<PhotoId, std::string> change;
-                row.read(change.first, change.second);
-                return change;
-            });
-    for (const auto& [photo, json] : tags) write_tags(database, photo, parse_tags_json(json));
-    const auto shifts =
-        Statement(database, "SELECT device, " + side + " FROM shift_change WHERE action = ?")
-            .with(action)
-            .rows([](const Statement& row) {
-                std::pair<DeviceId, Shift> change;
-                row.read(change.first, change.second);
-                return change;
-            });
-    for (const auto& [device, shift] : shifts) write_shift(database, device, shift);
+// `now` with what differs between `from` and `to` as it is in `to`. The rest stays: a photo may
+// have been placed by its time since, which is no action of hers.
+Tags carried_over(Tags now, const Tags& from, const Tags& to) {
+    const auto carry = [&](auto field) {
+        if (from.*field != to.*field) now.*field = to.*field;
+    };
+    carry(&Tags::sitting);
+    carry(&Tags::placed_by_hand);
+    carry(&Tags::look);
+    carry(&Tags::stage);
+    carry(&Tags::angle);
+    carry(&Tags::mirrored);
+    carry(&Tags::shown);
+    carry(&Tags::note);
+    carry(&Tags::accepted_because);
+    return now;
 }
 
-// Undoes or does again the action that `choice` (SQL) picks.
-std::optional<std::string> turn(Database& database, const std::string& choice,
-                                const std::string& side, bool undone) {
+template <class Row, class Value>
+struct JournalRow {
+    Row changed;
+    Value from;
+    Value to;
+};
+
+using TagRow = JournalRow<PhotoId, std::string>;
+using ShiftRow = JournalRow<DeviceId, Shift>;
+
+template <class AnyRow>
+std::vector<AnyRow> journal_rows(Database& database, const std::string& sql, ActionId action) {
+    return Statement(database, sql).with(action).rows([](const Statement& row) {
+        AnyRow result;
+        row.read(result.changed, result.from, result.to);
+        return result;
+    });
+}
+
+// Which columns of the journal a turn goes from and to.
+struct Direction {
+    std::string choice;  // the order in which the next action comes first
+    std::string from;
+    std::string to;
+    bool undone;
+};
+
+void follow(Database& database, ActionId action, const Direction& direction) {
+    const std::string columns = ", " + direction.from + ", " + direction.to;
+    const auto tag_rows = journal_rows<TagRow>(
+        database, "SELECT photo" + columns + " FROM tag_change WHERE action = ?", action);
+    for (const auto& [photo, from, to] : tag_rows) {
+        write_tags(
+            database, photo,
+            carried_over(tags_of(database, photo), parse_tags_json(from), parse_tags_json(to)));
+    }
+    const auto shift_rows = journal_rows<ShiftRow>(
+        database, "SELECT device" + columns + " FROM shift_change WHERE action = ?", action);
+    for (const auto& [device, from, to] : shift_rows) write_shift(database, device, to);
+}
+
+std::optional<std::string> turn(Database& database, const Direction& direction) {
     Transaction transaction(database);
-    const auto action = Statement(database, "SELECT " + choice + " FROM action WHERE undone = ?")
-                            .with(!undone)
-                            .first([](const Statement& row) {
-                                std::optional<ActionId> id;
-                                row.read(id);
-                                return id;
-                            })
-                            .value();
+    const auto action = Statement(database, "SELECT id FROM action WHERE undone = ? ORDER BY id " +
+                                                direction.choice)
+                            .with(!direction.undone)
+                            .value<ActionId>();
     if (!action) return std::nullopt;
-    restore(database, *action, side);
-    run(database, "UPDATE action SET undone = ? WHERE id = ?", undone, *action);
+    follow(database, *action, direction);
+    run(database, "UPDATE action SET undone = ? WHERE id = ?", direction.undone, *action);
     auto said = Statement(database, "SELECT said FROM action WHERE id = ?")
                     .with(*action)
                     .value<std::string>();
@@ -148,11 +179,11 @@ void History::apply(const Change& change) {
 }
 
 std::optional<std::string> History::undo() {
-    return turn(*database_, "max(id)", "before", true);
+    return turn(*database_, {.choice = "DESC", .from = "after", .to = "before", .undone = true});
 }
 
 std::optional<std::string> History::redo() {
-    return turn(*database_, "min(id)", "after", false);
+    return turn(*database_, {.choice = "ASC", .from = "before", .to = "after", .undone = false});
 }
 
 }  // namespace quarterturn

@@ -35,7 +35,9 @@ class History {
     // Applies all of it in one transaction. Tags that are as they were are left out; a change with
     // nothing in it makes no action. Throws StoreError for a photo or device that is not there.
     void apply(const Change& change);
-    std::optional<std::string> undo();  // what was undone, or nothing when there is nothing
+    // What was undone, or nothing when there is nothing. Only what the action changed goes back: a
+    // place by time that a photo got since stays.
+    std::optional<std::string> undo();
     std::optional<std::string> redo();
 
   private:

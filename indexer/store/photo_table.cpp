@@ -108,11 +108,11 @@ std::vector<Photo> PhotoTable::sha256_starting(std::string_view hex) {
     return select_photos(*database_, "sha256 >= ? AND sha256 < ?", start, start + 'g');
 }
 
-std::vector<std::string> PhotoTable::sha256s() {
-    return Statement(*database_, "SELECT sha256 FROM photo").rows([](const Statement& row) {
-        std::string sha256;
-        row.read(sha256);
-        return sha256;
+std::vector<StoredFile> PhotoTable::stored_files() {
+    return Statement(*database_, "SELECT sha256, path FROM photo").rows([](const Statement& row) {
+        StoredFile file;
+        row.read(file.sha256, file.path);
+        return file;
     });
 }
 

@@ -10,6 +10,11 @@
 
 namespace quarterturn {
 
+struct StoredFile {
+    std::string sha256;
+    std::string path;  // relative to the library's folder
+};
+
 // Lists are in the order of moments, those of unknown moment last, then of ids.
 // Tags change only through History, so that every change can be undone.
 class PhotoTable {
@@ -24,7 +29,7 @@ class PhotoTable {
     std::vector<Photo> named(std::string_view original_name);  // case folded, with the ending
     std::vector<Photo> sha256_starting(std::string_view hex);
 
-    std::vector<std::string> sha256s();  // of all photos, in no order
+    std::vector<StoredFile> stored_files();  // of all photos, in no order
 
     std::vector<Photo> all();
     std::vector<Photo> of_sitting(SittingId sitting);
@@ -34,8 +39,8 @@ class PhotoTable {
     std::vector<Photo> in_no_sitting();
 
     void set_path(PhotoId id, std::string_view path);
-    // Where a photo falls by its time: no action of hers, so it stands in no history. Leaves a photo
-    // alone that she placed by hand.
+    // Where a photo falls by its time: no action of hers, so it stands in no history. Leaves a
+    // photo alone that she placed by hand.
     void set_sitting_by_time(PhotoId id, std::optional<SittingId> sitting);
     bool path_taken(std::string_view path);  // case folded, as some disks do
     void set_suggestion(PhotoId id, const Suggestion& suggestion);

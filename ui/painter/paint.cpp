@@ -101,15 +101,6 @@ QByteArray encoded(const QImage& image, const Path& file) {
     return bytes;
 }
 
-Path numbered(const Path& file, std::size_t number) {
-    if (number == 1) return file;
-    Path name = file.stem();
-    name += "-";
-    name += std::to_string(number);
-    name += file.extension();
-    return file.parent_path() / name;
-}
-
 }  // namespace
 
 std::string picture_format(const Path& file) {
@@ -118,6 +109,15 @@ std::string picture_format(const Path& file) {
     if (ending == ".png") return "png";
     if (ending == ".jpg" || ending == ".jpeg") return "jpeg";
     return {};
+}
+
+Path picture_file(const Path& file, std::size_t number) {
+    if (number == 1) return file;
+    Path name = file.stem();
+    name += "-";
+    name += std::to_string(number);
+    name += file.extension();
+    return file.parent_path() / name;
 }
 
 Written write_pdf(const Document& document, Decoder& decoder, FileSystem& disk, const Path& file) {
@@ -137,7 +137,7 @@ Written write_pictures(const Document& document, Decoder& decoder, FileSystem& d
     Written written;
     for (const Page& page : document.pages) {
         const auto pictures = pictures_of(page, print_dpi, decoder, disk);
-        const Path target = numbered(file, written.files.size() + 1);
+        const Path target = picture_file(file, written.files.size() + 1);
         replace_file(disk, target, bytes_of(encoded(painted(page, pictures), file)));
         written.files.push_back(target);
         append(written.problems, problems_of(page, pictures));

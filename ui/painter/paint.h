@@ -26,7 +26,11 @@ Written write_pdf(const Document& document, Decoder& decoder, FileSystem& disk, 
 // "png" or "jpeg" by the file's ending, whatever its case; empty for any other ending.
 std::string picture_format(const Path& file);
 
-// PNG or JPEG by the file's ending; from the second page on, "-2", "-3" … is put before the ending.
+// Where write_pictures puts the number-th page, counted from 1: the file itself, and from the
+// second page on "-2", "-3" … is put before the ending.
+Path picture_file(const Path& file, std::size_t number);
+
+// PNG or JPEG by the file's ending, a file for each page; what is there is written over.
 // 300 dots per inch, tagged sRGB.
 // Throws std::invalid_argument for any other ending.
 Written write_pictures(const Document& document, Decoder& decoder, FileSystem& disk,

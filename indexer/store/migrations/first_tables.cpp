@@ -170,6 +170,7 @@ CREATE TABLE action (
     said TEXT NOT NULL,
     undone INTEGER NOT NULL DEFAULT 0
 ) STRICT;
+CREATE INDEX action_undone ON action (undone);
 
 CREATE TABLE tag_change (
     action INTEGER NOT NULL REFERENCES action ON DELETE CASCADE,

@@ -2,6 +2,7 @@
 
 #include "indexer/intake/import.h"
 
+#include "indexer/intake/tagging.h"
 #include "indexer/intake/thumbnails.h"
 #include "tests/indexer/intake/import_fixture.h"
 #include "tests/support/files.h"
@@ -272,6 +273,21 @@ TEST_F(ImportTest, KeepsWhatIsDoneWhenSheStopsItAndGoesOnNextTime) {
     EXPECT_FALSE(rest.stopped);
     EXPECT_EQ(rest.already_here.size(), stopped.imported.size());
     EXPECT_EQ(library.photos().all().size(), 60U);
+}
+
+TEST_F(ImportTest, PutsAFileBackThatIsGoneFromTheLibraryAndKeepsItsTags) {
+    write_photo(card / "a.jpg", 1, {.taken = "2026:11:07 10:12:03"});
+    write_photo(card / "b.jpg", 2);
+    bring_in();
+    const PhotoId gone = photo_named("a.jpg").id;
+    tag(library, std::vector{gone}, {.angle = Angle::left});
+    std::filesystem::remove(library.photo_file(photo(gone)));
+    const ImportReport report = bring_in();
+    EXPECT_TRUE(report.imported.empty());
+    EXPECT_EQ(report.already_here.size(), 2U);
+    EXPECT_EQ(report.put_back, std::vector{gone});
+    EXPECT_EQ(photo(gone).tags.angle, Angle::left);
+    expect_files_match_records(library);
 }
 
 TEST_F(ImportTest, TakesAPhotoInAgainAfterItsBytesChanged) {

@@ -86,6 +86,18 @@ TEST_F(HistoryTest, UndoesOnlyThePhotosThatChanged) {
     EXPECT_EQ(tags(two), Tags{});
 }
 
+TEST_F(HistoryTest, LeavesAPlaceByTimeThatAPhotoGotSince) {
+    const PhotoId photo = add("one.jpg");
+    apply("left", photo, tagged(Angle::left));
+    library.photos().set_sitting_by_time(photo, trial);
+    library.history().undo();
+    EXPECT_EQ(tags(photo).angle, std::nullopt);
+    EXPECT_EQ(tags(photo).sitting, trial);
+    library.history().redo();
+    EXPECT_EQ(tags(photo).angle, Angle::left);
+    EXPECT_EQ(tags(photo).sitting, trial);
+}
+
 TEST_F(HistoryTest, TakesTheLastWordOnAPhoto) {
     const PhotoId photo = add("one.jpg");
     library.history().apply(

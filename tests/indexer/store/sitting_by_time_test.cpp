@@ -24,16 +24,17 @@ TEST(SittingByTime, LeavesAlonePhotosPlacedByHand) {
     EXPECT_EQ(example.library.photos().find(id)->tags.sitting, std::nullopt);
 }
 
-TEST(Checksums, AreThoseOfAllPhotos) {
+TEST(StoredFiles, AreThoseOfAllPhotos) {
     ExampleLibrary example;
-    EXPECT_TRUE(example.library.photos().sha256s().empty());
+    EXPECT_TRUE(example.library.photos().stored_files().empty());
     example.library.photos().add(example_photo("a.jpg"));
     example.library.photos().add(example_photo("b.jpg"));
-    auto found = example.library.photos().sha256s();
-    std::ranges::sort(found);
-    std::vector wanted{sha256("a.jpg"), sha256("b.jpg")};
-    std::ranges::sort(wanted);
-    EXPECT_EQ(found, wanted);
+    std::map<std::string, std::string> found;
+    for (const StoredFile& file : example.library.photos().stored_files()) {
+        found[file.path] = file.sha256;
+    }
+    EXPECT_EQ(found, (std::map<std::string, std::string>{{"photos/2026/a.jpg", sha256("a.jpg")},
+                                                         {"photos/2026/b.jpg", sha256("b.jpg")}}));
 }
 
 }  // namespace

@@ -237,6 +237,7 @@ CREATE INDEX photo_sitting ON photo (sitting, moment IS NULL, moment);
 CREATE INDEX photo_look ON photo (look) WHERE look IS NOT NULL;
 CREATE INDEX photo_device ON photo (device, moment IS NULL, moment);
 CREATE INDEX photo_folded_name ON photo (folded_name);
+CREATE INDEX action_undone ON action (undone);
 CREATE INDEX tag_change_photo ON tag_change (photo);
 CREATE INDEX shift_change_device ON shift_change (device);
 CREATE INDEX sign_off_look ON sign_off (look);

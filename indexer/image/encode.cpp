@@ -1,0 +1,82 @@
+#include "indexer/image/encode.h"
+
+#include <csetjmp>
+#include <cstdio>
+#include <cstdlib>
+#include <stdexcept>
+// <cstdio> must come before this.
+#include <jpeglib.h>
+
+namespace quarterturn {
+namespace {
+
+struct Errors {
+    jpeg_error_mgr manager{};  // first, so that libjpeg's pointer to it is a pointer to all of this
+    std::jmp_buf jump{};
+};
+
+[[noreturn]] void on_error(j_common_ptr jpeg) {
+    std::longjmp(reinterpret_cast<Errors*>(jpeg->err)->jump, 1);
+}
+
+void on_print(j_common_ptr) {}
+
+class JpegWriter {
+  public:
+    JpegWriter() {
+        jpeg_.err = jpeg_std_error(&errors_.manager);
+        errors_.manager.error_exit = on_error;
+        errors_.manager.output_message = on_print;
+        run([&] {
+            jpeg_create_compress(&jpeg_);
+            jpeg_mem_dest(&jpeg_, &data_, &length_);
+        });
+    }
+    ~JpegWriter() {
+        jpeg_destroy_compress(&jpeg_);
+        std::free(data_);
+    }
+    JpegWriter(const JpegWriter&) = delete;
+    JpegWriter& operator=(const JpegWriter&) = delete;
+
+    std::vector<std::byte> write(const cv::Mat& bgr, int quality) {
+        run([&] {
+            jpeg_.image_width = static_cast<JDIMENSION>(bgr.cols);
+            jpeg_.image_height = static_cast<JDIMENSION>(bgr.rows);
+            jpeg_.input_components = 3;
+            jpeg_.in_color_space = JCS_EXT_BGR;
+            jpeg_set_defaults(&jpeg_);
+            jpeg_set_quality(&jpeg_, quality, TRUE);
+            jpeg_start_compress(&jpeg_, TRUE);
+            while (jpeg_.next_scanline < jpeg_.image_height) {
+                auto* row = const_cast<JSAMPROW>(bgr.ptr(static_cast<int>(jpeg_.next_scanline)));
+                jpeg_write_scanlines(&jpeg_, &row, 1);
+            }
+            jpeg_finish_compress(&jpeg_);
+        });
+        const auto* first = reinterpret_cast<const std::byte*>(data_);
+        return {first, first + length_};
+    }
+
+  private:
+    // libjpeg leaves by a jump, which must not pass over objects with destructors: a step holds
+    // none.
+    template <class Step>
+    void run(Step step) {
+        if (setjmp(errors_.jump) != 0) throw std::runtime_error("A JPEG cannot hold this picture.");
+        step();
+    }
+
+    Errors errors_;
+    jpeg_compress_struct jpeg_{};
+    unsigned char* data_ = nullptr;
+    unsigned long length_ = 0;
+};
+
+}  // namespace
+
+std::vector<std::byte> jpeg_bytes(const cv::Mat& bgr, int quality) {
+    return JpegWriter().write(bgr, quality);
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,57 @@
+#include <opencv2/core.hpp>
+
+#include "tests/app/program.h"
+#include "tests/support/test_pictures.h"
+
+namespace quarterturn {
+namespace {
+
+// A sitting with more frames than one A5 page holds.
+class SheetTest : public QturnTest {
+  protected:
+    void SetUp() override {
+        said({"init"});
+        said({"client", "add", "Ada Lindqvist"});
+        said({"sitting", "add", "1", "--starts", "2026-11-07T10:00", "--ends", "2026-11-07T13:00"});
+        std::filesystem::create_directory(folder / "card");
+        for (int i = 0; i < frames; ++i) {
+            cv::Mat picture(96, 64, CV_8UC3, cv::Scalar::all(60 + i));
+            write_bytes(folder / "card" / ("IMG_" + std::to_string(100 + i) + ".jpg"),
+                        encoded(picture, ".jpg"));
+        }
+        output_of("exiftool -q -overwrite_original -DateTimeOriginal='2026:11:07 11:00:00' " +
+                  shell_word(folder / "card"));
+        answer({"import", folder / "card"});
+    }
+
+    static constexpr int frames = 120;
+};
+
+TEST_F(SheetTest, PicturesOfSeveralPagesAreNumberedAndNoneIsWrittenOver) {
+    const Arguments command{"sheet",   "--sitting", "1", "--out", folder / "frames.png",
+                            "--paper", "a5"};
+    std::ofstream(folder / "frames-2.png") << "hers";
+    const std::string sentence = complained(command, 2);
+    EXPECT_NE(sentence.find("frames-2.png"), std::string::npos) << sentence;
+    EXPECT_EQ(text_of(folder / "frames-2.png"), "hers");
+    EXPECT_FALSE(std::filesystem::exists(folder / "frames.png"));
+
+    std::filesystem::remove(folder / "frames-2.png");
+    const nlohmann::json written = answer(command);
+    ASSERT_GE(written["pages"], 2);
+    EXPECT_EQ(written["files"].size(), written["pages"]);
+    EXPECT_EQ(written["files"][1], (folder / "frames-2.png").string());
+    // A5 at 300 dots per inch: 148 × 210 mm (ISO 216).
+    EXPECT_EQ(output_of("identify -format '%wx%h' " + shell_word(folder / "frames-2.png")),
+              "1748x2480");
+}
+
+// pdfinfo gives the page in points: 8.5 × 11 in is 612 × 792.
+TEST_F(SheetTest, PaperIsTheOneAskedFor) {
+    answer({"sheet", "--sitting", "1", "--out", folder / "frames.pdf", "--paper", "letter"});
+    const std::string info = output_of("pdfinfo " + shell_word(folder / "frames.pdf"));
+    EXPECT_NE(info.find("612 x 792 pts (letter)"), std::string::npos) << info;
+}
+
+}  // namespace
+}  // namespace quarterturn

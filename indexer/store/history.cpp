@@ -186,4 +186,10 @@ std::optional<std::string> History::redo() {
     return turn(*database_, {.choice = "ASC", .from = "before", .to = "after", .undone = false});
 }
 
+std::int64_t History::newest() {
+    return Statement(*database_, "SELECT coalesce(max(id), 0) FROM action WHERE NOT undone")
+        .value<std::int64_t>()
+        .value_or(0);
+}
+
 }  // namespace quarterturn

@@ -3,6 +3,7 @@
 // and done again, also after a restart. A new action after an undo drops what was undone.
 
 #include <chrono>
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <vector>
@@ -39,6 +40,10 @@ class History {
     // place by time that a photo got since stays.
     std::optional<std::string> undo();
     std::optional<std::string> redo();
+
+    // The number of the newest action that stands; 0 when there is none. It tells whether something
+    // that ran in between made an action.
+    std::int64_t newest();
 
   private:
     Database* database_;

@@ -1,9 +1,13 @@
+#include <condition_variable>
+#include <mutex>
+
 #include "app/qturn/command_set.h"
 #include "app/qturn/commands.h"
+#include "app/qturn/preview_reply.h"
 #include "app/qturn/progress.h"
 #include "app/qturn/say.h"
 #include "app/qturn/stop_on_signal.h"
-#include "indexer/intake/import.h"
+#include "indexer/intake/arriving.h"
 
 namespace quarterturn {
 namespace {
@@ -11,7 +15,12 @@ namespace {
 struct ImportOptions {
     std::vector<std::string> folders;
     bool progress = false;
+    bool preview = false;
+    bool watch = false;
 };
+
+// Between two looks at a file that may still be written.
+constexpr std::chrono::seconds between_looks{2};
 
 void refuse_missing(const std::vector<std::string>& folders) {
     for (const std::string& folder : folders) {
@@ -20,20 +29,6 @@ void refuse_missing(const std::vector<std::string>& folders) {
                            ". Is the card or phone connected?");
         }
     }
-}
-
-nlohmann::json paths_json(const std::vector<Path>& paths) {
-    auto list = nlohmann::json::array();
-    for (const Path& path : paths) list.push_back(path.string());
-    return list;
-}
-
-nlohmann::json refused_json(const std::vector<RefusedFile>& refused) {
-    auto list = nlohmann::json::array();
-    for (const RefusedFile& file : refused) {
-        list.push_back({{"file", file.file.string()}, {"reason", file.reason}});
-    }
-    return list;
 }
 
 nlohmann::json numbers_json(const std::vector<PhotoId>& photos) {
@@ -51,12 +46,7 @@ std::vector<std::string> report_lines(const ImportReport& report) {
         lines.push_back(count_text(report.left_alone.size(), "other file") + " left alone:");
         for (const Path& file : report.left_alone) lines.push_back("  " + file.string());
     }
-    if (!report.refused.empty()) {
-        lines.push_back(count_text(report.refused.size(), "file") + " could not be taken:");
-        for (const RefusedFile& file : report.refused) {
-            lines.push_back("  " + file.file.string() + ": " + file.reason);
-        }
-    }
+    append(lines, refused_lines(report.refused));
     if (report.stopped) {
         lines.emplace_back("Stopped. What was brought in is kept; run the same again to go on.");
     }
@@ -77,6 +67,39 @@ Reply report_reply(const ImportReport& report) {
     return reply;
 }
 
+void wait_or_stop(const std::stop_token& stop) {
+    std::mutex mutex;
+    std::condition_variable_any stopped;
+    std::unique_lock lock(mutex);
+    stopped.wait_for(lock, stop, between_looks, [] { return false; });
+}
+
+template <class Item>
+void append_to(std::vector<Item>& all, std::vector<Item>&& more) {
+    all.insert(all.end(), std::make_move_iterator(more.begin()),
+               std::make_move_iterator(more.end()));
+}
+
+// Takes in what arrives until Ctrl-C, which is no interruption then.
+ImportReport watch(Library& library, Decoder& decoder, ImportWishes wishes) {
+    ArrivingFiles arriving(wishes.sources);
+    ImportReport all;
+    while (!wishes.stop.stop_requested()) {
+        wishes.sources = arriving.look(library);
+        if (!wishes.sources.empty()) {
+            ImportReport report = import_photos(library, decoder, wishes);
+            if (!report.stopped) arriving.settle(wishes.sources);
+            append_to(all.imported, std::move(report.imported));
+            append_to(all.already_here, std::move(report.already_here));
+            append_to(all.put_back, std::move(report.put_back));
+            append_to(all.left_alone, std::move(report.left_alone));
+            append_to(all.refused, std::move(report.refused));
+        }
+        wait_or_stop(wishes.stop);
+    }
+    return all;
+}
+
 Reply import(Session& session, const ImportOptions& options) {
     refuse_missing(options.folders);
     Library& library = session.library();
@@ -89,6 +112,8 @@ Reply import(Session& session, const ImportOptions& options) {
     wishes.progress = [&line](const ImportProgress& progress) {
         line.show({progress.done, progress.total, progress.left});
     };
+    if (options.preview) return preview_reply(library, preview_import(library, wishes));
+    if (options.watch) return report_reply(watch(library, *decoder, std::move(wishes)));
     return report_reply(import_photos(library, *decoder, wishes));
 }
 
@@ -105,6 +130,10 @@ void add_import_command(CommandSet& commands) {
     command.argument("FOLDER", options->folders, "Folders, or single photos");
     command.flag("--progress", options->progress,
                  "Show how far it is, also when standard error is no terminal");
+    command.flag("--preview", options->preview,
+                 "Say what would be brought in and where it would fall; copy nothing");
+    command.flag("--watch", options->watch,
+                 "Go on taking in what arrives, each file when it is whole, until Ctrl-C");
 }
 
 }  // namespace quarterturn

@@ -22,10 +22,13 @@ std::string why_unplaced(const Photo& photo, std::size_t fits) {
            " sittings: place it in the right one by hand.";
 }
 
+std::vector<SittingId> fitting(const Photo& photo, const std::vector<Sitting>& sittings) {
+    return photo.moment ? sittings_at(*photo.moment, sittings) : std::vector<SittingId>{};
+}
+
 void place(Library& library, const std::vector<Sitting>& sittings, Photo& photo,
            SortReport& report) {
-    std::vector<SittingId> fits;
-    if (photo.moment) fits = sittings_at(*photo.moment, sittings);
+    const std::vector<SittingId> fits = fitting(photo, sittings);
     const auto sitting = fits.size() == 1 ? std::optional{fits.front()} : std::nullopt;
     if (!sitting) {
         report.unplaced.push_back({photo.id, fits, why_unplaced(photo, fits.size())});
@@ -87,6 +90,19 @@ SortReport sort_by_time(Library& library) {
     SortReport report = place_by_time(library);
     tidy_folders(library);
     return report;
+}
+
+std::vector<UnplacedPhoto> unplaced_photos(Library& library) {
+    const std::vector<Sitting> sittings = library.sittings().all();
+    std::vector<UnplacedPhoto> unplaced;
+    for (const Photo& photo : library.photos().in_no_sitting()) {
+        if (photo.tags.placed_by_hand) continue;
+        std::vector<SittingId> fits = fitting(photo, sittings);
+        if (fits.size() == 1) continue;  // sorting has not come to it yet
+        std::string why = why_unplaced(photo, fits.size());
+        unplaced.push_back({photo.id, std::move(fits), std::move(why)});
+    }
+    return unplaced;
 }
 
 std::optional<std::string> undo(Library& library) {

@@ -26,6 +26,10 @@ struct SortReport {
 // stands in no undo list, and changes when sittings or clocks change.
 SortReport sort_by_time(Library& library);
 
+// What waits for her to place it, in the order of moments: by their time, these fit no sitting or
+// several. Writes nothing.
+std::vector<UnplacedPhoto> unplaced_photos(Library& library);
+
 // Moves each photo file whose folder is not its sitting's. Safe to interrupt: the file stands under
 // the new name before the record says so, and under the old one until then. Does nothing while
 // another program brings photos in, which ends with the same.

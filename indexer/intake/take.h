@@ -8,15 +8,10 @@
 
 #include "indexer/intake/content_claims.h"
 #include "indexer/intake/incoming.h"
+#include "indexer/intake/photo_file.h"
 #include "indexer/intake/walk.h"
 
 namespace quarterturn {
-
-struct LeftAlone {};
-
-struct Refused {
-    std::string reason;
-};
 
 struct AlreadyHere {
     std::string sha256;
@@ -39,7 +34,6 @@ class Taker {
     Taken take(const FoundFile& found);
 
   private:
-    bool may_be_photo(const Path& file);
     Taken take_bytes(const Path& file, const Bytes& bytes);
     void keep(std::promise<Examined>& promise, const Bytes& bytes, FileKind kind,
               const std::string& sha256);

@@ -50,6 +50,8 @@ struct ClockShift {
     int photos = 0;                 // of the device
     int fit_now = 0;                // how many of them lie in a sitting's hours today
     int fit_then = 0;               // and how many with the shift
+
+    bool operator==(const ClockShift&) const = default;
 };
 
 // A shift for each device whose photos do not all fit sittings today and do after one shift. There

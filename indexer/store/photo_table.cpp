@@ -109,11 +109,12 @@ std::vector<Photo> PhotoTable::sha256_starting(std::string_view hex) {
 }
 
 std::vector<StoredFile> PhotoTable::stored_files() {
-    return Statement(*database_, "SELECT sha256, path FROM photo").rows([](const Statement& row) {
-        StoredFile file;
-        row.read(file.sha256, file.path);
-        return file;
-    });
+    return Statement(*database_, "SELECT sha256, path, bytes FROM photo")
+        .rows([](const Statement& row) {
+            StoredFile file;
+            row.read(file.sha256, file.path, file.bytes);
+            return file;
+        });
 }
 
 std::vector<Photo> PhotoTable::all() {

@@ -13,6 +13,7 @@ namespace quarterturn {
 struct StoredFile {
     std::string sha256;
     std::string path;  // relative to the library's folder
+    std::int64_t bytes = 0;
 };
 
 // Lists are in the order of moments, those of unknown moment last, then of ids.

@@ -1,0 +1,116 @@
+#include "app/qturn/preview_reply.h"
+
+#include "app/qturn/names.h"
+#include "app/qturn/say.h"
+
+namespace quarterturn {
+namespace {
+
+std::string minute_text(LocalTime time) {
+    return iso_text(date_of(time)) + ' ' + clock_text(time);
+}
+
+std::string photos_text(int count) {
+    return count_text(static_cast<std::size_t>(count), "photo");
+}
+
+nlohmann::json moment_json(const std::optional<LocalTime>& moment) {
+    return moment ? nlohmann::json(iso_text(*moment)) : nlohmann::json();
+}
+
+void add_waiting(std::vector<std::string>& lines, int count, const std::string& why) {
+    if (count > 0) lines.push_back("  " + photos_text(count) + ' ' + why);
+}
+
+std::vector<std::string> lines_of(const ImportPreview& preview, const Names& names) {
+    std::vector<std::string> lines{photos_text(preview.fresh) + " would be brought in."};
+    if (preview.first) {
+        lines.push_back("Taken from " + minute_text(*preview.first) + " to " +
+                        minute_text(*preview.last) + '.');
+    }
+    for (const PhotosOfDevice& device : preview.devices) {
+        lines.push_back("  " + photos_text(device.photos) + " by " + device_name(device.device));
+    }
+    for (const PhotosOfSitting& sitting : preview.sittings) {
+        lines.push_back("  " + photos_text(sitting.photos) + " of the " +
+                        names.sitting(sitting.sitting.id));
+    }
+    add_waiting(lines, preview.in_no_sitting, "taken when there was no sitting");
+    add_waiting(lines, preview.in_several, "taken when there was more than one sitting");
+    add_waiting(lines, preview.undated, "without a time");
+    if (!preview.already_here.empty()) {
+        lines.push_back(count_text(preview.already_here.size(), "photo") + " already here.");
+    }
+    if (!preview.left_alone.empty()) {
+        lines.push_back(count_text(preview.left_alone.size(), "other file") +
+                        " would be left alone:");
+        for (const Path& file : preview.left_alone) lines.push_back("  " + file.string());
+    }
+    append(lines, refused_lines(preview.refused));
+    if (preview.stopped) lines.emplace_back("Stopped before all was looked at.");
+    return lines;
+}
+
+nlohmann::json sittings_json(const ImportPreview& preview) {
+    auto list = nlohmann::json::array();
+    for (const PhotosOfSitting& sitting : preview.sittings) {
+        list.push_back({{"sitting", sitting.sitting.id.value}, {"photos", sitting.photos}});
+    }
+    return list;
+}
+
+nlohmann::json devices_json(const ImportPreview& preview) {
+    auto list = nlohmann::json::array();
+    for (const PhotosOfDevice& device : preview.devices) {
+        list.push_back({{"device", device_name(device.device)}, {"photos", device.photos}});
+    }
+    return list;
+}
+
+}  // namespace
+
+nlohmann::json paths_json(const std::vector<Path>& paths) {
+    auto list = nlohmann::json::array();
+    for (const Path& path : paths) list.push_back(path.string());
+    return list;
+}
+
+nlohmann::json refused_json(const std::vector<RefusedFile>& refused) {
+    auto list = nlohmann::json::array();
+    for (const RefusedFile& file : refused) {
+        list.push_back({{"file", file.file.string()}, {"reason", file.reason}});
+    }
+    return list;
+}
+
+std::vector<std::string> refused_lines(const std::vector<RefusedFile>& refused) {
+    if (refused.empty()) return {};
+    std::vector<std::string> lines{count_text(refused.size(), "file") + " cannot be taken:"};
+    for (const RefusedFile& file : refused) {
+        lines.push_back("  " + file.file.string() + ": " + file.reason);
+    }
+    return lines;
+}
+
+Reply preview_reply(Library& library, const ImportPreview& preview) {
+    Reply reply{lines_of(preview, Names(library)),
+                {{"would_import", preview.fresh},
+                 {"bytes", preview.bytes},
+                 {"first", moment_json(preview.first)},
+                 {"last", moment_json(preview.last)},
+                 {"devices", devices_json(preview)},
+                 {"sittings", sittings_json(preview)},
+                 {"in_no_sitting", preview.in_no_sitting},
+                 {"in_several", preview.in_several},
+                 {"undated", preview.undated},
+                 {"already_here", preview.already_here.size()},
+                 {"already_here_files", paths_json(preview.already_here)},
+                 {"left_alone", preview.left_alone.size()},
+                 {"left_alone_files", paths_json(preview.left_alone)},
+                 {"refused", refused_json(preview.refused)},
+                 {"stopped", preview.stopped}}};
+    if (preview.stopped || !preview.refused.empty()) reply.outcome = Outcome::needs_attention;
+    return reply;
+}
+
+}  // namespace quarterturn

@@ -121,12 +121,19 @@ std::optional<Angle> ring_quarter_at(const QRectF& box, const QPointF& point) {
     return from_centre.y() < 0 ? Angle::front : Angle::back;
 }
 
+QRectF skull(const QRectF& box) {
+    const QRectF square = square_in(box);
+    const QSizeF half(head_radius * 0.88 * square.width(), head_radius * square.width());
+    return {square.center().x() - half.width(), square.center().y() - half.height(),
+            2 * half.width(), 2 * half.height()};
+}
+
 QPainterPath head_outline(const QRectF& box) {
     const QRectF square = square_in(box);
     const double side = square.width();
     const QPointF centre = square.center();
-    QPainterPath skull;
-    skull.addEllipse(centre, head_radius * side * 0.88, head_radius * side);
+    QPainterPath head;
+    head.addEllipse(skull(box));
     QPainterPath nose;
     nose.moveTo(centre + QPointF(-0.045, -head_radius * 0.96) * side);
     nose.quadTo(centre + QPointF(0, -head_radius * 1.38) * side,
@@ -137,7 +144,7 @@ QPainterPath head_outline(const QRectF& box) {
         ears.addEllipse(centre + QPointF(away * head_radius, -0.01) * side, 0.028 * side,
                         0.055 * side);
     }
-    return skull.united(nose).united(ears);
+    return head.united(nose).united(ears);
 }
 
 void draw_ring(QPainter& painter, const QRectF& box, const std::array<Coverage, 4>& quarters,

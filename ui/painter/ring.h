@@ -35,4 +35,7 @@ std::optional<Angle> ring_quarter_at(const QRectF& box, const QPointF& point);
 // The head itself with nose and ears, drawn inside a ring that fills the same box.
 QPainterPath head_outline(const QRectF& box);
 
+// Its oval without nose and ears.
+QRectF skull(const QRectF& box);
+
 }  // namespace quarterturn

@@ -7,8 +7,8 @@
 namespace quarterturn {
 namespace {
 
-// Names in @…@ are put in below. Every control keeps a border of two pixels, so that focus changes
-// a colour and a shape without moving anything.
+// Names in @…@ are put in below. A border that grows when a control has the focus takes its pixel
+// from the padding, so that nothing moves.
 const char* const sheet = R"(
 QPushButton, QToolButton {
     background: @card@; color: @ink@; border: 2px solid @outline@; border-radius: 8px;
@@ -29,14 +29,11 @@ QPushButton[kind="quiet"], QToolButton[kind="quiet"] {
 QPushButton[kind="quiet"]:hover { border-color: @outline@; }
 QPushButton[kind="quiet"]:focus, QToolButton[kind="quiet"]:focus { border: 3px double @accent@; }
 QPushButton[kind="quiet"]:disabled { color: @quiet@; border-color: transparent; }
-QLineEdit, QPlainTextEdit, QTextEdit, QComboBox, QAbstractSpinBox {
+QPlainTextEdit, QTextEdit {
     background: @card@; color: @ink@; border: 2px solid @outline@; border-radius: 6px;
-    padding: @pad@px; min-height: @target@px;
-    selection-background-color: @accent@; selection-color: @on_accent@;
+    padding: @pad@px; selection-background-color: @accent@; selection-color: @on_accent@;
 }
-QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus, QComboBox:focus, QAbstractSpinBox:focus {
-    border-color: @accent@; background: @field_focus@;
-}
+QPlainTextEdit:focus, QTextEdit:focus { border: 3px solid @accent@; padding: @pad_less@px; }
 QComboBox QAbstractItemView, QMenu {
     background: @card@; color: @ink@; border: 1px solid @outline@; padding: 4px;
     selection-background-color: @accent@; selection-color: @on_accent@;
@@ -80,7 +77,6 @@ QString style_sheet(const QPalette& palette) {
         {QStringLiteral("accent"), accent_colour(palette).name()},
         {QStringLiteral("on_accent"), on_accent_colour(palette).name()},
         {QStringLiteral("wash"), wash_colour(palette).name()},
-        {QStringLiteral("field_focus"), card_colour(palette).name()},
         {QStringLiteral("pad"), pixels(space(1))},
         {QStringLiteral("pad_less"), pixels(space(1) - 1)},
         {QStringLiteral("wide_pad"), pixels(space(4))},

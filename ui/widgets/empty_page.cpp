@@ -13,7 +13,7 @@ EmptyPage::EmptyPage(const QString& sentence, const QString& button_text, QWidge
     ring->setToolTip({});
     QLabel* text = make_heading(sentence);
     text->setAlignment(Qt::AlignHCenter);
-    text->setFixedWidth(space(130));
+    text->setFixedSize(space(130), text->heightForWidth(space(130)));
     QPushButton* button = make_next_button(button_text);
     connect(button, &QPushButton::clicked, this, &EmptyPage::started);
 

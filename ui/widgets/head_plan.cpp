@@ -5,6 +5,7 @@
 
 #include "ui/painter/ring.h"
 #include "ui/theme/theme.h"
+#include "ui/widgets/hair.h"
 #include "ui/widgets/words.h"
 
 namespace quarterturn {
@@ -15,9 +16,9 @@ constexpr std::array tab_order{
     Angle::front, Angle::right_three_quarter, Angle::right, Angle::detail, Angle::back,
     Angle::left,  Angle::left_three_quarter,  Angle::crown};
 
-constexpr double place_height = 0.31;  // share of the plan's height
+constexpr double place_height = 0.29;  // share of the plan's height
 constexpr double place_shape = 0.82;   // width by height: upright photos with a caption
-constexpr double ring_side = 0.36;
+constexpr double ring_side = 0.39;
 constexpr double widest_plan = 1.7;  // width by height; more width stays empty at the sides
 constexpr double crown_side = 0.33;  // of the ring
 
@@ -66,7 +67,7 @@ QRect place_box(const QRectF& widget, Angle angle) {
         return box.toRect();
     }
     const QRectF area = plan_area(widget);
-    const double height = std::min(place_height * area.height(), area.width() * 0.29 / place_shape);
+    const double height = std::min(place_height * area.height(), area.width() * 0.25 / place_shape);
     const QSizeF size(height * place_shape, height);
     const QPointF away = direction_of(angle);
     const QPointF middle(area.center().x() + away.x() * (area.width() - size.width()) / 2,
@@ -105,6 +106,8 @@ void HeadPlan::show_place(Angle angle, const PlanPlaceState& state) {
 
 void HeadPlan::paintEvent(QPaintEvent*) {
     QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.strokePath(hair_strands(ring_box(rect())), QPen(hairline_colour(palette()), 1.5));
     draw_ring(painter, ring_box(rect()), quarters_,
               {outline_colour(palette()), accent_colour(palette())});
 }

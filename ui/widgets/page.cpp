@@ -9,7 +9,7 @@ constexpr int widest_steps = 270;  // about 1080 px at normal text size
 
 }  // namespace
 
-Page make_scrolling_page() {
+ScrollingPage make_scrolling_page() {
     auto* scroll = new QScrollArea;
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);

@@ -7,10 +7,10 @@ namespace quarterturn {
 
 // A page that scrolls down when it is long. Its column is no wider than one reads easily and stands
 // in the middle of a wide window.
-struct Page {
+struct ScrollingPage {
     QScrollArea* scroll;
     QVBoxLayout* column;
 };
-Page make_scrolling_page();
+ScrollingPage make_scrolling_page();
 
 }  // namespace quarterturn

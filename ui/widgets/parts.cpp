@@ -1,5 +1,6 @@
 #include "ui/widgets/parts.h"
 
+#include <QGuiApplication>
 #include <QVariant>
 
 #include "ui/theme/theme.h"
@@ -15,6 +16,9 @@ QLabel* make_label(const QString& text, TextRole role) {
     label->setTextFormat(Qt::PlainText);
     label->setWordWrap(true);
     label->setMinimumWidth(1);
+    // By the layout, not by the text: a name in another script starts where the others start.
+    const auto start = QGuiApplication::isRightToLeft() ? Qt::AlignRight : Qt::AlignLeft;
+    label->setAlignment(start | Qt::AlignAbsolute | Qt::AlignVCenter);
     return label;
 }
 
@@ -44,7 +48,7 @@ QLabel* make_quiet(const QString& text) {
 
 QPushButton* make_button(const QString& text) {
     auto* button = new QPushButton(text);
-    button->setAutoDefault(false);
+    button->setAutoDefault(true);  // Return presses it
     button->setCursor(Qt::PointingHandCursor);
     return button;
 }

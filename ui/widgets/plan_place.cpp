@@ -61,7 +61,7 @@ void PlanPlace::draw_empty(QPainter& painter) const {
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setPen(
         QPen(outline_colour(palette()), wanted ? 2 : 1, wanted ? Qt::SolidLine : Qt::DashLine));
-    painter.setBrush(underMouse() ? wash_colour(palette()) : card_colour(palette()));
+    painter.setBrush(underMouse() ? wash_colour(palette()) : Qt::transparent);
     painter.drawRoundedRect(QRectF(rect()).adjusted(1, 1, -1, -1), 8, 8);
     painter.setPen(ink_colour(palette()));
     painter.setFont(font());

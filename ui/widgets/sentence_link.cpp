@@ -28,12 +28,9 @@ void draw_arrow(QPainter& painter, const QRectF& area, const QColor& colour, boo
 
 }  // namespace
 
-SentenceLink::SentenceLink(const QString& sentence, QWidget* parent) : QAbstractButton(parent) {
-    setText(sentence);
+SentenceLink::SentenceLink(const QString& sentence, QWidget* parent)
+    : TextButton(sentence, parent) {
     setAccessibleName(sentence);
-    setCursor(Qt::PointingHandCursor);
-    setFocusPolicy(Qt::StrongFocus);
-    setAttribute(Qt::WA_Hover);
     QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Minimum);
     policy.setHeightForWidth(true);
     setSizePolicy(policy);

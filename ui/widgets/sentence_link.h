@@ -1,12 +1,12 @@
 #pragma once
 
-#include <QAbstractButton>
+#include "ui/widgets/text_button.h"
 
 namespace quarterturn {
 
 // A sentence that goes somewhere when it is clicked: "Evening look: no sharp photo of the back."
 // It wraps, is underlined, and has a small arrow before it.
-class SentenceLink : public QAbstractButton {
+class SentenceLink : public TextButton {
     Q_OBJECT
   public:
     explicit SentenceLink(const QString& sentence, QWidget* parent = nullptr);

@@ -2,7 +2,9 @@
 
 #include <QCoreApplication>
 #include <QDate>
+#include <QGuiApplication>
 #include <QLocale>
+#include <QRegularExpression>
 #include <QTime>
 
 namespace quarterturn {
@@ -76,7 +78,12 @@ QString clock_shown(LocalTime time) {
     const auto milliseconds =
         std::chrono::duration_cast<std::chrono::milliseconds>(since_midnight).count();
     return QLocale().toString(QTime::fromMSecsSinceStartOfDay(static_cast<int>(milliseconds)),
-                              QLocale::ShortFormat);
+                              clock_format());
+}
+
+QString clock_format() {
+    static const QRegularExpression seconds(QStringLiteral("[^hHmaAp]s+"));
+    return QLocale().timeFormat(QLocale::ShortFormat).remove(seconds);
 }
 
 QString coverage_sentence(const std::array<Coverage, 4>& quarters) {
@@ -87,6 +94,13 @@ QString coverage_sentence(const std::array<Coverage, 4>& quarters) {
                      .arg(shown(quarter_angles[i]), shown(quarters[i]));
     }
     return parts.join(QStringLiteral(", "));
+}
+
+QString isolated(const QString& name) {
+    constexpr QChar first_strong_isolate(0x2068);
+    constexpr QChar pop_isolate(0x2069);
+    if (name.isRightToLeft() == QGuiApplication::isRightToLeft()) return name;
+    return first_strong_isolate + name + pop_isolate;
 }
 
 QDate to_qdate(Date date) {

@@ -23,6 +23,10 @@ QString shown(Flaw flaw);
 QString shown(Date date);             // "Saturday, 7 November 2026", in the user's own language
 QString short_shown(Date date);       // "7 Nov"
 QString clock_shown(LocalTime time);  // "10:12", as the user's language writes it
+QString clock_format();               // for Qt, without seconds
+
+// A name at the head of a sentence that runs the other way, so that it does not turn the sentence.
+QString isolated(const QString& name);
 
 // "left covered, front missing, right covered, back weak": verdicts in the order of quarter_angles.
 QString coverage_sentence(const std::array<Coverage, 4>& quarters);

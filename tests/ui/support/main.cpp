@@ -9,6 +9,7 @@
 #include <QTemporaryDir>
 
 #include "ui/theme/theme.h"
+#include "ui/widgets/plain_english.h"
 
 int main(int argc, char** argv) {
     testing::InitGoogleTest(&argc, argv);
@@ -20,6 +21,8 @@ int main(int argc, char** argv) {
     QApplication application(argc, argv);
     QApplication::setOrganizationName(QStringLiteral("quarterturn-tests"));
     QApplication::setApplicationName(QStringLiteral("quarterturn-tests"));
+    quarterturn::PlainEnglish english;
+    QApplication::installTranslator(&english);
     quarterturn::apply_theme(application, {});
     return RUN_ALL_TESTS();
 }

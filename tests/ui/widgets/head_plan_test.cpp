@@ -48,7 +48,7 @@ TEST_F(HeadPlanTest, AClickOnAQuarterOfTheRingChoosesItsAngle) {
     plan.show();
     QSignalSpy chosen(&plan, &HeadPlan::chosen);
     const QPoint centre = plan.rect().center();
-    const int ring = static_cast<int>(plan.height() * 0.36 * 0.41);
+    const int ring = static_cast<int>(plan.height() * 0.39 * 0.41);
     const std::array<std::pair<QPoint, Angle>, 4> clicks{{{{0, -ring}, Angle::front},
                                                           {{0, ring}, Angle::back},
                                                           {{-ring, 0}, Angle::left},

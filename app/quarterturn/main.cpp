@@ -1,0 +1,79 @@
+// The window: opens the library that was open last, or the page that helps to start one.
+
+#include <QApplication>
+#include <QCommandLineParser>
+#include <QIcon>
+
+#include "app/quarterturn/screens.h"
+#include "indexer/disk/clock.h"
+#include "indexer/image/decode.h"
+#include "indexer/intake/photo_decoder.h"
+#include "ui/first_run/welcome_page.h"
+#include "ui/shell/main_window.h"
+#include "ui/shell/session.h"
+#include "ui/theme/theme.h"
+#include "ui/widgets/plain_english.h"
+
+namespace quarterturn {
+namespace {
+
+struct Wishes {
+    QString library;
+    bool demo = false;
+};
+
+Wishes read_wishes(const QApplication& application) {
+    QCommandLineParser parser;
+    parser.setApplicationDescription(
+        QApplication::tr("Keeps a bridal hair trial so that it can be made again."));
+    parser.addHelpOption();
+    parser.addVersionOption();
+    const QCommandLineOption library(QStringLiteral("library"),
+                                     QApplication::tr("Open the library in this folder."),
+                                     QApplication::tr("folder"));
+    const QCommandLineOption demo(QStringLiteral("demo"), QApplication::tr("Open the demo."));
+    parser.addOptions({library, demo});
+    parser.process(application);
+    return {parser.value(library), parser.isSet(demo)};
+}
+
+void open_first(Session& session, MainWindow& window, const Wishes& wishes) {
+    if (wishes.demo) {
+        if (auto* welcome = window.findChild<WelcomePage*>()) welcome->try_demo();
+        return;
+    }
+    const Path folder =
+        wishes.library.isEmpty() ? Session::last_library() : Path(wishes.library.toStdString());
+    if (folder.empty()) return;
+    const QString problem = session.open(folder);
+    if (!problem.isEmpty()) session.say(problem);
+}
+
+int run(QApplication& application) {
+    const Wishes wishes = read_wishes(application);
+    apply_theme(application, remembered_theme());
+    const auto pictures = make_local_decoder();
+    PhotoDecoder decoder(*pictures);
+    Session session(real_file_system(), decoder, local_now);
+    MainWindow window(session, all_screens(),
+                      [](Session& s) -> QWidget* { return new WelcomePage(s); });
+    open_first(session, window, wishes);
+    window.show();
+    return QApplication::exec();
+}
+
+}  // namespace
+}  // namespace quarterturn
+
+int main(int argc, char** argv) {
+    QApplication application(argc, argv);
+    QApplication::setOrganizationName(QStringLiteral("quarterturn"));
+    QApplication::setApplicationName(QStringLiteral("quarterturn"));
+    QApplication::setApplicationDisplayName(QStringLiteral("Quarterturn"));
+    QApplication::setApplicationVersion(QStringLiteral(QUARTERTURN_VERSION));
+    QApplication::setDesktopFileName(QStringLiteral("quarterturn"));
+    QApplication::setWindowIcon(QIcon(QStringLiteral(":/quarterturn.svg")));
+    quarterturn::PlainEnglish english;
+    QApplication::installTranslator(&english);
+    return quarterturn::run(application);
+}

@@ -1,0 +1,24 @@
+#include "app/quarterturn/screens.h"
+
+#include <QCoreApplication>
+
+#include "ui/coming_up/coming_up_screen.h"
+
+namespace quarterturn {
+namespace {
+
+template <class OneScreen>
+ScreenEntry entry(Moment moment, const char* title) {
+    return {moment, QCoreApplication::translate("moments", title),
+            [](Session& session) -> Screen* { return new OneScreen(session); }};
+}
+
+}  // namespace
+
+std::vector<ScreenEntry> all_screens() {
+    return {
+        entry<ComingUpScreen>(Moment::coming_up, QT_TRANSLATE_NOOP("moments", "What's coming up")),
+    };
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,228 @@
+#include "ui/coming_up/coming_up_screen.h"
+
+#include <QComboBox>
+#include <QDateEdit>
+#include <QLineEdit>
+#include <QPlainTextEdit>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QTest>
+
+#include "tests/ui/shell/fixture.h"
+#include "tests/ui/support/screen_checks.h"
+#include "ui/coming_up/occasion_card.h"
+#include "ui/coming_up/past_list.h"
+#include "ui/widgets/notice.h"
+#include "ui/widgets/sentence_link.h"
+#include "ui/widgets/words.h"
+
+namespace quarterturn {
+namespace {
+
+class ComingUpScreenTest : public testing::Test {
+  protected:
+    ComingUpScreenTest() {
+        screen.resize(1280, 800);
+        screen.refresh();
+        show_active(screen);
+    }
+
+    template <class Widget>
+    Widget* called(const QString& name) {
+        for (Widget* widget : screen.findChildren<Widget*>()) {
+            if (widget->isVisible() && widget->accessibleName() == name) return widget;
+        }
+        return nullptr;
+    }
+    QPushButton* button(const QString& text) {
+        for (auto* found : screen.findChildren<QPushButton*>()) {
+            if (found->isVisible() && found->text() == text) return found;
+        }
+        return nullptr;
+    }
+    void press(const QString& text) {
+        ASSERT_NE(button(text), nullptr) << text.toStdString();
+        QTest::mouseClick(button(text), Qt::LeftButton);
+        show_active(screen);
+    }
+    QList<OccasionCard*> cards() { return screen.findChildren<OccasionCard*>(); }
+    Library& library() { return open.session.library(); }
+
+    OpenSession open;
+    ComingUpScreen screen{open.session};
+};
+
+TEST_F(ComingUpScreenTest, ShowsTodaysTrialFirstThenTheWedding) {
+    ASSERT_EQ(cards().size(), 2);
+    EXPECT_EQ(cards()[0]->accessibleName(), QStringLiteral("Trial, Mira Okonjo-Lindqvist"));
+    EXPECT_EQ(cards()[1]->accessibleName(), QStringLiteral("Wedding of Okonjo-Lindqvist and Vale"));
+}
+
+TEST_F(ComingUpScreenTest, AClickOnWhatIsLackingGoesThere) {
+    QSignalSpy asked(&open.session, &Session::asked_for);
+    auto* link = called<SentenceLink>(QStringLiteral("No photos yet."));
+    ASSERT_NE(link, nullptr);
+    QTest::mouseClick(link, Qt::LeftButton);
+    ASSERT_EQ(asked.size(), 1);
+    const auto place = asked.front().front().value<Place>();
+    EXPECT_EQ(place.moment, Moment::bringing_in);
+    EXPECT_EQ(place.look, open.example.look);
+    EXPECT_EQ(place.sitting, open.example.trial);
+}
+
+TEST_F(ComingUpScreenTest, TheNextThingToDoIsAButton) {
+    QSignalSpy asked(&open.session, &Session::asked_for);
+    press(QStringLiteral("Bring photos in"));
+    ASSERT_EQ(asked.size(), 1);
+    EXPECT_EQ(asked.front().front().value<Place>().moment, Moment::bringing_in);
+}
+
+TEST_F(ComingUpScreenTest, AddsAWeddingWithANewBrideAndTakesItBack) {
+    press(QStringLiteral("Add a wedding"));
+    QTest::keyClicks(called<QLineEdit>(QStringLiteral("Wedding of")), "Adeyemi and Sato");
+    called<QDateEdit>(QStringLiteral("Day"))->setDate(QDate(2026, 11, 9));
+    QTest::keyClicks(called<QLineEdit>(QStringLiteral("Ready by")), "9.30");
+    called<QComboBox>(QStringLiteral("Name"))->setCurrentText(QStringLiteral("Ngozi Adeyemi"));
+    press(QStringLiteral("Save"));
+
+    const auto weddings = library().weddings().named("Adeyemi and Sato");
+    ASSERT_EQ(weddings.size(), 1u);
+    EXPECT_EQ(weddings[0].ready_by, "09:30");
+    EXPECT_EQ(iso_text(weddings[0].date), "2026-11-09");
+    ASSERT_EQ(weddings[0].party.size(), 1u);
+    EXPECT_EQ(library().clients().find(weddings[0].party[0].client)->name, "Ngozi Adeyemi");
+    EXPECT_EQ(cards().size(), 3);
+
+    open.session.undo();
+    EXPECT_TRUE(library().weddings().named("Adeyemi and Sato").empty());
+    EXPECT_TRUE(library().clients().named("Ngozi Adeyemi").empty());
+    open.session.redo();
+    EXPECT_EQ(library().weddings().named("Adeyemi and Sato"), weddings);
+}
+
+TEST_F(ComingUpScreenTest, SaysBesideTheFieldsWhatIsWrongAndKeepsWhatWasTyped) {
+    press(QStringLiteral("Add a wedding"));
+    QTest::keyClicks(called<QLineEdit>(QStringLiteral("Wedding of")), "Adeyemi and Sato");
+    QTest::keyClicks(called<QLineEdit>(QStringLiteral("Ready by")), "noonish");
+    press(QStringLiteral("Save"));
+    auto* notice = screen.findChild<Notice*>();
+    ASSERT_NE(notice, nullptr);
+    EXPECT_TRUE(notice->isVisible());
+    EXPECT_TRUE(notice->said().contains(QStringLiteral("noonish")));
+    EXPECT_EQ(called<QLineEdit>(QStringLiteral("Wedding of"))->text(),
+              QStringLiteral("Adeyemi and Sato"));
+    EXPECT_EQ(library().weddings().all().size(), 1u);
+}
+
+TEST_F(ComingUpScreenTest, ChangesAWeddingInItsCard) {
+    press(QStringLiteral("Change the wedding"));
+    auto* venue = called<QLineEdit>(QStringLiteral("Venue"));
+    ASSERT_NE(venue, nullptr);
+    EXPECT_EQ(venue->text(), QStringLiteral("The Old Granary"));
+    venue->setText(QStringLiteral("The Boat House"));
+    press(QStringLiteral("Save"));
+    EXPECT_EQ(library().weddings().find(open.example.wedding)->venue, "The Boat House");
+    EXPECT_EQ(library().weddings().find(open.example.wedding)->party.size(), 1u);
+}
+
+TEST_F(ComingUpScreenTest, EscapeLeavesEverythingAsItWas) {
+    press(QStringLiteral("Change the wedding"));
+    called<QLineEdit>(QStringLiteral("Venue"))->setText(QStringLiteral("nowhere"));
+    QTest::keyClick(called<QLineEdit>(QStringLiteral("Venue")), Qt::Key_Escape);
+    show_active(screen);
+    EXPECT_EQ(library().weddings().find(open.example.wedding)->venue, "The Old Granary");
+    EXPECT_NE(button(QStringLiteral("Change the wedding")), nullptr);
+}
+
+TEST_F(ComingUpScreenTest, PlansASecondTrialForTheSameWeddingAndLooks) {
+    press(QStringLiteral("Plan a second trial"));
+    called<QDateEdit>(QStringLiteral("Day"))->setDate(QDate(2026, 11, 12));
+    press(QStringLiteral("Save"));
+    const auto sittings = library().sittings().of_client(open.example.mira);
+    ASSERT_EQ(sittings.size(), 2u);
+    EXPECT_EQ(sittings[1].kind, SittingKind::trial);
+    EXPECT_EQ(sittings[1].wedding, open.example.wedding);
+    EXPECT_EQ(iso_text(date_of(sittings[1].starts)), "2026-11-12");
+    EXPECT_EQ(library().looks().find(open.example.look)->sittings,
+              (std::vector{open.example.trial, sittings[1].id}));
+    open.session.undo();
+    EXPECT_EQ(library().sittings().of_client(open.example.mira).size(), 1u);
+    EXPECT_EQ(library().looks().find(open.example.look)->sittings, std::vector{open.example.trial});
+}
+
+TEST_F(ComingUpScreenTest, AddsALookForAClientOfTheParty) {
+    QTest::mouseClick(called<QPushButton>(QStringLiteral("Add a look for Mira Okonjo-Lindqvist")),
+                      Qt::LeftButton);
+    show_active(screen);
+    QTest::keyClicks(called<QLineEdit>(QStringLiteral("Look")), "let down");
+    called<QComboBox>(QStringLiteral("Worn"))->setCurrentText(QStringLiteral("evening"));
+    press(QStringLiteral("Save"));
+    const auto looks = library().looks().named("let down");
+    ASSERT_EQ(looks.size(), 1u);
+    EXPECT_EQ(looks[0].worn, Worn::evening);
+    EXPECT_EQ(looks[0].client, open.example.mira);
+    EXPECT_EQ(looks[0].wedding, open.example.wedding);
+}
+
+TEST_F(ComingUpScreenTest, WhatIsPastIsFoundByName) {
+    Sitting old;
+    old.client = library().clients().add(client_called("Ama Quaye"));
+    old.starts = at("2025-03-02T10:00");
+    old.ends = at("2025-03-02T12:00");
+    library().sittings().add(old);
+    screen.refresh();
+    show_active(screen);
+    EXPECT_EQ(cards().size(), 2);
+    EXPECT_NE(called<QPushButton>(QStringLiteral("March 2025: 1 sitting")), nullptr);
+    auto* search = called<QLineEdit>(QStringLiteral("Search what is past by name"));
+    QTest::keyClicks(search, "quay");
+    show_active(screen);
+    ASSERT_EQ(cards().size(), 3);
+    QTest::keyClicks(search, "zz");
+    show_active(screen);
+    EXPECT_EQ(cards().size(), 2);
+}
+
+TEST_F(ComingUpScreenTest, TabGoesThroughAFormInReadingOrder) {
+    press(QStringLiteral("Change the wedding"));
+    press(QStringLiteral("Add someone to the party"));
+    ASSERT_EQ(QApplication::focusWidget()->accessibleName(), QStringLiteral("Name"));
+    QStringList stops;
+    for (int i = 0; i < 5; ++i) {
+        QTest::keyClick(screen.windowHandle(), Qt::Key_Tab);
+        const auto* stop = qobject_cast<QPushButton*>(QApplication::focusWidget());
+        stops << (stop ? stop->text() : QApplication::focusWidget()->accessibleName());
+    }
+    EXPECT_EQ(stops, (QStringList{"Role in the party", "Remove", "Add someone to the party", "Save",
+                                  "Leave as it was"}));
+}
+
+TEST_F(ComingUpScreenTest, HasNoScreenProblems) {
+    EXPECT_EQ(problems_at_all_sizes(screen), QStringList());
+    press(QStringLiteral("Change the wedding"));
+    EXPECT_EQ(problems_at_all_sizes(screen), QStringList());
+}
+
+TEST_F(ComingUpScreenTest, LongNamesInOtherScriptsFit) {
+    Wedding wedding = *library().weddings().find(open.example.wedding);
+    wedding.name =
+        "Αλεξάνδρα Παπαδοπούλου-Κωνσταντινοπούλου and عائشة بنت عبد الرحمن and 長谷川 小百合";
+    wedding.venue = std::string(120, 'W');
+    library().weddings().change(wedding);
+    screen.refresh();
+    EXPECT_EQ(problems_at_all_sizes(screen), QStringList());
+}
+
+TEST(ComingUpScreenWithNothing, TeachesWhatBelongsHere) {
+    const TemporaryFolder folder;
+    NoDecoder decoder;
+    Session session(real_file_system(), decoder, [] { return at("2026-11-07T08:00:00"); });
+    ASSERT_EQ(session.create(folder / "library"), QString());
+    ComingUpScreen screen(session);
+    screen.refresh();
+    EXPECT_EQ(problems_at_all_sizes(screen), QStringList());
+    EXPECT_EQ(screen.findChildren<OccasionCard*>().size(), 0);
+}
+
+}  // namespace
+}  // namespace quarterturn

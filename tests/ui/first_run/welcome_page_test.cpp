@@ -1,0 +1,61 @@
+#include "ui/first_run/welcome_page.h"
+
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QTest>
+
+#include "tests/ui/shell/fixture.h"
+#include "tests/ui/support/screen_checks.h"
+#include "ui/widgets/notice.h"
+
+namespace quarterturn {
+namespace {
+
+class WelcomePageTest : public testing::Test {
+  protected:
+    WelcomePageTest() {
+        page.resize(1280, 800);
+        show_active(page);
+    }
+    void press(const QString& text) {
+        for (auto* button : page.findChildren<QPushButton*>()) {
+            if (button->text() == text) QTest::mouseClick(button, Qt::LeftButton);
+        }
+    }
+    QLineEdit* folder_field() { return page.findChild<QLineEdit*>(); }
+
+    TemporaryFolder folder;
+    NoDecoder decoder;
+    Session session{real_file_system(), decoder, [] { return at("2026-11-07T08:00:00"); }};
+    WelcomePage page{session};
+};
+
+TEST_F(WelcomePageTest, StartsANewLibraryInTheFolderNamed) {
+    folder_field()->setText(QString::fromStdString((folder / "mine").native()));
+    press(QStringLiteral("Start here"));
+    EXPECT_TRUE(session.is_open());
+    EXPECT_TRUE(std::filesystem::exists(folder / "mine" / "records.sqlite"));
+}
+
+TEST_F(WelcomePageTest, ProposesAFolderAmongHerPictures) {
+    EXPECT_EQ(Path(folder_field()->text().toStdString()), WelcomePage::proposed_folder());
+    EXPECT_EQ(WelcomePage::proposed_folder().filename(), "Quarterturn");
+}
+
+TEST_F(WelcomePageTest, SaysWhyAFolderCannotBeUsed) {
+    std::filesystem::create_directories(folder / "full" / "something");
+    folder_field()->setText(QString::fromStdString((folder / "full").native()));
+    press(QStringLiteral("Start here"));
+    EXPECT_FALSE(session.is_open());
+    auto* notice = page.findChild<Notice*>();
+    EXPECT_TRUE(notice->isVisible());
+    EXPECT_FALSE(notice->said().isEmpty());
+}
+
+TEST_F(WelcomePageTest, HasNoScreenProblems) {
+    EXPECT_EQ(problems_at_all_sizes(page), QStringList());
+}
+
+}  // namespace
+}  // namespace quarterturn

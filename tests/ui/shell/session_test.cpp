@@ -1,0 +1,147 @@
+#include "ui/shell/session.h"
+
+#include <QSignalSpy>
+#include <QTest>
+
+#include "indexer/intake/tagging.h"
+#include "tests/ui/shell/fixture.h"
+
+namespace quarterturn {
+namespace {
+
+class SessionTest : public testing::Test {
+  protected:
+    Library& library() { return open.session.library(); }
+    QString last_said() { return said.isEmpty() ? QString() : said.back().front().toString(); }
+
+    Edit rename(const std::string& name) {
+        const Client before = *library().clients().find(open.example.mira);
+        Client after = before;
+        after.name = name;
+        return {"renamed her", [after](Library& l) { l.clients().change(after); },
+                [before](Library& l) { l.clients().change(before); }};
+    }
+    std::string her_name() { return library().clients().find(open.example.mira)->name; }
+
+    OpenSession open;
+    QSignalSpy changed{&open.session, &Session::records_changed};
+    QSignalSpy said{&open.session, &Session::said};
+};
+
+TEST_F(SessionTest, OpensALibraryAndRemembersIt) {
+    EXPECT_EQ(open.problem, QString());
+    EXPECT_EQ(Session::last_library(), open.example.folder / "library");
+}
+
+TEST_F(SessionTest, SaysInASentenceWhyAFolderCannotBeOpened) {
+    const QString problem = open.session.open(open.example.folder / "nothing here");
+    EXPECT_FALSE(problem.isEmpty());
+    EXPECT_TRUE(open.session.is_open());
+    EXPECT_EQ(library().folder(), open.example.folder / "library");
+}
+
+TEST_F(SessionTest, UndoesTagsAndOtherRecordsInTheOrderTheyWereDone) {
+    const PhotoId photo = library().photos().add(example_photo("one.jpg"));
+    const auto tag_left = [photo](Library& l) {
+        TagWishes wishes;
+        wishes.angle = Angle::left;
+        tag(l, std::array{photo}, wishes);
+    };
+    EXPECT_TRUE(open.session.change_records(rename("Mira Vale")));
+    EXPECT_TRUE(open.session.change_photos(tag_left));
+    EXPECT_TRUE(open.session.change_records(rename("Mira V.")));
+
+    open.session.undo();
+    EXPECT_EQ(her_name(), "Mira Vale");
+    EXPECT_EQ(library().photos().find(photo)->tags.angle, Angle::left);
+    open.session.undo();
+    EXPECT_EQ(library().photos().find(photo)->tags.angle, std::nullopt);
+    open.session.undo();
+    EXPECT_EQ(her_name(), "Mira Okonjo-Lindqvist");
+
+    open.session.redo();
+    open.session.redo();
+    EXPECT_EQ(her_name(), "Mira Vale");
+    EXPECT_EQ(library().photos().find(photo)->tags.angle, Angle::left);
+    EXPECT_GE(changed.size(), 8);
+}
+
+TEST_F(SessionTest, SaysWhatWasUndoneAndWhenThereIsNothing) {
+    open.session.undo();
+    EXPECT_EQ(last_said(), QStringLiteral("There is nothing to undo."));
+    open.session.change_records(rename("Mira Vale"));
+    open.session.undo();
+    EXPECT_EQ(last_said(), QStringLiteral("Undone: renamed her."));
+}
+
+TEST_F(SessionTest, AnEditThatFailsIsSaidAndNotUndoable) {
+    EXPECT_FALSE(open.session.change_records(rename("")));
+    EXPECT_FALSE(last_said().isEmpty());
+    open.session.undo();
+    EXPECT_EQ(last_said(), QStringLiteral("There is nothing to undo."));
+}
+
+TEST_F(SessionTest, UndoesTagsFromBeforeTheWindowWasOpened) {
+    const PhotoId photo = library().photos().add(example_photo("one.jpg"));
+    Tags left;
+    left.angle = Angle::left;
+    library().history().apply({"tagged it", {{photo, left}}, {}});
+    open.session.undo();
+    EXPECT_EQ(library().photos().find(photo)->tags.angle, std::nullopt);
+}
+
+TEST_F(SessionTest, LongWorkRunsOnItsOwnConnectionAndAnswersHere) {
+    QThread* here = QThread::currentThread();
+    std::string found;
+    Job* job = open.session.start<std::string>(
+        [here](Library& l, Job& working) {
+            EXPECT_NE(QThread::currentThread(), here);
+            working.progress({1, 2, QStringLiteral("one.jpg"), std::nullopt});
+            return l.clients().all().front().name;
+        },
+        [&, here](std::string name) {
+            EXPECT_EQ(QThread::currentThread(), here);
+            found = std::move(name);
+        });
+    QSignalSpy progressed(job, &Job::progressed);
+    QSignalSpy ended(job, &Job::ended);
+    ASSERT_TRUE(ended.wait());
+    EXPECT_EQ(found, "Mira Okonjo-Lindqvist");
+    EXPECT_EQ(progressed.size(), 1);
+    EXPECT_GE(changed.size(), 1);
+}
+
+TEST_F(SessionTest, LongWorkThatFailsIsSaid) {
+    Job* job = open.session.start<int>(
+        [](Library&, Job&) -> int { throw StoreError("The card was pulled."); }, [](int) {});
+    QSignalSpy ended(job, &Job::ended);
+    ASSERT_TRUE(ended.wait());
+    EXPECT_EQ(last_said(), QStringLiteral("The card was pulled."));
+}
+
+TEST_F(SessionTest, LongWorkPausesGoesOnAndStops) {
+    std::atomic<int> rounds = 0;
+    Job* job = open.session.start<int>(
+        [&rounds](Library&, Job& working) {
+            while (!working.stop_token().stop_requested()) {
+                ++rounds;
+                working.progress({rounds, 0, {}, std::nullopt});
+            }
+            return rounds.load();
+        },
+        [](int) {});
+    QSignalSpy ended(job, &Job::ended);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return rounds > 3; }));
+    job->pause(true);
+    QTest::qWait(20);
+    const int paused_at = rounds;
+    QTest::qWait(20);
+    EXPECT_EQ(rounds, paused_at);
+    job->pause(false);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return rounds > paused_at; }));
+    job->stop();
+    EXPECT_TRUE(ended.wait());
+}
+
+}  // namespace
+}  // namespace quarterturn

@@ -1,0 +1,119 @@
+// quarterturn_shots: pictures of the real window, for the README and for looking at. Opens a
+// library offscreen, goes to each moment and saves what stands there as OUT/<number>-<moment>.png.
+//
+//     quarterturn_shots --library DIR --today 2026-11-07 --out DIR [--size 1280x800]
+//                       [--mood dawn] [--text largest] [--right-to-left]
+//
+// Without --library it shows the page of the first run. Set QT_SCALE_FACTOR for other scales.
+
+#include <QApplication>
+#include <QCommandLineParser>
+#include <QDir>
+#include <QElapsedTimer>
+#include <QSettings>
+#include <QTemporaryDir>
+#include <iostream>
+
+#include "app/quarterturn/screens.h"
+#include "indexer/image/decode.h"
+#include "indexer/intake/photo_decoder.h"
+#include "ui/first_run/welcome_page.h"
+#include "ui/shell/main_window.h"
+#include "ui/shell/session.h"
+#include "ui/theme/theme.h"
+#include "ui/widgets/plain_english.h"
+
+namespace quarterturn {
+namespace {
+
+constexpr int settling_ms = 1500;  // until the pictures on screen are sharp
+
+void settle() {
+    QElapsedTimer timer;
+    timer.start();
+    while (timer.elapsed() < settling_ms) QApplication::processEvents({}, 20);
+}
+
+QSize size_in(const QString& text) {
+    const QStringList sides = text.split('x');
+    return {sides.value(0).toInt(), sides.value(1).toInt()};
+}
+
+Theme theme_in(const QCommandLineParser& parser) {
+    Theme theme;
+    if (parser.value("mood") == "dawn") theme.mood = Mood::dawn;
+    if (parser.value("text") == "large") theme.text_size = TextSize::large;
+    if (parser.value("text") == "largest") theme.text_size = TextSize::largest;
+    return theme;
+}
+
+void save(MainWindow& window, const QString& file) {
+    settle();
+    const bool saved = window.grab().save(file);
+    std::cout << (saved ? "Saved " : "Could not save ") << file.toStdString() << "\n";
+}
+
+void save_all(MainWindow& window, Session& session, const QString& folder) {
+    if (!session.is_open()) {
+        save(window, folder + "/0-first-run.png");
+        return;
+    }
+    int number = 1;
+    for (const ScreenEntry& entry : all_screens()) {
+        window.go_to({.moment = entry.moment});
+        const QString name = entry.title.toLower().replace(' ', '-').remove('\'');
+        save(window, QStringLiteral("%1/%2-%3.png").arg(folder).arg(number++).arg(name));
+    }
+}
+
+int run(QApplication& application) {
+    QCommandLineParser parser;
+    parser.addHelpOption();
+    parser.addOptions({{"library", "Library to show.", "folder"},
+                       {"out", "Where the pictures go.", "folder", "."},
+                       {"size", "Of the window.", "WxH", "1280x800"},
+                       {"today", "The day it is in the pictures.", "date"},
+                       {"mood", "paper or dawn.", "mood"},
+                       {"text", "normal, large or largest.", "size"},
+                       {"right-to-left", "Mirror the layout."}});
+    parser.process(application);
+    if (parser.isSet("right-to-left")) QApplication::setLayoutDirection(Qt::RightToLeft);
+    apply_theme(application, theme_in(parser));
+
+    const auto day = parse_date(parser.value("today").toStdString());
+    const Session::Clock clock = [day] {
+        return LocalTime(std::chrono::local_days(day.value_or(Date{}))) + std::chrono::hours(8);
+    };
+    const auto pictures = make_local_decoder();
+    PhotoDecoder decoder(*pictures);
+    Session session(real_file_system(), decoder, clock);
+    MainWindow window(session, all_screens(),
+                      [](Session& s) -> QWidget* { return new WelcomePage(s); });
+    const QString library = parser.value("library");
+    const QString problem =
+        library.isEmpty() ? QString() : session.open(Path(library.toStdString()));
+    if (!problem.isEmpty()) {
+        std::cerr << problem.toStdString() << "\n";
+        return 1;
+    }
+    window.resize(size_in(parser.value("size")));
+    window.show();
+    QDir().mkpath(parser.value("out"));
+    save_all(window, session, parser.value("out"));
+    return 0;
+}
+
+}  // namespace
+}  // namespace quarterturn
+
+int main(int argc, char** argv) {
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    const QTemporaryDir settings;
+    QSettings::setDefaultFormat(QSettings::IniFormat);
+    QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, settings.path());
+    QApplication application(argc, argv);
+    QApplication::setOrganizationName(QStringLiteral("quarterturn-shots"));
+    quarterturn::PlainEnglish english;
+    QApplication::installTranslator(&english);
+    return quarterturn::run(application);
+}

@@ -1,0 +1,100 @@
+#include "ui/coming_up/coming_up_screen.h"
+
+#include <QScrollArea>
+#include <QStackedLayout>
+
+#include "indexer/looks/coming_up.h"
+#include "ui/coming_up/client_form.h"
+#include "ui/coming_up/occasion_card.h"
+#include "ui/coming_up/occasion_words.h"
+#include "ui/coming_up/past_list.h"
+#include "ui/coming_up/sitting_form.h"
+#include "ui/coming_up/wedding_form.h"
+#include "ui/shell/session.h"
+#include "ui/theme/theme.h"
+#include "ui/widgets/empty_page.h"
+#include "ui/widgets/page.h"
+#include "ui/widgets/parts.h"
+
+namespace quarterturn {
+
+ComingUpScreen::ComingUpScreen(Session& session)
+    : session_(session),
+      forms_(make_column(4)),
+      ahead_(make_column(4)),
+      past_(new PastList(session)) {
+    ScrollingPage page = make_scrolling_page();
+    page.column->addLayout(build_head());
+    page.column->addLayout(forms_);
+    empty_ =
+        new EmptyPage(tr("Weddings and trials stand here by date, with what each still lacks."),
+                      tr("Add a wedding"));
+    connect(static_cast<EmptyPage*>(empty_), &EmptyPage::started, this,
+            [this] { show_form(new WeddingForm(session_, std::nullopt)); });
+    page.column->addWidget(empty_);
+    page.column->addLayout(ahead_);
+    page.column->addWidget(past_);
+    connect(past_, &PastList::changed, this, &ComingUpScreen::refresh);
+    page.column->addStretch();
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(page.scroll);
+}
+
+QLayout* ComingUpScreen::build_head() {
+    QHBoxLayout* row = make_row(2);
+    row->addWidget(make_title(tr("What's coming up")), 1);
+    const auto add = [&](const QString& text, auto make_form) {
+        QPushButton* button = make_button(text);
+        connect(button, &QPushButton::clicked, this, [this, make_form] { show_form(make_form()); });
+        row->addWidget(button);
+    };
+    add(tr("Add a wedding"), [this] { return new WeddingForm(session_, std::nullopt); });
+    add(tr("Add a sitting"),
+        [this] { return new SittingForm(session_, further_trial({}, session_.today())); });
+    add(tr("Add a client"), [this] { return new ClientForm(session_, std::nullopt); });
+    return row;
+}
+
+QString ComingUpScreen::help() const {
+    return tr(
+        "Weddings and sittings by date, today's first. The small ring is the head from "
+        "above, front at the top: solid quarters are covered, hatched ones weak, empty ones "
+        "missing, a thin line is waived. Click a sentence to go where it is mended.");
+}
+
+bool ComingUpScreen::being_changed() const {
+    const auto cards = findChildren<OccasionCard*>();
+    return std::ranges::any_of(cards, &OccasionCard::being_changed);
+}
+
+void ComingUpScreen::refresh() {
+    // What she is typing stays; the list follows when she is done.
+    if (being_changed()) return;
+    ComingUp coming = coming_up(session_.library(), session_.today());
+    empty_layout(ahead_);
+    for (const Occasion& occasion : coming.ahead) add_card(occasion);
+    empty_->setVisible(coming.ahead.empty() && coming.past.empty() && forms_->count() == 0);
+    past_->show_past(std::move(coming.past), coming.ahead.empty());
+}
+
+void ComingUpScreen::add_card(const Occasion& occasion) {
+    auto* card = new OccasionCard(session_, occasion);
+    connect(card, &OccasionCard::form_closed, this, &ComingUpScreen::refresh);
+    ahead_->addWidget(card);
+}
+
+void ComingUpScreen::show_form(RecordForm* form) {
+    empty_layout(forms_);
+    empty_->hide();
+    Card card = make_card();
+    card.column->addWidget(form);
+    forms_->addWidget(card.frame);
+    connect(form, &RecordForm::done, this, [this] {
+        empty_layout(forms_);
+        refresh();
+    });
+    form->setFocus();
+}
+
+}  // namespace quarterturn

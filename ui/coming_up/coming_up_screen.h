@@ -1,0 +1,39 @@
+#pragma once
+
+#include "ui/shell/screen.h"
+
+class QLayout;
+class QVBoxLayout;
+
+namespace quarterturn {
+
+class PastList;
+class RecordForm;
+struct Occasion;
+
+// The first screen: weddings and sittings by date, today's first, each with what it still
+// lacks.
+class ComingUpScreen : public Screen {
+    Q_OBJECT
+  public:
+    explicit ComingUpScreen(Session& session);
+
+    QString help() const override;
+    void refresh() override;
+
+  private:
+    QLayout* build_head();
+    void show_ahead();
+    void add_card(const Occasion& occasion);
+    void show_form(RecordForm* form);
+    bool being_changed() const;
+
+    Session& session_;
+    QVBoxLayout* forms_;
+    QVBoxLayout* ahead_;
+    PastList* past_;
+    QWidget* empty_;
+    QWidget* list_;
+};
+
+}  // namespace quarterturn

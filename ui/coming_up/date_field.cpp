@@ -1,0 +1,36 @@
+#include "ui/coming_up/date_field.h"
+
+#include <QCalendarWidget>
+#include <QLocale>
+
+#include "ui/widgets/words.h"
+
+namespace quarterturn {
+
+QDateEdit* make_date_field(Date date) {
+    auto* field = new QDateEdit(to_qdate(date));
+    field->setCalendarPopup(true);
+    field->setDisplayFormat(QLocale().dateFormat(QLocale::LongFormat));
+    field->calendarWidget()->setVerticalHeaderFormat(QCalendarWidget::NoVerticalHeader);
+    field->calendarWidget()->setGridVisible(false);
+    return field;
+}
+
+Date date_in(const QDateEdit& field) {
+    return from_qdate(field.date());
+}
+
+QTimeEdit* make_time_field(LocalTime time) {
+    const auto since_midnight = time - std::chrono::floor<std::chrono::days>(time);
+    const auto seconds = std::chrono::duration_cast<std::chrono::seconds>(since_midnight).count();
+    auto* field = new QTimeEdit(QTime::fromMSecsSinceStartOfDay(static_cast<int>(seconds) * 1000));
+    field->setDisplayFormat(clock_format());
+    return field;
+}
+
+LocalTime time_on(Date date, const QTimeEdit& field) {
+    return LocalTime(std::chrono::local_days(date)) +
+           std::chrono::milliseconds(field.time().msecsSinceStartOfDay());
+}
+
+}  // namespace quarterturn

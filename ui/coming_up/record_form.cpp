@@ -1,0 +1,71 @@
+#include "ui/coming_up/record_form.h"
+
+#include <QFormLayout>
+#include <QKeyEvent>
+
+#include "ui/shell/session.h"
+#include "ui/theme/theme.h"
+#include "ui/widgets/notice.h"
+#include "ui/widgets/parts.h"
+
+namespace quarterturn {
+
+RecordForm::RecordForm(Session& session, const QString& title, QWidget* parent)
+    : QWidget(parent),
+      session_(session),
+      fields_(new QFormLayout),
+      below_(make_column()),
+      notice_(new Notice) {
+    fields_->setHorizontalSpacing(space(4));
+    fields_->setVerticalSpacing(space(2));
+    fields_->setLabelAlignment(Qt::AlignLeading);
+    fields_->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(space(3));
+    column->addWidget(make_heading(title));
+    column->addLayout(fields_);
+    column->addLayout(below_);
+    column->addWidget(notice_);
+
+    QPushButton* save = make_next_button(tr("Save"));
+    QPushButton* leave = make_button(tr("Leave as it was"));
+    connect(save, &QPushButton::clicked, this, &RecordForm::save);
+    connect(leave, &QPushButton::clicked, this, &RecordForm::done);
+    QHBoxLayout* buttons = make_row();
+    buttons->addWidget(save);
+    buttons->addWidget(leave);
+    buttons->addStretch();
+    column->addLayout(buttons);
+}
+
+void RecordForm::add_field(const QString& label, QWidget* field) {
+    field->setAccessibleName(label);
+    fields_->addRow(label, field);
+}
+
+void RecordForm::add_below(QWidget* widget) {
+    below_->addWidget(widget);
+}
+
+void RecordForm::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Escape) {
+        emit done();
+    } else if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+        save();
+    } else {
+        QWidget::keyPressEvent(event);
+    }
+}
+
+void RecordForm::save() {
+    try {
+        session_.change_records_or_throw(edit());
+    } catch (const std::exception& problem) {
+        notice_->say(QString::fromUtf8(problem.what()));
+        return;
+    }
+    emit done();
+}
+
+}  // namespace quarterturn

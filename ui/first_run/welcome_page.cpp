@@ -1,0 +1,174 @@
+#include "ui/first_run/welcome_page.h"
+
+#include <QFileDialog>
+#include <QLineEdit>
+#include <QStandardPaths>
+
+#include "ui/first_run/demo.h"
+#include "ui/shell/session.h"
+#include "ui/theme/theme.h"
+#include "ui/widgets/coverage_ring.h"
+#include "ui/widgets/notice.h"
+#include "ui/widgets/page.h"
+#include "ui/widgets/parts.h"
+#include "ui/widgets/progress_panel.h"
+
+namespace quarterturn {
+namespace {
+
+Path to_path(const QString& text) {
+    return text.toStdString();
+}
+
+}  // namespace
+
+WelcomePage::WelcomePage(Session& session, QWidget* parent)
+    : QWidget(parent),
+      session_(session),
+      folder_(new QLineEdit(QString::fromStdString(proposed_folder().native()))),
+      notice_(new Notice),
+      choices_(new QWidget) {
+    ScrollingPage page = make_scrolling_page();
+    column_ = page.column;
+    auto* ring = new CoverageRing(space(28));
+    ring->show_quarters(
+        {Coverage::covered, Coverage::covered, Coverage::missing, Coverage::covered});
+    QHBoxLayout* head = make_row(6);
+    head->addWidget(ring);
+    QVBoxLayout* words = make_column(1);
+    words->addStretch();
+    words->addWidget(make_title(tr("Quarterturn")));
+    words->addWidget(
+        make_text(tr("Keeps a bridal hair trial so that it can be made again: photos "
+                     "from every side, the recipe beside them.")));
+    words->addStretch();
+    head->addLayout(words, 1);
+    column_->addLayout(head);
+    column_->addWidget(notice_);
+    auto* choices = new QVBoxLayout(choices_);
+    choices->setContentsMargins(0, 0, 0, 0);
+    choices->setSpacing(space(4));
+    for (QWidget* part : {build_new(), build_open(), build_demo()}) choices->addWidget(part);
+    column_->addWidget(choices_);
+    column_->addStretch();
+    auto* whole = new QVBoxLayout(this);
+    whole->setContentsMargins(0, 0, 0, 0);
+    whole->addWidget(page.scroll);
+}
+
+WelcomePage::~WelcomePage() = default;
+
+Path WelcomePage::proposed_folder() {
+    const QString pictures = QStandardPaths::writableLocation(QStandardPaths::PicturesLocation);
+    return to_path(pictures) / "Quarterturn";
+}
+
+QWidget* WelcomePage::build_new() {
+    Card card = make_card();
+    card.column->addWidget(make_heading(tr("Start a new library")));
+    card.column->addWidget(
+        make_text(tr("A folder that holds your photos and records. You can look "
+                     "into it at any time, also without this program.")));
+    folder_->setAccessibleName(tr("Folder of the new library"));
+    QPushButton* other = make_button(tr("Another folder…"));
+    connect(other, &QPushButton::clicked, this, &WelcomePage::choose_new_folder);
+    QHBoxLayout* row = make_row(2);
+    row->addWidget(folder_, 1);
+    row->addWidget(other);
+    card.column->addLayout(row);
+    QPushButton* start = make_next_button(tr("Start here"));
+    connect(start, &QPushButton::clicked, this, &WelcomePage::start_new);
+    connect(folder_, &QLineEdit::returnPressed, this, &WelcomePage::start_new);
+    card.column->addWidget(start, 0, Qt::AlignLeading);
+    return card.frame;
+}
+
+QWidget* WelcomePage::build_open() {
+    Card card = make_card();
+    card.column->addWidget(make_heading(tr("Open a library")));
+    card.column->addWidget(make_text(tr("One that you started before, here or on another disk.")));
+    QPushButton* open = make_button(tr("Choose its folder…"));
+    connect(open, &QPushButton::clicked, this, &WelcomePage::open_existing);
+    card.column->addWidget(open, 0, Qt::AlignLeading);
+    return card.frame;
+}
+
+QWidget* WelcomePage::build_demo() {
+    Card card = make_card();
+    card.column->addWidget(make_heading(tr("Try the demo")));
+    card.column->addWidget(make_text(
+        tr("Three invented weddings with photos of a training head. Nothing in it is yours, and "
+           "nothing you do there matters.")));
+    QPushButton* demo = make_button(tr("Open the demo"));
+    demo->setEnabled(find_demo_photos().has_value());
+    if (!demo->isEnabled()) {
+        card.column->addWidget(make_quiet(tr("The demo photos are not installed.")));
+    }
+    connect(demo, &QPushButton::clicked, this, &WelcomePage::try_demo);
+    card.column->addWidget(demo, 0, Qt::AlignLeading);
+    return card.frame;
+}
+
+void WelcomePage::choose_new_folder() {
+    const QString folder =
+        QFileDialog::getExistingDirectory(this, tr("Folder of the new library"), folder_->text());
+    if (!folder.isEmpty()) folder_->setText(folder);
+}
+
+void WelcomePage::start_new() {
+    notice_->say(session_.create(to_path(folder_->text())));
+}
+
+void WelcomePage::open_existing() {
+    const QString folder = QFileDialog::getExistingDirectory(this, tr("Folder of the library"));
+    if (!folder.isEmpty()) open_or_say(to_path(folder));
+}
+
+void WelcomePage::open_or_say(const Path& folder) {
+    notice_->say(session_.open(folder));
+}
+
+void WelcomePage::try_demo() {
+    const auto demo_photos = find_demo_photos();
+    if (!demo_photos) return;
+    const Path folder = demo_library_folder();
+    if (session_.open(folder).isEmpty()) return;
+    try {
+        session_.disk().make_folders(folder);
+        Library::create(folder, session_.disk());
+        fill_demo(folder, *demo_photos);
+    } catch (const std::exception& problem) {
+        notice_->say(QString::fromUtf8(problem.what()));
+    }
+}
+
+void WelcomePage::fill_demo(const Path& folder, const Path& demo_photos) {
+    choices_->setEnabled(false);
+    progress_ = new ProgressPanel(tr("Bringing the demo photos in"));
+    column_->insertWidget(1, progress_);
+    Decoder& decoder = session_.decoder();
+    const LocalTime now = session_.now();
+    job_ = std::make_unique<Job>(
+        folder, session_.disk(),
+        [this, folder, demo_photos, &decoder, now](Library& library, Job& job) {
+            const auto tell = [&job](const ImportProgress& progress) {
+                job.progress({progress.done, progress.total,
+                              QString::fromStdString(progress.file.filename().native()),
+                              progress.left});
+            };
+            fill_with_demo(library, decoder, demo_photos, now, tell, job.stop_token());
+            return std::function<void()>([this, folder] { open_or_say(folder); });
+        });
+    connect(job_.get(), &Job::progressed, progress_, [this](const JobProgress& progress) {
+        progress_->show_progress(progress.done, progress.total, progress.file, progress.left);
+    });
+    connect(progress_, &ProgressPanel::pause_asked, job_.get(), &Job::pause);
+    connect(progress_, &ProgressPanel::stop_asked, job_.get(), &Job::stop);
+    connect(job_.get(), &Job::failed, notice_, &Notice::say);
+    connect(job_.get(), &Job::ended, this, [this] {
+        progress_->hide();
+        choices_->setEnabled(true);
+    });
+}
+
+}  // namespace quarterturn

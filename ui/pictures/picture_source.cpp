@@ -1,0 +1,53 @@
+#include "ui/pictures/picture_source.h"
+
+#include "indexer/intake/thumbnails.h"
+
+namespace quarterturn {
+namespace {
+
+static_assert(small_long_edge == thumbnail_long_edge);
+
+// A photo larger than this is not read to be shown.
+constexpr std::int64_t most_bytes = std::int64_t{1} << 30;
+
+FetchedPicture picture_of(const Decoded& decoded) {
+    if (!decoded.ok()) return {{}, QString::fromStdString(decoded.refused)};
+    return {to_image(decoded.bgr), {}};
+}
+
+class LibraryPictures final : public PictureSource {
+  public:
+    LibraryPictures(const Path& folder, FileSystem& disk, Decoder& decoder)
+        : library_(Library::open(folder, disk)), decoder_(decoder) {}
+
+    FetchedPicture small(const Photo& photo) override {
+        return picture_of(thumbnail(library_, decoder_, photo));
+    }
+
+    FetchedPicture sharp(const Photo& photo, int long_edge) override {
+        const Bytes bytes = library_.disk().read(library_.photo_file(photo), most_bytes);
+        return picture_of(decoder_.decode(
+            {.bytes = bytes, .orientation = photo.file.orientation, .long_edge = long_edge}));
+    }
+
+  private:
+    Library library_;
+    Decoder& decoder_;
+};
+
+}  // namespace
+
+PictureSourceMaker library_pictures(const Path& folder, FileSystem& disk, Decoder& decoder) {
+    return [folder, &disk, &decoder] {
+        return std::make_unique<LibraryPictures>(folder, disk, decoder);
+    };
+}
+
+QImage to_image(const cv::Mat& bgr) {
+    if (bgr.empty()) return {};
+    const QImage view(bgr.data, bgr.cols, bgr.rows, static_cast<qsizetype>(bgr.step),
+                      QImage::Format_BGR888);
+    return view.convertToFormat(QImage::Format_RGB32);
+}
+
+}  // namespace quarterturn

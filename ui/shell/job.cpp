@@ -1,0 +1,57 @@
+#include "ui/shell/job.h"
+
+#include <QMetaObject>
+
+namespace quarterturn {
+
+Job::Job(Path library_folder, FileSystem& disk, Work work, QObject* parent) : QObject(parent) {
+    thread_ = std::jthread([this, folder = std::move(library_folder), &disk,
+                            work = std::move(work)] { run(folder, disk, work); });
+}
+
+Job::~Job() {
+    stop();
+}
+
+void Job::pause(bool pause) {
+    {
+        const std::lock_guard lock(mutex_);
+        paused_ = pause;
+    }
+    changed_.notify_all();
+}
+
+void Job::stop() {
+    stop_.request_stop();
+    pause(false);
+}
+
+void Job::progress(const JobProgress& progress) {
+    QMetaObject::invokeMethod(
+        this, [this, progress] { emit progressed(progress); }, Qt::QueuedConnection);
+    wait_while_paused();
+}
+
+void Job::wait_while_paused() {
+    std::unique_lock lock(mutex_);
+    changed_.wait(lock, [this] { return !paused_; });
+}
+
+void Job::run(const Path& folder, FileSystem& disk, const Work& work) {
+    std::function<void()> outcome;
+    try {
+        Library library = Library::open(folder, disk);
+        outcome = work(library, *this);
+    } catch (const std::exception& problem) {
+        outcome = [this, sentence = QString::fromUtf8(problem.what())] { emit failed(sentence); };
+    }
+    QMetaObject::invokeMethod(
+        this,
+        [this, outcome] {
+            outcome();
+            emit ended();
+        },
+        Qt::QueuedConnection);
+}
+
+}  // namespace quarterturn

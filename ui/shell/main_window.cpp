@@ -1,0 +1,189 @@
+#include "ui/shell/main_window.h"
+
+#include <QAction>
+#include <QButtonGroup>
+#include <QCloseEvent>
+#include <QMessageBox>
+#include <QSettings>
+#include <QStackedWidget>
+
+#include "ui/shell/moment_button.h"
+#include "ui/shell/session.h"
+#include "ui/theme/theme.h"
+#include "ui/widgets/flow_layout.h"
+#include "ui/widgets/parts.h"
+#include "ui/widgets/reading_order.h"
+
+namespace quarterturn {
+namespace {
+
+const QString geometry_key = QStringLiteral("window/geometry");
+const QString moment_key = QStringLiteral("window/moment");
+constexpr QSize first_size{1280, 800};
+
+}  // namespace
+
+MainWindow::MainWindow(Session& session, std::vector<ScreenEntry> entries,
+                       std::function<QWidget*(Session&)> welcome)
+    : session_(session), entries_(std::move(entries)), welcome_(std::move(welcome)) {
+    setWindowTitle(tr("Quarterturn"));
+    resize(first_size);
+    restoreGeometry(QSettings().value(geometry_key).toByteArray());
+    add_actions();
+    connect(&session_, &Session::opened, this, &MainWindow::show_library);
+    connect(&session_, &Session::records_changed, this, &MainWindow::refresh_current);
+    connect(&session_, &Session::asked_for, this, &MainWindow::go_to);
+    connect(&session_, &Session::said, this, &MainWindow::say);
+    connect(&session_, &Session::theme_changed, this, &MainWindow::build, Qt::QueuedConnection);
+    moment_ = static_cast<Moment>(QSettings().value(moment_key, 0).toInt());
+    if (!entry(moment_)) moment_ = entries_.front().moment;
+    build();
+}
+
+void MainWindow::add_actions() {
+    const auto add = [this](const QString& text, const QKeySequence& keys, auto act) {
+        auto* action = new QAction(text, this);
+        action->setShortcut(keys);
+        connect(action, &QAction::triggered, this, act);
+        addAction(action);
+    };
+    const auto when_open = [this](auto act) {
+        return [this, act] {
+            if (session_.is_open()) act();
+        };
+    };
+    add(tr("Undo"), QKeySequence::Undo, when_open([this] { session_.undo(); }));
+    add(tr("Redo"), QKeySequence::Redo, when_open([this] { session_.redo(); }));
+    add(tr("Help"), QKeySequence::HelpContents, [this] { show_help(); });
+    add(tr("Close the window"), QKeySequence::Quit, [this] { close(); });
+}
+
+void MainWindow::build() {
+    screens_.clear();
+    auto* page = new QWidget;
+    auto* column = new QVBoxLayout(page);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    stack_ = new QStackedWidget;
+    top_row_ = build_top_row();
+    column->addWidget(top_row_);
+    column->addWidget(stack_, 1);
+    column->addWidget(build_foot());
+    setCentralWidget(page);
+    show_library();
+}
+
+QWidget* MainWindow::build_top_row() {
+    auto* row = new QWidget;
+    auto* parts = new QHBoxLayout(row);
+    parts->setContentsMargins(space(6), space(2), space(6), 0);
+    parts->setSpacing(space(1));
+    // The moments go on to a second line where the window is narrow.
+    auto* words = new FlowLayout(space(1));
+    moments_ = new QButtonGroup(row);
+    for (const ScreenEntry& entry : entries_) {
+        auto* button = new MomentButton(entry.title);
+        moments_->addButton(button, static_cast<int>(entry.moment));
+        words->addWidget(button);
+    }
+    parts->addLayout(words, 1);
+    QPushButton* undo = make_quiet_button(tr("Undo"));
+    QPushButton* redo = make_quiet_button(tr("Redo"));
+    QPushButton* help = make_quiet_button(tr("Help"));
+    connect(undo, &QPushButton::clicked, &session_, &Session::undo);
+    connect(redo, &QPushButton::clicked, &session_, &Session::redo);
+    connect(help, &QPushButton::clicked, this, &MainWindow::show_help);
+    const int as_tall_as_moments = MomentButton({}).sizeHint().height();
+    for (QPushButton* button : {undo, redo, help}) {
+        button->setFixedHeight(as_tall_as_moments);
+        parts->addWidget(button, 0, Qt::AlignTop);
+    }
+    connect(moments_, &QButtonGroup::idClicked, this,
+            [this](int id) { go_to({.moment = static_cast<Moment>(id)}); });
+    return row;
+}
+
+QWidget* MainWindow::build_foot() {
+    auto* foot = new QWidget;
+    auto* row = new QHBoxLayout(foot);
+    row->setContentsMargins(space(8), space(1), space(8), space(2));
+    sentence_ = make_quiet({});
+    row->addWidget(sentence_);
+    foot->hide();
+    return foot;
+}
+
+void MainWindow::show_library() {
+    while (QWidget* old = stack_->widget(0)) {
+        stack_->removeWidget(old);
+        old->deleteLater();  // it may be what was clicked
+    }
+    screens_.clear();
+    top_row_->setVisible(session_.is_open());
+    if (session_.is_open()) {
+        go_to({.moment = moment_});
+    } else {
+        stack_->addWidget(welcome_(session_));
+    }
+}
+
+const ScreenEntry* MainWindow::entry(Moment moment) const {
+    const auto found = std::find_if(entries_.begin(), entries_.end(),
+                                    [&](const ScreenEntry& e) { return e.moment == moment; });
+    return found == entries_.end() ? nullptr : &*found;
+}
+
+Screen* MainWindow::screen(Moment moment) {
+    if (const auto made = screens_.find(moment); made != screens_.end()) return made->second;
+    const ScreenEntry* wanted = entry(moment);
+    if (!wanted || !session_.is_open()) return nullptr;
+    Screen* screen = wanted->make(session_);
+    screen->setAccessibleName(wanted->title);
+    stack_->addWidget(screen);
+    screens_[moment] = screen;
+    return screen;
+}
+
+void MainWindow::go_to(const Place& place) {
+    Screen* wanted = screen(place.moment);
+    if (!wanted) return;
+    moment_ = place.moment;
+    moments_->button(static_cast<int>(moment_))->setChecked(true);
+    say({});
+    wanted->arrive(place);
+    stack_->setCurrentWidget(wanted);
+    refresh_current();
+}
+
+void MainWindow::refresh_current() {
+    if (auto* current = qobject_cast<Screen*>(stack_->currentWidget())) {
+        session_.attempt([current] { current->refresh(); });
+    }
+}
+
+void MainWindow::show_help() {
+    const auto* current = qobject_cast<Screen*>(stack_->currentWidget());
+    const QString general = tr("Undo and redo work everywhere, for everything you did.");
+    QMessageBox box(this);
+    box.setWindowTitle(tr("Help"));
+    box.setText(current ? current->help() + QStringLiteral("\n\n") + general : general);
+    box.exec();
+}
+
+void MainWindow::say(const QString& sentence) {
+    sentence_->setText(sentence);
+    sentence_->parentWidget()->setVisible(!sentence.isEmpty());
+}
+
+bool MainWindow::focusNextPrevChild(bool next) {
+    return focus_in_reading_order(*centralWidget(), next);
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+    QSettings settings;
+    settings.setValue(geometry_key, saveGeometry());
+    settings.setValue(moment_key, static_cast<int>(moment_));
+    QMainWindow::closeEvent(event);
+}
+
+}  // namespace quarterturn

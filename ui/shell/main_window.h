@@ -1,0 +1,53 @@
+#pragma once
+
+#include <QMainWindow>
+#include <map>
+#include <vector>
+
+#include "ui/shell/screen.h"
+
+class QButtonGroup;
+class QLabel;
+class QStackedWidget;
+
+namespace quarterturn {
+
+// A row of moments at the top, the screen of one of them below, and a sentence at the foot.
+class MainWindow : public QMainWindow {
+    Q_OBJECT
+  public:
+    // `welcome` is shown while no library is open.
+    MainWindow(Session& session, std::vector<ScreenEntry> entries,
+               std::function<QWidget*(Session&)> welcome);
+
+    void go_to(const Place& place);
+    Screen* screen(Moment moment);  // made when it was not there; null when there is no such moment
+    Moment moment() const { return moment_; }
+
+  protected:
+    void closeEvent(QCloseEvent* event) override;
+    bool focusNextPrevChild(bool next) override;
+
+  private:
+    void build();
+    QWidget* build_top_row();
+    QWidget* build_foot();
+    void add_actions();
+    void show_library();
+    void refresh_current();
+    void show_help();
+    void say(const QString& sentence);
+    const ScreenEntry* entry(Moment moment) const;
+
+    Session& session_;
+    std::vector<ScreenEntry> entries_;
+    std::function<QWidget*(Session&)> welcome_;
+    Moment moment_ = Moment::coming_up;
+    QWidget* top_row_ = nullptr;
+    QButtonGroup* moments_ = nullptr;
+    QStackedWidget* stack_ = nullptr;
+    QLabel* sentence_ = nullptr;
+    std::map<Moment, Screen*> screens_;
+};
+
+}  // namespace quarterturn

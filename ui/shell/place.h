@@ -1,0 +1,37 @@
+#pragma once
+// Somewhere in the window that a sentence or a button can lead to.
+
+#include <optional>
+
+#include "indexer/record/id.h"
+#include "indexer/record/shot_list.h"
+
+namespace quarterturn {
+
+// The moments of her job, in the order of the row at the top.
+enum class Moment {
+    coming_up,
+    bringing_in,
+    round_the_head,
+    recipe,
+    sign_off,
+    contact_sheet,
+    wedding_morning,
+    before_and_after,
+    portfolio,
+    all_photos,
+    settings
+};
+
+// Where to, and what to have at hand there. What a screen has no use for it passes over.
+struct Place {
+    Moment moment = Moment::coming_up;
+    std::optional<WeddingId> wedding{};
+    std::optional<ClientId> client{};
+    std::optional<SittingId> sitting{};
+    std::optional<LookId> look{};
+    std::optional<Shot> shot{};
+    std::optional<PhotoId> photo{};
+};
+
+}  // namespace quarterturn

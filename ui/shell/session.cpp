@@ -1,0 +1,107 @@
+#include "ui/shell/session.h"
+
+#include <QApplication>
+#include <QSettings>
+
+namespace quarterturn {
+namespace {
+
+const QString last_library_key = QStringLiteral("library/last");
+
+}  // namespace
+
+Session::Session(FileSystem& disk, Decoder& decoder, Clock clock, QObject* parent)
+    : QObject(parent), disk_(disk), decoder_(decoder), clock_(std::move(clock)) {}
+
+Session::~Session() {
+    // Jobs and pictures use the library's folder: they end before it is let go.
+    qDeleteAll(findChildren<Job*>());
+    pictures_.reset();
+}
+
+QString Session::open(const Path& folder) {
+    return take([&] { return Library::open(folder, disk_); });
+}
+
+QString Session::create(const Path& folder) {
+    return take([&] { return Library::create(folder, disk_); });
+}
+
+QString Session::take(const std::function<Library()>& get) {
+    try {
+        library_.emplace(get());
+    } catch (const std::exception& problem) {
+        return QString::fromUtf8(problem.what());
+    }
+    edits_.forget();
+    pictures_ =
+        std::make_unique<PictureLoader>(library_pictures(library_->folder(), disk_, decoder_));
+    QSettings().setValue(last_library_key, QByteArray::fromStdString(library_->folder().native()));
+    emit opened();
+    return {};
+}
+
+Path Session::last_library() {
+    return QSettings().value(last_library_key).toByteArray().toStdString();
+}
+
+bool Session::attempt(const std::function<void()>& act) {
+    try {
+        act();
+        return true;
+    } catch (const std::exception& problem) {
+        say(QString::fromUtf8(problem.what()));
+        return false;
+    }
+}
+
+bool Session::change_photos(const PhotoChange& change) {
+    const bool went_well = attempt([&] { edits_.apply(*library_, change); });
+    if (went_well) touch();
+    return went_well;
+}
+
+bool Session::change_records(const Edit& edit) {
+    return attempt([&] { change_records_or_throw(edit); });
+}
+
+void Session::change_records_or_throw(const Edit& edit) {
+    edits_.apply(*library_, edit);
+    touch();
+}
+
+void Session::undo() {
+    attempt([&] {
+        const auto undone = edits_.undo(*library_);
+        say(undone ? tr("Undone: %1.").arg(QString::fromStdString(*undone))
+                   : tr("There is nothing to undo."));
+        if (undone) touch();
+    });
+}
+
+void Session::redo() {
+    attempt([&] {
+        const auto redone = edits_.redo(*library_);
+        say(redone ? tr("Done again: %1.").arg(QString::fromStdString(*redone))
+                   : tr("There is nothing to do again."));
+        if (redone) touch();
+    });
+}
+
+void Session::use_theme(const Theme& theme) {
+    remember_theme(theme);
+    apply_theme(*qApp, theme);
+    emit theme_changed();
+}
+
+Job* Session::start_job(Job::Work work) {
+    auto* job = new Job(library_->folder(), disk_, std::move(work), this);
+    connect(job, &Job::failed, this, &Session::said);
+    connect(job, &Job::ended, this, [this, job] {
+        touch();
+        job->deleteLater();
+    });
+    return job;
+}
+
+}  // namespace quarterturn

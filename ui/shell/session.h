@@ -1,0 +1,100 @@
+#pragma once
+// What all screens share: the open library, its pictures, and the way to change records so that
+// every change can be undone. Lives on the window's thread.
+
+#include <QObject>
+#include <functional>
+#include <memory>
+#include <optional>
+
+#include "indexer/image/decode.h"
+#include "indexer/store/library.h"
+#include "ui/pictures/picture_loader.h"
+#include "ui/shell/edits.h"
+#include "ui/shell/job.h"
+#include "ui/shell/place.h"
+#include "ui/theme/theme.h"
+
+namespace quarterturn {
+
+class Session : public QObject {
+    Q_OBJECT
+  public:
+    using Clock = std::function<LocalTime()>;
+
+    // Both must outlive the session and be safe to use from several threads.
+    Session(FileSystem& disk, Decoder& decoder, Clock clock, QObject* parent = nullptr);
+    ~Session() override;
+
+    // Each answers a sentence when it did not work, and leaves things as they were.
+    QString open(const Path& folder);
+    QString create(const Path& folder);
+    bool is_open() const { return library_.has_value(); }
+    // The library that was open last, on this computer; empty when none was.
+    static Path last_library();
+
+    Library& library() { return *library_; }
+    PictureLoader& pictures() { return *pictures_; }
+    Decoder& decoder() { return decoder_; }
+    FileSystem& disk() { return disk_; }
+    LocalTime now() const { return clock_(); }
+    Date today() const { return date_of(clock_()); }
+
+    // Each makes one action that can be undone, and answers false, after saying why, when it did
+    // not work. What she says of photos:
+    bool change_photos(const PhotoChange& change);
+    // Other records:
+    bool change_records(const Edit& edit);
+    // The same for a form that says beside its fields what is wrong: throws what the store throws.
+    void change_records_or_throw(const Edit& edit);
+    void undo();
+    void redo();
+
+    // Starts long work. `work` runs on a thread of its own with its own library connection;
+    // `finish` gets its result here. Signals of the answer tell of progress, failure and the end;
+    // it deletes itself after ended(). Records count as changed when it has ended.
+    template <class Result>
+    Job* start(std::function<Result(Library&, Job&)> work, std::function<void(Result)> finish);
+
+    // Runs `act` and says so when it throws; answers whether it went well.
+    bool attempt(const std::function<void()>& act);
+
+    // From now on, on this computer; the window builds its screens anew.
+    void use_theme(const Theme& theme);
+
+    // Somebody changed records in another way: screens look again.
+    void touch() { emit records_changed(); }
+    void go_to(const Place& place) { emit asked_for(place); }
+    // A sentence at the foot of the window.
+    void say(const QString& sentence) { emit said(sentence); }
+
+  signals:
+    void opened();
+    void records_changed();
+    void said(const QString& sentence);
+    void asked_for(const quarterturn::Place& place);
+    void theme_changed();
+
+  private:
+    QString take(const std::function<Library()>& get);
+    Job* start_job(Job::Work work);
+
+    FileSystem& disk_;
+    Decoder& decoder_;
+    Clock clock_;
+    std::optional<Library> library_;
+    std::unique_ptr<PictureLoader> pictures_;
+    Edits edits_;
+};
+
+template <class Result>
+Job* Session::start(std::function<Result(Library&, Job&)> work,
+                    std::function<void(Result)> finish) {
+    return start_job([work = std::move(work), finish = std::move(finish)](
+                         Library& library, Job& job) -> std::function<void()> {
+        auto result = std::make_shared<Result>(work(library, job));
+        return [result, finish] { finish(std::move(*result)); };
+    });
+}
+
+}  // namespace quarterturn

@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 
+#include "ui/bringing_in/bringing_in_screen.h"
 #include "ui/coming_up/coming_up_screen.h"
 
 namespace quarterturn {
@@ -18,6 +19,8 @@ ScreenEntry entry(Moment moment, const char* title) {
 std::vector<ScreenEntry> all_screens() {
     return {
         entry<ComingUpScreen>(Moment::coming_up, QT_TRANSLATE_NOOP("moments", "What's coming up")),
+        entry<BringingInScreen>(Moment::bringing_in,
+                                QT_TRANSLATE_NOOP("moments", "Bringing photos in")),
     };
 }
 

@@ -10,12 +10,12 @@ namespace quarterturn {
 
 // Everything that is set must hold.
 struct PhotoSearch {
-    std::optional<LookId> look;  // tagged with it
-    std::optional<SittingId> sitting;
-    std::optional<ClientId> client;  // her sitting, her look, or shown in the picture
-    bool unplaced = false;           // in no sitting
-    bool untagged = false;           // no angle or no stage yet
-    bool flawed = false;             // a flaw was found, accepted or not
+    std::optional<LookId> look{};  // tagged with it
+    std::optional<SittingId> sitting{};
+    std::optional<ClientId> client{};  // her sitting, her look, or shown in the picture
+    bool unplaced = false;             // in no sitting
+    bool untagged = false;             // no angle or no stage yet
+    bool flawed = false;               // a flaw was found, accepted or not
 };
 
 // In the order of moments. Throws StoreError.

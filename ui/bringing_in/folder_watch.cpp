@@ -1,0 +1,82 @@
+#include "ui/bringing_in/folder_watch.h"
+
+#include "ui/shell/session.h"
+#include "ui/widgets/words.h"
+
+namespace quarterturn {
+namespace {
+
+// Between two looks at a file that may still be written; also how often a folder is looked at that
+// does not tell when something arrives, such as a phone's.
+constexpr std::chrono::seconds between_looks{2};
+
+ImportReport take_arrived(Library& library, Decoder& decoder, ArrivingFiles& arriving,
+                          const std::stop_token& stop) {
+    ImportWishes wishes;
+    wishes.sources = arriving.look(library);
+    wishes.stop = stop;
+    if (wishes.sources.empty()) return {};
+    ImportReport report = import_photos(library, decoder, wishes);
+    if (!report.stopped) arriving.settle(wishes.sources);
+    return report;
+}
+
+}  // namespace
+
+FolderWatch& FolderWatch::of(Session& session) {
+    auto* watch = session.findChild<FolderWatch*>(QString(), Qt::FindDirectChildrenOnly);
+    return watch ? *watch : *new FolderWatch(session);
+}
+
+FolderWatch::FolderWatch(Session& session) : QObject(&session), session_(session) {
+    timer_.setInterval(between_looks);
+    connect(&timer_, &QTimer::timeout, this, &FolderWatch::look);
+    connect(&watcher_, &QFileSystemWatcher::directoryChanged, this, &FolderWatch::look);
+    connect(&session, &Session::opened, this, &FolderWatch::stop);
+}
+
+FolderWatch::~FolderWatch() = default;
+
+void FolderWatch::start(const Path& folder) {
+    folder_ = folder;
+    arriving_ = std::make_shared<ArrivingFiles>(std::vector{folder});
+    brought_in_ = 0;
+    refused_.clear();
+    problem_.clear();
+    watcher_.addPath(from_utf8(folder.native()));
+    timer_.start();
+    emit changed();
+    look();
+}
+
+void FolderWatch::stop() {
+    timer_.stop();
+    if (!watcher_.directories().isEmpty()) watcher_.removePaths(watcher_.directories());
+    folder_.clear();
+    emit changed();
+}
+
+void FolderWatch::look() {
+    if (job_ || folder_.empty()) return;
+    job_ = std::make_unique<Job>(
+        session_.library().folder(), session_.disk(),
+        [this, arriving = arriving_, &decoder = session_.decoder()](Library& library, Job& job) {
+            ImportReport report = take_arrived(library, decoder, *arriving, job.stop_token());
+            return std::function<void()>([this, report] { keep(report); });
+        });
+    connect(job_.get(), &Job::failed, this, [this](const QString& sentence) {
+        problem_ = sentence;
+        emit changed();
+    });
+    connect(job_.get(), &Job::ended, this, [this] { job_.release()->deleteLater(); });
+}
+
+void FolderWatch::keep(const ImportReport& report) {
+    const bool was_problem = !std::exchange(problem_, QString()).isEmpty();
+    brought_in_ += static_cast<int>(report.imported.size());
+    refused_.insert(refused_.end(), report.refused.begin(), report.refused.end());
+    if (!report.imported.empty()) session_.touch();
+    if (was_problem || !report.imported.empty() || !report.refused.empty()) emit changed();
+}
+
+}  // namespace quarterturn

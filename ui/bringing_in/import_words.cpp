@@ -1,0 +1,176 @@
+#include "ui/bringing_in/import_words.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+
+#include "ui/widgets/words.h"
+
+namespace quarterturn {
+namespace {
+
+constexpr qsizetype most_names = 6;
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(import_words)
+};
+
+QString photos(std::size_t count) {
+    return Words::tr("%n photo(s)", nullptr, static_cast<int>(count));
+}
+
+QString files(std::size_t count) {
+    return Words::tr("%n file(s)", nullptr, static_cast<int>(count));
+}
+
+//: what a count is of, and the count
+QString counted(const QString& what, std::size_t count) {
+    return Words::tr("%1: %2").arg(what, photos(count));
+}
+
+QString moments_shown(LocalTime first, LocalTime last) {
+    if (date_of(first) == date_of(last)) {
+        return Words::tr("%1, %2 to %3")
+            .arg(shown(date_of(first)), clock_shown(first), clock_shown(last));
+    }
+    return Words::tr("%1, %2, to %3, %4")
+        .arg(shown(date_of(first)), clock_shown(first), shown(date_of(last)), clock_shown(last));
+}
+
+QStringList devices_shown(const ImportPreview& preview) {
+    QStringList lines;
+    for (const PhotosOfDevice& device : preview.devices) {
+        lines << counted(device_shown(device.device), static_cast<std::size_t>(device.photos));
+    }
+    return lines;
+}
+
+QStringList sittings_shown(Library& library, const std::vector<PhotosOfSitting>& sittings) {
+    QStringList lines;
+    for (const PhotosOfSitting& sitting : sittings) {
+        lines << counted(sitting_shown(library, sitting.sitting),
+                         static_cast<std::size_t>(sitting.photos));
+    }
+    return lines;
+}
+
+QString names_shown(const std::vector<Path>& paths) {
+    QStringList names;
+    for (const Path& path : paths) {
+        if (names.size() == most_names) {
+            names << QStringLiteral("…");
+            break;
+        }
+        names << from_utf8(path.filename().native());
+    }
+    return names.join(QStringLiteral(", "));
+}
+
+void add(std::vector<Fact>& facts, const QString& about, const QStringList& lines) {
+    if (!lines.isEmpty()) facts.push_back({about, lines});
+}
+
+void add_left_out(std::vector<Fact>& facts, const std::vector<Path>& already_here,
+                  const std::vector<Path>& left_alone) {
+    if (!already_here.empty()) {
+        add(facts, Words::tr("Already here"),
+            {Words::tr("%1, not copied again").arg(photos(already_here.size()))});
+    }
+    if (!left_alone.empty()) {
+        add(facts, Words::tr("Left alone"),
+            {Words::tr("%1: %2").arg(files(left_alone.size()), names_shown(left_alone))});
+    }
+}
+
+void add_refused(std::vector<Fact>& facts, const std::vector<RefusedFile>& refused) {
+    QStringList lines;
+    for (const RefusedFile& file : refused) {
+        lines << Words::tr("%1: %2").arg(from_utf8(file.file.filename().native()),
+                                         from_utf8(file.reason));
+    }
+    add(facts, Words::tr("Cannot be taken"), lines);
+}
+
+}  // namespace
+
+QString sitting_shown(Library& library, const Sitting& sitting) {
+    const auto client = library.clients().find(sitting.client);
+    QString kind = shown(sitting.kind);
+    kind[0] = kind[0].toUpper();
+    //: kind of sitting, client, day, from, to
+    return Words::tr("%1 of %2, %3, %4 to %5")
+        .arg(kind, client ? from_utf8(client->name) : QString(),
+             short_shown(date_of(sitting.starts)), clock_shown(sitting.starts),
+             clock_shown(sitting.ends));
+}
+
+QString device_shown(const Device& device) {
+    if (device.make.empty() && device.model.empty()) return Words::tr("a device that is not named");
+    if (device.model.starts_with(device.make)) return from_utf8(device.model);
+    return from_utf8(device.make + ' ' + device.model).trimmed();
+}
+
+QString preview_heading(const ImportPreview& preview) {
+    if (preview.fresh > 0) {
+        return Words::tr("%n photo(s) to bring in", nullptr, preview.fresh);
+    }
+    if (!preview.already_here.empty()) return Words::tr("All photos of these are here already");
+    return Words::tr("There is no photo here");
+}
+
+std::vector<Fact> preview_facts(Library& library, const ImportPreview& preview) {
+    std::vector<Fact> facts;
+    if (preview.first) {
+        add(facts, Words::tr("Taken"), {moments_shown(*preview.first, *preview.last)});
+    }
+    add(facts, Words::tr("With"), devices_shown(preview));
+    QStringList belong = sittings_shown(library, preview.sittings);
+    const auto add_waiting = [&](const QString& what, int count) {
+        if (count > 0) belong << counted(what, static_cast<std::size_t>(count));
+    };
+    add_waiting(Words::tr("Taken when there was no sitting"), preview.in_no_sitting);
+    add_waiting(Words::tr("Taken when there was more than one"), preview.in_several);
+    add_waiting(Words::tr("Without a time"), preview.undated);
+    add(facts, Words::tr("They belong to"), belong);
+    if (preview.fresh > 0) {
+        add(facts, Words::tr("To be copied"),
+            {Words::tr("%1; the originals stay as they are")
+                 .arg(QLocale().formattedDataSize(preview.bytes, 0, QLocale::DataSizeSIFormat))});
+    }
+    add_left_out(facts, preview.already_here, preview.left_alone);
+    add_refused(facts, preview.refused);
+    return facts;
+}
+
+QString report_heading(const ImportReport& report) {
+    const int count = static_cast<int>(report.imported.size());
+    if (report.stopped) {
+        return Words::tr("Stopped: %n photo(s) brought in and kept", nullptr, count);
+    }
+    if (count > 0) return Words::tr("%n photo(s) brought in", nullptr, count);
+    return Words::tr("Nothing new was brought in");
+}
+
+std::vector<Fact> report_facts(Library& library, const ImportOutcome& outcome) {
+    const ImportReport& report = outcome.report;
+    std::vector<Fact> facts;
+    QStringList placed = sittings_shown(library, outcome.sittings);
+    std::size_t waiting = report.imported.size();
+    for (const PhotosOfSitting& sitting : outcome.sittings) {
+        waiting -= static_cast<std::size_t>(sitting.photos);
+    }
+    if (waiting > 0) placed << counted(Words::tr("For you to place, below"), waiting);
+    add(facts, Words::tr("They belong to"), placed);
+    if (!report.put_back.empty()) {
+        add(facts, Words::tr("Put back"),
+            {Words::tr("%1 whose file was gone from the library")
+                 .arg(photos(report.put_back.size()))});
+    }
+    add_left_out(facts, report.already_here, report.left_alone);
+    add_refused(facts, report.refused);
+    if (report.stopped) {
+        add(facts, Words::tr("To go on"), {Words::tr("Choose the same folder or card again.")});
+    }
+    return facts;
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,25 @@
+#pragma once
+// What bringing photos in would do, and what it did, in words.
+
+#include "indexer/intake/preview.h"
+#include "ui/bringing_in/fact_list.h"
+
+namespace quarterturn {
+
+// What came of bringing photos in, with where they fell.
+struct ImportOutcome {
+    ImportReport report;
+    std::vector<PhotosOfSitting> sittings;
+};
+
+QString preview_heading(const ImportPreview& preview);
+std::vector<Fact> preview_facts(Library& library, const ImportPreview& preview);
+
+QString report_heading(const ImportReport& report);
+std::vector<Fact> report_facts(Library& library, const ImportOutcome& outcome);
+
+// "Trial of Mira Okonjo-Lindqvist, 7 Nov, 10:00 to 12:00"
+QString sitting_shown(Library& library, const Sitting& sitting);
+QString device_shown(const Device& device);  // "Larkmoor P3"
+
+}  // namespace quarterturn

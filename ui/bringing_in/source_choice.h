@@ -1,0 +1,35 @@
+#pragma once
+
+#include <QFrame>
+#include <vector>
+
+#include "indexer/disk/file_system.h"
+
+class QVBoxLayout;
+
+namespace quarterturn {
+
+class CardFinder;
+
+// Where the photos are: a place to drop files and folders on, buttons to choose them, and a line
+// for each card or phone that is connected.
+class SourceChoice : public QFrame {
+    Q_OBJECT
+  public:
+    explicit SourceChoice(CardFinder& finder, QWidget* parent = nullptr);
+
+  signals:
+    void chosen(const std::vector<Path>& sources);
+
+  protected:
+    void paintEvent(QPaintEvent* event) override;
+
+  private:
+    void choose_folder();
+    void choose_files();
+    void show_cards(const std::vector<Path>& cards);
+
+    QVBoxLayout* cards_;
+};
+
+}  // namespace quarterturn

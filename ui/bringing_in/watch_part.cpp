@@ -1,0 +1,70 @@
+#include "ui/bringing_in/watch_part.h"
+
+#include <QFileDialog>
+#include <QStandardPaths>
+
+#include "ui/bringing_in/folder_watch.h"
+#include "ui/shell/session.h"
+#include "ui/theme/theme.h"
+#include "ui/widgets/notice.h"
+#include "ui/widgets/parts.h"
+#include "ui/widgets/words.h"
+
+namespace quarterturn {
+
+WatchPart::WatchPart(Session& session, QWidget* parent)
+    : QFrame(parent),
+      watch_(FolderWatch::of(session)),
+      state_(make_text({})),
+      notice_(new Notice),
+      button_(make_button({})) {
+    setProperty("kind", QStringLiteral("card"));
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(space(6), space(5), space(6), space(5));
+    column->setSpacing(space(2));
+    column->addWidget(make_heading(tr("While the client is in the chair")));
+    column->addWidget(state_);
+    column->addWidget(notice_);
+    column->addWidget(button_, 0, Qt::AlignLeading);
+    connect(button_, &QPushButton::clicked, this, &WatchPart::choose_or_stop);
+    connect(&watch_, &FolderWatch::changed, this, &WatchPart::show_state);
+    show_state();
+}
+
+void WatchPart::choose_or_stop() {
+    if (!watch_.folder().empty()) return watch_.stop();
+    const QString folder = QFileDialog::getExistingDirectory(
+        this, tr("Folder to watch"),
+        QStandardPaths::writableLocation(QStandardPaths::PicturesLocation));
+    if (!folder.isEmpty()) watch_.start(to_utf8(folder));
+}
+
+QString WatchPart::state() const {
+    if (watch_.folder().empty()) {
+        return tr(
+            "Watch a folder that photos arrive in, through a cable, a card or a sync "
+            "service. Each is brought in as soon as it is whole, and the head plan fills.");
+    }
+    //: a folder, and how many photos came in since it is watched
+    return tr("Watching %1. %2")
+        .arg(from_utf8(watch_.folder().native()),
+             tr("%n photo(s) brought in so far.", nullptr, watch_.brought_in()));
+}
+
+QString WatchPart::refused() const {
+    QStringList sentences;
+    if (!watch_.problem().isEmpty()) sentences << watch_.problem();
+    for (const RefusedFile& file : watch_.refused()) {
+        sentences << tr("%1: %2").arg(from_utf8(file.file.filename().native()),
+                                      from_utf8(file.reason));
+    }
+    return sentences.join(QLatin1Char('\n'));
+}
+
+void WatchPart::show_state() {
+    state_->setText(state());
+    notice_->say(refused());
+    button_->setText(watch_.folder().empty() ? tr("Watch a folder…") : tr("Stop watching"));
+}
+
+}  // namespace quarterturn

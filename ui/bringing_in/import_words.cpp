@@ -98,7 +98,7 @@ QString sitting_shown(Library& library, const Sitting& sitting) {
     kind[0] = kind[0].toUpper();
     //: kind of sitting, client, day, from, to
     return Words::tr("%1 of %2, %3, %4 to %5")
-        .arg(kind, client ? from_utf8(client->name) : QString(),
+        .arg(kind, client ? isolated(from_utf8(client->name)) : QString(),
              short_shown(date_of(sitting.starts)), clock_shown(sitting.starts),
              clock_shown(sitting.ends));
 }

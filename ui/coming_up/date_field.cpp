@@ -1,15 +1,25 @@
 #include "ui/coming_up/date_field.h"
 
 #include <QCalendarWidget>
+#include <QComboBox>
 #include <QLocale>
 
 #include "ui/widgets/words.h"
 
 namespace quarterturn {
 
+namespace {
+
+void make_as_tall_as_others(QWidget& field) {
+    field.setMinimumHeight(QComboBox().sizeHint().height());
+}
+
+}  // namespace
+
 QDateEdit* make_date_field(Date date) {
     auto* field = new QDateEdit(to_qdate(date));
     field->setCalendarPopup(true);
+    make_as_tall_as_others(*field);
     field->setDisplayFormat(QLocale().dateFormat(QLocale::LongFormat));
     field->calendarWidget()->setVerticalHeaderFormat(QCalendarWidget::NoVerticalHeader);
     field->calendarWidget()->setGridVisible(false);
@@ -25,6 +35,7 @@ QTimeEdit* make_time_field(LocalTime time) {
     const auto seconds = std::chrono::duration_cast<std::chrono::seconds>(since_midnight).count();
     auto* field = new QTimeEdit(QTime::fromMSecsSinceStartOfDay(static_cast<int>(seconds) * 1000));
     field->setDisplayFormat(clock_format());
+    make_as_tall_as_others(*field);
     return field;
 }
 

@@ -21,12 +21,12 @@ QString capitalised(QString text) {
 QString occasion_title(const Occasion& occasion) {
     if (occasion.is_wedding) {
         return said(QT_TRANSLATE_NOOP("occasion", "Wedding of %1"))
-            .arg(from_utf8(occasion.wedding->name));
+            .arg(isolated(from_utf8(occasion.wedding->name)));
     }
     //: what a sitting is for, and with whom
     return said(QT_TRANSLATE_NOOP("occasion", "%1, %2"))
         .arg(capitalised(shown(occasion.sittings.front().kind)),
-             from_utf8(occasion.clients.front().client.name));
+             isolated(from_utf8(occasion.clients.front().client.name)));
 }
 
 QString occasion_details(const Occasion& occasion) {
@@ -40,7 +40,7 @@ QString occasion_details(const Occasion& occasion) {
         const Wedding& wedding = *occasion.wedding;
         if (!occasion.is_wedding) {
             parts << said(QT_TRANSLATE_NOOP("occasion", "for the wedding of %1 on %2"))
-                         .arg(from_utf8(wedding.name), shown(wedding.date));
+                         .arg(isolated(from_utf8(wedding.name)), shown(wedding.date));
         }
         if (occasion.is_wedding && !wedding.venue.empty()) parts << from_utf8(wedding.venue);
         if (occasion.is_wedding && !wedding.ready_by.empty()) {

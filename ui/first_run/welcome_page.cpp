@@ -143,7 +143,7 @@ void WelcomePage::try_demo() {
 }
 
 void WelcomePage::fill_demo(const Path& folder, const Path& demo_photos) {
-    choices_->setEnabled(false);
+    choices_->hide();
     progress_ = new ProgressPanel(tr("Bringing the demo photos in"));
     column_->insertWidget(1, progress_);
     Decoder& decoder = session_.decoder();
@@ -167,7 +167,7 @@ void WelcomePage::fill_demo(const Path& folder, const Path& demo_photos) {
     connect(job_.get(), &Job::failed, notice_, &Notice::say);
     connect(job_.get(), &Job::ended, this, [this] {
         progress_->hide();
-        choices_->setEnabled(true);
+        choices_->show();
     });
 }
 

@@ -93,11 +93,12 @@ QWidget* MainWindow::build_top_row() {
     connect(undo, &QPushButton::clicked, &session_, &Session::undo);
     connect(redo, &QPushButton::clicked, &session_, &Session::redo);
     connect(help, &QPushButton::clicked, this, &MainWindow::show_help);
-    const int as_tall_as_moments = MomentButton({}).sizeHint().height();
-    for (QPushButton* button : {undo, redo, help}) {
-        button->setFixedHeight(as_tall_as_moments);
-        parts->addWidget(button, 0, Qt::AlignTop);
-    }
+    auto* tools = new QHBoxLayout;
+    // Their words stand level with those of the first line of moments.
+    const int lower = MomentButton({}).sizeHint().height() - undo->sizeHint().height();
+    tools->setContentsMargins(0, std::max(lower, 0) / 2, 0, 0);
+    for (QPushButton* button : {undo, redo, help}) tools->addWidget(button, 0, Qt::AlignTop);
+    parts->addLayout(tools);
     connect(moments_, &QButtonGroup::idClicked, this,
             [this](int id) { go_to({.moment = static_cast<Moment>(id)}); });
     return row;

@@ -21,7 +21,8 @@ QPushButton:focus, QToolButton:focus { border: 3px double @accent@; padding: @pa
 QPushButton[kind="next"] {
     background: @accent@; color: @on_accent@; border-color: @accent@; font-weight: bold;
 }
-QPushButton[kind="next"]:focus { border: 3px double @on_accent@; }
+QPushButton[kind="next"]:focus { border: 3px double @on_accent@; padding: @pad_less@px @wide_pad_less@px; }
+QPushButton[kind="next"]:disabled { background: @page@; color: @quiet@; border: 2px dashed @outline@; }
 QPushButton[kind="next"]:hover { border-color: @ink@; }
 QPushButton[kind="quiet"], QToolButton[kind="quiet"] {
     background: transparent; border-color: transparent; color: @accent@;

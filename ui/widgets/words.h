@@ -25,7 +25,7 @@ QString short_shown(Date date);       // "7 Nov"
 QString clock_shown(LocalTime time);  // "10:12", as the user's language writes it
 QString clock_format();               // for Qt, without seconds
 
-// A name at the head of a sentence that runs the other way, so that it does not turn the sentence.
+// A name to stand in a sentence: one that runs the other way does not turn what is around it.
 QString isolated(const QString& name);
 
 // "left covered, front missing, right covered, back weak": verdicts in the order of quarter_angles.

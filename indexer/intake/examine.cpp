@@ -32,12 +32,6 @@ Device device_in(const FileMetadata& metadata) {
     return {.id = {}, .make = metadata.make, .model = metadata.model, .serial = metadata.serial};
 }
 
-void measure_into(Photo& photo, const cv::Mat& picture) {
-    photo.measures = measure(picture);
-    photo.fingerprint = fingerprint(picture);
-    photo.flaws = judge_flaws(photo.measures, photo.file.width, photo.file.height);
-}
-
 FileFacts facts(const Decoded& decoded, const FileMetadata& metadata, const std::string& sha256,
                 std::size_t bytes) {
     FileFacts file;
@@ -63,9 +57,12 @@ Examined Examiner::examine(std::span<const std::byte> bytes, FileKind kind,
     examined.photo.file = facts(decoded, metadata, sha256, bytes.size());
     examined.device = device_in(metadata);
     examined.keywords = metadata.keywords;
-    const cv::Mat picture = shrink_to(std::exchange(decoded.bgr, {}), measuring_edge);
-    measure_into(examined.photo, picture);
-    examined.thumbnail = thumbnail_jpeg(picture);
+    examined.photo.measures = measure(decoded.bgr);
+    const cv::Mat small = shrink_to(std::exchange(decoded.bgr, {}), thumbnail_long_edge);
+    examined.photo.fingerprint = fingerprint(small);
+    examined.photo.flaws =
+        judge_flaws(examined.photo.measures, decoded.full_width, decoded.full_height);
+    examined.thumbnail = as_jpeg(small);
     return examined;
 } catch (const std::bad_alloc&) {
     return refusal("This computer's memory is too small for it.");

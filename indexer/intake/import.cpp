@@ -13,6 +13,8 @@ namespace quarterturn {
 namespace {
 
 constexpr std::size_t batch_photos = 24;  // chosen by measurement, see tests/bench
+// While one waits for the disk, another decodes.
+constexpr unsigned threads_for_each_core = 2;
 constexpr std::size_t batch_seen = 1000;
 constexpr auto being_moved =
     "Photos of this library are being brought in or moved by another window or command: wait until "
@@ -69,7 +71,7 @@ class ImportRun {
         std::int64_t bytes = 0;
         for (const FoundFile& found : files) bytes += found.state.bytes;
         TimeLeft time{bytes};
-        OrderedWork<Taken> work{files.size(), worker_count(),
+        OrderedWork<Taken> work{files.size(), threads_for_each_core * worker_count(),
                                 [&](std::size_t i) { return taker_.take(files[i]); }, wishes_.stop};
         std::size_t next = 0;
         try {
@@ -169,6 +171,7 @@ class ImportRun {
     }
 
     const OneThreadEach one_thread_each_;
+    const KeptMemory kept_memory_;
     Library& library_;
     const ImportWishes& wishes_;
     Incoming incoming_;

@@ -36,7 +36,7 @@ Decoded from_photo(Library& library, Decoder& decoder, const Photo& photo) try {
         PhotoDecoder{decoder}.decode({bytes, photo.file.orientation, thumbnail_long_edge});
     if (decoded.ok()) {
         decoded.bgr = shrink_to(decoded.bgr, thumbnail_long_edge);
-        keep_thumbnail(library, photo.file.sha256, thumbnail_jpeg(decoded.bgr));
+        keep_thumbnail(library, photo.file.sha256, as_jpeg(decoded.bgr));
     }
     return decoded;
 } catch (const DiskError& error) {
@@ -56,8 +56,8 @@ cv::Mat shrink_to(const cv::Mat& bgr, int long_edge) {
     return small;
 }
 
-Bytes thumbnail_jpeg(const cv::Mat& bgr) {
-    return jpeg_bytes(shrink_to(bgr, thumbnail_long_edge), jpeg_quality);
+Bytes as_jpeg(const cv::Mat& small) {
+    return jpeg_bytes(small, jpeg_quality);
 }
 
 Path thumbnail_file(const Library& library, std::string_view sha256) {

@@ -15,7 +15,7 @@ inline constexpr int thumbnail_long_edge = 512;  // pixels
 
 // The picture no larger than `long_edge` pixels on its long edge.
 cv::Mat shrink_to(const cv::Mat& bgr, int long_edge);
-Bytes thumbnail_jpeg(const cv::Mat& bgr);
+Bytes as_jpeg(const cv::Mat& small);
 
 // Where the small picture lies, whether it is there or not.
 Path thumbnail_file(const Library& library, std::string_view sha256);

@@ -25,7 +25,8 @@ class MainJobTest : public QturnTest {
 
     std::map<std::string, json> photos() {
         std::map<std::string, json> named;
-        for (const json& photo : answer({"photos"})["photos"]) named[photo["name"]] = photo;
+        const json told = answer({"photos"});
+        for (const json& photo : told["photos"]) named[photo["name"]] = photo;
         return named;
     }
 
@@ -110,7 +111,7 @@ TEST_F(MainJobTest, GoesFromPhotosToASealedLookAndAPrintedSheet) {
     EXPECT_EQ(answer({"sign-off", evening}, 1)["signed"], false);
     EXPECT_EQ(answer({"sign-off", ceremony})["signed"], true);
     EXPECT_TRUE(answer({"look", "show", ceremony})["sign_off"]["changes_since"].empty());
-    complained({"sign-off", ceremony}, 1);  // it stands already
+    said({"sign-off", ceremony}, 1);  // it stands already
 
     const auto sheet = folder / "sheet.pdf";
     EXPECT_EQ(answer({"sheet", ceremony, "--out", sheet})["files"], json{sheet.string()});
@@ -153,7 +154,8 @@ TEST_F(MainJobTest, FlawedPhotoStandsForItsShotOnceAcceptedWithAReason) {
     set_the_camera_right();
     said({"scenario", demo / "tags.json", "--tags"});
     std::string weak;
-    for (const json& line : answer({"coverage", evening}, 3)["lines"]) {
+    const json told = answer({"coverage", evening}, 3);
+    for (const json& line : told["lines"]) {
         if (line["verdict"] == "weak" && line["need"] == "required") weak = line["photo_id"].dump();
     }
     ASSERT_FALSE(weak.empty());

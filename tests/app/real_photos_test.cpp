@@ -35,7 +35,8 @@ json expected_time(const CsvRow& row) {
 TEST_F(RealPhotosTest, GoodOnesSayWhatExiftoolSays) {
     const json report = answer({"import", *real_photos() / "good"});
     std::map<std::string, json> photos;
-    for (const json& photo : answer({"photos"})["photos"]) photos[photo["name"]] = photo;
+    const json told = answer({"photos"});
+    for (const json& photo : told["photos"]) photos[photo["name"]] = photo;
     std::size_t looked_at = 0;
     for (const CsvRow& row : read_csv(*real_photos() / "expected.csv")) {
         const auto name = std::filesystem::path(row.at("SourceFile")).filename().string();
@@ -68,7 +69,8 @@ TEST_F(RealPhotosTest, EachBrokenOneIsASentenceAndItsNeighbourIsNotLost) {
                             report["imported"].get<std::size_t>() + report["refused"].size();
     EXPECT_EQ(spoken_of, files_in(folder / "card").size());
     bool good_is_there = false;
-    for (const json& photo : answer({"photos"})["photos"]) {
+    const json told = answer({"photos"});
+    for (const json& photo : told["photos"]) {
         good_is_there = good_is_there || photo["name"] == "good.jpg";
     }
     EXPECT_TRUE(good_is_there);

@@ -94,7 +94,8 @@ TEST_F(RecordsTest, ShotListIsTheLooksOwnUntilItIsSavedAsDefault) {
     said({"shot-list", "Low bun", "--require", "after, crown", "--drop", "before, back"});
     const auto needs = [&](const Arguments& of) {
         json needed;
-        for (const json& line : answer(of)["lines"]) {
+        const json told = answer(of);
+        for (const json& line : told["lines"]) {
             needed[line["stage"].get<std::string>() + ", " + line["angle"].get<std::string>()] =
                 line["need"];
         }

@@ -24,7 +24,8 @@ TEST(JpegBytes, HoldThePictureInItsColoursAndSize) {
 }
 
 TEST(JpegBytes, HoldAPartOfALargerPicture) {
-    const cv::Mat part = four_quarters(64, 48)({32, 0, 32, 24});  // all green, rows not in one piece
+    const cv::Mat part =
+        four_quarters(64, 48)({32, 0, 32, 24});  // all green, rows not in one piece
     const cv::Mat read = read_back(jpeg_bytes(part, 95));
     EXPECT_LT(cv::norm(read, part, cv::NORM_INF), 8);
 }

@@ -7,6 +7,7 @@
 #include "indexer/intake/ordered_work.h"
 #include "indexer/intake/photo_decoder.h"
 #include "indexer/intake/threads.h"
+#include "indexer/store/small_picture.h"
 
 namespace quarterturn {
 namespace {
@@ -61,7 +62,7 @@ Bytes as_jpeg(const cv::Mat& small) {
 }
 
 Path thumbnail_file(const Library& library, std::string_view sha256) {
-    return library.cache_folder() / sha256.substr(0, 2) / (std::string{sha256} + ".jpg");
+    return small_picture_file(library.folder(), sha256);
 }
 
 void keep_thumbnail(Library& library, std::string_view sha256, const Bytes& jpeg) try {

@@ -66,6 +66,9 @@ struct PhotoItem {
     // Decoded already while laying out: upright, not yet turned. Drawn when it has pixels enough
     // for the box, else the file is read again. Empty when nobody has decoded it.
     cv::Mat picture;
+    // A smaller copy, upright, in sRGB; drawn in place of the file when it has pixels enough for
+    // the box. Empty when there is none.
+    Path small_file;
 };
 
 // An empty frame for a shot that is missing.

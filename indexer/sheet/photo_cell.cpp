@@ -2,6 +2,7 @@
 
 #include "indexer/sheet/join.h"
 #include "indexer/sheet/wording.h"
+#include "indexer/store/small_picture.h"
 
 namespace quarterturn {
 
@@ -23,6 +24,7 @@ SheetCell photo_cell(const Photo& photo, const Path& library_folder) {
 
 SheetCell frame_cell(const Photo& photo, const Path& library_folder) {
     SheetCell cell = photo_cell(photo, library_folder);
+    cell.photo->item.small_file = small_picture_file(library_folder, photo.file.sha256);
     std::string note = std::exchange(cell.time, {});
     add_part(note, " · ", photo.tags.stage ? word(*photo.tags.stage) : "no stage yet");
     add_part(note, "\n", photo.file.name);

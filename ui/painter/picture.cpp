@@ -45,6 +45,10 @@ bool has_enough(const cv::Mat& picture, const PhotoItem& item, cv::Size pixels) 
 
 Picture decoded_for(const PhotoItem& item, cv::Size pixels, Decoder& decoder, FileSystem& disk) {
     if (!item.picture.empty() && has_enough(item.picture, item, pixels)) return {item.picture, {}};
+    if (!item.small_file.empty()) {
+        const Decoded small = decode_file(disk, decoder, item.small_file, 1, 0);
+        if (small.ok() && has_enough(small.bgr, item, pixels)) return {small.bgr, {}};
+    }
     Decoded decoded =
         decode_file(disk, decoder, item.file, item.orientation, long_edge_for(item.part, pixels));
     return {decoded.bgr, decoded.refused};

@@ -154,6 +154,22 @@ TEST_F(PaintedPhoto, WhatLayingOutHasDecodedIsNotDecodedAgainUnlessItIsTooSmall)
     EXPECT_EQ(decoder.calls, 1);
 }
 
+TEST_F(PaintedPhoto, ASmallerCopyIsDrawnWhereItHasPixelsEnough) {
+    CountingDecoder decoder;
+    PhotoItem item = photo_of(plain({900, 600}, red));
+    item.small_file = folder_ / "small.png";
+    for (const cv::Size& size : {cv::Size{360, 240}, cv::Size{90, 60}}) {
+        std::filesystem::remove(item.small_file);
+        write_png(item.small_file, plain(size, blue));
+        write_pictures(document_of({item}), decoder, real_file_system(), folder_ / "a.png");
+    }
+    EXPECT_EQ(decoder.calls, 1 + 2);  // too small the second time: the photo itself is drawn
+    std::filesystem::remove(item.small_file);
+    const Written written =
+        write_pictures(document_of({item}), decoder, real_file_system(), folder_ / "a.png");
+    EXPECT_TRUE(written.problems.empty());
+}
+
 TEST_F(PaintedPhoto, APhotoThatIsGoneOrBrokenLeavesAFrameAndTheRestIsDrawn) {
     const PhotoItem good = photo_of(plain({90, 60}, red));
     PhotoItem gone = good;

@@ -1,10 +1,10 @@
-#include "app/qturn/caution.h"
 #include "app/qturn/command_set.h"
 #include "app/qturn/commands.h"
 #include "app/qturn/drawing.h"
 #include "app/qturn/find.h"
 #include "app/qturn/parse.h"
 #include "app/qturn/say.h"
+#include "indexer/record/caution.h"
 #include "indexer/sheet/contact_sheet.h"
 #include "ui/painter/paint.h"
 

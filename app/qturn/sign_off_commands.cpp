@@ -1,10 +1,10 @@
-#include "app/qturn/caution.h"
 #include "app/qturn/command_set.h"
 #include "app/qturn/commands.h"
 #include "app/qturn/find.h"
 #include "app/qturn/say.h"
 #include "indexer/disk/clock.h"
 #include "indexer/looks/sign_off.h"
+#include "indexer/record/caution.h"
 
 namespace quarterturn {
 namespace {

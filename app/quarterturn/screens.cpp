@@ -4,6 +4,7 @@
 
 #include "ui/bringing_in/bringing_in_screen.h"
 #include "ui/coming_up/coming_up_screen.h"
+#include "ui/round_the_head/round_the_head_screen.h"
 
 namespace quarterturn {
 namespace {
@@ -21,6 +22,8 @@ std::vector<ScreenEntry> all_screens() {
         entry<ComingUpScreen>(Moment::coming_up, QT_TRANSLATE_NOOP("moments", "What's coming up")),
         entry<BringingInScreen>(Moment::bringing_in,
                                 QT_TRANSLATE_NOOP("moments", "Bringing photos in")),
+        entry<RoundTheHeadScreen>(Moment::round_the_head,
+                                  QT_TRANSLATE_NOOP("moments", "Going round the head")),
     };
 }
 

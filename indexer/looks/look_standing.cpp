@@ -80,7 +80,7 @@ LookStanding stand(const Look& look, const std::vector<Photo>& photos, const Sho
     standing.signed_at = signed_at;
     for (const Photo& photo : photos) {
         if (counts_for(photo, look)) ++standing.photos;
-        if (!photo.tags.angle) ++standing.waiting;
+        if (waits_for_its_place(photo)) ++standing.waiting;
     }
     if (!signed_at) {
         add_photo_lacks(coverage, standing);

@@ -119,6 +119,21 @@ bool counts_for(const Photo& photo, const Look& look) {
            contains(look.sittings, *photo.tags.sitting);
 }
 
+bool waits_for_its_place(const Photo& photo) {
+    const Tags& tags = photo.tags;
+    return !tags.angle || !tags.stage || (!tags.look && tags.stage != Stage::before);
+}
+
+std::vector<Photo> photos_of_shot(const Look& look, const Shot& shot,
+                                  std::span<const Photo> photos) {
+    std::vector<Photo> found;
+    for (const Photo& photo : photos) {
+        if (counts_for(photo, look) && stands_for(photo, shot)) found.push_back(photo);
+    }
+    std::sort(found.begin(), found.end(), better);
+    return found;
+}
+
 bool open_gap(const CoverageLine& line) {
     return line.wanted.need == Need::required &&
            (line.verdict == Coverage::missing || line.verdict == Coverage::weak);

@@ -40,6 +40,15 @@ bool usable(const Photo& photo);
 // Whether the photo counts for this look at all (see the head of this file).
 bool counts_for(const Photo& photo, const Look& look);
 
+// Whether something is still to be said before the photo lies round the head of a look: its angle,
+// its stage, or, after the first brushing out, whose look it shows.
+bool waits_for_its_place(const Photo& photo);
+
+// The photos that count for the look and stand for this shot, the best first: usable, then
+// sharpest.
+std::vector<Photo> photos_of_shot(const Look& look, const Shot& shot,
+                                  std::span<const Photo> photos);
+
 // `photos` may hold photos of other looks; they are passed over. A waiver only matters for a line
 // that is not covered.
 CoverageReport judge_coverage(const Look& look, const ShotList& shot_list,

@@ -128,6 +128,14 @@ std::string_view without_ending(std::string_view file_name) {
     return dot == std::string_view::npos || dot == 0 ? file_name : file_name.substr(0, dot);
 }
 
+// From the client's left side her face looks to the viewer's left; a mirror shows it the other way.
+std::optional<Angle> angle_of_face(const HeadSigns& signs, bool in_a_mirror) {
+    if (signs.frontal_face) return Angle::front;
+    if (signs.profile_to_left == signs.profile_to_right) return std::nullopt;
+    const Angle seen = signs.profile_to_left ? Angle::left : Angle::right;
+    return in_a_mirror ? mirrored(seen) : seen;
+}
+
 }  // namespace
 
 std::optional<AngleSuggestion> suggest_angle(std::string_view file_name,
@@ -145,6 +153,16 @@ std::optional<AngleSuggestion> suggest_angle(std::string_view file_name,
     }
     if (said.size() != 1) return std::nullopt;
     return AngleSuggestion{*said.begin(), source};
+}
+
+std::optional<AngleSuggestion> suggest_angle(const Photo& photo) {
+    if (photo.suggestion.angle) {
+        return AngleSuggestion{*photo.suggestion.angle, photo.suggestion.angle_source};
+    }
+    if (!photo.head_signs) return std::nullopt;
+    const auto angle = angle_of_face(*photo.head_signs, photo.tags.mirrored);
+    if (!angle) return std::nullopt;
+    return AngleSuggestion{*angle, "face in the picture"};
 }
 
 }  // namespace quarterturn

@@ -12,7 +12,7 @@
 #include <string>
 #include <string_view>
 
-#include "indexer/record/words.h"
+#include "indexer/record/photo.h"
 
 namespace quarterturn {
 
@@ -24,5 +24,10 @@ struct AngleSuggestion {
 // Keywords are looked at first, all of them together; the file name only when they say no angle.
 std::optional<AngleSuggestion> suggest_angle(std::string_view file_name,
                                              std::span<const std::string> keywords);
+
+// The angle to ask her about: what her file said, else what a face detector saw, the right way
+// round when the photo is tagged mirrored. A face that looks at the camera asks for the front, one
+// profile for its side; no face says nothing, since many things hide a face.
+std::optional<AngleSuggestion> suggest_angle(const Photo& photo);
 
 }  // namespace quarterturn

@@ -75,7 +75,7 @@ QImage blank_paper(const Size& paper) {
     return image;
 }
 
-QImage painted(const Page& page, const std::vector<Picture>& pictures) {
+QImage painted(const Page& page, const std::vector<BoxPicture>& pictures) {
     QImage image = blank_paper(page.size);
     QPainter painter(&image);
     const double scale = static_cast<double>(print_dpi) / dots_per_inch;

@@ -60,13 +60,13 @@ std::string name_of(const PhotoItem& photo) {
 // Draws the items one after the other, taking the pictures as their photos come.
 class PagePainter {
   public:
-    PagePainter(QPainter& painter, const std::vector<Picture>& pictures)
+    PagePainter(QPainter& painter, const std::vector<BoxPicture>& pictures)
         : painter_(painter), pictures_(pictures) {}
 
     void operator()(const TextItem& item) { draw_text(painter_, item, colour_of(item.tone)); }
 
     void operator()(const PhotoItem& item) {
-        const Picture& picture = pictures_.at(next_picture_++);
+        const BoxPicture& picture = pictures_.at(next_picture_++);
         if (!picture.problem.empty()) {
             (*this)(FrameItem{item.box, name_of(item) + " cannot be shown.\n" + picture.problem});
             return;
@@ -113,7 +113,7 @@ class PagePainter {
     }
 
     QPainter& painter_;
-    const std::vector<Picture>& pictures_;
+    const std::vector<BoxPicture>& pictures_;
     std::size_t next_picture_ = 0;
 };
 
@@ -124,9 +124,10 @@ cv::Size pixels_of(const Box& box, double dpi) {
 
 }  // namespace
 
-std::vector<Picture> pictures_of(const Page& page, double dpi, Decoder& decoder, FileSystem& disk) {
+std::vector<BoxPicture> pictures_of(const Page& page, double dpi, Decoder& decoder,
+                                    FileSystem& disk) {
     const auto photos = photos_of(page);
-    std::vector<Picture> pictures(photos.size());
+    std::vector<BoxPicture> pictures(photos.size());
     const auto prepare = [&](std::size_t i) {
         pictures[i] = picture_for(*photos[i], pixels_of(photos[i]->box, dpi), decoder, disk);
     };
@@ -134,14 +135,14 @@ std::vector<Picture> pictures_of(const Page& page, double dpi, Decoder& decoder,
     return pictures;
 }
 
-void paint_page(QPainter& painter, const Page& page, const std::vector<Picture>& pictures) {
+void paint_page(QPainter& painter, const Page& page, const std::vector<BoxPicture>& pictures) {
     painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing |
                            QPainter::SmoothPixmapTransform);
     PagePainter draw(painter, pictures);
     for (const PageItem& item : page.items) std::visit(draw, item);
 }
 
-std::vector<std::string> problems_of(const Page& page, const std::vector<Picture>& pictures) {
+std::vector<std::string> problems_of(const Page& page, const std::vector<BoxPicture>& pictures) {
     const auto photos = photos_of(page);
     std::vector<std::string> problems;
     for (std::size_t i = 0; i < photos.size(); ++i) {

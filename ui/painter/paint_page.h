@@ -11,13 +11,14 @@ namespace quarterturn {
 
 // One picture for each photo of the page, in the order of its items, decoded two at a time for
 // `dpi` dots per inch.
-std::vector<Picture> pictures_of(const Page& page, double dpi, Decoder& decoder, FileSystem& disk);
+std::vector<BoxPicture> pictures_of(const Page& page, double dpi, Decoder& decoder,
+                                    FileSystem& disk);
 
 // Draws on a painter whose unit is 1/720 inch (see text.h), from the page's top left at (0, 0).
 // `pictures` are those of this page.
-void paint_page(QPainter& painter, const Page& page, const std::vector<Picture>& pictures);
+void paint_page(QPainter& painter, const Page& page, const std::vector<BoxPicture>& pictures);
 
 // A sentence for each photo that is not shown.
-std::vector<std::string> problems_of(const Page& page, const std::vector<Picture>& pictures);
+std::vector<std::string> problems_of(const Page& page, const std::vector<BoxPicture>& pictures);
 
 }  // namespace quarterturn

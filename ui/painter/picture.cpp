@@ -43,7 +43,7 @@ bool has_enough(const cv::Mat& picture, const PhotoItem& item, cv::Size pixels) 
     return std::max(picture.cols, picture.rows) >= near_enough * wanted;
 }
 
-Picture decoded_for(const PhotoItem& item, cv::Size pixels, Decoder& decoder, FileSystem& disk) {
+BoxPicture decoded_for(const PhotoItem& item, cv::Size pixels, Decoder& decoder, FileSystem& disk) {
     if (!item.picture.empty() && has_enough(item.picture, item, pixels)) return {item.picture, {}};
     if (!item.small_file.empty()) {
         const Decoded small = decode_file(disk, decoder, item.small_file, 1, 0);
@@ -72,8 +72,8 @@ cv::Mat fitted(const cv::Mat& picture, const PhotoItem& item, cv::Size pixels) {
 
 }  // namespace
 
-Picture picture_for(const PhotoItem& item, cv::Size pixels, Decoder& decoder, FileSystem& disk) {
-    Picture result = decoded_for(item, pixels, decoder, disk);
+BoxPicture picture_for(const PhotoItem& item, cv::Size pixels, Decoder& decoder, FileSystem& disk) {
+    BoxPicture result = decoded_for(item, pixels, decoder, disk);
     if (!result.problem.empty()) return {{}, result.problem};
     return {fitted(result.bgr, item, pixels), {}};
 }

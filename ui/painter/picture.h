@@ -12,13 +12,13 @@
 
 namespace quarterturn {
 
-struct Picture {
+struct BoxPicture {
     cv::Mat bgr;          // CV_8UC3, of the box's proportions; empty when there is a problem
     std::string problem;  // why there is no picture, without the file's name
 };
 
 // `pixels` is the box in pixels. The picture may be smaller when the photo has no more to give.
-Picture picture_for(const PhotoItem& item, cv::Size pixels, Decoder& decoder, FileSystem& disk);
+BoxPicture picture_for(const PhotoItem& item, cv::Size pixels, Decoder& decoder, FileSystem& disk);
 
 // The image shares the matrix's pixels and lives no longer than it.
 QImage as_image(const cv::Mat& bgr);

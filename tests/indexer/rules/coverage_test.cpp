@@ -212,5 +212,39 @@ RC_GTEST_PROP(Coverage, NoOtherPhotoOfTheLineIsBetterThanTheChosen, ()) {
     }
 }
 
+TEST(WaitsForItsPlace, UntilAngleStageAndLookAreSaid) {
+    Photo photo = tagged_photo(1, Stage::after, Angle::back);
+    EXPECT_FALSE(waits_for_its_place(photo));
+    for (const auto& take_away :
+         {+[](Tags& tags) { tags.angle.reset(); }, +[](Tags& tags) { tags.stage.reset(); },
+          +[](Tags& tags) { tags.look.reset(); }}) {
+        Photo less = photo;
+        take_away(less.tags);
+        EXPECT_TRUE(waits_for_its_place(less));
+    }
+}
+
+TEST(WaitsForItsPlace, ABeforePhotoNeedsNoLook) {
+    Photo photo = tagged_photo(1, Stage::before, Angle::back);
+    photo.tags.look.reset();
+    EXPECT_FALSE(waits_for_its_place(photo));
+}
+
+TEST(PhotosOfShot, ComeUsableFirstThenSharpest) {
+    Photo sharp_but_dark = flawed(tagged_photo(1, Stage::after, Angle::back), Flaw::too_dark);
+    sharp_but_dark.measures.focus = 9;
+    Photo soft = tagged_photo(2, Stage::after, Angle::back);
+    soft.measures.focus = 3;
+    Photo sharp = tagged_photo(3, Stage::after, Angle::back);
+    sharp.measures.focus = 5;
+    const Photo elsewhere = tagged_photo(4, Stage::after, Angle::left);
+    const std::vector photos{sharp_but_dark, soft, sharp, elsewhere};
+    std::vector<std::int64_t> order;
+    for (const Photo& photo : photos_of_shot(evening(), back_after, photos)) {
+        order.push_back(photo.id.value);
+    }
+    EXPECT_EQ(order, (std::vector<std::int64_t>{3, 2, 1}));
+}
+
 }  // namespace
 }  // namespace quarterturn

@@ -96,5 +96,39 @@ RC_GTEST_PROP(SuggestAngle, AnyBytesAreBorne, (const std::string& name, const st
     suggest_angle(name, keywords);
 }
 
+Photo seen(bool frontal, bool to_left, bool to_right) {
+    Photo photo;
+    HeadSigns signs;
+    signs.frontal_face = frontal;
+    signs.profile_to_left = to_left;
+    signs.profile_to_right = to_right;
+    photo.head_signs = signs;
+    return photo;
+}
+
+// Seen from her own left side, a face looks to the viewer's left.
+TEST(AngleOfPhoto, FollowsTheFaceWhereTheFileSaysNothing) {
+    EXPECT_EQ(suggest_angle(seen(true, false, false))->angle, Angle::front);
+    EXPECT_EQ(suggest_angle(seen(false, true, false))->angle, Angle::left);
+    EXPECT_EQ(suggest_angle(seen(false, false, true))->angle, Angle::right);
+    EXPECT_FALSE(suggest_angle(seen(false, true, true)));
+    EXPECT_FALSE(suggest_angle(seen(false, false, false)));
+    EXPECT_FALSE(suggest_angle(Photo{}));
+}
+
+TEST(AngleOfPhoto, AMirrorShowsTheOtherSide) {
+    Photo photo = seen(false, true, false);
+    photo.tags.mirrored = true;
+    EXPECT_EQ(suggest_angle(photo)->angle, Angle::right);
+}
+
+TEST(AngleOfPhoto, WhatTheFileSaysGoesFirst) {
+    Photo photo = seen(true, false, false);
+    photo.suggestion.angle = Angle::crown;
+    photo.suggestion.angle_source = "file name";
+    EXPECT_EQ(suggest_angle(photo)->angle, Angle::crown);
+    EXPECT_EQ(suggest_angle(photo)->source, "file name");
+}
+
 }  // namespace
 }  // namespace quarterturn

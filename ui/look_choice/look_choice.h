@@ -1,0 +1,31 @@
+#pragma once
+
+#include <QComboBox>
+#include <optional>
+
+#include "indexer/store/library.h"
+
+namespace quarterturn {
+
+class Session;
+
+// Which look a screen is about: every look of the library, by client.
+class LookChoice : public QComboBox {
+    Q_OBJECT
+  public:
+    explicit LookChoice(Session& session, QWidget* parent = nullptr);
+
+    void show_looks(std::optional<LookId> current);  // throws StoreError
+
+  signals:
+    void chosen(LookId look);
+
+  private:
+    Session& session_;
+};
+
+// The look she is most likely about: of the newest appointment that has photos, else the first;
+// nothing when there is none. `near` stands when it is there. Throws StoreError.
+std::optional<LookId> likely_look(Library& library, std::optional<LookId> near);
+
+}  // namespace quarterturn

@@ -4,7 +4,9 @@
 
 #include "ui/bringing_in/bringing_in_screen.h"
 #include "ui/coming_up/coming_up_screen.h"
+#include "ui/contact_sheet/contact_sheet_screen.h"
 #include "ui/round_the_head/round_the_head_screen.h"
+#include "ui/sign_off/sign_off_screen.h"
 
 namespace quarterturn {
 namespace {
@@ -24,6 +26,9 @@ std::vector<ScreenEntry> all_screens() {
                                 QT_TRANSLATE_NOOP("moments", "Bringing photos in")),
         entry<RoundTheHeadScreen>(Moment::round_the_head,
                                   QT_TRANSLATE_NOOP("moments", "Going round the head")),
+        entry<SignOffScreen>(Moment::sign_off, QT_TRANSLATE_NOOP("moments", "Sign-off")),
+        entry<ContactSheetScreen>(Moment::contact_sheet,
+                                  QT_TRANSLATE_NOOP("moments", "Contact sheet")),
     };
 }
 

@@ -1,0 +1,129 @@
+// pdfinfo and pdftotext are Poppler's.
+
+#include "ui/contact_sheet/contact_sheet_screen.h"
+
+#include <QCheckBox>
+#include <QPrinter>
+#include <QPushButton>
+#include <QTest>
+
+#include "tests/indexer/looks/whole_look.h"
+#include "tests/support/command.h"
+#include "tests/ui/shell/fixture.h"
+#include "tests/ui/support/screen_checks.h"
+#include "ui/contact_sheet/page_view.h"
+#include "ui/contact_sheet/printing.h"
+#include "ui/painter/paint.h"
+#include "ui/widgets/notice.h"
+
+namespace quarterturn {
+namespace {
+
+class ContactSheetScreenTest : public testing::Test {
+  protected:
+    ContactSheetScreenTest() {
+        QObject::connect(&session, &Session::records_changed, &screen,
+                         [this] { screen.refresh(); });
+        session.open(whole.folder / "library");
+        screen.resize(1280, 800);
+        screen.arrive({.moment = Moment::contact_sheet, .look = whole.look});
+        screen.refresh();
+        show_active(screen);
+        EXPECT_TRUE(wait_for_page());
+    }
+
+    QPushButton* button(const QString& text) {
+        for (auto* found : screen.findChildren<QPushButton*>()) {
+            if (found->text() == text) return found;
+        }
+        return nullptr;
+    }
+
+    bool wait_for_page() {
+        return QTest::qWaitFor([this] { return button(QStringLiteral("Print…"))->isEnabled(); });
+    }
+
+    QComboBox* choice(const QString& name) {
+        for (auto* found : screen.findChildren<QComboBox*>()) {
+            if (found->accessibleName() == name) return found;
+        }
+        return nullptr;
+    }
+
+    void choose(const QString& name, int index) {
+        choice(name)->setCurrentIndex(index);
+        emit choice(name)->activated(index);
+        EXPECT_TRUE(wait_for_page());
+    }
+
+    std::string saved_text() {
+        const Path file = whole.folder / "sheet.pdf";
+        screen.save_to(file);
+        const auto* notice = screen.findChild<Notice*>();
+        EXPECT_TRUE(
+            QTest::qWaitFor([&] { return notice->said().startsWith(QStringLiteral("Saved")); }));
+        return output_of("pdfinfo " + file.string() + "; pdftotext -layout " + file.string() +
+                         " -");
+    }
+
+    WholeLook whole;
+    NoDecoder decoder;
+    Session session{real_file_system(), decoder, [] { return at("2026-11-07T13:30:00"); }};
+    ContactSheetScreen screen{session};
+};
+
+TEST_F(ContactSheetScreenTest, SavesWhatIsShownOnThePaperChosen) {
+    const std::string a4 = saved_text();
+    EXPECT_NE(a4.find("low twisted bun"), std::string::npos) << a4;
+    EXPECT_NE(a4.find("595"), std::string::npos) << "A4 is 595 by 842 points: " << a4;
+    choose(QStringLiteral("Paper"), 3);
+    EXPECT_NE(saved_text().find("612"), std::string::npos) << "Letter is 612 by 792 points";
+}
+
+TEST_F(ContactSheetScreenTest, TheRowForDuringAndEveryFrameAreChoices) {
+    EXPECT_EQ(saved_text().find("During"), std::string::npos);
+    screen.findChild<QCheckBox*>()->click();
+    ASSERT_TRUE(wait_for_page());
+    EXPECT_NE(saved_text().find("During"), std::string::npos);
+    choose(QStringLiteral("What stands on it"), 1);
+    EXPECT_FALSE(screen.findChild<QCheckBox*>()->isVisible());
+}
+
+TEST_F(ContactSheetScreenTest, AChangedTagLaysThePageOutAnew) {
+    EXPECT_EQ(saved_text().find("mirrored, turned"), std::string::npos);
+    whole.tag(whole.photos[0], [](Tags& tags) { tags.mirrored = true; });
+    session.touch();
+    ASSERT_TRUE(wait_for_page());
+    EXPECT_NE(saved_text().find("mirrored, turned"), std::string::npos);
+}
+
+TEST_F(ContactSheetScreenTest, SaysWhyItCouldNotSave) {
+    screen.save_to(whole.folder / "not there" / "sheet.pdf");
+    const auto* notice = screen.findChild<Notice*>();
+    EXPECT_TRUE(QTest::qWaitFor([&] {
+        return notice->said().contains(QStringLiteral("sheet.pdf"));
+    })) << notice->said().toStdString();
+}
+
+TEST_F(ContactSheetScreenTest, APrinterGetsThePageAtItsOwnSize) {
+    const auto ruler = make_text_ruler();
+    const Document document =
+        contact_sheet(session.library(), decoder, *ruler, whole.look, {Paper::a4, false});
+    const Path file = whole.folder / "printed.pdf";
+    QPrinter printer(QPrinter::HighResolution);
+    printer.setOutputFormat(QPrinter::PdfFormat);
+    printer.setOutputFileName(QString::fromStdString(file.string()));
+    set_paper(printer, document);
+    ASSERT_TRUE(print_pages(printer, pages_to_print(document, decoder, real_file_system())));
+    const std::string text =
+        output_of("pdfinfo " + file.string() + "; pdftotext -layout " + file.string() + " -");
+    EXPECT_NE(text.find("A4"), std::string::npos) << text;
+    EXPECT_NE(text.find("low twisted bun"), std::string::npos) << text;
+}
+
+TEST_F(ContactSheetScreenTest, HasNoProblemsAtAnySize) {
+    EXPECT_EQ(problems_at_all_sizes(screen), QStringList());
+}
+
+}  // namespace
+}  // namespace quarterturn

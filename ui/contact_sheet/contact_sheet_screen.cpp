@@ -1,0 +1,291 @@
+#include "ui/contact_sheet/contact_sheet_screen.h"
+
+#include <QCheckBox>
+#include <QFileDialog>
+#include <QPrintDialog>
+#include <QPrinter>
+#include <QStackedWidget>
+#include <QStandardPaths>
+
+#include "indexer/looks/exported_record.h"
+#include "indexer/record/caution.h"
+#include "ui/contact_sheet/page_view.h"
+#include "ui/contact_sheet/printing.h"
+#include "ui/look_choice/look_choice.h"
+#include "ui/painter/paint.h"
+#include "ui/shell/session.h"
+#include "ui/theme/theme.h"
+#include "ui/widgets/empty_page.h"
+#include "ui/widgets/notice.h"
+#include "ui/widgets/parts.h"
+#include "ui/widgets/words.h"
+
+namespace quarterturn {
+namespace {
+
+constexpr int choices_width_steps = 70;
+constexpr int preview_pixels = 1800;  // of a page's long edge: sharp at twice the size of 900
+
+struct NamedPaper {
+    const char* name;
+    Paper paper;
+};
+constexpr std::array papers{NamedPaper{"A4", Paper::a4}, NamedPaper{"A3", Paper::a3},
+                            NamedPaper{"A5", Paper::a5}, NamedPaper{"Letter", Paper::letter}};
+
+}  // namespace
+
+ContactSheetScreen::ContactSheetScreen(Session& session) : session_(session) {
+    build();
+}
+
+QString ContactSheetScreen::help() const {
+    return tr(
+        "The page is shown as it will be printed: left, front, right and back side by side, "
+        "before above after. Choose the paper, then save or print it.");
+}
+
+void ContactSheetScreen::build() {
+    pages_ = new QStackedWidget;
+    empty_ = new EmptyPage(tr("Here the photos of a look come together on paper. There is no look "
+                              "yet: it is added to a client."),
+                           tr("See what's coming up"));
+    connect(empty_, &EmptyPage::started, this,
+            [this] { session_.go_to({.moment = Moment::coming_up}); });
+    going_ = new QWidget;
+    auto* row = new QHBoxLayout(going_);
+    row->setContentsMargins(space(6), space(3), space(6), 0);
+    row->setSpacing(space(6));
+    view_ = new PageView;
+    row->addWidget(view_, 1);
+    row->addWidget(build_choices());
+    pages_->addWidget(empty_);
+    pages_->addWidget(going_);
+    auto* all = new QVBoxLayout(this);
+    all->setContentsMargins(0, 0, 0, 0);
+    all->addWidget(pages_);
+}
+
+QWidget* ContactSheetScreen::build_choices() {
+    auto* choices = new QWidget;
+    choices->setFixedWidth(space(choices_width_steps));
+    auto* column = new QVBoxLayout(choices);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(space(2));
+    add_choices(*column);
+    column->addSpacing(space(3));
+    add_ways_out(*column);
+    column->addStretch();
+    return choices;
+}
+
+void ContactSheetScreen::add_choices(QVBoxLayout& column) {
+    looks_ = new LookChoice(session_);
+    connect(looks_, &LookChoice::chosen, this, [this](LookId look) {
+        look_ = look;
+        session_.attempt([this] { refresh(); });
+    });
+    kinds_ = new QComboBox;
+    papers_ = new QComboBox;
+    for (const NamedPaper& paper : papers) papers_->addItem(QString::fromLatin1(paper.name));
+    during_ = new QCheckBox(tr("A row for during"));
+    for (QComboBox* choice : {kinds_, papers_}) {
+        connect(choice, &QComboBox::activated, this, &ContactSheetScreen::lay_out);
+    }
+    connect(during_, &QCheckBox::toggled, this, &ContactSheetScreen::lay_out);
+    const auto add = [&](const QString& name, QComboBox* choice) {
+        choice->setAccessibleName(name);
+        column.addWidget(make_quiet(name));
+        column.addWidget(choice);
+    };
+    add(tr("Look"), looks_);
+    add(tr("What stands on it"), kinds_);
+    add(tr("Paper"), papers_);
+    column.addWidget(during_);
+    page_row_ = new QWidget;
+    auto* row = new QHBoxLayout(page_row_);
+    row->setContentsMargins(0, 0, 0, 0);
+    QPushButton* back = make_button(tr("Page back"));
+    QPushButton* on = make_button(tr("Page on"));
+    connect(back, &QPushButton::clicked, this, [this] { turn_page(-1); });
+    connect(on, &QPushButton::clicked, this, [this] { turn_page(1); });
+    row->addWidget(back);
+    row->addWidget(on);
+    row->addStretch();
+    page_words_ = make_quiet({});
+    column.addWidget(page_words_);
+    column.addWidget(page_row_);
+}
+
+void ContactSheetScreen::add_ways_out(QVBoxLayout& column) {
+    QPushButton* pdf = make_next_button(tr("Save as PDF…"));
+    QPushButton* picture = make_button(tr("Save as a picture…"));
+    QPushButton* paper = make_button(tr("Print…"));
+    connect(pdf, &QPushButton::clicked, this,
+            [this] { ask_where(QStringLiteral(".pdf"), tr("PDF (*.pdf)")); });
+    connect(picture, &QPushButton::clicked, this,
+            [this] { ask_where(QStringLiteral(".png"), tr("Pictures (*.png *.jpg *.jpeg)")); });
+    connect(paper, &QPushButton::clicked, this, &ContactSheetScreen::print);
+    ways_out_ = {pdf, picture, paper};
+    for (QPushButton* way : ways_out_) column.addWidget(way);
+    column.addWidget(make_quiet(tr(caution_before_passing_on)));
+    notice_ = new Notice;
+    column.addWidget(notice_);
+}
+
+void ContactSheetScreen::arrive(const Place& place) {
+    if (place.look) look_ = place.look;
+    notice_->say({});
+}
+
+void ContactSheetScreen::refresh() {
+    look_ = likely_look(session_.library(), look_);
+    pages_->setCurrentWidget(look_ ? going_ : static_cast<QWidget*>(empty_));
+    looks_->show_looks(look_);
+    if (!look_) return;
+    fill_kinds();
+    if (shown_wish_ && shown_wish_->same_as(wish()) &&
+        shown_records_ == records_of(session_.library(), wish())) {
+        return;
+    }
+    lay_out();
+}
+
+void ContactSheetScreen::fill_kinds() {
+    const QVariant before = kinds_->currentData();
+    kinds_->clear();
+    kinds_->addItem(tr("The look, angle by angle"));
+    const auto look = session_.library().looks().find(*look_);
+    for (const SittingId id : look->sittings) {
+        const auto sitting = session_.library().sittings().find(id);
+        if (!sitting) continue;
+        //: a kind of appointment and its day
+        kinds_->addItem(tr("Every frame: %1, %2")
+                            .arg(shown(sitting->kind), short_shown(date_of(sitting->starts))),
+                        QVariant::fromValue(qlonglong{id.value}));
+    }
+    kinds_->setCurrentIndex(std::max(0, kinds_->findData(before)));
+}
+
+SheetWish ContactSheetScreen::wish() const {
+    SheetWish wish;
+    wish.look = *look_;
+    if (kinds_->currentIndex() > 0) wish.sitting = SittingId{kinds_->currentData().toLongLong()};
+    wish.wishes.paper = papers[static_cast<std::size_t>(papers_->currentIndex())].paper;
+    wish.wishes.during = during_->isChecked();
+    return wish;
+}
+
+void ContactSheetScreen::lay_out() {
+    if (laying_out_) laying_out_->disconnect(this);
+    shown_wish_ = wish();
+    const bool ok =
+        session_.attempt([this] { shown_records_ = records_of(session_.library(), *shown_wish_); });
+    if (!ok) return;
+    sheet_.reset();
+    show_sheet();
+    laying_out_ = session_.start<DrawnSheet>(
+        [wanted = *shown_wish_, &decoder = session_.decoder()](Library& library, Job&) {
+            return drawn(laid_out(library, decoder, wanted), decoder, library.disk(),
+                         preview_pixels);
+        },
+        [this, wanted = *shown_wish_, records = shown_records_](DrawnSheet sheet) {
+            if (!wanted.same_as(*shown_wish_) || records != shown_records_) return;
+            sheet_ = std::move(sheet);
+            page_number_ = 0;
+            show_sheet();
+        });
+    connect(laying_out_, &Job::failed, notice_, &Notice::say);
+    connect(laying_out_, &QObject::destroyed, this, [this](QObject* job) {
+        if (laying_out_ == job) laying_out_ = nullptr;
+    });
+}
+
+void ContactSheetScreen::show_sheet() {
+    during_->setVisible(kinds_->currentIndex() == 0);
+    for (QPushButton* way : ways_out_) way->setEnabled(sheet_.has_value());
+    const int pages = sheet_ ? static_cast<int>(sheet_->pages.size()) : 0;
+    page_row_->setVisible(pages > 1);
+    page_words_->setText(pages == 0 ? tr("Laying the page out…")
+                                    : tr("Page %1 of %2").arg(page_number_ + 1).arg(pages));
+    if (!sheet_ || sheet_->pages.empty()) {
+        view_->show_page({}, tr("Laying the page out…"));
+        return;
+    }
+    view_->show_page(sheet_->pages[static_cast<std::size_t>(page_number_)], {});
+    view_->setAccessibleName(tr("%1, page %2 of %3")
+                                 .arg(from_utf8(sheet_->document.title))
+                                 .arg(page_number_ + 1)
+                                 .arg(pages));
+    QStringList problems;
+    for (const std::string& problem : sheet_->problems) problems << from_utf8(problem);
+    if (!problems.isEmpty()) notice_->say(problems.join(QLatin1Char('\n')));
+}
+
+void ContactSheetScreen::turn_page(int by) {
+    if (!sheet_) return;
+    const int last = static_cast<int>(sheet_->pages.size()) - 1;
+    page_number_ = std::clamp(page_number_ + by, 0, last);
+    show_sheet();
+}
+
+QString ContactSheetScreen::file_name() const {
+    const auto look = session_.library().looks().find(*look_);
+    return from_utf8(portable_name(look ? look->name : std::string("sheet")));
+}
+
+void ContactSheetScreen::ask_where(const QString& ending, const QString& kinds) {
+    const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    const QString file = QFileDialog::getSaveFileName(
+        this, tr("Save the sheet"), folder + QLatin1Char('/') + file_name() + ending, kinds);
+    if (file.isEmpty()) return;
+    const bool named = QFileInfo(file).suffix().isEmpty();
+    save_to(Path(to_utf8(named ? file + ending : file)));
+}
+
+void ContactSheetScreen::save_to(const Path& file) {
+    if (!sheet_) return;
+    notice_->say(tr("Saving…"));
+    Job* job = session_.start<Written>(
+        [document = sheet_->document, file, &decoder = session_.decoder()](Library& library, Job&) {
+            const bool pictures = !picture_format(file).empty();
+            return pictures ? write_pictures(document, decoder, library.disk(), file)
+                            : write_pdf(document, decoder, library.disk(), file);
+        },
+        [this](const Written& written) { say_written(written.files, written.problems); });
+    connect(job, &Job::failed, notice_, &Notice::say);
+}
+
+void ContactSheetScreen::say_written(const std::vector<Path>& files,
+                                     const std::vector<std::string>& problems) {
+    QStringList lines;
+    for (const Path& file : files) lines << tr("Saved: %1").arg(from_utf8(file.string()));
+    for (const std::string& problem : problems) lines << from_utf8(problem);
+    notice_->say(lines.join(QLatin1Char('\n')));
+}
+
+void ContactSheetScreen::print() {
+    if (!sheet_) return;
+    auto printer = std::make_shared<QPrinter>(QPrinter::HighResolution);
+    set_paper(*printer, sheet_->document);
+    QPrintDialog dialog(printer.get(), this);
+    dialog.setWindowTitle(tr("Print the sheet"));
+    if (dialog.exec() == QDialog::Accepted) print_on(printer);
+}
+
+void ContactSheetScreen::print_on(const std::shared_ptr<QPrinter>& printer) {
+    notice_->say(tr("Printing…"));
+    Job* job = session_.start<PagesToPrint>(
+        [document = sheet_->document, &decoder = session_.decoder()](Library& library, Job&) {
+            return pages_to_print(document, decoder, library.disk());
+        },
+        [this, printer](const PagesToPrint& pages) {
+            const bool printed = print_pages(*printer, pages);
+            notice_->say(printed ? tr("Sent to the printer.")
+                                 : tr("The printer did not take it. See whether it is switched on "
+                                      "and has paper, and print again."));
+        });
+    connect(job, &Job::failed, notice_, &Notice::say);
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,72 @@
+#pragma once
+
+#include "ui/contact_sheet/sheet_wish.h"
+#include "ui/shell/screen.h"
+
+class QCheckBox;
+class QComboBox;
+class QLabel;
+class QPrinter;
+class QPushButton;
+class QStackedWidget;
+class QVBoxLayout;
+
+namespace quarterturn {
+
+class EmptyPage;
+class Job;
+class LookChoice;
+class Notice;
+class PageView;
+
+// The contact sheet as it will be printed, and the ways to get it on paper.
+class ContactSheetScreen : public Screen {
+    Q_OBJECT
+  public:
+    explicit ContactSheetScreen(Session& session);
+
+    QString help() const override;
+    void refresh() override;
+    void arrive(const Place& place) override;
+
+    // PDF, PNG or JPEG by the file's ending.
+    void save_to(const Path& file);
+
+  private:
+    void build();
+    QWidget* build_choices();
+    void add_choices(QVBoxLayout& column);
+    void add_ways_out(QVBoxLayout& column);
+    void fill_kinds();
+    SheetWish wish() const;
+    void lay_out();
+    void show_sheet();
+    void turn_page(int by);
+    void ask_where(const QString& ending, const QString& kinds);
+    void print();
+    void print_on(const std::shared_ptr<QPrinter>& printer);
+    void say_written(const std::vector<Path>& files, const std::vector<std::string>& problems);
+    QString file_name() const;
+
+    Session& session_;
+    std::optional<LookId> look_;
+    std::optional<SheetWish> shown_wish_;
+    std::string shown_records_;
+    std::optional<DrawnSheet> sheet_;
+    Job* laying_out_ = nullptr;
+    int page_number_ = 0;
+    QStackedWidget* pages_;
+    EmptyPage* empty_;
+    QWidget* going_;
+    LookChoice* looks_;
+    QComboBox* kinds_;
+    QComboBox* papers_;
+    QCheckBox* during_;
+    PageView* view_;
+    QWidget* page_row_;
+    QLabel* page_words_;
+    Notice* notice_;
+    std::vector<QPushButton*> ways_out_;
+};
+
+}  // namespace quarterturn

@@ -1,0 +1,78 @@
+#include "ui/contact_sheet/sheet_wish.h"
+
+#include "indexer/rules/sign_off.h"
+#include "ui/painter/paint.h"
+#include "ui/painter/paint_page.h"
+
+namespace quarterturn {
+namespace {
+
+constexpr double mm_per_inch = 25.4;
+constexpr double dots_per_inch = 720;  // the painter's unit, see ui/painter/paint_page.h
+
+QImage drawn_page(const Page& page, const std::vector<BoxPicture>& pictures, double dpi) {
+    QImage image(qRound(page.size.width * dpi / mm_per_inch),
+                 qRound(page.size.height * dpi / mm_per_inch), QImage::Format_RGB32);
+    image.fill(Qt::white);
+    QPainter painter(&image);
+    painter.scale(dpi / dots_per_inch, dpi / dots_per_inch);
+    paint_page(painter, page, pictures);
+    return image;
+}
+
+std::string records_of_photo(const Photo& photo) {
+    std::string text = photo.file.path + sealed_tags(photo.tags) + photo.tags.accepted_because;
+    if (photo.moment) text += iso_text(*photo.moment);
+    return text + '\n';
+}
+
+std::string records_of_look(Library& library, LookId look) {
+    const LookState state = look_state(library, look);
+    std::string text = state.client.name + '\n' + state.look.name + '\n';
+    for (const Photo& photo : state.photos) text += records_of_photo(photo);
+    for (const CoverageLine& line : state.coverage.lines) {
+        text += shot_text(line.wanted.shot) + std::string(word(line.verdict)) + line.waived_because;
+    }
+    if (state.recipe) text += recipe_json(state.recipe->recipe);
+    if (state.sign_off) text += iso_text(state.sign_off->signed_at);
+    for (const std::string& change : state.changes_since) text += change;
+    if (state.wedding) text += state.wedding->name + iso_text(state.wedding->date);
+    return text;
+}
+
+}  // namespace
+
+bool SheetWish::same_as(const SheetWish& other) const {
+    return look == other.look && sitting == other.sitting && wishes.paper == other.wishes.paper &&
+           wishes.during == other.wishes.during;
+}
+
+Document laid_out(Library& library, Decoder& decoder, const SheetWish& wish) {
+    const auto ruler = make_text_ruler();
+    if (wish.sitting) return sitting_sheet(library, *ruler, *wish.sitting, wish.wishes.paper);
+    return contact_sheet(library, decoder, *ruler, wish.look, wish.wishes);
+}
+
+DrawnSheet drawn(Document document, Decoder& decoder, FileSystem& disk, int pixels) {
+    DrawnSheet sheet{std::move(document), {}, {}};
+    for (const Page& page : sheet.document.pages) {
+        const double dpi = pixels / std::max(page.size.width, page.size.height) * mm_per_inch;
+        const auto pictures = pictures_of(page, dpi, decoder, disk);
+        sheet.pages.push_back(drawn_page(page, pictures, dpi));
+        const auto problems = problems_of(page, pictures);
+        sheet.problems.insert(sheet.problems.end(), problems.begin(), problems.end());
+    }
+    return sheet;
+}
+
+std::string records_of(Library& library, const SheetWish& wish) {
+    std::string text = library.settings().get(business_name_setting).value_or("") +
+                       library.settings().get(business_line_setting).value_or("");
+    if (!wish.sitting) return text + records_of_look(library, wish.look);
+    for (const Photo& photo : library.photos().of_sitting(*wish.sitting)) {
+        text += records_of_photo(photo);
+    }
+    return text;
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,37 @@
+#pragma once
+// What sheet she wants, laid out and drawn away from the window's thread.
+
+#include <QImage>
+#include <optional>
+#include <vector>
+
+#include "indexer/image/decode.h"
+#include "indexer/sheet/contact_sheet.h"
+
+namespace quarterturn {
+
+struct SheetWish {
+    LookId look;
+    // Every frame of this appointment instead.
+    std::optional<SittingId> sitting{};
+    SheetWishes wishes{};
+
+    bool same_as(const SheetWish& other) const;
+};
+
+struct DrawnSheet {
+    Document document;
+    std::vector<QImage> pages;          // as they will be printed, for the screen
+    std::vector<std::string> problems;  // a sentence for each photo that cannot be shown
+};
+
+// Throws StoreError.
+Document laid_out(Library& library, Decoder& decoder, const SheetWish& wish);
+
+// `pixels` is the long edge of each page.
+DrawnSheet drawn(Document document, Decoder& decoder, FileSystem& disk, int pixels);
+
+// Tells whether the records say something else for this sheet than before.
+std::string records_of(Library& library, const SheetWish& wish);
+
+}  // namespace quarterturn

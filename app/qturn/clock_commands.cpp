@@ -81,6 +81,9 @@ Reply apply_pair(Session& session, const ClockOptions& options) {
     Library& library = session.library();
     const Photo wrong = find_photo(library, options.wrong);
     const Photo right = find_photo(library, options.right);
+    if (wrong.id == right.id) {
+        throw WrongUse("Both are the same photo. Name one from each device.");
+    }
     return applied(session, clock_shift_from_pair(library, wrong.id, right.id));
 }
 

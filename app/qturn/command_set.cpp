@@ -1,7 +1,9 @@
 #include "app/qturn/command_set.h"
 
 #include <CLI/CLI.hpp>
+#include <algorithm>
 #include <map>
+#include <span>
 
 #include "app/qturn/print.h"
 
@@ -100,11 +102,14 @@ std::vector<NextWords> CommandSet::next_words() const {
 
 int CommandSet::run(int argc, char** argv) {
     CLI::App& root = parser_->root;
+    const std::span<char*> words(argv, static_cast<std::size_t>(argc));
+    // Also when the command line cannot be understood to its end.
+    const bool json = std::ranges::count(words, std::string_view("--json")) > 0;
     try {
         root.parse(argc, argv);
     } catch (const CLI::ParseError& error) {
         if (error.get_exit_code() == 0) return root.exit(error);
-        return print_error(parse_sentence(root, error), Outcome::wrong_use, parser_->wishes.json);
+        return print_error(parse_sentence(root, error), Outcome::wrong_use, json);
     }
     Session session(parser_->wishes);
     return run_and_print(parser_->runs.at(&innermost(root)), session);

@@ -72,8 +72,17 @@ std::vector<Photo> photos_in_range(Library& library, const std::string& text) {
     const auto last = number_in(std::string_view(text).substr(dash + 1));
     if (!first || !last) return {};
     std::vector<Photo> photos;
+    bool ends_there = false;
     for (const Photo& photo : library.photos().all()) {
-        if (photo.id.value >= *first && photo.id.value <= *last) photos.push_back(photo);
+        if (photo.id.value < *first || photo.id.value > *last) continue;
+        ends_there = ends_there || photo.id.value == *last;
+        photos.push_back(photo);
+    }
+    if (!photos.empty() && !ends_there) {
+        throw WrongUse("There is no photo with number " + std::to_string(*last) +
+                       ", so the range " + text +
+                       " may be a slip. List what is there with: "
+                       "qturn photos");
     }
     return photos;
 }

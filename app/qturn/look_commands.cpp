@@ -5,6 +5,7 @@
 #include "app/qturn/say.h"
 #include "app/qturn/to_json.h"
 #include "indexer/looks/look_state.h"
+#include "indexer/looks/sign_off.h"
 
 namespace quarterturn {
 namespace {
@@ -44,7 +45,8 @@ nlohmann::json sign_off_json(const LookState& state) {
 
 Reply show(Session& session, const Look& look) {
     const Names names(session.library());
-    const LookState state = look_state(session.library(), look.id);
+    LookState state = look_state(session.library(), look.id);
+    append(state.changes_since, file_problems(session.library(), state));
     Reply reply{{number_text(look.id.value) + "  " + look.name + ", " + state.client.name,
                  "Worn: " + std::string(word(look.worn))},
                 {{"look", to_json(look, names)},

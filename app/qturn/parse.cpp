@@ -93,8 +93,11 @@ std::string clock_from(const std::string& text) {
 std::chrono::seconds shift_from(const std::string& text) {
     const bool has_sign = text.starts_with('-') || text.starts_with('+');
     const auto parts = split(text.substr(has_sign ? 1 : 0), ':');
-    const bool well_formed = (parts.size() == 2 || parts.size() == 3) &&
-                             std::all_of(parts.begin(), parts.end(), is_number);
+    const bool well_formed =
+        (parts.size() == 2 || parts.size() == 3) &&
+        std::all_of(parts.begin(), parts.end(), is_number) &&
+        std::all_of(parts.begin() + 1, parts.end(),
+                    [](const std::string& part) { return std::stoi(part) < 60; });
     if (!well_formed) {
         throw WrongUse("'" + text + "' is no shift. Write hours and minutes, as in +00:47.");
     }

@@ -17,20 +17,6 @@ Sentences reasons_in_records(const LookState& state) {
     return reasons_against_sign_off(state.coverage, state.recipe_findings);
 }
 
-Sentences reasons_in_files(Library& library, const LookState& state) {
-    Sentences reasons;
-    for (const Photo& photo : state.photos) {
-        try {
-            read_unchanged(library, photo);
-        } catch (const StoreError& changed) {
-            reasons.emplace_back(changed.what());
-        } catch (const DiskError& unreadable) {
-            reasons.emplace_back(unreadable.what());
-        }
-    }
-    return reasons;
-}
-
 // Reading files takes a while; what is signed must still be what was read.
 Sentences sign_unless_changed(Library& library, const LookState& read, LocalTime now) {
     Transaction transaction(library.database());
@@ -57,9 +43,23 @@ Sentences sign_off(Library& library, LookId look, LocalTime now) {
     const LookState state = look_state(library, look);
     Sentences reasons = reasons_in_records(state);
     if (!reasons.empty()) return reasons;
-    reasons = reasons_in_files(library, state);
+    reasons = file_problems(library, state);
     if (!reasons.empty()) return reasons;
     return sign_unless_changed(library, state, now);
+}
+
+Sentences file_problems(Library& library, const LookState& state) {
+    Sentences problems;
+    for (const Photo& photo : state.photos) {
+        try {
+            read_unchanged(library, photo);
+        } catch (const StoreError& changed) {
+            problems.emplace_back(changed.what());
+        } catch (const DiskError& unreadable) {
+            problems.emplace_back(unreadable.what());
+        }
+    }
+    return problems;
 }
 
 void reopen(Library& library, LookId look, std::string_view because, LocalTime now) {

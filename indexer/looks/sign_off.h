@@ -13,6 +13,10 @@ namespace quarterturn {
 // it, every photo file that is to be sealed is read and must match its checksum.
 std::vector<std::string> sign_off(Library& library, LookId look, LocalTime now);
 
+// A sentence for each photo of the look whose file is gone or no longer holds what was brought in.
+// Reads all of them.
+std::vector<std::string> file_problems(Library& library, const LookState& state);
+
 // Throws StoreError when the look is not signed off, or without a reason.
 void reopen(Library& library, LookId look, std::string_view because, LocalTime now);
 

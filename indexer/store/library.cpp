@@ -18,11 +18,11 @@ bool is_left_from_making(FileSystem& disk, const Path& entry) {
 // A library whose making was interrupted counts as nothing.
 void refuse_unless_empty(FileSystem& disk, const Path& folder) {
     if (!disk.exists(folder)) return;
+    if (disk.exists(folder / records_name)) {
+        throw StoreError(folder.string() +
+                         " is a library already: open it, or name another folder.");
+    }
     for (const Path& entry : disk.list(folder)) {
-        if (entry.filename() == records_name) {
-            throw StoreError(folder.string() +
-                             " is a library already: open it, or name another folder.");
-        }
         if (!is_left_from_making(disk, entry)) {
             throw StoreError(folder.string() + " is not empty (" + entry.filename().string() +
                              " lies in it): name a new or empty folder for the library.");

@@ -20,6 +20,10 @@ std::string constraint_sentence(const SQLite::Exception& error) {
     }
 }
 
+constexpr auto no_room =
+    "There is no room left on the disk that holds the library: free some and try again. What was "
+    "saved before is kept.";
+
 std::string sentence(const SQLite::Exception& error) {
     constexpr int primary = 0xFF;  // the low byte of an extended result code
     switch (error.getErrorCode() & primary) {
@@ -30,8 +34,7 @@ std::string sentence(const SQLite::Exception& error) {
             return "Another program is writing to this library: wait until it is done, and try "
                    "again. Nothing was changed.";
         case SQLITE_FULL:
-            return "There is no room left on the disk that holds the library: free some and try "
-                   "again. Nothing was changed.";
+            return no_room;
         case SQLITE_READONLY:
         case SQLITE_PERM:
         case SQLITE_AUTH:
@@ -44,6 +47,8 @@ std::string sentence(const SQLite::Exception& error) {
             return "The library's records (records.sqlite) are no library file: bring back the "
                    "newest backup of that file, or name another folder.";
         case SQLITE_IOERR:
+            // The index of the write-ahead log could not grow.
+            if (error.getExtendedErrorCode() == SQLITE_IOERR_SHMSIZE) return no_room;
             return "The disk that holds the library does not answer: see that it is connected and "
                    "try again. What was saved before is kept.";
         case SQLITE_CANTOPEN:

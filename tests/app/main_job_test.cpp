@@ -150,6 +150,22 @@ TEST_F(MainJobTest, SheetOfASittingShowsEveryFrame) {
     EXPECT_GE(std::count(images.begin(), images.end(), '\n'), static_cast<long>(frames) + 2);
 }
 
+TEST_F(MainJobTest, FileThatChangedAfterSignOffShowsOnTheLookAndTheSheet) {
+    said({"scenario", demo / "tags.json", "--tags"});
+    said({"sign-off", ceremony});
+    const json id = answer({"coverage", ceremony})["lines"][0]["photo_id"];
+    const json told = answer({"photos"});
+    std::string path;
+    for (const json& photo : told["photos"]) {
+        if (photo["id"] == id) path = photo["path"];
+    }
+    std::ofstream(std::filesystem::path(library) / path, std::ios::app) << "changed";
+    const json changes = answer({"look", "show", ceremony})["sign_off"]["changes_since"];
+    ASSERT_EQ(changes.size(), 1U);
+    EXPECT_NE(changes[0].get<std::string>().find(path), std::string::npos) << changes;
+    EXPECT_EQ(answer({"sheet", ceremony, "--out", folder / "s.pdf"}, 3)["problems"], changes);
+}
+
 TEST_F(MainJobTest, FlawedPhotoStandsForItsShotOnceAcceptedWithAReason) {
     set_the_camera_right();
     said({"scenario", demo / "tags.json", "--tags"});

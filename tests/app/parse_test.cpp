@@ -17,8 +17,8 @@ TEST(ParseShift, ReadsHoursMinutesAndSecondsEitherWay) {
 }
 
 TEST(ParseShift, RefusesWhatIsNoShift) {
-    for (const char* text :
-         {"", "+", "47", "00:4x", "00::47", "+00:47:00:00", "--00:47", "123:00"}) {
+    for (const char* text : {"", "+", "47", "00:4x", "00::47", "+00:47:00:00", "--00:47", "123:00",
+                             "+01:60", "+00:00:60"}) {
         EXPECT_THROW(shift_from(text), WrongUse) << text;
     }
 }

@@ -46,6 +46,13 @@ TEST_F(SheetTest, PicturesOfSeveralPagesAreNumberedAndNoneIsWrittenOver) {
               "1748x2480");
 }
 
+TEST_F(SheetTest, ARangeThatEndsBeyondThePhotosIsTakenForASlip) {
+    const std::string sentence = complained({"tag", "118-1188", "--angle", "left"}, 2);
+    EXPECT_NE(sentence.find("no photo with number 1188"), std::string::npos) << sentence;
+    EXPECT_TRUE(answer({"photos"})["photos"][119]["angle"].is_null());
+    said({"tag", "118-120", "--angle", "left"});
+}
+
 // pdfinfo gives the page in points: 8.5 × 11 in is 612 × 792.
 TEST_F(SheetTest, PaperIsTheOneAskedFor) {
     answer({"sheet", "--sitting", "1", "--out", folder / "frames.pdf", "--paper", "letter"});

@@ -50,8 +50,14 @@ TEST_F(WrongUseTest, FolderThatIsNoLibrary) {
     EXPECT_TRUE(std::filesystem::is_empty(library));
 }
 
-TEST_F(WrongUseTest, InitWhereSomethingIsAlready) {
-    expect_complaint({"init"}, 1, library);
+TEST_F(WrongUseTest, InitWhereALibraryIsAlready) {
+    expect_complaint({"init"}, 1, library + " is a library already");
+}
+
+TEST_F(WrongUseTest, IsAnsweredAsJsonWhereverTheCommandLineBreaksOff) {
+    const Ran ran = run({"--json", "look", "list", "--library"});
+    EXPECT_EQ(ran.code, 2);
+    EXPECT_TRUE(nlohmann::json::parse(ran.out).contains("error")) << ran.out;
 }
 
 // The sqlite3 shell plays the newer version: it raises the number that SQLite keeps for an

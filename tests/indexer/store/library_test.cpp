@@ -149,7 +149,7 @@ TEST(LibraryFolder, KeepsWhatWasSavedWhenTheDiskFillsUp) {
     if (!answer) GTEST_SKIP() << "This system does not let a test have a small disk.";
     EXPECT_EQ(*answer,
               "all kept: There is no room left on the disk that holds the library: free some and "
-              "try again. Nothing was changed.");
+              "try again. What was saved before is kept.");
 }
 
 }  // namespace

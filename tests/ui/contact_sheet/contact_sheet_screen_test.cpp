@@ -3,6 +3,7 @@
 #include "ui/contact_sheet/contact_sheet_screen.h"
 
 #include <QCheckBox>
+#include <QComboBox>
 #include <QPrinter>
 #include <QPushButton>
 #include <QTest>

@@ -19,9 +19,6 @@ struct ImportOptions {
     bool watch = false;
 };
 
-// Between two looks at a file that may still be written.
-constexpr std::chrono::seconds between_looks{2};
-
 void refuse_missing(const std::vector<std::string>& folders) {
     for (const std::string& folder : folders) {
         if (!real_file_system().exists(folder)) {
@@ -42,6 +39,10 @@ std::vector<std::string> report_lines(const ImportReport& report) {
     if (!report.already_here.empty()) {
         lines.push_back(count_text(report.already_here.size(), "photo") + " already here.");
     }
+    if (!report.put_back.empty()) {
+        lines.push_back(count_text(report.put_back.size(), "photo") +
+                        " of these put back: the library's own file was gone.");
+    }
     if (!report.left_alone.empty()) {
         lines.push_back(count_text(report.left_alone.size(), "other file") + " left alone:");
         for (const Path& file : report.left_alone) lines.push_back("  " + file.string());
@@ -59,6 +60,7 @@ Reply report_reply(const ImportReport& report) {
                  {"imported_photos", numbers_json(report.imported)},
                  {"already_here", report.already_here.size()},
                  {"already_here_files", paths_json(report.already_here)},
+                 {"put_back", report.put_back.size()},
                  {"left_alone", report.left_alone.size()},
                  {"left_alone_files", paths_json(report.left_alone)},
                  {"refused", refused_json(report.refused)},
@@ -81,20 +83,16 @@ void append_to(std::vector<Item>& all, std::vector<Item>&& more) {
 }
 
 // Takes in what arrives until Ctrl-C, which is no interruption then.
-ImportReport watch(Library& library, Decoder& decoder, ImportWishes wishes) {
+ImportReport watch(Library& library, Decoder& decoder, const ImportWishes& wishes) {
     ArrivingFiles arriving(wishes.sources);
     ImportReport all;
     while (!wishes.stop.stop_requested()) {
-        wishes.sources = arriving.look(library);
-        if (!wishes.sources.empty()) {
-            ImportReport report = import_photos(library, decoder, wishes);
-            if (!report.stopped) arriving.settle(wishes.sources);
-            append_to(all.imported, std::move(report.imported));
-            append_to(all.already_here, std::move(report.already_here));
-            append_to(all.put_back, std::move(report.put_back));
-            append_to(all.left_alone, std::move(report.left_alone));
-            append_to(all.refused, std::move(report.refused));
-        }
+        ImportReport report = import_arrived(library, decoder, arriving, wishes);
+        append_to(all.imported, std::move(report.imported));
+        append_to(all.already_here, std::move(report.already_here));
+        append_to(all.put_back, std::move(report.put_back));
+        append_to(all.left_alone, std::move(report.left_alone));
+        append_to(all.refused, std::move(report.refused));
         wait_or_stop(wishes.stop);
     }
     return all;
@@ -113,7 +111,7 @@ Reply import(Session& session, const ImportOptions& options) {
         line.show({progress.done, progress.total, progress.left});
     };
     if (options.preview) return preview_reply(library, preview_import(library, wishes));
-    if (options.watch) return report_reply(watch(library, *decoder, std::move(wishes)));
+    if (options.watch) return report_reply(watch(library, *decoder, wishes));
     return report_reply(import_photos(library, *decoder, wishes));
 }
 

@@ -4,7 +4,6 @@
 #include "app/qturn/find.h"
 #include "app/qturn/parse.h"
 #include "app/qturn/say.h"
-#include "indexer/looks/sign_off.h"
 #include "indexer/record/caution.h"
 #include "indexer/sheet/contact_sheet.h"
 #include "ui/painter/paint.h"
@@ -80,17 +79,6 @@ Reply written_reply(const Document& document, const Written& written) {
     return reply;
 }
 
-// A picture that is not the photo which was brought in must not pass for it.
-void tell_of_changed_files(Library& library, const SheetOptions& options, Reply& reply) {
-    if (options.look.empty()) return;
-    const LookId look = find_look(library, options.look).id;
-    const auto problems = file_problems(library, look_state(library, look));
-    if (problems.empty()) return;
-    append(reply.lines, problems);
-    for (const std::string& problem : problems) reply.data["problems"].push_back(problem);
-    reply.outcome = Outcome::needs_attention;
-}
-
 Reply write(const Document& document, Library& library, Decoder& decoder,
             const SheetOptions& options) {
     if (is_pdf(options.out)) {
@@ -109,9 +97,7 @@ Reply sheet(Session& session, const SheetOptions& options) {
     const Drawing drawing;
     const auto decoder = make_local_decoder();
     const Document document = lay_out(library, *decoder, options);
-    Reply reply = write(document, library, *decoder, options);
-    tell_of_changed_files(library, options, reply);
-    return reply;
+    return write(document, library, *decoder, options);
 }
 
 }  // namespace

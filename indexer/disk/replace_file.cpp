@@ -1,4 +1,5 @@
 #include "indexer/disk/checksum.h"
+#include "indexer/disk/disk_error.h"
 #include "indexer/disk/file_system.h"
 
 namespace quarterturn {
@@ -20,7 +21,7 @@ void remove_if_it_can_be(FileSystem& disk, const Path& file) {
 
 }  // namespace
 
-void replace_file(FileSystem& disk, const Path& file, std::span<const std::byte> bytes) {
+void replace_file(FileSystem& disk, const Path& file, std::span<const std::byte> bytes) try {
     const Path waiting = waiting_name(file);
     if (disk.exists(waiting)) disk.remove(waiting);
     disk.write_new(waiting, bytes);
@@ -32,6 +33,9 @@ void replace_file(FileSystem& disk, const Path& file, std::span<const std::byte>
         throw;
     }
     disk.sync_folder(file.parent_path().empty() ? Path{"."} : file.parent_path());
+} catch (const DiskError& error) {
+    // She knows her file, not the name it waits under.
+    throw disk_error(error.error_number(), file, Doing::writing);
 }
 
 }  // namespace quarterturn

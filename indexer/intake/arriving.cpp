@@ -32,4 +32,13 @@ void ArrivingFiles::settle(const std::vector<Path>& files) {
     }
 }
 
+ImportReport import_arrived(Library& library, Decoder& decoder, ArrivingFiles& arriving,
+                            ImportWishes wishes) {
+    wishes.sources = arriving.look(library);
+    if (wishes.sources.empty()) return {};
+    ImportReport report = import_photos(library, decoder, wishes);
+    if (!report.stopped) arriving.settle(wishes.sources);
+    return report;
+}
+
 }  // namespace quarterturn

@@ -3,8 +3,10 @@
 // service, each written bit by bit. A file is finished when it is as large, and was changed as long
 // ago, at two looks one after the other.
 
+#include <chrono>
 #include <map>
 
+#include "indexer/intake/import.h"
 #include "indexer/intake/walk.h"
 
 namespace quarterturn {
@@ -33,5 +35,12 @@ class ArrivingFiles {
     std::map<Path, Seen> seen_;
     bool unfinished_ = false;
 };
+
+// Between two looks at a file that may still be written.
+inline constexpr std::chrono::seconds between_looks{2};
+
+// Looks once, and brings in what has arrived; `wishes` name no sources. Throws as import_photos().
+ImportReport import_arrived(Library& library, Decoder& decoder, ArrivingFiles& arriving,
+                            ImportWishes wishes);
 
 }  // namespace quarterturn

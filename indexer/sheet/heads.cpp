@@ -60,8 +60,8 @@ class HeadSeeker {
     void operator()(std::size_t index) {
         SheetPhoto& photo = *wanted_[index].photo;
         const int long_edge = wanted_[index].long_edge;
-        const Decoded decoded =
-            decode_file(disk_, decoder_, photo.item.file, photo.item.orientation, long_edge);
+        const Decoded decoded = decode_file(disk_, decoder_, photo.item.file,
+                                            photo.item.orientation, long_edge, photo.item.sha256);
         if (!decoded.ok()) return;
         photo.upright = {static_cast<double>(decoded.full_width),
                          static_cast<double>(decoded.full_height)};

@@ -59,6 +59,7 @@ struct Part {
 struct PhotoItem {
     Box box;  // filled by the part, centred, never stretched
     Path file;
+    std::string sha256;     // of the file: one that holds something else is not shown. Or empty
     int orientation = 1;    // EXIF, still to be applied
     bool mirrored = false;  // taken in a mirror: turned the right way round when drawn
     Part part;              // of the picture the right way round

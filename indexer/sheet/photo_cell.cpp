@@ -9,6 +9,7 @@ namespace quarterturn {
 SheetCell photo_cell(const Photo& photo, const Path& library_folder) {
     SheetPhoto shown;
     shown.item.file = library_folder / photo.file.path;
+    shown.item.sha256 = photo.file.sha256;
     shown.item.orientation = photo.file.orientation;
     shown.item.mirrored = photo.tags.mirrored;
     shown.item.described = described(photo);

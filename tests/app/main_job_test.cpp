@@ -163,7 +163,10 @@ TEST_F(MainJobTest, FileThatChangedAfterSignOffShowsOnTheLookAndTheSheet) {
     const json changes = answer({"look", "show", ceremony})["sign_off"]["changes_since"];
     ASSERT_EQ(changes.size(), 1U);
     EXPECT_NE(changes[0].get<std::string>().find(path), std::string::npos) << changes;
-    EXPECT_EQ(answer({"sheet", ceremony, "--out", folder / "s.pdf"}, 3)["problems"], changes);
+    const json problems = answer({"sheet", ceremony, "--out", folder / "s.pdf"}, 3)["problems"];
+    ASSERT_EQ(problems.size(), 1U);
+    EXPECT_NE(problems[0].get<std::string>().find(path + " is not shown"), std::string::npos)
+        << problems;
 }
 
 TEST_F(MainJobTest, FlawedPhotoStandsForItsShotOnceAcceptedWithAReason) {

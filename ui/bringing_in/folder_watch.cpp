@@ -4,31 +4,13 @@
 #include "ui/widgets/words.h"
 
 namespace quarterturn {
-namespace {
-
-// Between two looks at a file that may still be written; also how often a folder is looked at that
-// does not tell when something arrives, such as a phone's.
-constexpr std::chrono::seconds between_looks{2};
-
-ImportReport take_arrived(Library& library, Decoder& decoder, ArrivingFiles& arriving,
-                          const std::stop_token& stop) {
-    ImportWishes wishes;
-    wishes.sources = arriving.look(library);
-    wishes.stop = stop;
-    if (wishes.sources.empty()) return {};
-    ImportReport report = import_photos(library, decoder, wishes);
-    if (!report.stopped) arriving.settle(wishes.sources);
-    return report;
-}
-
-}  // namespace
-
 FolderWatch& FolderWatch::of(Session& session) {
     auto* watch = session.findChild<FolderWatch*>(QString(), Qt::FindDirectChildrenOnly);
     return watch ? *watch : *new FolderWatch(session);
 }
 
 FolderWatch::FolderWatch(Session& session) : QObject(&session), session_(session) {
+    // Also for a folder that does not tell when something arrives, such as a phone's.
     timer_.setInterval(between_looks);
     connect(&timer_, &QTimer::timeout, this, &FolderWatch::look);
     connect(&watcher_, &QFileSystemWatcher::directoryChanged, this, &FolderWatch::look);
@@ -61,7 +43,9 @@ void FolderWatch::look() {
     job_ = std::make_unique<Job>(
         session_.library().folder(), session_.disk(),
         [this, arriving = arriving_, &decoder = session_.decoder()](Library& library, Job& job) {
-            ImportReport report = take_arrived(library, decoder, *arriving, job.stop_token());
+            ImportWishes wishes;
+            wishes.stop = job.stop_token();
+            ImportReport report = import_arrived(library, decoder, *arriving, std::move(wishes));
             return std::function<void()>([this, report] { keep(report); });
         });
     connect(job_.get(), &Job::failed, this, [this](const QString& sentence) {

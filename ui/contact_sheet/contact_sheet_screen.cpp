@@ -17,6 +17,7 @@
 #include "ui/theme/theme.h"
 #include "ui/widgets/empty_page.h"
 #include "ui/widgets/notice.h"
+#include "ui/widgets/page.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/words.h"
 
@@ -68,15 +69,16 @@ void ContactSheetScreen::build() {
 
 QWidget* ContactSheetScreen::build_choices() {
     auto* choices = new QWidget;
-    choices->setFixedWidth(space(choices_width_steps));
     auto* column = new QVBoxLayout(choices);
-    column->setContentsMargins(0, 0, 0, 0);
+    column->setContentsMargins(0, 0, space(3), 0);  // beside a scroll bar
     column->setSpacing(space(2));
     add_choices(*column);
     column->addSpacing(space(3));
     add_ways_out(*column);
     column->addStretch();
-    return choices;
+    QScrollArea* side = make_scrolling_side(choices);
+    side->setFixedWidth(space(choices_width_steps));
+    return side;
 }
 
 void ContactSheetScreen::add_choices(QVBoxLayout& column) {

@@ -3,10 +3,10 @@
 #include <QPageSize>
 #include <QPrinter>
 
+#include "ui/painter/text.h"
+
 namespace quarterturn {
 namespace {
-
-constexpr double dots_per_inch = 720;  // the painter's unit, see ui/painter/paint_page.h
 
 // From the first page to the last that she chose in the dialog; 0 stands for all.
 bool wanted(const QPrinter& printer, int number) {
@@ -42,7 +42,7 @@ bool print_pages(QPrinter& printer, const PagesToPrint& pages) {
         if (!wanted(printer, static_cast<int>(i) + 1)) continue;
         if (painter.isActive() ? !printer.newPage() : !painter.begin(&printer)) return false;
         painter.save();
-        const double scale = printer.resolution() / dots_per_inch;
+        const double scale = static_cast<double>(printer.resolution()) / dots_per_inch;
         painter.scale(scale, scale);
         paint_page(painter, pages.document.pages[i], pages.pictures[i]);
         painter.restore();

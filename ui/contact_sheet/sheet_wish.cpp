@@ -7,19 +7,6 @@
 namespace quarterturn {
 namespace {
 
-constexpr double mm_per_inch = 25.4;
-constexpr double dots_per_inch = 720;  // the painter's unit, see ui/painter/paint_page.h
-
-QImage drawn_page(const Page& page, const std::vector<BoxPicture>& pictures, double dpi) {
-    QImage image(qRound(page.size.width * dpi / mm_per_inch),
-                 qRound(page.size.height * dpi / mm_per_inch), QImage::Format_RGB32);
-    image.fill(Qt::white);
-    QPainter painter(&image);
-    painter.scale(dpi / dots_per_inch, dpi / dots_per_inch);
-    paint_page(painter, page, pictures);
-    return image;
-}
-
 std::string records_of_photo(const Photo& photo) {
     std::string text = photo.file.path + sealed_tags(photo.tags) + photo.tags.accepted_because;
     if (photo.moment) text += iso_text(*photo.moment);
@@ -56,9 +43,9 @@ Document laid_out(Library& library, Decoder& decoder, const SheetWish& wish) {
 DrawnSheet drawn(Document document, Decoder& decoder, FileSystem& disk, int pixels) {
     DrawnSheet sheet{std::move(document), {}, {}};
     for (const Page& page : sheet.document.pages) {
-        const double dpi = pixels / std::max(page.size.width, page.size.height) * mm_per_inch;
+        const double dpi = pixels / std::max(page.size.width, page.size.height) * 25.4;
         const auto pictures = pictures_of(page, dpi, decoder, disk);
-        sheet.pages.push_back(drawn_page(page, pictures, dpi));
+        sheet.pages.push_back(page_image(page, pictures, dpi));
         const auto problems = problems_of(page, pictures);
         sheet.problems.insert(sheet.problems.end(), problems.begin(), problems.end());
     }

@@ -1,7 +1,6 @@
 #include "ui/painter/paint.h"
 
 #include <QBuffer>
-#include <QColorSpace>
 #include <QImageWriter>
 #include <QPdfWriter>
 #include <cmath>
@@ -9,12 +8,12 @@
 
 #include "ui/painter/exact_paper.h"
 #include "ui/painter/paint_page.h"
+#include "ui/painter/text.h"
 
 namespace quarterturn {
 namespace {
 
-constexpr int dots_per_inch = 720;
-constexpr double dots_per_point = 10;
+constexpr double dots_per_point = dots_per_inch / 72.0;
 
 // Where the picture formats stand between speed and size (chosen by measurement on an A4 sheet of
 // 24 photos).
@@ -63,25 +62,6 @@ QByteArray pdf_of(const Document& document, Decoder& decoder, FileSystem& disk,
     }
     set_exact_papers(pdf, document.pages);
     return pdf;
-}
-
-QImage blank_paper(const Size& paper) {
-    const double per_mm = print_dpi / 25.4;
-    QImage image(qRound(paper.width * per_mm), qRound(paper.height * per_mm), QImage::Format_RGB32);
-    image.fill(Qt::white);
-    image.setDotsPerMeterX(qRound(per_mm * 1000));
-    image.setDotsPerMeterY(qRound(per_mm * 1000));
-    image.setColorSpace(QColorSpace::SRgb);
-    return image;
-}
-
-QImage painted(const Page& page, const std::vector<BoxPicture>& pictures) {
-    QImage image = blank_paper(page.size);
-    QPainter painter(&image);
-    const double scale = static_cast<double>(print_dpi) / dots_per_inch;
-    painter.scale(scale, scale);
-    paint_page(painter, page, pictures);
-    return image;
 }
 
 bool is_png(const Path& file) {
@@ -138,7 +118,7 @@ Written write_pictures(const Document& document, Decoder& decoder, FileSystem& d
     for (const Page& page : document.pages) {
         const auto pictures = pictures_of(page, print_dpi, decoder, disk);
         const Path target = picture_file(file, written.files.size() + 1);
-        replace_file(disk, target, bytes_of(encoded(painted(page, pictures), file)));
+        replace_file(disk, target, bytes_of(encoded(page_image(page, pictures, print_dpi), file)));
         written.files.push_back(target);
         append(written.problems, problems_of(page, pictures));
     }

@@ -1,5 +1,6 @@
 #include "ui/painter/paint_page.h"
 
+#include <QColorSpace>
 #include <cmath>
 
 #include "indexer/sheet/side_by_side.h"
@@ -140,6 +141,20 @@ void paint_page(QPainter& painter, const Page& page, const std::vector<BoxPictur
                            QPainter::SmoothPixmapTransform);
     PagePainter draw(painter, pictures);
     for (const PageItem& item : page.items) std::visit(draw, item);
+}
+
+QImage page_image(const Page& page, const std::vector<BoxPicture>& pictures, double dpi) {
+    const double per_mm = dpi / 25.4;
+    QImage image(qRound(page.size.width * per_mm), qRound(page.size.height * per_mm),
+                 QImage::Format_RGB32);
+    image.fill(Qt::white);
+    image.setDotsPerMeterX(qRound(per_mm * 1000));
+    image.setDotsPerMeterY(qRound(per_mm * 1000));
+    image.setColorSpace(QColorSpace::SRgb);
+    QPainter painter(&image);
+    painter.scale(dpi / dots_per_inch, dpi / dots_per_inch);
+    paint_page(painter, page, pictures);
+    return image;
 }
 
 std::vector<std::string> problems_of(const Page& page, const std::vector<BoxPicture>& pictures) {

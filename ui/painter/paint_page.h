@@ -1,6 +1,7 @@
 #pragma once
 // Draws one page with any painter: paper, pixels, screen or printer.
 
+#include <QImage>
 #include <QPainter>
 #include <vector>
 
@@ -17,6 +18,9 @@ std::vector<BoxPicture> pictures_of(const Page& page, double dpi, Decoder& decod
 // Draws on a painter whose unit is 1/720 inch (see text.h), from the page's top left at (0, 0).
 // `pictures` are those of this page.
 void paint_page(QPainter& painter, const Page& page, const std::vector<BoxPicture>& pictures);
+
+// The page on white paper, as sRGB.
+QImage page_image(const Page& page, const std::vector<BoxPicture>& pictures, double dpi);
 
 // A sentence for each photo that is not shown.
 std::vector<std::string> problems_of(const Page& page, const std::vector<BoxPicture>& pictures);

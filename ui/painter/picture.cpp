@@ -49,8 +49,8 @@ BoxPicture decoded_for(const PhotoItem& item, cv::Size pixels, Decoder& decoder,
         const Decoded small = decode_file(disk, decoder, item.small_file, 1, 0);
         if (small.ok() && has_enough(small.bgr, item, pixels)) return {small.bgr, {}};
     }
-    Decoded decoded =
-        decode_file(disk, decoder, item.file, item.orientation, long_edge_for(item.part, pixels));
+    Decoded decoded = decode_file(disk, decoder, item.file, item.orientation,
+                                  long_edge_for(item.part, pixels), item.sha256);
     return {decoded.bgr, decoded.refused};
 }
 

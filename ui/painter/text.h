@@ -8,7 +8,8 @@
 
 namespace quarterturn {
 
-inline constexpr double dots_per_mm = 720 / 25.4;
+inline constexpr int dots_per_inch = 720;
+inline constexpr double dots_per_mm = dots_per_inch / 25.4;
 
 // The painter's unit must be one dot. What does not fit the box is cut with an ellipsis.
 void draw_text(QPainter& painter, const TextItem& item, const QColor& colour);

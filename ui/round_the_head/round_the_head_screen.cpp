@@ -1,6 +1,5 @@
 #include "ui/round_the_head/round_the_head_screen.h"
 
-#include <QScrollArea>
 #include <QStackedWidget>
 #include <QStyle>
 
@@ -16,6 +15,7 @@
 #include "ui/widgets/coverage_ring.h"
 #include "ui/widgets/empty_page.h"
 #include "ui/widgets/head_plan.h"
+#include "ui/widgets/page.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/words.h"
 
@@ -32,13 +32,8 @@ constexpr int low_window = 640;
 constexpr int least_hand_steps = 58;
 constexpr int most_hand_steps = 100;
 
-QScrollArea* scrolling(QWidget* content) {
-    auto* scroll = new QScrollArea;
-    content->setProperty("kind", QStringLiteral("page"));
-    scroll->setWidget(content);
-    scroll->setWidgetResizable(true);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+QScrollArea* hand_side(QWidget* content) {
+    QScrollArea* scroll = make_scrolling_side(content);
     scroll->setMinimumWidth(space(least_hand_steps));
     scroll->setMaximumWidth(space(most_hand_steps));
     return scroll;
@@ -131,7 +126,7 @@ QWidget* RoundTheHeadScreen::build_body() {
     middle->addWidget(missing_);
     row->addWidget(tray_, tray_share);
     row->addLayout(middle, plan_share);
-    row->addWidget(scrolling(hand_), hand_share);
+    row->addWidget(hand_side(hand_), hand_share);
     add_shortcuts(*body_);
     return body_;
 }
@@ -147,12 +142,14 @@ void RoundTheHeadScreen::use(const std::function<void()>& act) {
 void RoundTheHeadScreen::arrive(const Place& place) {
     round_.arrive(place);
     if (pages_->currentWidget() == closer_) pages_->setCurrentWidget(going_);
-    if (place.shot) plan_->plan().place(place.shot->angle)->setFocus();
+    focus_next_ = place.shot ? plan_->plan().place(place.shot->angle) : body_;
 }
 
 void RoundTheHeadScreen::refresh() {
     round_.refresh();
     show_round();
+    // Once the screen is shown: her next key places a photo.
+    if (QWidget* next = std::exchange(focus_next_, nullptr)) next->setFocus();
     if (round_.has_look()) look_for_faces();
 }
 

@@ -55,6 +55,7 @@ class RoundTheHeadScreen : public Screen {
     Session& session_;
     HeadRound round_;
     std::vector<KeyedAct> keys_;
+    QWidget* focus_next_ = nullptr;
     QStackedWidget* pages_;
     EmptyPage* empty_;
     QWidget* going_;

@@ -164,7 +164,9 @@ void MainWindow::refresh_current() {
 
 void MainWindow::show_help() {
     const auto* current = qobject_cast<Screen*>(stack_->currentWidget());
-    const QString general = tr("Undo and redo work everywhere, for everything you did.");
+    const QString general =
+        tr("Undo and redo work on every screen. What is signed off is opened again on its own "
+           "screen.");
     QMessageBox box(this);
     box.setWindowTitle(tr("Help"));
     box.setText(current ? current->help() + QStringLiteral("\n\n") + general : general);

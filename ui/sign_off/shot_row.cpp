@@ -122,8 +122,8 @@ void ShotRow::add_waiving(QVBoxLayout& column) {
         column.addWidget(back, 0, Qt::AlignLeading);
     }
     if (!open_gap(line_)) return;
-    QPushButton* waive = make_quiet_button(tr("Do without it…"));
-    waive->setAccessibleName(tr("Do without it: %1").arg(title_of(line_.wanted)));
+    QPushButton* waive = make_quiet_button(tr("Waive it…"));
+    waive->setAccessibleName(tr("Waive: %1").arg(title_of(line_.wanted)));
     auto* reason =
         new ReasonField(tr("Why can the look be made again without it?"), tr("Waive it"));
     connect(waive, &QPushButton::clicked, reason, &ReasonField::ask);

@@ -9,14 +9,19 @@ constexpr int widest_steps = 270;  // about 1080 px at normal text size
 
 }  // namespace
 
-ScrollingPage make_scrolling_page() {
+QScrollArea* make_scrolling_side(QWidget* content) {
     auto* scroll = new QScrollArea;
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);
     scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     scroll->setFocusPolicy(Qt::NoFocus);
+    content->setProperty("kind", QStringLiteral("page"));
+    scroll->setWidget(content);
+    return scroll;
+}
+
+ScrollingPage make_scrolling_page() {
     auto* ground = new QWidget;
-    ground->setProperty("kind", QStringLiteral("page"));
     auto* middle = new QHBoxLayout(ground);
     middle->setContentsMargins(space(8), space(6), space(8), space(8));
     auto* content = new QWidget;
@@ -27,8 +32,7 @@ ScrollingPage make_scrolling_page() {
     middle->addStretch(1);
     middle->addWidget(content, 1000);
     middle->addStretch(1);
-    scroll->setWidget(ground);
-    return {scroll, column};
+    return {make_scrolling_side(ground), column};
 }
 
 }  // namespace quarterturn

@@ -13,4 +13,7 @@ struct ScrollingPage {
 };
 ScrollingPage make_scrolling_page();
 
+// Beside the main part of a screen: scrolls down where the window is low.
+QScrollArea* make_scrolling_side(QWidget* content);
+
 }  // namespace quarterturn

@@ -82,6 +82,9 @@ TEST_F(ContactSheetScreenTest, SavesWhatIsShownOnThePaperChosen) {
 }
 
 TEST_F(ContactSheetScreenTest, TheRowForDuringAndEveryFrameAreChoices) {
+    whole.add_photo("IMG_500.JPG", {Stage::during, Angle::left});
+    session.touch();
+    ASSERT_TRUE(wait_for_page());
     EXPECT_EQ(saved_text().find("During"), std::string::npos);
     screen.findChild<QCheckBox*>()->click();
     ASSERT_TRUE(wait_for_page());

@@ -155,14 +155,16 @@ TEST_F(MainJobTest, PlacesSignsOffAndSavesTheSheetByKeys) {
     window.go_to({.moment = Moment::round_the_head, .look = look.id});
     show_active(window);
     int others = 0;
-    while (waits() && others < 60) {
+    std::set<PhotoId> met;
+    while (waits() && others <= 8) {
         const auto photo = in_hand();
         ASSERT_TRUE(photo);
         if (!place(*photo)) {
             ++others;
             press({Qt::Key_Period});
+            continue;
         }
-        if (others > 8) break;
+        ASSERT_TRUE(met.insert(photo->id).second) << photo->file.name << " does not leave the hand";
     }
     LookState state = look_state(session.library(), look.id);
     EXPECT_TRUE(state.coverage.complete) << state.coverage.next_shot;

@@ -84,7 +84,7 @@ QWidget* ContactSheetScreen::build_choices() {
 void ContactSheetScreen::add_choices(QVBoxLayout& column) {
     looks_ = new LookChoice(session_);
     connect(looks_, &LookChoice::chosen, this, [this](LookId look) {
-        look_ = look;
+        session_.choose_look(look);
         session_.attempt([this] { refresh(); });
     });
     kinds_ = new QComboBox;
@@ -136,12 +136,12 @@ void ContactSheetScreen::add_ways_out(QVBoxLayout& column) {
 }
 
 void ContactSheetScreen::arrive(const Place& place) {
-    if (place.look) look_ = place.look;
+    if (place.look) session_.choose_look(place.look);
     notice_->say({});
 }
 
 void ContactSheetScreen::refresh() {
-    look_ = likely_look(session_.library(), look_);
+    look_ = likely_look(session_);
     pages_->setCurrentWidget(look_ ? going_ : static_cast<QWidget*>(empty_));
     looks_->show_looks(look_);
     if (!look_) return;

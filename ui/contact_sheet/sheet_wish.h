@@ -12,7 +12,7 @@ namespace quarterturn {
 
 struct SheetWish {
     LookId look;
-    // Every frame of this appointment instead.
+    // Every frame of this sitting instead.
     std::optional<SittingId> sitting{};
     SheetWishes wishes{};
 

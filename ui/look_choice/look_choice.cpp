@@ -35,8 +35,10 @@ void LookChoice::show_looks(std::optional<LookId> current) {
     setCurrentIndex(current ? findData(number_of(*current)) : -1);
 }
 
-std::optional<LookId> likely_look(Library& library, std::optional<LookId> near) {
-    if (near && library.looks().find(*near)) return near;
+std::optional<LookId> likely_look(Session& session) {
+    Library& library = session.library();
+    const auto in_hand = session.look_in_hand();
+    if (in_hand && library.looks().find(*in_hand)) return in_hand;
     std::optional<LookId> likely;
     std::optional<LocalTime> newest;
     for (const Look& look : library.looks().all()) {
@@ -49,6 +51,7 @@ std::optional<LookId> likely_look(Library& library, std::optional<LookId> near) 
             newest = sitting->starts;
         }
     }
+    session.choose_look(likely);
     return likely;
 }
 

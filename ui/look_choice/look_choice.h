@@ -24,8 +24,8 @@ class LookChoice : public QComboBox {
     Session& session_;
 };
 
-// The look she is most likely about: of the newest appointment that has photos, else the first;
-// nothing when there is none. `near` stands when it is there. Throws StoreError.
-std::optional<LookId> likely_look(Library& library, std::optional<LookId> near);
+// The look in hand, which is then the one she is most likely about if there was none: of the newest
+// sitting that has photos, else the first; nothing when there is none. Throws StoreError.
+std::optional<LookId> likely_look(Session& session);
 
 }  // namespace quarterturn

@@ -19,11 +19,12 @@ bool is_or_was_later(const Photo& one, const Photo& other) {
 void HeadRound::choose_look(const Place& place) {
     Library& library = session_.library();
     if (place.look) {
-        look_ = place.look;
+        session_.choose_look(place.look);
     } else if (place.sitting) {
         const auto looks = library.looks().of_sitting(*place.sitting);
-        const bool among = std::ranges::any_of(looks, [&](auto& l) { return l.id == look_; });
-        if (!looks.empty() && !among) look_ = looks.front().id;
+        const auto in_hand = session_.look_in_hand();
+        const bool among = std::ranges::any_of(looks, [&](auto& l) { return l.id == in_hand; });
+        if (!looks.empty() && !among) session_.choose_look(looks.front().id);
     }
 }
 
@@ -38,7 +39,7 @@ void HeadRound::arrive(const Place& place) {
 
 void HeadRound::refresh() {
     Library& library = session_.library();
-    look_ = likely_look(library, look_);
+    look_ = likely_look(session_);
     round_.reset();
     if (!look_) return;
     round_ = round_the_head(library, *look_);
@@ -145,7 +146,7 @@ void HeadRound::step(int by) {
 }
 
 void HeadRound::show_look(LookId look) {
-    look_ = look;
+    session_.choose_look(look);
     session_.attempt([this] { refresh(); });
 }
 
@@ -205,7 +206,7 @@ void HeadRound::other_look() {
     const auto now = std::ranges::find_if(looks, [&](auto& l) { return l.id == look(); });
     const LookId other = now + 1 == looks.end() ? looks.front().id : (now + 1)->id;
     const Photo* photo = in_hand();
-    look_ = other;
+    session_.choose_look(other);
     if (!photo || waits(photo->id) || photo->tags.stage == Stage::before) {
         session_.attempt([this] { refresh(); });
         return;

@@ -34,6 +34,7 @@ QString Session::take(const std::function<Library()>& get) {
         return QString::fromUtf8(problem.what());
     }
     edits_.forget();
+    look_in_hand_.reset();
     pictures_ =
         std::make_unique<PictureLoader>(library_pictures(library_->folder(), disk_, decoder_));
     QSettings().setValue(last_library_key, QByteArray::fromStdString(library_->folder().native()));

@@ -40,6 +40,10 @@ class Session : public QObject {
     LocalTime now() const { return clock_(); }
     Date today() const { return date_of(clock_()); }
 
+    // The look she is about, whichever screen she goes to.
+    std::optional<LookId> look_in_hand() const { return look_in_hand_; }
+    void choose_look(std::optional<LookId> look) { look_in_hand_ = look; }
+
     // Each makes one action that can be undone, and answers false, after saying why, when it did
     // not work. What she says of photos:
     bool change_photos(const PhotoChange& change);
@@ -85,6 +89,7 @@ class Session : public QObject {
     std::optional<Library> library_;
     std::unique_ptr<PictureLoader> pictures_;
     Edits edits_;
+    std::optional<LookId> look_in_hand_;
 };
 
 template <class Result>

@@ -35,10 +35,11 @@ QString lines_of(const Sentences& sentences) {
     return lines.join(QLatin1Char('\n'));
 }
 
-Notice* notice_of(const QString& words) {
+// It speaks once it has its place: before, it would show as a window of its own.
+void add_notice(QBoxLayout& column, const QString& words) {
     auto* notice = new Notice;
+    column.addWidget(notice);
     notice->say(words);
-    return notice;
 }
 
 QVBoxLayout* add_card(QBoxLayout& row, const QString& heading, int stretch) {
@@ -89,7 +90,7 @@ QWidget* SignOffScreen::build_page() {
     const ScrollingPage page = make_scrolling_page();
     looks_ = new LookChoice(session_);
     connect(looks_, &LookChoice::chosen, this, [this](LookId look) {
-        look_ = look;
+        session_.choose_look(look);
         problem_->say({});
         session_.attempt([this] { refresh(); });
     });
@@ -111,12 +112,12 @@ QWidget* SignOffScreen::build_page() {
 }
 
 void SignOffScreen::arrive(const Place& place) {
-    if (place.look) look_ = place.look;
+    if (place.look) session_.choose_look(place.look);
     problem_->say({});
 }
 
 void SignOffScreen::refresh() {
-    look_ = likely_look(session_.library(), look_);
+    look_ = likely_look(session_);
     state_.reset();
     if (look_) state_ = look_state(session_.library(), *look_);
     pages_->setCurrentWidget(state_ ? page_ : static_cast<QWidget*>(empty_));
@@ -163,8 +164,8 @@ void SignOffScreen::add_seal() {
 
 void SignOffScreen::add_changes() {
     if (state_->changes_since.empty()) return;
-    standing_->addWidget(
-        notice_of(tr("Changed since it was signed off:\n%1").arg(lines_of(state_->changes_since))));
+    add_notice(*standing_,
+               tr("Changed since it was signed off:\n%1").arg(lines_of(state_->changes_since)));
 }
 
 void SignOffScreen::add_reopening(QVBoxLayout& column) {
@@ -244,9 +245,11 @@ void SignOffScreen::show_recipe() {
     empty_layout(recipe_);
     for (const RecipeFinding& finding : state_->recipe_findings) {
         const QString words = from_utf8(finding.sentence);
-        const bool bars = finding.weight == Weight::bars_sign_off;
-        recipe_->addWidget(bars ? static_cast<QWidget*>(notice_of(words))
-                                : make_quiet(tr("To think about: %1").arg(words)));
+        if (finding.weight == Weight::bars_sign_off) {
+            add_notice(*recipe_, words);
+        } else {
+            recipe_->addWidget(make_quiet(tr("To think about: %1").arg(words)));
+        }
     }
     if (state_->recipe_findings.empty()) {
         recipe_->addWidget(make_text(tr("The recipe says all that is needed.")));

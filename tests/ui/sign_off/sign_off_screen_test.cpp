@@ -125,9 +125,9 @@ TEST_F(SignOffScreenTest, APhotoFileThatChangedOnTheDiskIsNotSigned) {
     whole.write_file(photo, "other bytes");
     show();
     press(QStringLiteral("Sign it off"));
-    const auto told = [this] {
+    const auto told = [&] {
         for (const auto* notice : screen.findChildren<Notice*>()) {
-            if (notice->said().contains(QStringLiteral("IMG_413"))) return true;
+            if (notice->said().contains(QString::fromStdString(photo.file.path))) return true;
         }
         return false;
     };

@@ -4,6 +4,7 @@
 
 #include <opencv2/imgproc.hpp>
 
+#include "indexer/disk/checksum.h"
 #include "tests/support/command.h"
 #include "tests/support/example_library.h"
 #include "tests/ui/painter/painted.h"
@@ -25,6 +26,12 @@ class ContactSheet : public testing::Test {
         photo.file.device = example_.phone;
         photo.file.width = 300;
         photo.file.height = 400;
+        const Path file = example_.library.folder() / photo.file.path;
+        std::filesystem::create_directories(file.parent_path());
+        cv::Mat picture = plain({300, 400}, tagged.bgr);
+        picture.at<cv::Vec3b>(0, 0) += cv::Vec3b(static_cast<uchar>(count_), 0, 0);  // no twins
+        write_png(file, picture);
+        photo.file.sha256 = sha256(real_file_system().read(file, 1'000'000));
         const PhotoId id = example_.library.photos().add(photo);
         Tags tags;
         tags.sitting = example_.trial;
@@ -33,9 +40,6 @@ class ContactSheet : public testing::Test {
         tags.angle = tagged.angle;
         tags.mirrored = mirrored;
         example_.library.history().apply({.said = "tagged", .tags = {{id, tags}}, .shifts = {}});
-        const Path file = example_.library.folder() / photo.file.path;
-        std::filesystem::create_directories(file.parent_path());
-        write_png(file, plain({300, 400}, tagged.bgr));
     }
 
     Path sheet(const SheetWishes& wishes = {}) {

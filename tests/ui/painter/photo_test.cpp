@@ -1,5 +1,6 @@
 // Photos as they stand on a page: upright, right way round, the part that was asked for.
 
+#include "indexer/disk/checksum.h"
 #include "tests/ui/painter/painted.h"
 
 namespace quarterturn {
@@ -152,6 +153,21 @@ TEST_F(PaintedPhoto, WhatLayingOutHasDecodedIsNotDecodedAgainUnlessItIsTooSmall)
     item.picture = plain({90, 60}, blue);
     write_pictures(document_of({item}), decoder, real_file_system(), folder_ / "a.png");
     EXPECT_EQ(decoder.calls, 1);
+}
+
+TEST_F(PaintedPhoto, AFileThatNoLongerHoldsThePhotoIsNotShown) {
+    const auto decoder = make_local_decoder();
+    PhotoItem item = photo_of(plain({90, 60}, red));
+    item.sha256 = sha256(real_file_system().read(item.file, 1'000'000));
+    const auto problems = [&] {
+        return write_pictures(document_of({item}), *decoder, real_file_system(), folder_ / "a.png")
+            .problems;
+    };
+    EXPECT_TRUE(problems().empty());
+    std::filesystem::remove(item.file);
+    write_png(item.file, plain({90, 60}, blue));
+    ASSERT_EQ(problems().size(), 1U);
+    EXPECT_TRUE(problems()[0].starts_with(item.file.string()));
 }
 
 TEST_F(PaintedPhoto, ASmallerCopyIsDrawnWhereItHasPixelsEnough) {

@@ -4,10 +4,23 @@ set(QUARTERTURN_COMMON_HEADERS
     <algorithm> <array> <chrono> <cstdint> <filesystem> <functional> <map> <memory> <optional>
     <span> <stdexcept> <string> <string_view> <utility> <vector>)
 
-# quarterturn_room(NAME [USES rooms…] [LIBRARIES targets…] [HEADERS precompiled headers…])
-# The sources are all *.cpp below the calling folder's NAME/.
+# quarterturn_precompile(TARGET [LIKE target] [HEADERS headers…]): with the precompiled headers of
+# another target that is compiled with the same options, or with headers of its own.
+function(quarterturn_precompile TARGET)
+  cmake_parse_arguments(ARG "" "LIKE" "HEADERS" ${ARGN})
+  if(ARG_LIKE AND NOT ARG_LIKE STREQUAL TARGET)
+    target_precompile_headers(${TARGET} REUSE_FROM ${ARG_LIKE})
+  else()
+    target_precompile_headers(${TARGET} PRIVATE ${QUARTERTURN_COMMON_HEADERS} ${ARG_HEADERS})
+  endif()
+endfunction()
+
+# quarterturn_room(NAME [USES rooms…] [LIBRARIES targets…] [HEADERS precompiled headers…]
+#                  [HEADERS_LIKE room])
+# The sources are all *.cpp below the calling folder's NAME/. The precompiled headers are those of
+# HEADERS_LIKE where that is given.
 function(quarterturn_room NAME)
-  cmake_parse_arguments(ROOM "" "" "USES;LIBRARIES;HEADERS" ${ARGN})
+  cmake_parse_arguments(ROOM "" "HEADERS_LIKE" "USES;LIBRARIES;HEADERS" ${ARGN})
   file(GLOB_RECURSE ROOM_SOURCES CONFIGURE_DEPENDS ${CMAKE_CURRENT_SOURCE_DIR}/${NAME}/*.cpp
                                                    ${CMAKE_CURRENT_SOURCE_DIR}/${NAME}/*.h)
   add_library(quarterturn_${NAME} STATIC ${ROOM_SOURCES})
@@ -15,6 +28,6 @@ function(quarterturn_room NAME)
   target_include_directories(quarterturn_${NAME} PUBLIC ${PROJECT_SOURCE_DIR})
   list(TRANSFORM ROOM_USES PREPEND quarterturn_)
   target_link_libraries(quarterturn_${NAME} PUBLIC ${ROOM_USES} ${ROOM_LIBRARIES})
-  target_precompile_headers(quarterturn_${NAME} PRIVATE ${QUARTERTURN_COMMON_HEADERS}
-                                                        ${ROOM_HEADERS})
+  list(TRANSFORM ROOM_HEADERS_LIKE PREPEND quarterturn_)
+  quarterturn_precompile(quarterturn_${NAME} LIKE ${ROOM_HEADERS_LIKE} HEADERS ${ROOM_HEADERS})
 endfunction()

@@ -23,7 +23,6 @@ class ComingUpScreen : public Screen {
 
   private:
     QLayout* build_head();
-    void show_ahead();
     void add_card(const Occasion& occasion);
     void show_form(RecordForm* form);
     bool being_changed() const;
@@ -33,7 +32,6 @@ class ComingUpScreen : public Screen {
     QVBoxLayout* ahead_;
     PastList* past_;
     QWidget* empty_;
-    QWidget* list_;
 };
 
 }  // namespace quarterturn

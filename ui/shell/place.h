@@ -13,12 +13,8 @@ enum class Moment {
     coming_up,
     bringing_in,
     round_the_head,
-    recipe,
     sign_off,
     contact_sheet,
-    wedding_morning,
-    before_and_after,
-    portfolio,
     all_photos,
     settings
 };

@@ -3,6 +3,7 @@
 
 #include "app/qturn/command_set.h"
 #include "app/qturn/commands.h"
+#include "app/qturn/import_words.h"
 #include "app/qturn/preview_reply.h"
 #include "app/qturn/progress.h"
 #include "app/qturn/say.h"
@@ -41,7 +42,10 @@ std::vector<std::string> report_lines(const ImportReport& report) {
     }
     if (!report.put_back.empty()) {
         lines.push_back(count_text(report.put_back.size(), "photo") +
-                        " of these put back: the library's own file was gone.");
+                        " of these put back: the library's own file was gone or had changed.");
+    }
+    for (const Path& file : report.set_aside) {
+        lines.push_back("  The changed one is kept as " + file.string());
     }
     if (!report.left_alone.empty()) {
         lines.push_back(count_text(report.left_alone.size(), "other file") + " left alone:");
@@ -61,6 +65,7 @@ Reply report_reply(const ImportReport& report) {
                  {"already_here", report.already_here.size()},
                  {"already_here_files", paths_json(report.already_here)},
                  {"put_back", report.put_back.size()},
+                 {"set_aside", paths_json(report.set_aside)},
                  {"left_alone", report.left_alone.size()},
                  {"left_alone_files", paths_json(report.left_alone)},
                  {"refused", refused_json(report.refused)},
@@ -91,6 +96,7 @@ ImportReport watch(Library& library, Decoder& decoder, const ImportWishes& wishe
         append_to(all.imported, std::move(report.imported));
         append_to(all.already_here, std::move(report.already_here));
         append_to(all.put_back, std::move(report.put_back));
+        append_to(all.set_aside, std::move(report.set_aside));
         append_to(all.left_alone, std::move(report.left_alone));
         append_to(all.refused, std::move(report.refused));
         wait_or_stop(wishes.stop);

@@ -1,5 +1,6 @@
 #include "app/qturn/preview_reply.h"
 
+#include "app/qturn/import_words.h"
 #include "app/qturn/names.h"
 #include "app/qturn/say.h"
 
@@ -68,29 +69,6 @@ nlohmann::json devices_json(const ImportPreview& preview) {
 }
 
 }  // namespace
-
-nlohmann::json paths_json(const std::vector<Path>& paths) {
-    auto list = nlohmann::json::array();
-    for (const Path& path : paths) list.push_back(path.string());
-    return list;
-}
-
-nlohmann::json refused_json(const std::vector<RefusedFile>& refused) {
-    auto list = nlohmann::json::array();
-    for (const RefusedFile& file : refused) {
-        list.push_back({{"file", file.file.string()}, {"reason", file.reason}});
-    }
-    return list;
-}
-
-std::vector<std::string> refused_lines(const std::vector<RefusedFile>& refused) {
-    if (refused.empty()) return {};
-    std::vector<std::string> lines{count_text(refused.size(), "file") + " cannot be taken:"};
-    for (const RefusedFile& file : refused) {
-        lines.push_back("  " + file.file.string() + ": " + file.reason);
-    }
-    return lines;
-}
 
 Reply preview_reply(Library& library, const ImportPreview& preview) {
     Reply reply{lines_of(preview, Names(library)),

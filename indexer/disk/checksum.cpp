@@ -28,4 +28,9 @@ std::string sha256(std::string_view text) {
     return sha256(std::as_bytes(std::span(text)));
 }
 
+bool holds(FileSystem& disk, const Path& file, std::int64_t bytes, std::string_view checksum) {
+    const FileState state = disk.state(file);
+    return state.regular && state.bytes == bytes && sha256(disk.read(file, bytes)) == checksum;
+}
+
 }  // namespace quarterturn

@@ -7,9 +7,14 @@
 #include <string>
 #include <string_view>
 
+#include "indexer/disk/file_system.h"
+
 namespace quarterturn {
 
 std::string sha256(std::span<const std::byte> bytes);
 std::string sha256(std::string_view text);
+
+// Whether the file is an ordinary one of so many bytes with this checksum. Throws DiskError.
+bool holds(FileSystem& disk, const Path& file, std::int64_t bytes, std::string_view checksum);
 
 }  // namespace quarterturn

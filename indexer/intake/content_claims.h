@@ -7,7 +7,6 @@
 #include <string>
 #include <unordered_map>
 #include <unordered_set>
-#include <vector>
 
 #include "indexer/intake/examine.h"
 
@@ -16,22 +15,18 @@ namespace quarterturn {
 class ContentClaims {
   public:
     struct Claim {
-        std::shared_future<Examined> result;         // not valid when the library holds the content
+        std::shared_future<Examined> result;         // not valid when it has been recorded
         std::optional<std::promise<Examined>> mine;  // who holds this must keep the promise
     };
 
-    explicit ContentClaims(std::vector<std::string> in_library)
-        : in_library_(std::make_move_iterator(in_library.begin()),
-                      std::make_move_iterator(in_library.end())) {}
-
-    bool in_library(const std::string& sha256) {
+    bool is_recorded(const std::string& sha256) {
         const std::lock_guard lock{mutex_};
-        return in_library_.contains(sha256);
+        return recorded_.contains(sha256);
     }
 
     Claim claim(const std::string& sha256) {
         const std::lock_guard lock{mutex_};
-        if (in_library_.contains(sha256)) return {};
+        if (recorded_.contains(sha256)) return {};
         if (const auto found = under_way_.find(sha256); found != under_way_.end()) {
             return {found->second, std::nullopt};
         }
@@ -43,13 +38,13 @@ class ContentClaims {
 
     void recorded(const std::string& sha256) {
         const std::lock_guard lock{mutex_};
-        in_library_.insert(sha256);
+        recorded_.insert(sha256);
         under_way_.erase(sha256);
     }
 
   private:
     std::mutex mutex_;
-    std::unordered_set<std::string> in_library_;
+    std::unordered_set<std::string> recorded_;
     std::unordered_map<std::string, std::shared_future<Examined>> under_way_;
 };
 

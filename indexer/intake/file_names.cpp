@@ -48,6 +48,16 @@ std::string year_folder(Date date) {
     return "photos/" + iso_text(date).substr(0, 4) + '/';
 }
 
+std::string with_suffix(std::string_view name, const std::string& suffix) {
+    const std::size_t point = name.rfind('.');
+    const bool has_ending =
+        point != std::string_view::npos && point > 0 && name.size() - point < 16;
+    const std::string_view ending = has_ending ? name.substr(point) : std::string_view{};
+    const std::string_view stem = name.substr(0, name.size() - ending.size());
+    return std::string{cut(stem, longest_name - suffix.size() - ending.size())} + suffix +
+           std::string{ending};
+}
+
 }  // namespace
 
 std::string as_text(std::string_view file_name) {
@@ -86,14 +96,11 @@ std::string waiting_folder(const std::optional<LocalTime>& moment) {
 
 std::string numbered_name(std::string_view name, int number) {
     if (number <= 1) return std::string{name};
-    const std::string suffix = " (" + std::to_string(number) + ')';
-    const std::size_t point = name.rfind('.');
-    const bool has_ending =
-        point != std::string_view::npos && point > 0 && name.size() - point < 16;
-    const std::string_view ending = has_ending ? name.substr(point) : std::string_view{};
-    const std::string_view stem = name.substr(0, name.size() - ending.size());
-    return std::string{cut(stem, longest_name - suffix.size() - ending.size())} + suffix +
-           std::string{ending};
+    return with_suffix(name, " (" + std::to_string(number) + ')');
+}
+
+std::string changed_name(std::string_view name, int number) {
+    return numbered_name(with_suffix(name, " (changed)"), number);
 }
 
 }  // namespace quarterturn

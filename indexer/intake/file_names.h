@@ -24,5 +24,7 @@ std::string waiting_folder(const std::optional<LocalTime>& moment);
 // "IMG_0001.jpg", 2 → "IMG_0001 (2).jpg"; 1 → the name itself. The stem is cut where the name would
 // be longer than the 255 bytes that file systems allow.
 std::string numbered_name(std::string_view name, int number);
+// "IMG_0001 (changed).jpg", and from the second on numbered as well.
+std::string changed_name(std::string_view name, int number);
 
 }  // namespace quarterturn

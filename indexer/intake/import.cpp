@@ -20,16 +20,6 @@ constexpr auto being_moved =
     "Photos of this library are being brought in or moved by another window or command: wait until "
     "that is done, and try again.";
 
-// The checksums of those whose file is where it belongs; the others are taken in again.
-std::vector<std::string> whole_photos(Library& library) {
-    std::vector<std::string> whole;
-    for (StoredFile& stored : library.photos().stored_files()) {
-        const bool there = library.disk().exists(library.folder() / stored.path);
-        if (there) whole.push_back(std::move(stored.sha256));
-    }
-    return whole;
-}
-
 class ImportRun {
   public:
     ImportRun(Library& library, Decoder& decoder, const ImportWishes& wishes)
@@ -37,8 +27,8 @@ class ImportRun {
           wishes_(wishes),
           incoming_(library),
           unfinished_(library),
-          claims_(whole_photos(library)),
-          taker_(library, decoder, claims_, incoming_),
+          copies_(library),
+          taker_(library, decoder, copies_, claims_, incoming_),
           recorder_(library, incoming_, unfinished_) {}
 
     ImportReport run() {
@@ -57,7 +47,7 @@ class ImportRun {
     std::vector<FoundFile> drop_seen(std::vector<FoundFile> files) {
         std::erase_if(files, [&](const FoundFile& found) {
             const auto sha256 = library_.seen().recall(found.file, found.state);
-            const bool seen = sha256 && claims_.in_library(*sha256);
+            const bool seen = sha256 && copies_.known_whole(*sha256);
             if (seen) {
                 report_.already_here.push_back(found.file);
                 ++progress_.done;
@@ -82,12 +72,17 @@ class ImportRun {
                 tell(found.file, time);
                 if (batch_.size() >= batch_photos || seen_.size() >= batch_seen) record();
             }
-        } catch (const DiskError&) {
+        } catch (const DiskError& error) {
             record();  // what is whole is kept
-            throw;
+            throw DiskError{error.what() + kept_text(), error.file(), error.error_number()};
         }
         record();
         report_.stopped = next < files.size();
+    }
+
+    std::string kept_text() const {
+        const auto kept = std::to_string(imported_.size());
+        return " Brought in and kept before that: " + kept + (kept == "1" ? " photo." : " photos.");
     }
 
     // Copies that an interrupted run put in their place without a record, of files that are not
@@ -116,10 +111,11 @@ class ImportRun {
     void meet(const FoundFile& found, const AlreadyHere& here) {
         report_.already_here.push_back(found.file);
         seen_.push_back({found, here.sha256});
+        if (here.copy) seen_.push_back({*here.copy, here.sha256});
     }
 
     void meet(const FoundFile& found, const Content& content) {
-        if (claims_.in_library(content.sha256) || waits(content.sha256)) {
+        if (claims_.is_recorded(content.sha256) || waits(content.sha256)) {
             return meet(found, AlreadyHere{content.sha256});
         }
         Examined examined = content.examined.get();
@@ -150,6 +146,7 @@ class ImportRun {
         if (recorded.put_back) {
             report_.already_here.push_back(source);
             report_.put_back.push_back(photo.id);
+            if (!recorded.set_aside.empty()) report_.set_aside.push_back(recorded.set_aside);
         } else {
             imported_.push_back({!photo.moment, photo.moment.value_or(LocalTime{}), photo.id});
         }
@@ -176,6 +173,7 @@ class ImportRun {
     const ImportWishes& wishes_;
     Incoming incoming_;
     Unfinished unfinished_;
+    const StoredCopies copies_;
     ContentClaims claims_;
     Taker taker_;
     BatchRecorder recorder_;

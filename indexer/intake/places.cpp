@@ -40,9 +40,7 @@ bool Places::free_for(const std::string& path, const FileFacts& file) {
     if (library_.photos().path_taken(path)) return false;
     const Path there = library_.folder() / path;
     if (!disk.exists(there)) return true;
-    const FileState state = disk.state(there);
-    return state.regular && state.bytes == file.bytes &&
-           sha256(disk.read(there, file.bytes)) == file.sha256;
+    return holds(disk, there, file.bytes, file.sha256);
 }
 
 }  // namespace quarterturn

@@ -2,6 +2,7 @@
 
 #include <set>
 
+#include "indexer/disk/checksum.h"
 #include "indexer/intake/file_names.h"
 #include "indexer/rules/suggestion.h"
 
@@ -23,6 +24,7 @@ std::vector<Recorded> BatchRecorder::record(const std::vector<NewPhoto>& batch,
         library_.seen().remember(file.source.file, file.source.state, file.sha256);
     }
     if (!photos.empty()) move_in(photos);
+    for (const Recorded& recorded : photos) remember_copy(recorded.photo);
     transaction.commit();
     unfinished_.forget();
     return photos;
@@ -55,21 +57,39 @@ Photo BatchRecorder::complete(const NewPhoto& fresh) {
     return photo;
 }
 
-void BatchRecorder::move_in(const std::vector<Recorded>& photos) {
+void BatchRecorder::remember_copy(const Photo& photo) {
+    const Path file = library_.photo_file(photo);
+    library_.seen().remember(file, library_.disk().state(file), photo.file.sha256);
+}
+
+void BatchRecorder::move_in(std::vector<Recorded>& photos) {
     FileSystem& disk = library_.disk();
     std::vector<std::string> paths;
     std::ranges::transform(photos, std::back_inserter(paths),
                            [](const Recorded& recorded) { return recorded.photo.file.path; });
     unfinished_.note(std::move(paths));
     std::set<Path> folders;
-    for (const auto& [photo, put_back] : photos) {
-        const Path file = library_.photo_file(photo);
+    for (Recorded& recorded : photos) {
+        const FileFacts& facts = recorded.photo.file;
+        const Path file = library_.photo_file(recorded.photo);
         if (folders.insert(file.parent_path()).second) disk.make_folders(file.parent_path());
-        // What stands there is this photo, whole: free_path() has looked.
-        if (disk.exists(file)) continue;
-        disk.rename_new(incoming_.part(photo.file.sha256), file);
+        if (disk.exists(file)) {
+            if (holds(disk, file, facts.bytes, facts.sha256)) continue;
+            recorded.set_aside = set_aside(file);
+        }
+        disk.rename_new(incoming_.part(facts.sha256), file);
     }
     for (const Path& folder : folders) disk.sync_folder(folder);
+}
+
+Path BatchRecorder::set_aside(const Path& changed) {
+    for (int number = 1;; ++number) {
+        const Path aside =
+            changed.parent_path() / changed_name(changed.filename().native(), number);
+        if (library_.disk().exists(aside)) continue;
+        library_.disk().rename_new(changed, aside);
+        return aside;
+    }
 }
 
 }  // namespace quarterturn

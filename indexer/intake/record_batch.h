@@ -22,7 +22,8 @@ struct SeenFile {
 
 struct Recorded {
     Photo photo;
-    bool put_back = false;  // recorded before; its file was gone from the library
+    bool put_back = false;  // recorded before; its file was gone from the library, or had changed
+    Path set_aside{};       // where the changed one lies now
 };
 
 class BatchRecorder {
@@ -39,7 +40,9 @@ class BatchRecorder {
   private:
     Recorded write(const NewPhoto& fresh);
     Photo complete(const NewPhoto& fresh);
-    void move_in(const std::vector<Recorded>& photos);
+    void remember_copy(const Photo& photo);
+    void move_in(std::vector<Recorded>& photos);
+    Path set_aside(const Path& changed);
 
     Library& library_;
     Incoming& incoming_;

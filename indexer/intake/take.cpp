@@ -13,8 +13,10 @@ constexpr std::int64_t decoding_memory = 160 * megabyte;
 
 }  // namespace
 
-Taker::Taker(Library& library, Decoder& decoder, ContentClaims& claims, Incoming& incoming)
+Taker::Taker(Library& library, Decoder& decoder, const StoredCopies& copies, ContentClaims& claims,
+             Incoming& incoming)
     : library_(library),
+      copies_(copies),
       claims_(claims),
       incoming_(incoming),
       examiner_(decoder, decoding_memory),
@@ -39,6 +41,9 @@ Taken Taker::take_bytes(const Path& file, const Bytes& bytes) {
                           no_photo(file, kind, bytes.empty()));
     }
     std::string checksum = sha256(bytes);
+    if (auto copy = copies_.whole_copy(checksum)) {
+        return AlreadyHere{std::move(checksum), std::move(copy)};
+    }
     ContentClaims::Claim claim = claims_.claim(checksum);
     if (!claim.result.valid()) return AlreadyHere{std::move(checksum)};
     if (claim.mine) keep(*claim.mine, bytes, kind, checksum);

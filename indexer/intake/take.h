@@ -9,12 +9,14 @@
 #include "indexer/intake/content_claims.h"
 #include "indexer/intake/incoming.h"
 #include "indexer/intake/photo_file.h"
+#include "indexer/intake/stored_copies.h"
 #include "indexer/intake/walk.h"
 
 namespace quarterturn {
 
 struct AlreadyHere {
     std::string sha256;
+    std::optional<FoundFile> copy{};  // the library's, where it was read to be sure
 };
 
 // A photo's content, which another file may share. Waiting for `examined` ends by itself: the
@@ -28,7 +30,8 @@ using Taken = std::variant<LeftAlone, Refused, AlreadyHere, Content>;
 
 class Taker {
   public:
-    Taker(Library& library, Decoder& decoder, ContentClaims& claims, Incoming& incoming);
+    Taker(Library& library, Decoder& decoder, const StoredCopies& copies, ContentClaims& claims,
+          Incoming& incoming);
 
     // Safe to use from several threads at once.
     Taken take(const FoundFile& found);
@@ -39,6 +42,7 @@ class Taker {
               const std::string& sha256);
 
     Library& library_;
+    const StoredCopies& copies_;
     ContentClaims& claims_;
     Incoming& incoming_;
     Examiner examiner_;

@@ -39,7 +39,7 @@ void refuse_if_there(FileSystem& disk, const Path& folder, const std::string& ne
 }
 
 BagInfo bag_info(const ExportedRecord& record, LocalTime now) {
-    return {{"Source-Organization", record.business_line},
+    return {{"Source-Organization", record.business_name},
             {"External-Description",
              "Signed-off look \"" + record.state.look.name + "\" of " + record.state.client.name},
             {"Bagging-Date", iso_text(date_of(now))},

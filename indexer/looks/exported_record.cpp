@@ -82,6 +82,7 @@ ExportedRecord exported_record(Library& library, LookState state) {
     for (const SittingId id : state.look.sittings) {
         if (const auto sitting = library.sittings().find(id)) record.sittings.push_back(*sitting);
     }
+    record.business_name = library.settings().get(business_name_setting).value_or("");
     record.business_line = library.settings().get(business_line_setting).value_or("");
     record.photos = exported_photos(library, state);
     record.state = std::move(state);

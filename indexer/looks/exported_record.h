@@ -18,6 +18,7 @@ struct ExportedRecord {
     LookState state;   // signed off
     std::string role;  // in the wedding's party; empty when there is none
     std::vector<Sitting> sittings;
+    std::string business_name;
     std::string business_line;
     std::vector<ExportedPhoto> photos;
 };

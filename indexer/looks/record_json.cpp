@@ -93,6 +93,7 @@ std::string record_json(const ExportedRecord& record) {
         {"client", {{"name", state.client.name}, {"role", record.role}}},
         {"wedding", wedding_json(state.wedding)},
         {"sittings", sittings_json(record.sittings)},
+        {"business_name", record.business_name},
         {"business_line", record.business_line},
         {"signed_at", iso_text(state.sign_off->signed_at)},
         {"recipe", {{"file", "recipe.json"}, {"sha256", state.sign_off->seal.recipe_sha256}}},

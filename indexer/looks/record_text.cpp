@@ -69,7 +69,8 @@ void write_look(const ExportedRecord& record, TextWriter& writer) {
     writer.line("Wedding", wedding_text(state.wedding));
     for (const Sitting& sitting : record.sittings) writer.line("Sitting", sitting_text(sitting));
     writer.line("Signed off", spoken(state.sign_off->signed_at));
-    writer.line("By", record.business_line);
+    writer.line("By", record.business_name);
+    writer.line("Business", record.business_line);
     writer.plain("Left and right are the client's own.");
 }
 

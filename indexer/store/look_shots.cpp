@@ -30,12 +30,13 @@ std::optional<ShotList> read_list(Database& database, ListOwner owner) {
         });
 }
 
+bool has_line(const ShotList& list, const Shot& shot) {
+    return std::ranges::any_of(list, [&](const ShotLine& line) { return line.shot == shot; });
+}
+
 void refuse_repeated_lines(const ShotList& list) {
     for (auto line = list.begin(); line != list.end(); ++line) {
-        const bool repeated = std::any_of(list.begin(), line, [&](const ShotLine& earlier) {
-            return earlier.shot == line->shot;
-        });
-        if (repeated) {
+        if (has_line({list.begin(), line}, line->shot)) {
             throw StoreError("The shot list asks for \"" + shot_text(line->shot) +
                              "\" twice: leave one of the two out.");
         }
@@ -92,6 +93,10 @@ std::vector<Waiver> LookTable::waivers(LookId look) {
 void LookTable::waive(LookId look, const Waiver& waiver) {
     refuse_unless_name("the reason why \"" + shot_text(waiver.shot) + "\" is waived",
                        waiver.reason);
+    if (!has_line(shot_list(look), waiver.shot)) {
+        throw StoreError("The shot list of this look has no line \"" + shot_text(waiver.shot) +
+                         "\": only what it asks for can be waived.");
+    }
     run(*database_,
         "INSERT INTO waiver (look, stage, angle, reason) VALUES (?, ?, ?, ?) "
         "ON CONFLICT DO UPDATE SET reason = excluded.reason",

@@ -34,8 +34,8 @@ class LookTable {
     void set_own_default_shot_list(const ShotList& list);
 
     std::vector<Waiver> waivers(LookId look);
-    void waive(LookId look,
-               const Waiver& waiver);  // refuses an empty reason; replaces an older one
+    // Replaces an older one; refuses an empty reason, and a shot that is not on the list.
+    void waive(LookId look, const Waiver& waiver);
     void take_back_waiver(LookId look, const Shot& shot);
 
   private:

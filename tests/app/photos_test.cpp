@@ -1,25 +1,13 @@
 // Photos through the whole program, against exiftool, sha256sum and the files themselves.
 
-#include <csignal>
 #include <map>
-#include <opencv2/core.hpp>
 
-#include "tests/app/program.h"
-#include "tests/support/test_pictures.h"
+#include "tests/app/card_test.h"
 
 namespace quarterturn {
 namespace {
 
 using nlohmann::json;
-
-// A JPEG that differs from all others, with what exiftool is told to write into it.
-void make_photo(const std::filesystem::path& file, int number, const std::string& tags) {
-    cv::Mat picture(200, 160, CV_8UC3);
-    cv::RNG random(static_cast<std::uint64_t>(number) + 1);
-    random.fill(picture, cv::RNG::UNIFORM, 40, 215);
-    write_bytes(file, encoded(picture, ".jpg"));
-    output_of("exiftool -q -overwrite_original " + tags + ' ' + shell_word(file));
-}
 
 std::map<std::string, json> by_name(const json& photos) {
     std::map<std::string, json> named;
@@ -27,38 +15,7 @@ std::map<std::string, json> by_name(const json& photos) {
     return named;
 }
 
-class PhotosTest : public QturnTest {
-  protected:
-    void SetUp() override {
-        said({"init"});
-        std::filesystem::create_directories(card / "DCIM");
-    }
-
-    json photos(Arguments arguments = {}) {
-        arguments.insert(arguments.begin(), "photos");
-        return answer(arguments)["photos"];
-    }
-
-    std::filesystem::path card = folder / "card";
-};
-
-TEST_F(PhotosTest, ImportCountsAndNamesWhatItDid) {
-    make_photo(card / "DCIM" / "IMG_1.jpg", 1, "-DateTimeOriginal='2026:11:07 10:12:03'");
-    std::filesystem::copy(card / "DCIM" / "IMG_1.jpg", card / "copy of the first.jpg");
-    std::ofstream(card / "notes.txt") << "buy pins";
-    std::ofstream(card / "broken.jpg") << "\xFF\xD8\xFF\xE0 and then nothing";
-    const json report = answer({"import", card}, 3);
-    EXPECT_EQ(report["imported"], 1);
-    EXPECT_EQ(report["already_here"], 1);
-    EXPECT_EQ(report["left_alone"], 1);
-    EXPECT_EQ(report["left_alone_files"], json{(card / "notes.txt").string()});
-    ASSERT_EQ(report["refused"].size(), 1U);
-    EXPECT_EQ(report["refused"][0]["file"], (card / "broken.jpg").string());
-    EXPECT_FALSE(report["refused"][0]["reason"].get<std::string>().empty());
-    const json again = answer({"import", card}, 3);
-    EXPECT_EQ(again["imported"], 0);
-    EXPECT_EQ(again["already_here"], 2);
-}
+using PhotosTest = CardTest;
 
 // exiftool, on another road to the same file, says what stands in it.
 TEST_F(PhotosTest, PhotosSayWhatExiftoolSays) {
@@ -212,33 +169,6 @@ TEST_F(PhotosTest, FileNamesCannotSpeakToTheTerminal) {
         EXPECT_EQ(text.find('\xFF'), std::string::npos) << text;
     }
     EXPECT_EQ(json::parse(listed_json.out)["photos"].size(), 1U);
-}
-
-// Stopped at its first word of progress, an import keeps what is whole; run again, it goes on.
-TEST_F(PhotosTest, InterruptedImportKeepsWhatIsDoneAndGoesOn) {
-    make_photo(card / "DCIM" / "first.jpg", 1, "-DateTimeOriginal='2026:11:07 10:12:03'");
-    const std::string first = text_of(card / "DCIM" / "first.jpg");
-    constexpr std::size_t count = 400;
-    for (std::size_t i = 1; i < count; ++i) {
-        // Bytes after the end of a JPEG make it another file and the same picture.
-        std::ofstream(card / "DCIM" / ("more" + std::to_string(i) + ".jpg")) << first << i;
-    }
-    const std::string command = shell_word(QTURN_PROGRAM) + " import " + shell_word(card) +
-                                " --progress --json --library " + shell_word(library);
-    const std::string script = "exec 3< <(exec " + command + " 2>&1 >" +
-                               shell_word(folder / "out") +
-                               "); read -r line <&3; kill -INT $!; cat <&3 >/dev/null; wait $!; "
-                               "echo $?";
-    EXPECT_EQ(output_of("bash -c " + shell_word(script)), "3\n");
-    const json report = json::parse(text_of(folder / "out"));
-    EXPECT_EQ(report["stopped"], true);
-    const std::size_t kept = report["imported"];
-    EXPECT_LT(kept, count);
-    EXPECT_EQ(photos().size(), kept);
-    EXPECT_EQ(answer({"import", card})["imported"], count - kept);
-    for (const json& photo : photos()) {
-        EXPECT_TRUE(std::filesystem::exists(library + '/' + photo["path"].get<std::string>()));
-    }
 }
 
 TEST_F(PhotosTest, DeletedCacheIsMadeAgain) {

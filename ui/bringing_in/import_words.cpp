@@ -90,6 +90,16 @@ void add_refused(std::vector<Fact>& facts, const std::vector<RefusedFile>& refus
     add(facts, Words::tr("Cannot be taken"), lines);
 }
 
+void add_put_back(std::vector<Fact>& facts, const ImportReport& report) {
+    if (report.put_back.empty()) return;
+    QStringList lines{Words::tr("%1 whose file in the library was gone or had changed")
+                          .arg(photos(report.put_back.size()))};
+    if (!report.set_aside.empty()) {
+        lines << Words::tr("Kept beside them: %1").arg(names_shown(report.set_aside));
+    }
+    add(facts, Words::tr("Put back"), lines);
+}
+
 }  // namespace
 
 QString sitting_shown(Library& library, const Sitting& sitting) {
@@ -160,11 +170,7 @@ std::vector<Fact> report_facts(Library& library, const ImportOutcome& outcome) {
     }
     if (waiting > 0) placed << counted(Words::tr("For you to place, below"), waiting);
     add(facts, Words::tr("They belong to"), placed);
-    if (!report.put_back.empty()) {
-        add(facts, Words::tr("Put back"),
-            {Words::tr("%1 whose file was gone from the library")
-                 .arg(photos(report.put_back.size()))});
-    }
+    add_put_back(facts, report);
     add_left_out(facts, report.already_here, report.left_alone);
     add_refused(facts, report.refused);
     if (report.stopped) {

@@ -9,7 +9,9 @@
 #include "indexer/rules/sign_off.h"
 #include "ui/look_choice/look_choice.h"
 #include "ui/shell/session.h"
+#include "ui/sign_off/files_part.h"
 #include "ui/sign_off/seal_mark.h"
+#include "ui/sign_off/sentences.h"
 #include "ui/sign_off/shot_row.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/empty_page.h"
@@ -17,22 +19,13 @@
 #include "ui/widgets/page.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/reason_field.h"
-#include "ui/widgets/words.h"
 
 namespace quarterturn {
 namespace {
 
-using Sentences = std::vector<std::string>;
-
 QString day_and_hour(LocalTime time) {
     //: a date and a time of the clock
     return SignOffScreen::tr("%1 at %2").arg(shown(date_of(time)), clock_shown(time));
-}
-
-QString lines_of(const Sentences& sentences) {
-    QStringList lines;
-    for (const std::string& sentence : sentences) lines << from_utf8(sentence);
-    return lines.join(QLatin1Char('\n'));
 }
 
 // It speaks once it has its place: before, it would show as a window of its own.
@@ -93,6 +86,7 @@ QWidget* SignOffScreen::build_page() {
         session_.choose_look(look);
         problem_->say({});
         session_.attempt([this] { refresh(); });
+        files_->look_at(look_);
     });
     title_ = make_title({});
     standing_ = make_column(3);
@@ -101,6 +95,8 @@ QWidget* SignOffScreen::build_page() {
     page.column->addWidget(title_);
     page.column->addLayout(standing_);
     page.column->addWidget(problem_);
+    files_ = new FilesPart(session_);
+    page.column->addWidget(files_);
     QHBoxLayout* cards = make_row(5);
     shots_ = add_card(*cards, tr("The shots"), 3);
     recipe_ = add_card(*cards, tr("The recipe"), 2);
@@ -114,10 +110,24 @@ QWidget* SignOffScreen::build_page() {
 void SignOffScreen::arrive(const Place& place) {
     if (place.look) session_.choose_look(place.look);
     problem_->say({});
+    files_->look_at(likely_look(session_));
+}
+
+ReasonField* SignOffScreen::reason_being_written() const {
+    for (ReasonField* field : page_->findChildren<ReasonField*>()) {
+        if (field->isVisible()) return field;
+    }
+    return nullptr;
 }
 
 void SignOffScreen::refresh() {
-    look_ = likely_look(session_);
+    const auto look = likely_look(session_);
+    if (ReasonField* field = reason_being_written(); field != nullptr && look == look_) {
+        connect(field, &ReasonField::closed, this, &SignOffScreen::refresh,
+                Qt::ConnectionType(Qt::QueuedConnection | Qt::UniqueConnection));
+        return;
+    }
+    look_ = look;
     state_.reset();
     if (look_) state_ = look_state(session_.library(), *look_);
     pages_->setCurrentWidget(state_ ? page_ : static_cast<QWidget*>(empty_));

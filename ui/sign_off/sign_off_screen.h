@@ -11,8 +11,10 @@ class QVBoxLayout;
 namespace quarterturn {
 
 class EmptyPage;
+class FilesPart;
 class LookChoice;
 class Notice;
+class ReasonField;
 class ShotRow;
 
 // Sign-off: the shot list beside the recipe check, and her word that the look can be made again.
@@ -38,6 +40,7 @@ class SignOffScreen : public Screen {
     void show_recipe();
     void show_history();
     void sign();
+    ReasonField* reason_being_written() const;
 
     Session& session_;
     std::optional<LookId> look_;
@@ -49,6 +52,7 @@ class SignOffScreen : public Screen {
     QLabel* title_;
     QVBoxLayout* standing_;
     Notice* problem_;
+    FilesPart* files_;
     QVBoxLayout* shots_;
     QVBoxLayout* recipe_;
     QVBoxLayout* history_;

@@ -290,6 +290,23 @@ TEST_F(ImportTest, PutsAFileBackThatIsGoneFromTheLibraryAndKeepsItsTags) {
     expect_files_match_records(library);
 }
 
+TEST_F(ImportTest, PutsAPhotoBackWhoseFileInTheLibraryChangedAndKeepsTheChangedOne) {
+    write_photo(card / "a.jpg", 1, {.taken = "2026:11:07 10:12:03"});
+    const PhotoId changed = bring_in().imported.at(0);
+    const Path file = library.photo_file(photo(changed));
+    std::string bytes = bytes_of_file(file);
+    bytes.at(bytes.size() / 2) ^= 1;  // as large as before
+    std::filesystem::remove(file);
+    write_file(file, bytes);
+    const ImportReport report = bring_in();
+    EXPECT_TRUE(report.imported.empty());
+    EXPECT_EQ(report.put_back, std::vector{changed});
+    ASSERT_EQ(report.set_aside, std::vector{file.parent_path() / "a (changed).jpg"});
+    EXPECT_EQ(bytes_of_file(report.set_aside[0]), bytes);
+    EXPECT_EQ(sha256(bytes_of_file(file)), photo(changed).file.sha256);
+    EXPECT_TRUE(bring_in().put_back.empty());
+}
+
 TEST_F(ImportTest, TakesAPhotoInAgainAfterItsBytesChanged) {
     write_photo(card / "a.jpg", 1);
     bring_in();

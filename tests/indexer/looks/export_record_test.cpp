@@ -65,7 +65,8 @@ TEST(ExportRecord, TheRecordTellsItInWords) {
     WholeLook whole;
     whole.tag(whole.photos[7], [](Tags& tags) { tags.angle.reset(); });
     whole.library.looks().waive(whole.look, {{Stage::after, Angle::back}, "she was called away"});
-    whole.library.settings().set(business_line_setting, "Hair at the Mill");
+    whole.library.settings().set(business_name_setting, "Hair at the Mill");
+    whole.library.settings().set(business_line_setting, "Bridal hair by appointment");
     whole.sign();
     whole.export_to(whole.folder / "record");
     const auto text = text_in(whole.folder / "record" / "data" / "record.txt");
@@ -73,10 +74,11 @@ TEST(ExportRecord, TheRecordTellsItInWords) {
          {"Look: low twisted bun", "Client: Mira Okonjo-Lindqvist", "Role: bride",
           "Wedding: Okonjo-Lindqvist and Vale, 2026-11-21, The Old Granary, ready by 12:30",
           "Sitting: trial, 2026-11-07 10:00 to 12:00", "Signed off: 2026-11-07 12:10",
-          "By: Hair at the Mill", "before, left: photos/IMG_411.JPG",
-          "after, back: waived: she was called away", "after, crown: no after photo of the crown",
-          "Parting: left", "Accessory: pearl comb above the left ear",
-          "Left and right are the client's own", "These photos show a person"}) {
+          "By: Hair at the Mill", "Business: Bridal hair by appointment",
+          "before, left: photos/IMG_411.JPG", "after, back: waived: she was called away",
+          "after, crown: no after photo of the crown", "Parting: left",
+          "Accessory: pearl comb above the left ear", "Left and right are the client's own",
+          "These photos show a person"}) {
         EXPECT_TRUE(holds(text, words)) << words << "\n" << text;
     }
 }
@@ -99,6 +101,16 @@ TEST(ExportRecord, TheRecordTellsItAsJson) {
         const std::string file = photo["file"];
         EXPECT_EQ(photo["sha256"], sha256(text_in(whole.folder / "record" / "data" / file)));
     }
+}
+
+TEST(ExportRecord, TheBagNamesWhoseItIs) {
+    WholeLook whole;
+    whole.library.settings().set(business_name_setting, "Hair at the Mill");
+    whole.library.settings().set(business_line_setting, "Bridal hair by appointment");
+    whole.sign();
+    whole.export_to(whole.folder / "record");
+    EXPECT_TRUE(holds(text_in(whole.folder / "record" / "bag-info.txt"),
+                      "Source-Organization: Hair at the Mill\n"));
 }
 
 TEST(ExportRecord, TwoPhotosOfOneNameAreBothThere) {

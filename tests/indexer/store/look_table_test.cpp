@@ -103,6 +103,8 @@ TEST_F(LookTableTest, KeepsWaiversWithTheirNewestReason) {
 TEST_F(LookTableTest, WaivesNothingWithoutAReason) {
     EXPECT_THROW(library.looks().waive(look, {back, ""}), StoreError);
     EXPECT_THROW(library.looks().waive(look, {back, " \n"}), StoreError);
+    EXPECT_THROW(library.looks().waive(look, {{Stage::during, Angle::detail}, "no time"}),
+                 StoreError);
     EXPECT_THROW(library.looks().waive(LookId{77}, {back, "no time"}), StoreError);
     EXPECT_THROW(library.looks().take_back_waiver(look, back), StoreError);
     EXPECT_TRUE(library.looks().waivers(look).empty());

@@ -9,6 +9,7 @@
 #include "tests/indexer/looks/whole_look.h"
 #include "tests/ui/shell/fixture.h"
 #include "tests/ui/support/screen_checks.h"
+#include "ui/sign_off/files_part.h"
 #include "ui/sign_off/seal_mark.h"
 #include "ui/widgets/notice.h"
 #include "ui/widgets/sentence_link.h"
@@ -120,6 +121,28 @@ TEST_F(SignOffScreenTest, AGapStandsInTheWayUntilItIsWaivedWithAReason) {
     EXPECT_TRUE(session.library().looks().waivers(whole.look).empty());
 }
 
+TEST_F(SignOffScreenTest, AReasonBeingWrittenIsKeptWhenRecordsChangeMeanwhile) {
+    whole.tag(whole.photos[0], [](Tags& tags) { tags.angle = Angle::detail; });
+    show();
+    press(QStringLiteral("Waive it…"));
+    QTest::keyClicks(QApplication::focusWidget(), QStringLiteral("as the "));
+    session.touch();
+    QApplication::processEvents();
+    give_reason(QStringLiteral("other side"));
+    ASSERT_EQ(session.library().looks().waivers(whole.look).size(), 1U);
+    EXPECT_EQ(session.library().looks().waivers(whole.look)[0].reason, "as the other side");
+}
+
+TEST_F(SignOffScreenTest, APhotoFileThatChangedOnTheDiskIsToldAtOnce) {
+    const Photo photo = *session.library().photos().find(whole.photos[2]);
+    whole.write_file(photo, "other bytes");
+    show();
+    const auto* files = screen.findChild<FilesPart*>();
+    const auto* notice = files->findChild<Notice*>();
+    EXPECT_TRUE(QTest::qWaitFor([&] { return notice->isVisible(); }));
+    EXPECT_TRUE(notice->said().contains(QString::fromStdString(photo.file.path)));
+}
+
 TEST_F(SignOffScreenTest, APhotoFileThatChangedOnTheDiskIsNotSigned) {
     const Photo photo = *session.library().photos().find(whole.photos[2]);
     whole.write_file(photo, "other bytes");
@@ -127,7 +150,8 @@ TEST_F(SignOffScreenTest, APhotoFileThatChangedOnTheDiskIsNotSigned) {
     press(QStringLiteral("Sign it off"));
     const auto told = [&] {
         for (const auto* notice : screen.findChildren<Notice*>()) {
-            if (notice->said().contains(QString::fromStdString(photo.file.path))) return true;
+            if (!notice->said().startsWith(QStringLiteral("It is not signed off"))) continue;
+            return notice->said().contains(QString::fromStdString(photo.file.path));
         }
         return false;
     };

@@ -1,0 +1,30 @@
+#include "app/qturn/import_words.h"
+
+#include "app/qturn/say.h"
+
+namespace quarterturn {
+
+nlohmann::json paths_json(const std::vector<Path>& paths) {
+    auto list = nlohmann::json::array();
+    for (const Path& path : paths) list.push_back(path.string());
+    return list;
+}
+
+nlohmann::json refused_json(const std::vector<RefusedFile>& refused) {
+    auto list = nlohmann::json::array();
+    for (const RefusedFile& file : refused) {
+        list.push_back({{"file", file.file.string()}, {"reason", file.reason}});
+    }
+    return list;
+}
+
+std::vector<std::string> refused_lines(const std::vector<RefusedFile>& refused) {
+    if (refused.empty()) return {};
+    std::vector<std::string> lines{count_text(refused.size(), "file") + " cannot be taken:"};
+    for (const RefusedFile& file : refused) {
+        lines.push_back("  " + file.file.string() + ": " + file.reason);
+    }
+    return lines;
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,16 @@
+#pragma once
+// What an import and its preview both tell of files.
+
+#include <nlohmann/json.hpp>
+#include <string>
+#include <vector>
+
+#include "indexer/intake/import.h"
+
+namespace quarterturn {
+
+nlohmann::json paths_json(const std::vector<Path>& paths);
+nlohmann::json refused_json(const std::vector<RefusedFile>& refused);
+std::vector<std::string> refused_lines(const std::vector<RefusedFile>& refused);
+
+}  // namespace quarterturn

@@ -294,10 +294,9 @@ TEST_F(ImportTest, PutsAPhotoBackWhoseFileInTheLibraryChangedAndKeepsTheChangedO
     write_photo(card / "a.jpg", 1, {.taken = "2026:11:07 10:12:03"});
     const PhotoId changed = bring_in().imported.at(0);
     const Path file = library.photo_file(photo(changed));
-    std::string bytes = bytes_of_file(file);
-    bytes.at(bytes.size() / 2) ^= 1;  // as large as before
-    std::filesystem::remove(file);
-    write_file(file, bytes);
+    Bytes bytes = bytes_of_file(file);
+    bytes.at(bytes.size() / 2) ^= std::byte{1};  // as large as before
+    write_bytes(file, bytes);
     const ImportReport report = bring_in();
     EXPECT_TRUE(report.imported.empty());
     EXPECT_EQ(report.put_back, std::vector{changed});

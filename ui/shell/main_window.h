@@ -30,6 +30,7 @@ class MainWindow : public QMainWindow {
 
   private:
     void build();
+    void build_anew();
     QWidget* build_top_row();
     QWidget* build_foot();
     void add_actions();

@@ -59,6 +59,24 @@ void draw_tick_box(QPainter& painter, const QStyleOption& option) {
     painter.restore();
 }
 
+void draw_round_mark(QPainter& painter, const QStyleOption& option) {
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    const QRectF round = QRectF(option.rect).adjusted(1, 1, -1, -1);
+    const bool chosen = option.state & QStyle::State_On;
+    painter.setPen(
+        QPen(chosen ? accent_colour(option.palette) : outline_colour(option.palette), 2));
+    painter.setBrush(card_colour(option.palette));
+    painter.drawEllipse(round);
+    if (chosen) {
+        const double ring = round.width() * 0.24;
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(accent_colour(option.palette));
+        painter.drawEllipse(round.adjusted(ring, ring, -ring, -ring));
+    }
+    painter.restore();
+}
+
 }  // namespace
 
 PaperStyle::PaperStyle() : QProxyStyle(QStringLiteral("Fusion")) {}
@@ -71,6 +89,9 @@ void PaperStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* opt
             return;
         case PE_IndicatorCheckBox:
             draw_tick_box(*painter, *option);
+            return;
+        case PE_IndicatorRadioButton:
+            draw_round_mark(*painter, *option);
             return;
         case PE_FrameLineEdit:
             draw_field(*painter, *option);
@@ -172,6 +193,8 @@ int PaperStyle::styleHint(StyleHint hint, const QStyleOption* option, const QWid
     if (hint == SH_UnderlineShortcut) return 1;
     if (hint == SH_EtchDisabledText || hint == SH_DitherDisabledText) return 0;
     if (hint == SH_ComboBox_Popup) return 0;
+    // The wheel turns the page, also where the pointer comes to lie on a choice.
+    if (hint == SH_ComboBox_AllowWheelScrolling) return 0;
     return QProxyStyle::styleHint(hint, option, widget, result);
 }
 

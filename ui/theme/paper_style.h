@@ -5,7 +5,7 @@
 namespace quarterturn {
 
 // The controls that a style sheet draws badly or not at all: fields one types or chooses in, boxes
-// to tick, and the focus ring.
+// to tick, marks of a choice, and the focus ring.
 class PaperStyle : public QProxyStyle {
     Q_OBJECT
   public:

@@ -24,9 +24,8 @@ PaperPart::PaperPart(Session& session)
         row->addWidget(choice);
     }
     column()->addLayout(row);
-    connect(papers_, &QButtonGroup::idToggled, this, [this](int id, bool chosen) {
-        if (chosen) choose(static_cast<Paper>(id));
-    });
+    connect(papers_, &QButtonGroup::idClicked, this,
+            [this](int id) { choose(static_cast<Paper>(id)); });
 }
 
 void PaperPart::choose(Paper paper) {

@@ -20,9 +20,7 @@ WindowPart::WindowPart(Session& session)
     add_text_sizes();
     refresh();
     for (const QButtonGroup* group : {moods_, sizes_}) {
-        connect(group, &QButtonGroup::idToggled, this, [this](int, bool chosen) {
-            if (chosen) choose();
-        });
+        connect(group, &QButtonGroup::idClicked, this, &WindowPart::choose);
     }
 }
 

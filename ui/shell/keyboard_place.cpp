@@ -1,7 +1,6 @@
 #include "ui/shell/keyboard_place.h"
 
 #include <QAccessible>
-#include <QApplication>
 #include <QScrollArea>
 
 namespace quarterturn {
@@ -29,7 +28,7 @@ void scroll_to(QWidget& control) {
 
 }  // namespace
 
-KeyboardPlace::KeyboardPlace(const QWidget& part) : control_(QApplication::focusWidget()) {
+KeyboardPlace::KeyboardPlace(const QWidget& part) : control_(part.window()->focusWidget()) {
     if (control_ && !part.isAncestorOf(control_)) control_ = nullptr;
     if (!control_) return;
     kind_ = control_->metaObject();
@@ -38,7 +37,8 @@ KeyboardPlace::KeyboardPlace(const QWidget& part) : control_(QApplication::focus
 }
 
 void KeyboardPlace::come_back(QWidget& part) const {
-    const bool stayed = control_ && control_->hasFocus() && part.isAncestorOf(control_);
+    const bool stayed =
+        control_ && control_->isVisible() && part.window()->focusWidget() == control_;
     if (!kind_ || stayed) return;
     const QList<QWidget*> found = alike(part, kind_, name_);
     if (found.isEmpty()) return;

@@ -6,7 +6,7 @@
 namespace quarterturn {
 
 // Where the keyboard is, told so that it is found again after the controls were made anew: by kind,
-// name, and which one of that name it is.
+// name, and which one of that name it is. Holds also while another window is in front.
 class KeyboardPlace {
   public:
     explicit KeyboardPlace(const QWidget& part);  // as it is now below `part`

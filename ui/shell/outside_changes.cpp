@@ -13,9 +13,9 @@ namespace {
 
 constexpr std::chrono::seconds between_looks{1};
 
-bool she_is_busy() {
+bool she_is_busy(const QWidget& window) {
     if (QApplication::activePopupWidget() || QApplication::activeModalWidget()) return true;
-    QWidget* focus = QApplication::focusWidget();
+    QWidget* focus = window.focusWidget();
     if (const auto* line = qobject_cast<QLineEdit*>(focus)) return line->isModified();
     const auto* text = qobject_cast<QPlainTextEdit*>(focus);
     return text && text->document()->isModified();
@@ -30,7 +30,7 @@ OutsideChanges::OutsideChanges(Session& session, QWidget& window)
 }
 
 void OutsideChanges::look() {
-    if (session_.work() || she_is_busy() || !session_.changed_outside()) return;
+    if (session_.work() || she_is_busy(window_) || !session_.changed_outside()) return;
     const KeyboardPlace place(window_);
     session_.touch();
     place.come_back(window_);

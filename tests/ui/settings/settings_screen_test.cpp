@@ -151,6 +151,7 @@ TEST_F(SettingsScreenTest, TheWheelScrollsThePageAndChangesNoChoice) {
     QWheelEvent wheel(QPointF(5, 5), need->mapToGlobal(QPointF(5, 5)), {}, {0, -120}, Qt::NoButton,
                       Qt::NoModifier, Qt::NoScrollPhase, false);
     QApplication::sendEvent(need, &wheel);
+    EXPECT_FALSE(wheel.isAccepted()) << "the page is to get it";
     EXPECT_EQ(need->currentIndex(), 0);
     EXPECT_EQ(asked({Stage::after, Angle::front}), Need::required);
 }

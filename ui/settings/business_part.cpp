@@ -71,12 +71,11 @@ void BusinessPart::refresh() {
                                   : tr("Printed as: %1").arg(isolated(foot)));
 }
 
-// She goes on to another screen, or closes the window, with the keyboard still in a field.
-void BusinessPart::hideEvent(QHideEvent* event) {
+void BusinessPart::leave() {
+    if (session_.library().folder() != library_) return;
     for (const Field& field : fields_) {
-        if (field.line->isModified() && session_.library().folder() == library_) save(field);
+        if (field.line->isModified()) save(field);
     }
-    SettingsPart::hideEvent(event);
 }
 
 }  // namespace quarterturn

@@ -20,9 +20,7 @@ class BusinessPart : public SettingsPart {
     explicit BusinessPart(Session& session);
 
     void refresh() override;
-
-  protected:
-    void hideEvent(QHideEvent* event) override;
+    void leave() override;
 
   private:
     struct Field {

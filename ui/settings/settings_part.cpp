@@ -12,6 +12,7 @@ SettingsPart::SettingsPart(const QString& heading, const QString& what_for)
     column_->setSpacing(space(2));
     column_->addWidget(make_heading(heading));
     column_->addWidget(make_quiet(what_for));
+    column_->addSpacing(space(1));
 }
 
 }  // namespace quarterturn

@@ -13,6 +13,8 @@ class SettingsPart : public QFrame {
   public:
     // Shows what is set now. What she is typing stays.
     virtual void refresh() = 0;
+    // She goes on to another screen, or closes the window: keeps what she has typed.
+    virtual void leave() {}
 
   protected:
     SettingsPart(const QString& heading, const QString& what_for);

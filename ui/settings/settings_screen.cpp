@@ -32,4 +32,9 @@ void SettingsScreen::refresh() {
     for (SettingsPart* part : parts_) part->refresh();
 }
 
+void SettingsScreen::hideEvent(QHideEvent* event) {
+    for (SettingsPart* part : parts_) part->leave();
+    Screen::hideEvent(event);
+}
+
 }  // namespace quarterturn

@@ -17,6 +17,9 @@ class SettingsScreen : public Screen {
     QString help() const override;
     void refresh() override;
 
+  protected:
+    void hideEvent(QHideEvent* event) override;
+
   private:
     std::vector<SettingsPart*> parts_;
 };

@@ -45,6 +45,11 @@ MainWindow::MainWindow(Session& session, std::vector<ScreenEntry> entries,
     new OutsideChanges(session_, *this);
 }
 
+// A screen may keep what she has typed as it goes, and the session tells of that.
+MainWindow::~MainWindow() {
+    session_.disconnect(this);
+}
+
 void MainWindow::add_actions() {
     const auto add = [this](const QString& text, const QKeySequence& keys, auto act) {
         auto* action = new QAction(text, this);

@@ -122,6 +122,20 @@ void PaperStyle::drawComplexControl(ComplexControl control, const QStyleOptionCo
     }
 }
 
+// What is chosen is cut with an ellipsis where it does not fit.
+void PaperStyle::drawControl(ControlElement element, const QStyleOption* option, QPainter* painter,
+                             const QWidget* widget) const {
+    const auto* choice = qstyleoption_cast<const QStyleOptionComboBox*>(option);
+    if (element != CE_ComboBoxLabel || !choice) {
+        return QProxyStyle::drawControl(element, option, painter, widget);
+    }
+    QStyleOptionComboBox fitting(*choice);
+    const QRect field = subControlRect(CC_ComboBox, choice, SC_ComboBoxEditField, widget);
+    fitting.currentText =
+        choice->fontMetrics.elidedText(choice->currentText, Qt::ElideRight, field.width() - 2);
+    QProxyStyle::drawControl(element, &fitting, painter, widget);
+}
+
 QSize PaperStyle::sizeFromContents(ContentsType type, const QStyleOption* option, const QSize& size,
                                    const QWidget* widget) const {
     QSize needed = QProxyStyle::sizeFromContents(type, option, size, widget);

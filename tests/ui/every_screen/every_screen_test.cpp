@@ -111,7 +111,7 @@ INSTANTIATE_TEST_SUITE_P(As, EveryScreenTest,
                                          Circumstances{"dawn_largest_right_to_left",
                                                        {Mood::dawn, TextSize::largest},
                                                        Qt::RightToLeft}),
-                         [](const auto& info) { return std::string(info.param.called); });
+                         [](const auto& tested) { return std::string(tested.param.called); });
 
 }  // namespace
 }  // namespace quarterturn

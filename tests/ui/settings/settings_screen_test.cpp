@@ -1,8 +1,10 @@
 #include "ui/settings/settings_screen.h"
 
+#include <SQLiteCpp/Database.h>
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPushButton>
 #include <QRadioButton>
 #include <QSignalSpy>
 #include <QTest>

@@ -4,12 +4,15 @@
 #include <gtest/gtest.h>
 
 #include <QApplication>
+#include <QTest>
 
 #include "app/quarterturn/screens.h"
 #include "indexer/intake/photo_decoder.h"
+#include "indexer/intake/sort.h"
 #include "indexer/looks/sign_off.h"
 #include "tests/support/example_library.h"
 #include "tests/ui/support/screen_checks.h"
+#include "ui/bringing_in/settle_part.h"
 #include "ui/first_run/demo.h"
 #include "ui/first_run/welcome_page.h"
 #include "ui/shell/main_window.h"
@@ -35,6 +38,10 @@ class EveryScreenTest : public testing::TestWithParam<Circumstances> {
         signed_look = library.looks().named("Low twisted bun, leaf comb").front().id;
         ASSERT_TRUE(sign_off(library, signed_look, early).empty());
         Library::create(*demo_folder / "empty");
+        std::filesystem::copy(*demo_folder / "demo", *demo_folder / "waiting",
+                              std::filesystem::copy_options::recursive);
+        Library waiting = Library::open(*demo_folder / "waiting");
+        while (undo(waiting)) continue;  // until nothing is said of any photo
     }
     static void TearDownTestSuite() { demo_folder.reset(); }
 
@@ -57,6 +64,8 @@ class EveryScreenTest : public testing::TestWithParam<Circumstances> {
         QStringList found;
         for (const ScreenEntry& entry : all_screens()) {
             window.go_to({.moment = entry.moment});
+            EXPECT_TRUE(QTest::qWaitFor([&] { return all_is_there(window); }, 60000))
+                << entry.title.toStdString();
             found += problems_of(window, entry.title);
         }
         return found;
@@ -72,6 +81,14 @@ class EveryScreenTest : public testing::TestWithParam<Circumstances> {
     Session session{real_file_system(), decoder, [] { return early; }};
 
   private:
+    // What is found or drawn on a thread of its own has come, in every library but the empty one.
+    bool all_is_there(MainWindow& window) {
+        if (session.work()) return false;
+        if (window.moment() != Moment::bringing_in) return true;
+        return session.library().photos().all().empty() ||
+               window.findChild<SettlePart*>()->isVisible();
+    }
+
     static QStringList problems_of(MainWindow& window, const QString& screen) {
         QStringList found = problems_with(window);
         if (window.size() != laptop) {
@@ -93,6 +110,10 @@ TEST_P(EveryScreenTest, HasNoProblemsWithNothing) {
 
 TEST_P(EveryScreenTest, HasNoProblemsWithTheDemo) {
     EXPECT_EQ(problems(*demo_folder / "demo"), QStringList());
+}
+
+TEST_P(EveryScreenTest, HasNoProblemsWithPhotosThatWait) {
+    EXPECT_EQ(problems(*demo_folder / "waiting"), QStringList());
 }
 
 TEST_P(EveryScreenTest, HasNoProblemsWithALookThatIsSignedOff) {

@@ -31,7 +31,10 @@ class SettingsScreenTest : public testing::Test {
         screen.refresh();
         show_active(screen);
     }
-    ~SettingsScreenTest() override { open.session.use_theme({}); }
+    ~SettingsScreenTest() override {
+        screen.hide();
+        open.session.use_theme({});
+    }
 
     template <class Widget>
     Widget* named(const QString& name) {

@@ -1,6 +1,7 @@
 #include "ui/settings/shots_part.h"
 
 #include <QComboBox>
+#include <QEvent>
 #include <QGridLayout>
 
 #include "ui/settings/settings_edits.h"
@@ -68,6 +69,7 @@ QComboBox* ShotsPart::make_choice(const Shot& shot) {
     for (const auto& choice : needs) need->addItem(choice ? shown(*choice) : tr("not asked for"));
     //: a stage and an angle
     need->setAccessibleName(tr("%1, %2").arg(capitalised(shown(shot.stage)), shown(shot.angle)));
+    need->installEventFilter(this);
     choices_.push_back({shot, need});
     connect(need, &QComboBox::activated, this,
             [this, choice = choices_.back()] { choose(choice); });
@@ -91,6 +93,13 @@ void ShotsPart::refresh() {
         choice.need->setCurrentIndex(index_of(list, choice.shot));
     }
     as_it_came_->setEnabled(list != default_shot_list());
+}
+
+// A choice would keep the wheel to itself; the page is to get it.
+bool ShotsPart::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() != QEvent::Wheel) return SettingsPart::eventFilter(watched, event);
+    event->ignore();
+    return true;
 }
 
 }  // namespace quarterturn

@@ -21,6 +21,9 @@ class ShotsPart : public SettingsPart {
 
     void refresh() override;
 
+  protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
   private:
     struct Choice {
         Shot shot;

@@ -6,8 +6,6 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QRadioButton>
-#include <QScrollArea>
-#include <QScrollBar>
 #include <QSignalSpy>
 #include <QTest>
 #include <QWheelEvent>
@@ -153,12 +151,11 @@ TEST_F(SettingsScreenTest, HerShotListHoldsForLooksWithoutOneOfTheirOwn) {
     EXPECT_EQ(asked(during_left), Need::required);
 }
 
-TEST_F(SettingsScreenTest, TheWheelScrollsThePageAndChangesNoChoice) {
+TEST_F(SettingsScreenTest, TheWheelChangesNoChoice) {
     auto* need = named<QComboBox>(QStringLiteral("After, front"));
     QWheelEvent wheel(QPointF(5, 5), need->mapToGlobal(QPointF(5, 5)), {}, {0, -120}, Qt::NoButton,
                       Qt::NoModifier, Qt::NoScrollPhase, false);
     QApplication::sendEvent(need, &wheel);
-    EXPECT_GT(screen.findChild<QScrollArea*>()->verticalScrollBar()->value(), 0);
     EXPECT_EQ(need->currentIndex(), 0);
     EXPECT_EQ(asked({Stage::after, Angle::front}), Need::required);
 }

@@ -37,27 +37,63 @@ Reply version(Session&) {
     return {{"qturn " QUARTERTURN_VERSION}, {{"version", QUARTERTURN_VERSION}}};
 }
 
-Reply show_setting(Session& session, const std::string& name) {
-    const auto value = session.library().settings().get(name);
-    return {{value ? name + ": " + *value : "'" + name + "' is not set."},
-            {{"name", name}, {"value", value ? nlohmann::json(*value) : nlohmann::json()}}};
+nlohmann::json setting_json(SettingsTable settings, const LibrarySetting& setting) {
+    const auto value = settings.get(setting.name);
+    return {{"name", setting.name},
+            {"value", value ? nlohmann::json(*value) : nlohmann::json()},
+            {"meaning", setting.meaning}};
 }
 
-Reply change_setting(Session& session, const std::string& name, const std::string& value) {
-    session.library().settings().set(name, value);
-    return show_setting(session, name);
+Reply show_settings(Session& session) {
+    SettingsTable settings = session.library().settings();
+    std::vector<std::vector<std::string>> rows;
+    Reply reply{{}, {{"settings", nlohmann::json::array()}}};
+    for (const LibrarySetting& setting : library_settings) {
+        rows.push_back({std::string(setting.name), settings.get(setting.name).value_or("not set"),
+                        std::string(setting.meaning)});
+        reply.data["settings"].push_back(setting_json(settings, setting));
+    }
+    reply.lines = columns(rows);
+    return reply;
+}
+
+LibrarySetting setting_from(const std::string& name) {
+    if (const auto setting = find_library_setting(name)) return *setting;
+    std::vector<std::string> known;
+    for (const LibrarySetting& setting : library_settings) {
+        known.push_back("'" + std::string(setting.name) + "'");
+    }
+    throw WrongUse("'" + name + "' is no setting. Known are " + joined(known) + ".");
+}
+
+Reply show_setting(Session& session, const LibrarySetting& setting) {
+    const auto value = session.library().settings().get(setting.name);
+    const std::string name(setting.name);
+    return {{value ? name + ": " + *value : "'" + name + "' is not set."},
+            setting_json(session.library().settings(), setting)};
+}
+
+Reply change_setting(Session& session, const LibrarySetting& setting, const std::string& value) {
+    if (const auto reason = reason_against(setting, value); !reason.empty()) {
+        throw WrongUse(reason);
+    }
+    session.library().settings().set(setting.name, value);
+    return show_setting(session, setting);
 }
 
 void add_settings(CommandSet& commands) {
-    const auto name = std::make_shared<std::string>();
-    const auto value = std::make_shared<std::optional<std::string>>();
-    auto command = commands.add(
-        {"settings", "Shows a setting of the library, or changes it.",
-         "qturn settings 'business line' 'Studio am Fluss, by appointment'"},
-        [name, value](Session& session) {
-            return *value ? change_setting(session, *name, **value) : show_setting(session, *name);
-        });
-    command.argument("NAME", *name, "'business line' is printed at the foot of every page");
+    const auto name = std::make_shared<Text>();
+    const auto value = std::make_shared<Text>();
+    auto command =
+        commands.add({"settings", "Shows what is set for the library, or sets it.",
+                      "qturn settings 'business line' 'Studio am Fluss, by appointment'"},
+                     [name, value](Session& session) {
+                         if (!*name) return show_settings(session);
+                         const LibrarySetting setting = setting_from(**name);
+                         return *value ? change_setting(session, setting, **value)
+                                       : show_setting(session, setting);
+                     });
+    command.optional_argument("NAME", *name, "Which one; all are shown without it");
     command.optional_argument("VALUE", *value, "What it is to be");
 }
 

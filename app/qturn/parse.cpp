@@ -71,8 +71,7 @@ Shot shot_from(const std::string& text) {
 }
 
 Paper paper_from(const std::string& text) {
-    if (const auto paper = parse_paper(text)) return *paper;
-    throw WrongUse("'" + text + "' is no paper size. Known are a3, a4, a5 and letter.");
+    return value_or_complain(parse_paper(text), text, "paper size", all_papers);
 }
 
 Date date_from(const std::string& text) {

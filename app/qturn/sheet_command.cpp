@@ -15,7 +15,7 @@ struct SheetOptions {
     std::string look;
     std::string sitting;
     std::string out;
-    std::string paper = "a4";
+    Text paper;
     bool during = false;
     bool replace = false;
 };
@@ -53,7 +53,8 @@ void refuse_to_replace_pages(const Document& document, const Path& file) {
 
 Document lay_out(Library& library, Decoder& decoder, const SheetOptions& options) {
     const auto ruler = make_text_ruler();
-    const Paper paper = paper_from(options.paper);
+    const Paper paper =
+        options.paper ? paper_from(*options.paper) : usual_paper(library.settings());
     if (!options.sitting.empty()) {
         return sitting_sheet(library, *ruler, find_sitting(library, options.sitting).id, paper);
     }
@@ -113,7 +114,8 @@ void add_sheet_command(CommandSet& commands) {
     command.option("--sitting NUMBER", options->sitting, "Every frame of this sitting instead");
     command.required_option("--out FILE", options->out,
                             "The file to write; its ending says which kind");
-    command.option("--paper SIZE", options->paper, "a3, a4 (unless named), a5 or letter");
+    command.option("--paper SIZE", options->paper,
+                   "a4, a3, a5 or letter; unless named, the setting 'paper'");
     command.flag("--during", options->during, "A row for during as well as before and after");
     command.flag("--replace", options->replace, "Write over a file that is there");
 }

@@ -6,6 +6,7 @@
 #include "ui/coming_up/coming_up_screen.h"
 #include "ui/contact_sheet/contact_sheet_screen.h"
 #include "ui/round_the_head/round_the_head_screen.h"
+#include "ui/settings/settings_screen.h"
 #include "ui/sign_off/sign_off_screen.h"
 
 namespace quarterturn {
@@ -29,6 +30,7 @@ std::vector<ScreenEntry> all_screens() {
         entry<SignOffScreen>(Moment::sign_off, QT_TRANSLATE_NOOP("moments", "Sign-off")),
         entry<ContactSheetScreen>(Moment::contact_sheet,
                                   QT_TRANSLATE_NOOP("moments", "Contact sheet")),
+        entry<SettingsScreen>(Moment::settings, QT_TRANSLATE_NOOP("moments", "Settings")),
     };
 }
 

@@ -55,8 +55,8 @@ class ScenarioLoader {
     void add_business() {
         if (!file_.has("business")) return;
         const JsonEntry business{file_.field("business"), "the business"};
-        library_.settings().set("business name", business.text("name"));
-        library_.settings().set("business line", business.text("line"));
+        library_.settings().set(business_name_setting, business.text("name"));
+        library_.settings().set(business_line_setting, business.text("line"));
     }
 
     void add_client(const JsonEntry& entry) {

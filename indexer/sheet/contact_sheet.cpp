@@ -2,18 +2,10 @@
 
 #include "indexer/sheet/contact_content.h"
 #include "indexer/sheet/heads.h"
-#include "indexer/sheet/join.h"
 #include "indexer/sheet/lay_out.h"
 
 namespace quarterturn {
 namespace {
-
-std::string business_line(Library& library) {
-    SettingsTable settings = library.settings();
-    std::string line = settings.get(business_name_setting).value_or("");
-    add_part(line, " · ", settings.get(business_line_setting).value_or(""));
-    return line;
-}
 
 SittingState sitting_state(Library& library, SittingId id) {
     SittingState state;
@@ -32,7 +24,7 @@ SittingState sitting_state(Library& library, SittingId id) {
 Document contact_sheet(Library& library, Decoder& decoder, TextRuler& ruler, LookId look,
                        const SheetWishes& wishes) {
     SheetContent content = contact_content(look_state(library, look), wishes, library.folder());
-    content.business_line = business_line(library);
+    content.business_line = business_words(library.settings());
     const SheetStyle style = sheet_style(wishes.paper);
     find_heads(content, style, decoder, library.disk());
     return lay_out(content, style, ruler);
@@ -40,7 +32,7 @@ Document contact_sheet(Library& library, Decoder& decoder, TextRuler& ruler, Loo
 
 Document sitting_sheet(Library& library, TextRuler& ruler, SittingId sitting, Paper paper) {
     SheetContent content = sitting_content(sitting_state(library, sitting), library.folder());
-    content.business_line = business_line(library);
+    content.business_line = business_words(library.settings());
     return lay_out(content, sheet_style(paper), ruler);
 }
 

@@ -22,14 +22,4 @@ Size paper_size(Paper paper, bool landscape) {
     return size;
 }
 
-std::optional<Paper> parse_paper(std::string_view text) {
-    std::string wanted(text);
-    for (char& c : wanted) c = (c >= 'A' && c <= 'Z') ? static_cast<char>(c - 'A' + 'a') : c;
-    if (wanted == "a3") return Paper::a3;
-    if (wanted == "a4") return Paper::a4;
-    if (wanted == "a5") return Paper::a5;
-    if (wanted == "letter") return Paper::letter;
-    return std::nullopt;
-}
-
 }  // namespace quarterturn

@@ -11,13 +11,12 @@
 #include <vector>
 
 #include "indexer/disk/file_system.h"
+#include "indexer/record/paper.h"
 #include "indexer/record/words.h"
 
 namespace quarterturn {
 
 inline constexpr int print_dpi = 300;  // of every picture on paper
-
-enum class Paper { a3, a4, a5, letter };  // ISO 216; US Letter 8.5 × 11 in
 
 struct Size {
     double width = 0;
@@ -26,7 +25,6 @@ struct Size {
 
 // Millimetres, landscape when asked for.
 Size paper_size(Paper paper, bool landscape);
-std::optional<Paper> parse_paper(std::string_view text);
 
 struct Box {
     double x = 0;

@@ -120,4 +120,8 @@ int Database::schema_version() {
     return in_words([&] { return quarterturn::schema_version(*handle_); });
 }
 
+std::int64_t Database::version_of_others() {
+    return in_words([&] { return handle_->execAndGet("PRAGMA data_version").getInt64(); });
+}
+
 }  // namespace quarterturn

@@ -2,6 +2,7 @@
 // The library's one SQLite file: opened in WAL with full durability, brought to the newest schema
 // by numbered migrations. A statement that fails throws StoreError, whose what() is a sentence.
 
+#include <cstdint>
 #include <memory>
 #include <stdexcept>
 
@@ -29,6 +30,9 @@ class Database {
 
     SQLite::Database& handle() { return *handle_; }
     int schema_version();
+    // A number that differs from the one before when another connection, in this program or in
+    // another, has changed the records since (SQLite's data_version).
+    std::int64_t version_of_others();
 
   private:
     std::unique_ptr<SQLite::Database> handle_;

@@ -7,6 +7,7 @@
 #include "indexer/store/client_table.h"
 #include "indexer/store/device_table.h"
 #include "indexer/store/history.h"
+#include "indexer/store/library_settings.h"
 #include "indexer/store/look_table.h"
 #include "indexer/store/photo_table.h"
 #include "indexer/store/recipe_table.h"

@@ -16,4 +16,8 @@ void SettingsTable::set(std::string_view name, std::string_view value) {
     run(*database_, "INSERT OR REPLACE INTO setting (name, value) VALUES (?, ?)", name, value);
 }
 
+void SettingsTable::clear(std::string_view name) {
+    run(*database_, "DELETE FROM setting WHERE name = ?", name);
+}
+
 }  // namespace quarterturn

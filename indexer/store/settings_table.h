@@ -8,17 +8,14 @@
 
 namespace quarterturn {
 
-// The names of what is printed at the foot of every page: her business, and a line on it.
-inline constexpr std::string_view business_name_setting = "business name";
-inline constexpr std::string_view business_line_setting = "business line";
-
-// Named texts of the library, such as her business line.
+// Named texts of the library. Those that she sets are told in library_settings.h.
 class SettingsTable {
   public:
     explicit SettingsTable(Database& database) : database_(&database) {}
 
     std::optional<std::string> get(std::string_view name);
     void set(std::string_view name, std::string_view value);
+    void clear(std::string_view name);  // as if it had never been set
 
   private:
     Database* database_;

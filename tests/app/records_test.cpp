@@ -133,6 +133,16 @@ TEST_F(RecordsTest, SettingIsKept) {
     EXPECT_EQ(answer({"settings", "business line"})["value"], "Studio Fluss");
 }
 
+TEST_F(RecordsTest, AllSettingsAreShownWithWhatTheyAreFor) {
+    said({"settings", "paper", "letter"});
+    const json settings = answer({"settings"})["settings"];
+    ASSERT_EQ(settings.size(), 3U);
+    EXPECT_EQ(settings[2]["name"], "paper");
+    EXPECT_EQ(settings[2]["value"], "letter");
+    EXPECT_FALSE(settings[2]["meaning"].get<std::string>().empty());
+    EXPECT_NE(said({"settings"}).find("business line"), std::string::npos);
+}
+
 TEST_F(RecordsTest, LibraryIsFoundByTheEnvironmentAndInTheHomeFolder) {
     const auto list = [&](const std::string& environment) {
         return output_of("env -u QUARTERTURN_LIBRARY " + environment + ' ' +

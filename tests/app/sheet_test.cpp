@@ -60,5 +60,16 @@ TEST_F(SheetTest, PaperIsTheOneAskedFor) {
     EXPECT_NE(info.find("612 x 792 pts (letter)"), std::string::npos) << info;
 }
 
+// A5 is 148 × 210 mm (ISO 216), 419.5 × 595.3 points.
+TEST_F(SheetTest, PaperIsTheUsualOneWhenNoneIsNamed) {
+    const auto info = [&] {
+        answer({"sheet", "--sitting", "1", "--out", folder / "frames.pdf", "--replace"});
+        return output_of("pdfinfo " + shell_word(folder / "frames.pdf"));
+    };
+    EXPECT_NE(info().find("(A4)"), std::string::npos);
+    said({"settings", "paper", "A5"});
+    EXPECT_NE(info().find("419."), std::string::npos) << info();
+}
+
 }  // namespace
 }  // namespace quarterturn

@@ -117,6 +117,13 @@ TEST_F(WrongUseTest, SheetOfAnUnknownPaperOrKind) {
     EXPECT_FALSE(std::filesystem::exists(folder / "a.pdf"));
 }
 
+TEST_F(WrongUseTest, SettingThatIsNotThereOrCannotBeSo) {
+    expect_complaint({"settings", "colour"}, 2, "'business name', 'business line' and 'paper'");
+    expect_complaint({"settings", "colour", "red"}, 2, "'colour' is no setting");
+    expect_complaint({"settings", "paper", "b4"}, 2, "a4, a3, a5 and letter");
+    EXPECT_TRUE(answer({"settings", "paper"})["value"].is_null());
+}
+
 TEST_F(WrongUseTest, SheetIntoAFolderThatIsNotThere) {
     add_client_with_two_looks_of_one_name();
     expect_complaint({"sheet", "1", "--out", folder / "none" / "a.pdf"}, 2, folder / "none");

@@ -7,7 +7,6 @@
 #include <QStackedWidget>
 #include <QStandardPaths>
 
-#include "indexer/looks/exported_record.h"
 #include "indexer/record/caution.h"
 #include "ui/contact_sheet/page_view.h"
 #include "ui/contact_sheet/printing.h"
@@ -26,13 +25,6 @@ namespace {
 
 constexpr int choices_width_steps = 70;
 constexpr int preview_pixels = 1800;  // of a page's long edge: sharp at twice the size of 900
-
-struct NamedPaper {
-    const char* name;
-    Paper paper;
-};
-constexpr std::array papers{NamedPaper{"A4", Paper::a4}, NamedPaper{"A3", Paper::a3},
-                            NamedPaper{"A5", Paper::a5}, NamedPaper{"Letter", Paper::letter}};
 
 }  // namespace
 
@@ -89,7 +81,7 @@ void ContactSheetScreen::add_choices(QVBoxLayout& column) {
     });
     kinds_ = new QComboBox;
     papers_ = new QComboBox;
-    for (const NamedPaper& paper : papers) papers_->addItem(QString::fromLatin1(paper.name));
+    for (const Paper paper : all_papers) papers_->addItem(shown(paper));
     during_ = new QCheckBox(tr("A row for during"));
     for (QComboBox* choice : {kinds_, papers_}) {
         connect(choice, &QComboBox::activated, this, &ContactSheetScreen::lay_out);
@@ -146,11 +138,20 @@ void ContactSheetScreen::refresh() {
     looks_->show_looks(look_);
     if (!look_) return;
     fill_kinds();
+    show_usual_paper();
     if (shown_wish_ && shown_wish_->same_as(wish()) &&
         shown_records_ == records_of(session_.library(), wish())) {
         return;
     }
     lay_out();
+}
+
+// The first choice; what she chooses here stands until she sets another one.
+void ContactSheetScreen::show_usual_paper() {
+    const Paper usual = usual_paper(session_.library().settings());
+    if (std::exchange(usual_paper_, usual) == usual) return;
+    papers_->setCurrentIndex(
+        static_cast<int>(std::ranges::find(all_papers, usual) - all_papers.begin()));
 }
 
 void ContactSheetScreen::fill_kinds() {
@@ -173,7 +174,7 @@ SheetWish ContactSheetScreen::wish() const {
     SheetWish wish;
     wish.look = *look_;
     if (kinds_->currentIndex() > 0) wish.sitting = SittingId{kinds_->currentData().toLongLong()};
-    wish.wishes.paper = papers[static_cast<std::size_t>(papers_->currentIndex())].paper;
+    wish.wishes.paper = all_papers[static_cast<std::size_t>(papers_->currentIndex())];
     wish.wishes.during = during_->isChecked();
     return wish;
 }
@@ -191,16 +192,19 @@ void ContactSheetScreen::lay_out() {
             return drawn(laid_out(library, decoder, wanted), decoder, library.disk(),
                          preview_pixels);
         },
-        [this, wanted = *shown_wish_, records = shown_records_](DrawnSheet sheet) {
-            if (!wanted.same_as(*shown_wish_) || records != shown_records_) return;
-            sheet_ = std::move(sheet);
-            page_number_ = 0;
-            show_sheet();
+        [screen = QPointer(this), wanted = *shown_wish_,
+         records = shown_records_](DrawnSheet sheet) {
+            if (screen) screen->take_sheet(wanted, records, std::move(sheet));
         });
     connect(laying_out_, &Job::failed, notice_, &Notice::say);
-    connect(laying_out_, &QObject::destroyed, this, [this](QObject* job) {
-        if (laying_out_ == job) laying_out_ = nullptr;
-    });
+}
+
+void ContactSheetScreen::take_sheet(const SheetWish& wanted, const std::string& records,
+                                    DrawnSheet sheet) {
+    if (!wanted.same_as(*shown_wish_) || records != shown_records_) return;
+    sheet_ = std::move(sheet);
+    page_number_ = 0;
+    show_sheet();
 }
 
 void ContactSheetScreen::show_sheet() {
@@ -231,15 +235,12 @@ void ContactSheetScreen::turn_page(int by) {
     show_sheet();
 }
 
-QString ContactSheetScreen::file_name() const {
-    const auto look = session_.library().looks().find(*look_);
-    return from_utf8(portable_name(look ? look->name : std::string("sheet")));
-}
-
 void ContactSheetScreen::ask_where(const QString& ending, const QString& kinds) {
     const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
     const QString file = QFileDialog::getSaveFileName(
-        this, tr("Save the sheet"), folder + QLatin1Char('/') + file_name() + ending, kinds);
+        this, tr("Save the sheet"),
+        folder + QLatin1Char('/') + from_utf8(file_name(session_.library(), *look_)) + ending,
+        kinds);
     if (file.isEmpty()) return;
     const bool named = QFileInfo(file).suffix().isEmpty();
     save_to(Path(to_utf8(named ? file + ending : file)));
@@ -254,7 +255,9 @@ void ContactSheetScreen::save_to(const Path& file) {
             return pictures ? write_pictures(document, decoder, library.disk(), file)
                             : write_pdf(document, decoder, library.disk(), file);
         },
-        [this](const Written& written) { say_written(written.files, written.problems); });
+        [screen = QPointer(this)](const Written& written) {
+            if (screen) screen->say_written(written.files, written.problems);
+        });
     connect(job, &Job::failed, notice_, &Notice::say);
 }
 
@@ -281,11 +284,12 @@ void ContactSheetScreen::print_on(const std::shared_ptr<QPrinter>& printer) {
         [document = sheet_->document, &decoder = session_.decoder()](Library& library, Job&) {
             return pages_to_print(document, decoder, library.disk());
         },
-        [this, printer](const PagesToPrint& pages) {
+        [notice = QPointer(notice_), printer](const PagesToPrint& pages) {
             const bool printed = print_pages(*printer, pages);
-            notice_->say(printed ? tr("Sent to the printer.")
-                                 : tr("The printer did not take it. See whether it is switched on "
-                                      "and has paper, and print again."));
+            if (!notice) return;
+            notice->say(printed ? tr("Sent to the printer.")
+                                : tr("The printer did not take it. See whether it is switched on "
+                                     "and has paper, and print again."));
         });
     connect(job, &Job::failed, notice_, &Notice::say);
 }

@@ -1,5 +1,7 @@
 #pragma once
 
+#include <QPointer>
+
 #include "ui/contact_sheet/sheet_wish.h"
 #include "ui/shell/screen.h"
 
@@ -38,22 +40,23 @@ class ContactSheetScreen : public Screen {
     void add_choices(QVBoxLayout& column);
     void add_ways_out(QVBoxLayout& column);
     void fill_kinds();
+    void show_usual_paper();
     SheetWish wish() const;
     void lay_out();
+    void take_sheet(const SheetWish& wanted, const std::string& records, DrawnSheet sheet);
     void show_sheet();
     void turn_page(int by);
     void ask_where(const QString& ending, const QString& kinds);
     void print();
     void print_on(const std::shared_ptr<QPrinter>& printer);
     void say_written(const std::vector<Path>& files, const std::vector<std::string>& problems);
-    QString file_name() const;
 
     Session& session_;
     std::optional<LookId> look_;
     std::optional<SheetWish> shown_wish_;
     std::string shown_records_;
     std::optional<DrawnSheet> sheet_;
-    Job* laying_out_ = nullptr;
+    QPointer<Job> laying_out_;
     int page_number_ = 0;
     QStackedWidget* pages_;
     EmptyPage* empty_;
@@ -61,6 +64,7 @@ class ContactSheetScreen : public Screen {
     LookChoice* looks_;
     QComboBox* kinds_;
     QComboBox* papers_;
+    std::optional<Paper> usual_paper_;  // that was shown as the first choice
     QCheckBox* during_;
     PageView* view_;
     QWidget* page_row_;

@@ -1,5 +1,6 @@
 #include "ui/contact_sheet/sheet_wish.h"
 
+#include "indexer/looks/exported_record.h"
 #include "indexer/rules/sign_off.h"
 #include "ui/painter/paint.h"
 #include "ui/painter/paint_page.h"
@@ -60,6 +61,11 @@ std::string records_of(Library& library, const SheetWish& wish) {
         text += records_of_photo(photo);
     }
     return text;
+}
+
+std::string file_name(Library& library, LookId look) {
+    const auto found = library.looks().find(look);
+    return portable_name(found ? found->name : "sheet");
 }
 
 }  // namespace quarterturn

@@ -34,4 +34,7 @@ DrawnSheet drawn(Document document, Decoder& decoder, FileSystem& disk, int pixe
 // Tells whether the records say something else for this sheet than before.
 std::string records_of(Library& library, const SheetWish& wish);
 
+// The look's name as a file's name, without an ending.
+std::string file_name(Library& library, LookId look);
+
 }  // namespace quarterturn

@@ -1,10 +1,9 @@
 #include "ui/first_run/welcome_page.h"
 
 #include <QFileDialog>
-#include <QLineEdit>
-#include <QStandardPaths>
 
 #include "ui/first_run/demo.h"
+#include "ui/shell/new_library_part.h"
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/coverage_ring.h"
@@ -23,11 +22,7 @@ Path to_path(const QString& text) {
 }  // namespace
 
 WelcomePage::WelcomePage(Session& session, QWidget* parent)
-    : QWidget(parent),
-      session_(session),
-      folder_(new QLineEdit(QString::fromStdString(proposed_folder().native()))),
-      notice_(new Notice),
-      choices_(new QWidget) {
+    : QWidget(parent), session_(session), notice_(new Notice), choices_(new QWidget) {
     ScrollingPage page = make_scrolling_page();
     column_ = page.column;
     auto* ring = new CoverageRing(space(28));
@@ -58,28 +53,10 @@ WelcomePage::WelcomePage(Session& session, QWidget* parent)
 
 WelcomePage::~WelcomePage() = default;
 
-Path WelcomePage::proposed_folder() {
-    const QString pictures = QStandardPaths::writableLocation(QStandardPaths::PicturesLocation);
-    return to_path(pictures) / "Quarterturn";
-}
-
 QWidget* WelcomePage::build_new() {
     Card card = make_card();
     card.column->addWidget(make_heading(tr("Start a new library")));
-    card.column->addWidget(
-        make_text(tr("A folder that holds your photos and records. You can look "
-                     "into it at any time, also without this program.")));
-    folder_->setAccessibleName(tr("Folder of the new library"));
-    QPushButton* other = make_button(tr("Another folder…"));
-    connect(other, &QPushButton::clicked, this, &WelcomePage::choose_new_folder);
-    QHBoxLayout* row = make_row(2);
-    row->addWidget(folder_, 1);
-    row->addWidget(other);
-    card.column->addLayout(row);
-    QPushButton* start = make_next_button(tr("Start here"));
-    connect(start, &QPushButton::clicked, this, &WelcomePage::start_new);
-    connect(folder_, &QLineEdit::returnPressed, this, &WelcomePage::start_new);
-    card.column->addWidget(start, 0, Qt::AlignLeading);
+    card.column->addWidget(new NewLibraryPart(session_, make_next_button(tr("Start here"))));
     return card.frame;
 }
 
@@ -107,16 +84,6 @@ QWidget* WelcomePage::build_demo() {
     connect(demo, &QPushButton::clicked, this, &WelcomePage::try_demo);
     card.column->addWidget(demo, 0, Qt::AlignLeading);
     return card.frame;
-}
-
-void WelcomePage::choose_new_folder() {
-    const QString folder =
-        QFileDialog::getExistingDirectory(this, tr("Folder of the new library"), folder_->text());
-    if (!folder.isEmpty()) folder_->setText(folder);
-}
-
-void WelcomePage::start_new() {
-    notice_->say(session_.create(to_path(folder_->text())));
 }
 
 void WelcomePage::open_existing() {

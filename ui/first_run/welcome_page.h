@@ -5,7 +5,6 @@
 
 #include "indexer/store/library.h"
 
-class QLineEdit;
 class QVBoxLayout;
 
 namespace quarterturn {
@@ -24,22 +23,16 @@ class WelcomePage : public QWidget {
 
     void try_demo();
 
-    // Pictures/Quarterturn in her home folder.
-    static Path proposed_folder();
-
   private:
     QWidget* build_new();
     QWidget* build_open();
     QWidget* build_demo();
-    void choose_new_folder();
-    void start_new();
     void open_existing();
     void open_or_say(const Path& folder);
     void fill_demo(const Path& folder, const Path& demo_photos);
 
     Session& session_;
     QVBoxLayout* column_;
-    QLineEdit* folder_;
     Notice* notice_;
     ProgressPanel* progress_ = nullptr;
     QWidget* choices_;

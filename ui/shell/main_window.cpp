@@ -6,8 +6,11 @@
 #include <QMessageBox>
 #include <QSettings>
 #include <QStackedWidget>
+#include <QTimer>
 
+#include "ui/shell/keyboard_place.h"
 #include "ui/shell/moment_button.h"
+#include "ui/shell/outside_changes.h"
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/flow_layout.h"
@@ -34,10 +37,17 @@ MainWindow::MainWindow(Session& session, std::vector<ScreenEntry> entries,
     connect(&session_, &Session::records_changed, this, &MainWindow::refresh_current);
     connect(&session_, &Session::asked_for, this, &MainWindow::go_to);
     connect(&session_, &Session::said, this, &MainWindow::say);
-    connect(&session_, &Session::theme_changed, this, &MainWindow::build, Qt::QueuedConnection);
+    connect(&session_, &Session::theme_changed, this, &MainWindow::build_anew,
+            Qt::QueuedConnection);
     moment_ = static_cast<Moment>(QSettings().value(moment_key, 0).toInt());
     if (!entry(moment_)) moment_ = entries_.front().moment;
     build();
+    new OutsideChanges(session_, *this);
+}
+
+// A screen may keep what she has typed as it goes, and the session tells of that.
+MainWindow::~MainWindow() {
+    session_.disconnect(this);
 }
 
 void MainWindow::add_actions() {
@@ -71,6 +81,19 @@ void MainWindow::build() {
     column->addWidget(build_foot());
     setCentralWidget(page);
     show_library();
+}
+
+// Work that tells of itself on a screen goes on there: the screens are made anew when it has ended.
+void MainWindow::build_anew() {
+    if (const Job* work = session_.work()) {
+        connect(work, &QObject::destroyed, this, &MainWindow::build_anew,
+                static_cast<Qt::ConnectionType>(Qt::QueuedConnection | Qt::UniqueConnection));
+        return say(tr("The text changes its size as soon as the work that runs has ended."));
+    }
+    const KeyboardPlace place(*this);
+    build();
+    // Once it is laid out, so that it is scrolled to.
+    QTimer::singleShot(0, this, [this, place] { place.come_back(*this); });
 }
 
 QWidget* MainWindow::build_top_row() {

@@ -19,6 +19,7 @@ class MainWindow : public QMainWindow {
     // `welcome` is shown while no library is open.
     MainWindow(Session& session, std::vector<ScreenEntry> entries,
                std::function<QWidget*(Session&)> welcome);
+    ~MainWindow() override;
 
     void go_to(const Place& place);
     Screen* screen(Moment moment);  // made when it was not there; null when there is no such moment
@@ -30,6 +31,7 @@ class MainWindow : public QMainWindow {
 
   private:
     void build();
+    void build_anew();
     QWidget* build_top_row();
     QWidget* build_foot();
     void add_actions();

@@ -34,6 +34,7 @@ QString Session::take(const std::function<Library()>& get) {
         return QString::fromUtf8(problem.what());
     }
     edits_.forget();
+    version_of_others_ = library_->database().version_of_others();
     look_in_hand_.reset();
     pictures_ =
         std::make_unique<PictureLoader>(library_pictures(library_->folder(), disk_, decoder_));
@@ -90,9 +91,25 @@ void Session::redo() {
 }
 
 void Session::use_theme(const Theme& theme) {
+    const bool other_size = theme.text_size != remembered_theme().text_size;
     remember_theme(theme);
     apply_theme(*qApp, theme);
-    emit theme_changed();
+    if (other_size) emit theme_changed();
+}
+
+void Session::touch() {
+    (void)changed_outside();
+    emit records_changed();
+}
+
+bool Session::changed_outside() {
+    if (!library_) return false;
+    try {
+        const std::int64_t version = library_->database().version_of_others();
+        return std::exchange(version_of_others_, version) != version;
+    } catch (const StoreError&) {
+        return false;
+    }
 }
 
 Job* Session::start_job(Job::Work work) {

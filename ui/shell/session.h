@@ -63,11 +63,17 @@ class Session : public QObject {
     // Runs `act` and says so when it throws; answers whether it went well.
     bool attempt(const std::function<void()>& act);
 
-    // From now on, on this computer; the window builds its screens anew.
+    // Long work that runs, or null.
+    Job* work() const { return findChild<Job*>(); }
+
+    // From now on, on this computer. For another text size the window builds its screens anew.
     void use_theme(const Theme& theme);
 
     // Somebody changed records in another way: screens look again.
-    void touch() { emit records_changed(); }
+    void touch();
+    // Whether another program changed records since the screens were told to look. False also while
+    // the disk does not answer.
+    bool changed_outside();
     void go_to(const Place& place) { emit asked_for(place); }
     // A sentence at the foot of the window.
     void say(const QString& sentence) { emit said(sentence); }
@@ -90,6 +96,7 @@ class Session : public QObject {
     std::unique_ptr<PictureLoader> pictures_;
     Edits edits_;
     std::optional<LookId> look_in_hand_;
+    std::int64_t version_of_others_ = 0;
 };
 
 template <class Result>

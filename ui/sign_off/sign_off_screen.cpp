@@ -1,5 +1,6 @@
 #include "ui/sign_off/sign_off_screen.h"
 
+#include <QPointer>
 #include <QScrollArea>
 #include <QStackedWidget>
 
@@ -225,9 +226,11 @@ void SignOffScreen::sign() {
         [look = *look_, now = session_.now()](Library& library, Job&) {
             return sign_off(library, look, now);
         },
-        [this](const Sentences& reasons) {
-            problem_->say(reasons.empty() ? QString()
-                                          : tr("It is not signed off:\n%1").arg(lines_of(reasons)));
+        [screen = QPointer(this)](const Sentences& reasons) {
+            if (!screen) return;
+            screen->problem_->say(reasons.empty()
+                                      ? QString()
+                                      : tr("It is not signed off:\n%1").arg(lines_of(reasons)));
         });
     connect(job, &Job::failed, problem_, &Notice::say);
     // Before the window looks at the records again.

@@ -59,6 +59,24 @@ void draw_tick_box(QPainter& painter, const QStyleOption& option) {
     painter.restore();
 }
 
+void draw_round_mark(QPainter& painter, const QStyleOption& option) {
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    const QRectF round = QRectF(option.rect).adjusted(1, 1, -1, -1);
+    const bool chosen = option.state & QStyle::State_On;
+    painter.setPen(
+        QPen(chosen ? accent_colour(option.palette) : outline_colour(option.palette), 2));
+    painter.setBrush(card_colour(option.palette));
+    painter.drawEllipse(round);
+    if (chosen) {
+        const double ring = round.width() * 0.24;
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(accent_colour(option.palette));
+        painter.drawEllipse(round.adjusted(ring, ring, -ring, -ring));
+    }
+    painter.restore();
+}
+
 }  // namespace
 
 PaperStyle::PaperStyle() : QProxyStyle(QStringLiteral("Fusion")) {}
@@ -71,6 +89,9 @@ void PaperStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* opt
             return;
         case PE_IndicatorCheckBox:
             draw_tick_box(*painter, *option);
+            return;
+        case PE_IndicatorRadioButton:
+            draw_round_mark(*painter, *option);
             return;
         case PE_FrameLineEdit:
             draw_field(*painter, *option);
@@ -99,6 +120,20 @@ void PaperStyle::drawComplexControl(ComplexControl control, const QStyleOptionCo
     } else {
         QProxyStyle::drawComplexControl(control, option, painter, widget);
     }
+}
+
+// What is chosen is cut with an ellipsis where it does not fit.
+void PaperStyle::drawControl(ControlElement element, const QStyleOption* option, QPainter* painter,
+                             const QWidget* widget) const {
+    const auto* choice = qstyleoption_cast<const QStyleOptionComboBox*>(option);
+    if (element != CE_ComboBoxLabel || !choice) {
+        return QProxyStyle::drawControl(element, option, painter, widget);
+    }
+    QStyleOptionComboBox fitting(*choice);
+    const QRect field = subControlRect(CC_ComboBox, choice, SC_ComboBoxEditField, widget);
+    fitting.currentText =
+        choice->fontMetrics.elidedText(choice->currentText, Qt::ElideRight, field.width() - 2);
+    QProxyStyle::drawControl(element, &fitting, painter, widget);
 }
 
 QSize PaperStyle::sizeFromContents(ContentsType type, const QStyleOption* option, const QSize& size,
@@ -172,6 +207,8 @@ int PaperStyle::styleHint(StyleHint hint, const QStyleOption* option, const QWid
     if (hint == SH_UnderlineShortcut) return 1;
     if (hint == SH_EtchDisabledText || hint == SH_DitherDisabledText) return 0;
     if (hint == SH_ComboBox_Popup) return 0;
+    // The wheel turns the page, also where the pointer comes to lie on a choice.
+    if (hint == SH_ComboBox_AllowWheelScrolling) return 0;
     return QProxyStyle::styleHint(hint, option, widget, result);
 }
 

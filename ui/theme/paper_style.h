@@ -5,7 +5,7 @@
 namespace quarterturn {
 
 // The controls that a style sheet draws badly or not at all: fields one types or chooses in, boxes
-// to tick, and the focus ring.
+// to tick, marks of a choice, and the focus ring.
 class PaperStyle : public QProxyStyle {
     Q_OBJECT
   public:
@@ -15,6 +15,8 @@ class PaperStyle : public QProxyStyle {
                        const QWidget* widget) const override;
     void drawComplexControl(ComplexControl control, const QStyleOptionComplex* option,
                             QPainter* painter, const QWidget* widget) const override;
+    void drawControl(ControlElement element, const QStyleOption* option, QPainter* painter,
+                     const QWidget* widget) const override;
     QSize sizeFromContents(ContentsType type, const QStyleOption* option, const QSize& size,
                            const QWidget* widget) const override;
     QRect subControlRect(ComplexControl control, const QStyleOptionComplex* option, SubControl part,

@@ -139,6 +139,7 @@ void draw_photo(QPainter& painter, const QRect& area, const PhotoLook& look,
     if (caption_height > 0) {
         const QRect words(area.left(), picture.bottom() + 1, area.width(), caption_height);
         painter.setPen(ink_colour(palette));
+        painter.setLayoutDirection(Qt::LayoutDirectionAuto);  // a name runs its own way
         painter.drawText(
             words, Qt::AlignCenter,
             painter.fontMetrics().elidedText(look.caption, Qt::ElideMiddle, words.width()));

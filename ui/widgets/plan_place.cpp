@@ -41,10 +41,18 @@ QString PlanPlace::standing() const {
     return tr("%1, %2").arg(angle, shown(*state_.verdict));
 }
 
+// Where there is no room for all of it, how it stands is seen in the ring.
+QString PlanPlace::caption() const {
+    const QString& whole = state_.photo.caption;
+    return QFontMetrics(font()).horizontalAdvance(whole) <= width() ? whole : shown(angle_);
+}
+
 void PlanPlace::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     if (state_.has_photo) {
-        draw_photo(painter, rect(), state_.photo, palette(), font());
+        PhotoLook photo = state_.photo;
+        photo.caption = caption();
+        draw_photo(painter, rect(), photo, palette(), font());
     } else {
         draw_empty(painter);
     }

@@ -42,6 +42,7 @@ class PlanPlace : public QAbstractButton {
   private:
     void draw_empty(QPainter& painter) const;
     QString standing() const;  // "left, covered"
+    QString caption() const;
 
     Angle angle_;
     PlanPlaceState state_;

@@ -37,7 +37,13 @@ namespace {
                                              QT_TRANSLATE_NOOP("words", "moved"),
                                              QT_TRANSLATE_NOOP("words", "too dark"),
                                              QT_TRANSLATE_NOOP("words", "blown out"),
-                                             QT_TRANSLATE_NOOP("words", "too small")};
+                                             QT_TRANSLATE_NOOP("words", "too small"),
+                                             QT_TRANSLATE_NOOP("words", "required"),
+                                             QT_TRANSLATE_NOOP("words", "nice to have"),
+                                             QT_TRANSLATE_NOOP("words", "a3"),
+                                             QT_TRANSLATE_NOOP("words", "a4"),
+                                             QT_TRANSLATE_NOOP("words", "a5"),
+                                             QT_TRANSLATE_NOOP("words", "letter")};
 
 template <class Value>
 QString translated(Value value) {
@@ -63,6 +69,13 @@ QString shown(Coverage coverage) {
 }
 QString shown(Flaw flaw) {
     return translated(flaw);
+}
+QString shown(Need need) {
+    return translated(need);
+}
+QString shown(Paper paper) {
+    const QString name = translated(paper);
+    return name.left(1).toUpper() + name.mid(1);
 }
 
 QString shown(Date date) {

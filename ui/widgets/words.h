@@ -8,6 +8,7 @@
 #include <span>
 #include <string_view>
 
+#include "indexer/record/paper.h"
 #include "indexer/record/photo.h"
 #include "indexer/record/time.h"
 
@@ -19,6 +20,8 @@ QString shown(SittingKind kind);
 QString shown(Worn worn);
 QString shown(Coverage coverage);
 QString shown(Flaw flaw);
+QString shown(Need need);
+QString shown(Paper paper);  // "A4"
 
 QString shown(Date date);             // "Saturday, 7 November 2026", in the user's own language
 QString short_shown(Date date);       // "7 Nov"

@@ -18,12 +18,5 @@ TEST(Paper, SizesAreThoseOfIso216AndOfUsLetter) {
     is(Paper::letter, 8.5 * 25.4, 11 * 25.4);
 }
 
-TEST(Paper, NamesAreReadInAnyCaseAndOthersRefused) {
-    EXPECT_EQ(parse_paper("A4"), Paper::a4);
-    EXPECT_EQ(parse_paper("a3"), Paper::a3);
-    EXPECT_EQ(parse_paper("Letter"), Paper::letter);
-    for (const char* wrong : {"", "A6", "A 4", "letters"}) EXPECT_FALSE(parse_paper(wrong));
-}
-
 }  // namespace
 }  // namespace quarterturn

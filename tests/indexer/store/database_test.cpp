@@ -170,5 +170,17 @@ TEST_F(Migrating, LeavesNothingThatBelongsToNothing) {
     EXPECT_EQ(handle.execAndGet("SELECT count(*) FROM client").getInt(), 1);
 }
 
+TEST(VersionOfOthers, ChangesWhenAnotherConnectionHasChangedTheRecords) {
+    ExampleLibrary example;
+    Library other = Library::open(example.folder / "library");
+    const auto before = other.database().version_of_others();
+    other.clients().add(client_called("Ada Lindqvist"));
+    EXPECT_EQ(other.database().version_of_others(), before) << "that was its own change";
+    example.library.clients().add(client_called("Ida Vale"));
+    const auto after = other.database().version_of_others();
+    EXPECT_NE(after, before);
+    EXPECT_EQ(other.database().version_of_others(), after);
+}
+
 }  // namespace
 }  // namespace quarterturn

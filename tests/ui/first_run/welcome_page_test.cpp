@@ -7,6 +7,7 @@
 
 #include "tests/ui/shell/fixture.h"
 #include "tests/ui/support/screen_checks.h"
+#include "ui/shell/new_library_part.h"
 #include "ui/widgets/notice.h"
 
 namespace quarterturn {
@@ -39,8 +40,8 @@ TEST_F(WelcomePageTest, StartsANewLibraryInTheFolderNamed) {
 }
 
 TEST_F(WelcomePageTest, ProposesAFolderAmongHerPictures) {
-    EXPECT_EQ(Path(folder_field()->text().toStdString()), WelcomePage::proposed_folder());
-    EXPECT_EQ(WelcomePage::proposed_folder().filename(), "Quarterturn");
+    EXPECT_EQ(Path(folder_field()->text().toStdString()), NewLibraryPart::proposed_folder());
+    EXPECT_EQ(NewLibraryPart::proposed_folder().filename(), "Quarterturn");
 }
 
 TEST_F(WelcomePageTest, SaysWhyAFolderCannotBeUsed) {
@@ -48,7 +49,7 @@ TEST_F(WelcomePageTest, SaysWhyAFolderCannotBeUsed) {
     folder_field()->setText(QString::fromStdString((folder / "full").native()));
     press(QStringLiteral("Start here"));
     EXPECT_FALSE(session.is_open());
-    auto* notice = page.findChild<Notice*>();
+    auto* notice = page.findChild<NewLibraryPart*>()->findChild<Notice*>();
     EXPECT_TRUE(notice->isVisible());
     EXPECT_FALSE(notice->said().isEmpty());
 }

@@ -1,18 +1,32 @@
 #include "ui/shell/main_window.h"
 
 #include <QLabel>
+#include <QLineEdit>
+#include <QPointer>
+#include <QSettings>
 #include <QSignalSpy>
 #include <QTest>
+#include <future>
 
 #include "tests/ui/shell/fixture.h"
 #include "tests/ui/support/screen_checks.h"
 #include "ui/shell/moment_button.h"
+#include "ui/shell/outside_changes.h"
 
 namespace quarterturn {
 namespace {
 
 ScreenEntry entry(Moment moment, const QString& title) {
     return {moment, title, [](Session&) -> Screen* { return new SayingScreen; }};
+}
+
+std::vector<ScreenEntry> two_moments() {
+    return {entry(Moment::coming_up, QStringLiteral("What's coming up")),
+            entry(Moment::round_the_head, QStringLiteral("Round the head"))};
+}
+
+QWidget* welcome(Session&) {
+    return new QLabel(QStringLiteral("welcome"));
 }
 
 class MainWindowTest : public testing::Test {
@@ -27,11 +41,10 @@ class MainWindowTest : public testing::Test {
         return nullptr;
     }
 
+    OutsideChanges& outside() { return *window.findChild<OutsideChanges*>(); }
+
     OpenSession open;
-    MainWindow window{open.session,
-                      {entry(Moment::coming_up, QStringLiteral("What's coming up")),
-                       entry(Moment::round_the_head, QStringLiteral("Round the head"))},
-                      [](Session&) -> QWidget* { return new QLabel(QStringLiteral("welcome")); }};
+    MainWindow window{open.session, two_moments(), welcome};
 };
 
 TEST_F(MainWindowTest, ShowsTheFirstMomentAndRefreshesIt) {
@@ -87,6 +100,95 @@ TEST_F(MainWindowTest, ArrowKeysWalkAlongTheMoments) {
     EXPECT_TRUE(button(QStringLiteral("Round the head"))->hasFocus());
 }
 
+TEST_F(MainWindowTest, IsMadeAgainWhereAndAsLargeAsItWasOnItsLastScreen) {
+    show_active(window);
+    window.resize(1000, 700);
+    window.go_to({.moment = Moment::round_the_head});
+    window.close();
+    const MainWindow again(open.session, two_moments(), welcome);
+    EXPECT_EQ(again.size(), QSize(1000, 700));
+    EXPECT_EQ(again.moment(), Moment::round_the_head);
+    QSettings().clear();
+}
+
+TEST_F(MainWindowTest, AScreenThatIsNoLongerThereIsNotGoneBackTo) {
+    QSettings().setValue(QStringLiteral("window/moment"), 99);
+    const MainWindow again(open.session, two_moments(), welcome);
+    EXPECT_EQ(again.moment(), Moment::coming_up);
+    QSettings().clear();
+}
+
+// As qturn does it, through a connection of its own.
+TEST_F(MainWindowTest, ShowsWhatAnotherProgramChanged) {
+    show_active(window);
+    const int before = screen(Moment::coming_up)->refreshed;
+    Library other = Library::open(open.session.library().folder());
+    other.clients().add(client_called("Ada Lindqvist"));
+    ASSERT_TRUE(
+        QTest::qWaitFor([&] { return screen(Moment::coming_up)->refreshed > before; }, 20000));
+    EXPECT_EQ(screen(Moment::coming_up)->refreshed, before + 1);
+    outside().look();
+    EXPECT_EQ(screen(Moment::coming_up)->refreshed, before + 1) << "nothing more has changed";
+}
+
+TEST_F(MainWindowTest, HerOwnChangesAreNoneOfAnotherProgram) {
+    show_active(window);
+    open.session.change_records(
+        {"added one", [](Library& library) { library.clients().add(client_called("Ada")); }, {}});
+    const int before = screen(Moment::coming_up)->refreshed;
+    outside().look();
+    EXPECT_EQ(screen(Moment::coming_up)->refreshed, before);
+}
+
+TEST_F(MainWindowTest, ChangesFromOutsideWaitWhileSheTypes) {
+    show_active(window);
+    auto* field = new QLineEdit(screen(Moment::coming_up));
+    field->show();
+    field->setFocus();
+    QTest::keyClicks(field, QStringLiteral("Ada"));
+    Library other = Library::open(open.session.library().folder());
+    other.clients().add(client_called("Ada Lindqvist"));
+    const int before = screen(Moment::coming_up)->refreshed;
+    outside().look();
+    EXPECT_EQ(screen(Moment::coming_up)->refreshed, before);
+    field->clearFocus();
+    outside().look();
+    EXPECT_EQ(screen(Moment::coming_up)->refreshed, before + 1);
+}
+
+TEST_F(MainWindowTest, TheKeyboardStaysWhereItWasWhenTheTextSizeChanges) {
+    show_active(window);
+    button(QStringLiteral("Round the head"))->setFocus();
+    MomentButton* small = button(QStringLiteral("Round the head"));
+    const QPointer<MomentButton> kept(small);
+    open.session.use_theme({.text_size = TextSize::large});
+    ASSERT_TRUE(QTest::qWaitFor([&] { return kept.isNull(); }));
+    ASSERT_TRUE(
+        QTest::qWaitFor([&] { return button(QStringLiteral("Round the head"))->hasFocus(); }));
+    open.session.use_theme({});
+    QApplication::processEvents();
+}
+
+TEST_F(MainWindowTest, WorkIsNotTakenFromItsScreenByAnotherTextSize) {
+    show_active(window);
+    std::promise<void> enough;
+    open.session.start<int>(
+        [waiting = enough.get_future().share()](Library&, Job&) {
+            waiting.wait();
+            return 0;
+        },
+        [](int) {});
+    const QPointer<Screen> kept(screen(Moment::coming_up));
+    open.session.use_theme({.text_size = TextSize::large});
+    QApplication::processEvents();
+    QApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    EXPECT_FALSE(kept.isNull());
+    enough.set_value();
+    EXPECT_TRUE(QTest::qWaitFor([&] { return kept.isNull(); }));
+    open.session.use_theme({});
+    QApplication::processEvents();
+}
+
 TEST_F(MainWindowTest, HasNoScreenProblems) {
     EXPECT_EQ(problems_at_all_sizes(window), QStringList());
 }
@@ -95,8 +197,7 @@ TEST(MainWindowWithoutLibrary, ShowsTheWelcomeUntilOneIsOpen) {
     const ExampleLibrary example;
     NoDecoder decoder;
     Session session(real_file_system(), decoder, [] { return at("2026-11-07T08:00:00"); });
-    MainWindow window(session, {entry(Moment::coming_up, QStringLiteral("What's coming up"))},
-                      [](Session&) -> QWidget* { return new QLabel(QStringLiteral("welcome")); });
+    MainWindow window(session, two_moments(), welcome);
     show_active(window);
     EXPECT_EQ(window.screen(Moment::coming_up), nullptr);
     EXPECT_EQ(session.open(example.folder / "library"), QString());

@@ -1,0 +1,53 @@
+#include "indexer/store/library_settings.h"
+
+#include "tests/support/example_library.h"
+
+namespace quarterturn {
+namespace {
+
+class LibrarySettingsTest : public testing::Test {
+  protected:
+    SettingsTable settings() { return example.library.settings(); }
+
+    ExampleLibrary example;
+};
+
+TEST_F(LibrarySettingsTest, EachIsFoundByItsNameAndSaysWhatItIsFor) {
+    for (const LibrarySetting& setting : library_settings) {
+        ASSERT_TRUE(find_library_setting(setting.name));
+        EXPECT_EQ(find_library_setting(setting.name)->meaning, setting.meaning);
+        EXPECT_FALSE(setting.meaning.empty());
+    }
+    EXPECT_FALSE(find_library_setting("colour"));
+}
+
+TEST_F(LibrarySettingsTest, OnlyAPaperThatIsKnownCanBeSet) {
+    const LibrarySetting paper = find_library_setting(paper_setting).value();
+    EXPECT_EQ(reason_against(paper, "letter"), "");
+    EXPECT_EQ(reason_against(paper, "b4"),
+              "'b4' is no paper size. Known are a4, a3, a5 and letter.");
+    EXPECT_EQ(reason_against(find_library_setting(business_name_setting).value(), "b4"), "");
+}
+
+TEST_F(LibrarySettingsTest, ThePaperIsA4UntilAnotherIsSet) {
+    EXPECT_EQ(usual_paper(settings()), Paper::a4);
+    settings().set(paper_setting, "letter");
+    EXPECT_EQ(usual_paper(settings()), Paper::letter);
+    settings().clear(paper_setting);
+    EXPECT_EQ(usual_paper(settings()), Paper::a4);
+    settings().set(paper_setting, "foolscap");
+    EXPECT_EQ(usual_paper(settings()), Paper::a4) << "a newer version may know more sizes";
+}
+
+TEST_F(LibrarySettingsTest, TheFootOfAPageTellsWhatThereIs) {
+    EXPECT_EQ(business_words(settings()), "");
+    settings().set(business_line_setting, "by the water");
+    EXPECT_EQ(business_words(settings()), "by the water");
+    settings().set(business_name_setting, "Thistle Quay");
+    EXPECT_EQ(business_words(settings()), "Thistle Quay · by the water");
+    settings().set(business_line_setting, "");
+    EXPECT_EQ(business_words(settings()), "Thistle Quay");
+}
+
+}  // namespace
+}  // namespace quarterturn

@@ -77,8 +77,10 @@ int FoundPhotos::position_of(PhotoId photo) const {
 }
 
 FoundPhotos::Page FoundPhotos::read_page(int first) const {
-    const auto count = std::min<std::size_t>(page_photos, ids_.size() - static_cast<std::size_t>(first));
-    const std::span<const PhotoId> ids = std::span(ids_).subspan(static_cast<std::size_t>(first), count);
+    const auto count =
+        std::min<std::size_t>(page_photos, ids_.size() - static_cast<std::size_t>(first));
+    const std::span<const PhotoId> ids =
+        std::span(ids_).subspan(static_cast<std::size_t>(first), count);
     Page page(count);
     session_.attempt([&] {
         for (Photo& photo : session_.library().photos().these(ids)) {
@@ -176,9 +178,9 @@ QString FoundPhotos::in_words(const Photo& photo) const {
     if (photo.tags.angle) words << shown(*photo.tags.angle);
     if (!photo.tags.sitting) words << tr("not placed yet");
     //: a day and the time on it
-    words << (photo.moment ? tr("%1, %2").arg(shown(date_of(*photo.moment)),
-                                              clock_shown(*photo.moment))
-                           : from_utf8(photo.file.name));
+    words << (photo.moment
+                  ? tr("%1, %2").arg(shown(date_of(*photo.moment)), clock_shown(*photo.moment))
+                  : from_utf8(photo.file.name));
     const QString described_flaws = described(look_of(photo));
     if (!described_flaws.isEmpty()) words << described_flaws;
     return words.join(QStringLiteral(", "));

@@ -68,11 +68,13 @@ ShelfLayout::Seen ShelfLayout::seen(int top, int bottom_line) const {
         std::ranges::lower_bound(shelves_, bottom_line, {}, &Shelf::top) - shelves_.begin());
     if (seen.first_shelf >= seen.end_shelf) return {};
     const auto photos_above = [&](const Shelf& shelf, int y, bool whole_rows) {
-        const int below_heading = y - shelf.top - measures_.heading + (whole_rows ? 0 : row_height() - 1);
+        const int below_heading =
+            y - shelf.top - measures_.heading + (whole_rows ? 0 : row_height() - 1);
         const int rows_above = std::max(below_heading, 0) / row_height();
         return shelf.first + std::min(rows_above * columns_, shelf.photos);
     };
-    seen.first_photo = photos_above(shelves_[static_cast<std::size_t>(seen.first_shelf)], top, true);
+    seen.first_photo =
+        photos_above(shelves_[static_cast<std::size_t>(seen.first_shelf)], top, true);
     seen.end_photo =
         photos_above(shelves_[static_cast<std::size_t>(seen.end_shelf) - 1], bottom_line, false);
     seen.end_photo = std::max(seen.end_photo, seen.first_photo);

@@ -36,7 +36,8 @@ class ShelfLayout {
     Seen seen(int top, int bottom) const;
     int photo_at(QPoint point) const;  // -1: none there
 
-    // The photo above or below in the same column, on another shelf too; itself where there is none.
+    // The photo above or below in the same column, on another shelf too; itself where there is
+    // none.
     int above(int position) const;
     int below(int position) const;
 

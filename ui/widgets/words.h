@@ -19,6 +19,7 @@ QString shown(SittingKind kind);
 QString shown(Worn worn);
 QString shown(Coverage coverage);
 QString shown(Flaw flaw);
+QString shown(const Device& device);  // "Larkmoor P3"
 
 QString shown(Date date);             // "Saturday, 7 November 2026", in the user's own language
 QString short_shown(Date date);       // "7 Nov"

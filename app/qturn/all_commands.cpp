@@ -13,6 +13,7 @@ void add_all_commands(CommandSet& commands) {
     add_recipe_commands(commands);
     add_import_command(commands);
     add_photos_command(commands);
+    add_find_command(commands);
     add_place_commands(commands);
     add_clock_commands(commands);
     add_tag_commands(commands);

@@ -17,6 +17,7 @@ void add_look_commands(CommandSet& commands);
 void add_recipe_commands(CommandSet& commands);
 void add_import_command(CommandSet& commands);
 void add_photos_command(CommandSet& commands);
+void add_find_command(CommandSet& commands);
 void add_place_commands(CommandSet& commands);     // sort, place
 void add_clock_commands(CommandSet& commands);     // clock, devices
 void add_tag_commands(CommandSet& commands);       // tag, confirm, accept

@@ -19,6 +19,7 @@ Reply make_cache(Session& session) {
     const StopOnSignal stop;
     ProgressLine line(false);
     const auto decoder = make_local_decoder();
+    library.search().rebuild();
     const CacheReport report = rebuild_cache(
         library, *decoder,
         [&line](std::int64_t done, std::int64_t total) {

@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 
+#include "ui/all_photos/all_photos_screen.h"
 #include "ui/bringing_in/bringing_in_screen.h"
 #include "ui/coming_up/coming_up_screen.h"
 #include "ui/contact_sheet/contact_sheet_screen.h"
@@ -30,6 +31,8 @@ std::vector<ScreenEntry> all_screens() {
         entry<SignOffScreen>(Moment::sign_off, QT_TRANSLATE_NOOP("moments", "Sign-off")),
         entry<ContactSheetScreen>(Moment::contact_sheet,
                                   QT_TRANSLATE_NOOP("moments", "Contact sheet")),
+        entry<AllPhotosScreen>(Moment::all_photos,
+                               QT_TRANSLATE_NOOP("moments", "Photos of everything")),
         entry<SettingsScreen>(Moment::settings, QT_TRANSLATE_NOOP("moments", "Settings")),
     };
 }

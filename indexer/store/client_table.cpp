@@ -1,5 +1,6 @@
 #include "indexer/store/client_table.h"
 
+#include "indexer/store/search_words.h"
 #include "indexer/store/statement.h"
 #include "indexer/store/text.h"
 
@@ -23,16 +24,23 @@ void check(const Client& client) {
 
 ClientId ClientTable::add(const Client& client) {
     check(client);
-    return insert<ClientId>(*database_,
-                            "INSERT INTO client (name, folded_name, note) VALUES (?, ?, ?)",
-                            client.name, folded(client.name), client.note);
+    Transaction transaction(*database_);
+    const auto id = insert<ClientId>(
+        *database_, "INSERT INTO client (name, folded_name, note) VALUES (?, ?, ?)", client.name,
+        folded(client.name), client.note);
+    index_words(*database_, WordsOf::client, id);
+    transaction.commit();
+    return id;
 }
 
 void ClientTable::change(const Client& client) {
     check(client);
+    Transaction transaction(*database_);
     update_one(*database_, "client " + std::to_string(client.id.value),
                "UPDATE client SET name = ?, folded_name = ?, note = ? WHERE id = ?", client.name,
                folded(client.name), client.note, client.id);
+    index_words(*database_, WordsOf::client, client.id);
+    transaction.commit();
 }
 
 std::optional<Client> ClientTable::find(ClientId id) {

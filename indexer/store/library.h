@@ -11,6 +11,7 @@
 #include "indexer/store/look_table.h"
 #include "indexer/store/photo_table.h"
 #include "indexer/store/recipe_table.h"
+#include "indexer/store/search_table.h"
 #include "indexer/store/seen_table.h"
 #include "indexer/store/settings_table.h"
 #include "indexer/store/sign_off_table.h"
@@ -41,6 +42,7 @@ class Library {
     DeviceTable devices() { return DeviceTable{*database_}; }
     PhotoTable photos() { return PhotoTable{*database_}; }
     History history() { return History{*database_}; }
+    SearchTable search() { return SearchTable{*database_}; }
     SignOffTable sign_offs() { return SignOffTable{*database_}; }
     SeenTable seen() { return SeenTable{*database_}; }
     SettingsTable settings() { return SettingsTable{*database_}; }

@@ -3,6 +3,7 @@
 #include <iterator>
 
 #include "indexer/store/client_table.h"
+#include "indexer/store/search_words.h"
 #include "indexer/store/statement.h"
 #include "indexer/store/text.h"
 
@@ -54,6 +55,7 @@ LookId LookTable::add(const Look& look) {
         "INSERT INTO look (client, wedding, name, folded_name, worn) VALUES (?, ?, ?, ?, ?)",
         look.client, look.wedding, look.name, folded(look.name), look.worn);
     write_sittings(*database_, id, look.sittings);
+    index_words(*database_, WordsOf::look, id);
     transaction.commit();
     return id;
 }
@@ -66,6 +68,7 @@ void LookTable::change(const Look& look) {
                "WHERE id = ?",
                look.client, look.wedding, look.name, folded(look.name), look.worn, look.id);
     write_sittings(*database_, look.id, look.sittings);
+    index_words(*database_, WordsOf::look, look.id);
     transaction.commit();
 }
 

@@ -1,5 +1,6 @@
 #include "indexer/store/photo_rows.h"
 
+#include "indexer/store/search_words.h"
 #include "indexer/store/text.h"
 
 namespace quarterturn {
@@ -99,6 +100,7 @@ void write_tags(Database& database, PhotoId id, const Tags& tags) {
     remove_repeats(shown);
     int place = 0;
     for (const ClientId client : shown) add.with(id, place++, client).run();
+    index_words(database, WordsOf::photo, id);
 }
 
 }  // namespace quarterturn

@@ -108,6 +108,11 @@ std::vector<Photo> PhotoTable::sha256_starting(std::string_view hex) {
     return select_photos(*database_, "sha256 >= ? AND sha256 < ?", start, start + 'g');
 }
 
+std::vector<Photo> PhotoTable::these(std::span<const PhotoId> ids) {
+    return select_photos(*database_, "photo.id IN (SELECT value FROM json_each(?))",
+                         json_list(ids));
+}
+
 std::vector<StoredFile> PhotoTable::stored_files() {
     return Statement(*database_, "SELECT sha256, path, bytes FROM photo")
         .rows([](const Statement& row) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <optional>
+#include <span>
 #include <string_view>
 #include <vector>
 
@@ -29,6 +30,8 @@ class PhotoTable {
     std::optional<PhotoId> with_sha256(std::string_view sha256);
     std::vector<Photo> named(std::string_view original_name);  // case folded, with the ending
     std::vector<Photo> sha256_starting(std::string_view hex);
+
+    std::vector<Photo> these(std::span<const PhotoId> ids);  // those of them that are there
 
     std::vector<StoredFile> stored_files();  // of all photos, in no order
 

@@ -1,5 +1,6 @@
 #include "indexer/store/recipe_table.h"
 
+#include "indexer/store/search_words.h"
 #include "indexer/store/statement.h"
 
 namespace quarterturn {
@@ -27,6 +28,7 @@ RevisionId RecipeTable::save(LookId look, const Recipe& recipe, LocalTime now) {
         *database_,
         "INSERT INTO recipe_revision (look, number, saved_at, recipe) VALUES (?, ?, ?, ?)", look,
         newest ? newest->number + 1 : 1, now, json);
+    index_words(*database_, WordsOf::recipe, look);
     transaction.commit();
     return id;
 }

@@ -1,5 +1,6 @@
 #include "indexer/store/sitting_table.h"
 
+#include "indexer/store/search_words.h"
 #include "indexer/store/statement.h"
 #include "indexer/store/text.h"
 
@@ -29,19 +30,26 @@ void check(const Sitting& sitting) {
 
 SittingId SittingTable::add(const Sitting& sitting) {
     check(sitting);
-    return insert<SittingId>(
+    Transaction transaction(*database_);
+    const auto id = insert<SittingId>(
         *database_,
         "INSERT INTO sitting (client, wedding, kind, starts, ends, note) VALUES (?, ?, ?, ?, ?, ?)",
         sitting.client, sitting.wedding, sitting.kind, sitting.starts, sitting.ends, sitting.note);
+    index_words(*database_, WordsOf::sitting, id);
+    transaction.commit();
+    return id;
 }
 
 void SittingTable::change(const Sitting& sitting) {
     check(sitting);
+    Transaction transaction(*database_);
     update_one(*database_, "sitting " + std::to_string(sitting.id.value),
                "UPDATE sitting SET client = ?, wedding = ?, kind = ?, starts = ?, ends = ?, "
                "note = ? WHERE id = ?",
                sitting.client, sitting.wedding, sitting.kind, sitting.starts, sitting.ends,
                sitting.note, sitting.id);
+    index_words(*database_, WordsOf::sitting, sitting.id);
+    transaction.commit();
 }
 
 std::optional<Sitting> SittingTable::find(SittingId id) {

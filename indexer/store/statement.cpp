@@ -120,6 +120,14 @@ void Statement::refuse_unknown(const std::string& text) {
                      "', which this version does not know: install the newest version.");
 }
 
+std::string json_list(std::span<const std::int64_t> numbers) {
+    std::string list;
+    for (const std::int64_t number : numbers) {
+        list += (list.empty() ? "" : ",") + std::to_string(number);
+    }
+    return '[' + list + ']';
+}
+
 std::int64_t last_inserted(Database& database) {
     return database.handle().getLastInsertRowid();
 }

@@ -7,6 +7,7 @@
 #include <cstdint>
 #include <memory>
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <type_traits>
@@ -159,6 +160,15 @@ class Statement {
 std::int64_t last_inserted(Database& database);
 // Throws when the last statement changed no row: "There is no client 7 in the library."
 void refuse_unless_changed(Database& database, const std::string& what);
+
+// "[3,1,4]", for SQL's json_each().
+std::string json_list(std::span<const std::int64_t> numbers);
+template <class Row>
+std::string json_list(std::span<const Id<Row>> ids) {
+    std::vector<std::int64_t> numbers;
+    for (const Id<Row> id : ids) numbers.push_back(id.value);
+    return json_list(numbers);
+}
 
 // For records that are made of several rows each.
 template <class Record>

@@ -3,6 +3,7 @@
 
 #include "indexer/store/client_table.h"
 #include "indexer/store/look_table.h"
+#include "indexer/store/search_words.h"
 #include "indexer/store/sitting_table.h"
 #include "indexer/store/statement.h"
 #include "indexer/store/wedding_table.h"
@@ -30,8 +31,11 @@ void refuse_if_used(Database& database, RowId id, const std::string& what,
 void ClientTable::remove(ClientId id) {
     refuse_if_used(*database_, id, "client",
                    {"sitting.client", "look.client", "party_member.client", "photo_shown.client"});
+    Transaction transaction(*database_);
     update_one(*database_, "client " + std::to_string(id.value), "DELETE FROM client WHERE id = ?",
                id);
+    index_words(*database_, WordsOf::client, id);
+    transaction.commit();
 }
 
 void ClientTable::put_back(const Client& client) {
@@ -44,8 +48,11 @@ void ClientTable::put_back(const Client& client) {
 
 void WeddingTable::remove(WeddingId id) {
     refuse_if_used(*database_, id, "wedding", {"sitting.wedding", "look.wedding"});
+    Transaction transaction(*database_);
     update_one(*database_, "wedding " + std::to_string(id.value),
                "DELETE FROM wedding WHERE id = ?", id);
+    index_words(*database_, WordsOf::wedding, id);
+    transaction.commit();
 }
 
 void WeddingTable::put_back(const Wedding& wedding) {
@@ -60,8 +67,11 @@ void WeddingTable::put_back(const Wedding& wedding) {
 
 void SittingTable::remove(SittingId id) {
     refuse_if_used(*database_, id, "sitting", {"photo.sitting", "look_sitting.sitting"});
+    Transaction transaction(*database_);
     update_one(*database_, "sitting " + std::to_string(id.value),
                "DELETE FROM sitting WHERE id = ?", id);
+    index_words(*database_, WordsOf::sitting, id);
+    transaction.commit();
 }
 
 void SittingTable::put_back(const Sitting& sitting) {
@@ -77,7 +87,10 @@ void LookTable::remove(LookId id) {
     refuse_if_used(
         *database_, id, "look",
         {"photo.look", "recipe_revision.look", "sign_off.look", "shot_list.look", "waiver.look"});
+    Transaction transaction(*database_);
     update_one(*database_, "look " + std::to_string(id.value), "DELETE FROM look WHERE id = ?", id);
+    index_words(*database_, WordsOf::look, id);
+    transaction.commit();
 }
 
 void LookTable::put_back(const Look& look) {

@@ -1,5 +1,6 @@
 #include "indexer/store/wedding_table.h"
 
+#include "indexer/store/search_words.h"
 #include "indexer/store/statement.h"
 #include "indexer/store/text.h"
 
@@ -65,6 +66,7 @@ WeddingId WeddingTable::add(const Wedding& wedding) {
         "INSERT INTO wedding (name, folded_name, date, venue, ready_by) VALUES (?, ?, ?, ?, ?)",
         wedding.name, folded(wedding.name), wedding.date, wedding.venue, wedding.ready_by);
     write_party(*database_, id, wedding.party);
+    index_words(*database_, WordsOf::wedding, id);
     transaction.commit();
     return id;
 }
@@ -78,6 +80,7 @@ void WeddingTable::change(const Wedding& wedding) {
                wedding.name, folded(wedding.name), wedding.date, wedding.venue, wedding.ready_by,
                wedding.id);
     write_party(*database_, wedding.id, wedding.party);
+    index_words(*database_, WordsOf::wedding, wedding.id);
     transaction.commit();
 }
 

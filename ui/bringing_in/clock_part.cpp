@@ -31,8 +31,7 @@ ClockPart::ClockPart(Session& session, const DoubtfulClock& clock, QWidget* pare
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(space(6), space(5), space(6), space(5));
     column->setSpacing(space(3));
-    column->addWidget(
-        make_heading(tr("The clock of %1 seems off").arg(device_shown(clock.device))));
+    column->addWidget(make_heading(tr("The clock of %1 seems off").arg(shown(clock.device))));
     column->addWidget(make_text(from_utf8(clock.shift.because)));
     add_pictures(*column);
     auto* buttons = new FlowLayout(space(2));
@@ -73,7 +72,7 @@ void ClockPart::offer_pair() {
         connect(picker, &PhotoPicker::choice_changed, this, enable);
     }
     connect(set_pair_, &QPushButton::clicked, this, &ClockPart::set_by_pair);
-    pair_choice_->addWidget(make_quiet(tr("By %1:").arg(device_shown(clock_.device))));
+    pair_choice_->addWidget(make_quiet(tr("By %1:").arg(shown(clock_.device))));
     pair_choice_->addWidget(wrong_);
     pair_choice_->addWidget(make_quiet(tr("By another device, whose clock is right:")));
     pair_choice_->addWidget(right_);

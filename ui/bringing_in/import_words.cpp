@@ -39,7 +39,7 @@ QString moments_shown(LocalTime first, LocalTime last) {
 QStringList devices_shown(const ImportPreview& preview) {
     QStringList lines;
     for (const PhotosOfDevice& device : preview.devices) {
-        lines << counted(device_shown(device.device), static_cast<std::size_t>(device.photos));
+        lines << counted(shown(device.device), static_cast<std::size_t>(device.photos));
     }
     return lines;
 }
@@ -111,12 +111,6 @@ QString sitting_shown(Library& library, const Sitting& sitting) {
         .arg(kind, client ? isolated(from_utf8(client->name)) : QString(),
              short_shown(date_of(sitting.starts)), clock_shown(sitting.starts),
              clock_shown(sitting.ends));
-}
-
-QString device_shown(const Device& device) {
-    if (device.make.empty() && device.model.empty()) return Words::tr("a device that is not named");
-    if (device.model.starts_with(device.make)) return from_utf8(device.model);
-    return from_utf8(device.make + ' ' + device.model).trimmed();
 }
 
 QString preview_heading(const ImportPreview& preview) {

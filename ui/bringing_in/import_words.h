@@ -20,6 +20,5 @@ std::vector<Fact> report_facts(Library& library, const ImportOutcome& outcome);
 
 // "Trial of Mira Okonjo-Lindqvist, 7 Nov, 10:00 to 12:00"
 QString sitting_shown(Library& library, const Sitting& sitting);
-QString device_shown(const Device& device);  // "Larkmoor P3"
 
 }  // namespace quarterturn

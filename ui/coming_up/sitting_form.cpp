@@ -3,9 +3,9 @@
 #include <QCheckBox>
 #include <QComboBox>
 
-#include "ui/coming_up/date_field.h"
 #include "ui/coming_up/record_edits.h"
 #include "ui/shell/session.h"
+#include "ui/widgets/date_field.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/words.h"
 

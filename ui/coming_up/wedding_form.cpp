@@ -4,10 +4,10 @@
 #include <QTime>
 #include <map>
 
-#include "ui/coming_up/date_field.h"
 #include "ui/coming_up/party_field.h"
 #include "ui/coming_up/record_edits.h"
 #include "ui/shell/session.h"
+#include "ui/widgets/date_field.h"
 #include "ui/widgets/words.h"
 
 namespace quarterturn {

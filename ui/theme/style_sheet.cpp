@@ -30,6 +30,7 @@ QPushButton[kind="quiet"], QToolButton[kind="quiet"] {
 QPushButton[kind="quiet"]:hover { border-color: @outline@; }
 QPushButton[kind="quiet"]:focus, QToolButton[kind="quiet"]:focus { border: 3px double @accent@; }
 QPushButton[kind="quiet"]:disabled { color: @quiet@; border-color: transparent; }
+QPushButton[kind="chosen"] { background: @wash@; border-color: @accent@; }
 QPlainTextEdit, QTextEdit {
     background: @card@; color: @ink@; border: 2px solid @outline@; border-radius: 6px;
     padding: @pad@px; selection-background-color: @accent@; selection-color: @on_accent@;
@@ -44,6 +45,9 @@ QMenu::item:selected { background: @accent@; color: @on_accent@; }
 QMenu::item:disabled { color: @quiet@; }
 QComboBox QAbstractItemView::item { min-height: @target@px; }
 QFrame[kind="card"] { background: @card@; border: 1px solid @hairline@; border-radius: 14px; }
+QFrame[kind="choices"] { background: @card@; border: 1px solid @outline@; border-radius: 8px; }
+QFrame[kind="choices"] QListView { background: @card@; border: none; }
+QFrame[kind="choices"] QListView::item:selected { background: @accent@; color: @on_accent@; }
 QFrame[kind="line"] { background: @hairline@; border: none; max-height: 1px; min-height: 1px; }
 QLabel[kind="quiet"] { color: @quiet@; }
 QScrollArea, QScrollArea > QWidget > QWidget[kind="page"] { background: transparent; border: none; }

@@ -78,6 +78,14 @@ QString shown(Paper paper) {
     return name.left(1).toUpper() + name.mid(1);
 }
 
+QString shown(const Device& device) {
+    if (device.make.empty() && device.model.empty()) {
+        return QCoreApplication::translate("words", "a device that is not named");
+    }
+    if (device.model.starts_with(device.make)) return from_utf8(device.model);
+    return from_utf8(device.make + ' ' + device.model).trimmed();
+}
+
 QString shown(Date date) {
     return QLocale().toString(to_qdate(date), QLocale::LongFormat);
 }

@@ -22,6 +22,7 @@ QString shown(Coverage coverage);
 QString shown(Flaw flaw);
 QString shown(Need need);
 QString shown(Paper paper);  // "A4"
+QString shown(const Device& device);  // "Larkmoor P3"
 
 QString shown(Date date);             // "Saturday, 7 November 2026", in the user's own language
 QString short_shown(Date date);       // "7 Nov"

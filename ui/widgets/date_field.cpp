@@ -1,4 +1,4 @@
-#include "ui/coming_up/date_field.h"
+#include "ui/widgets/date_field.h"
 
 #include <QCalendarWidget>
 #include <QComboBox>

@@ -1,0 +1,118 @@
+#include "indexer/store/search_table.h"
+
+#include <algorithm>
+
+#include "indexer/store/search_words.h"
+
+namespace quarterturn {
+namespace {
+
+using PhotoIds = std::vector<PhotoId>;
+
+// Numbers and fixed words stand in the statement itself, so that SQLite chooses its indexes by
+// them; nothing that she typed does.
+class Conditions {
+  public:
+    void add(const std::string& condition) { sql_ += " AND " + condition; }
+    template <class Row>
+    void equal(const std::string& column, const std::optional<Id<Row>>& id) {
+        if (id) add(column + " = " + std::to_string(id->value));
+    }
+    template <class Word>
+    requires std::is_enum_v<Word>
+    void equal(const std::string& column, const std::optional<Word>& value) {
+        if (value) add(column + " = '" + std::string(word(*value)) + "'");
+    }
+    const std::string& sql() const { return sql_; }
+
+  private:
+    std::string sql_ = "TRUE";
+};
+
+std::string nanoseconds(std::chrono::local_days day) {
+    return std::to_string(LocalTime(day).time_since_epoch().count());
+}
+
+std::string concerns(ClientId client) {
+    const std::string number = std::to_string(client.value);
+    return "(sitting IN (SELECT id FROM sitting WHERE client = " + number +
+           ") OR look IN (SELECT id FROM look WHERE client = " + number +
+           ") OR id IN (SELECT photo FROM photo_shown WHERE client = " + number + "))";
+}
+
+std::string conditions_of(const PhotoSearch& search) {
+    Conditions conditions;
+    conditions.equal("look", search.look);
+    conditions.equal("sitting", search.sitting);
+    conditions.equal("stage", search.stage);
+    conditions.equal("angle", search.angle);
+    conditions.equal("device", search.device);
+    if (search.client) conditions.add(concerns(*search.client));
+    if (search.from)
+        conditions.add("moment >= " + nanoseconds(std::chrono::local_days(*search.from)));
+    if (search.to) {
+        conditions.add("moment < " +
+                       nanoseconds(std::chrono::local_days(*search.to) + std::chrono::days(1)));
+    }
+    if (search.unplaced) conditions.add("sitting IS NULL");
+    if (search.untagged) conditions.add("(angle IS NULL OR stage IS NULL)");
+    if (search.flawed) conditions.add("flaws <> ''");
+    return conditions.sql();
+}
+
+// In the order of their numbers.
+PhotoIds photos_with(Database& database, const WordQuery& query) {
+    const std::string sql = std::string(
+                                "WITH hit (kind, record) AS MATERIALIZED "
+                                "(SELECT rowid % 8, rowid / 8 FROM words WHERE ") +
+                            query.condition +
+                            "), person (id) AS (SELECT record FROM hit WHERE kind = 1), "
+                            "wedding_hit (id) AS (SELECT record FROM hit WHERE kind = 2) "
+                            "SELECT record FROM hit WHERE kind = 0 "
+                            "UNION SELECT id FROM photo WHERE sitting IN (SELECT id FROM sitting "
+                            "WHERE id IN (SELECT record FROM hit WHERE kind = 3) "
+                            "OR client IN person OR wedding IN wedding_hit) "
+                            "UNION SELECT id FROM photo WHERE look IN (SELECT id FROM look "
+                            "WHERE id IN (SELECT record FROM hit WHERE kind IN (4, 5)) "
+                            "OR client IN person OR wedding IN wedding_hit) "
+                            "UNION SELECT photo FROM photo_shown WHERE client IN person ORDER BY 1";
+    return Statement(database, sql).with(query.value).rows([](const Statement& row) {
+        PhotoId id;
+        row.read(id);
+        return id;
+    });
+}
+
+FoundPhoto found_photo_in(const Statement& row) {
+    FoundPhoto found;
+    row.read(found.id, found.sitting, found.moment);
+    return found;
+}
+
+}  // namespace
+
+std::vector<FoundPhoto> SearchTable::find(const PhotoSearch& search) {
+    const auto queries = word_queries(search.words);
+    auto found = Statement(*database_, "SELECT id, sitting, moment FROM photo WHERE " +
+                                           conditions_of(search) + " ORDER BY moment DESC, id DESC")
+                     .rows(found_photo_in);
+    for (const WordQuery& query : queries) {
+        const PhotoIds with_word = photos_with(*database_, query);
+        std::erase_if(found, [&](const FoundPhoto& photo) {
+            return !std::ranges::binary_search(with_word, photo.id);
+        });
+    }
+    return found;
+}
+
+void SearchTable::rebuild() {
+    Transaction transaction(*database_);
+    run(*database_, "DELETE FROM words");
+    run(*database_, "INSERT INTO words (words) VALUES ('rebuild')");
+    run(*database_,
+        "INSERT INTO words (rowid, text) SELECT record * 8 + kind, text FROM record_words "
+        "WHERE text IS NOT NULL");
+    transaction.commit();
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,96 @@
+#include "indexer/store/search_words.h"
+
+#include <unicode/uchar.h>
+#include <unicode/utf8.h>
+
+#include "indexer/store/text.h"
+
+namespace quarterturn {
+namespace {
+
+constexpr std::int64_t kinds = 8;
+
+template <class Test>
+bool any_code_point(std::string_view text, Test test) {
+    const auto length = static_cast<std::int32_t>(text.size());
+    for (std::int32_t at = 0; at < length;) {
+        UChar32 point = 0;
+        U8_NEXT(text.data(), at, length, point);
+        if (test(point)) return true;
+    }
+    return false;
+}
+
+bool in_script_without_spaces(UChar32 point) {
+    switch (u_getIntPropertyValue(point, UCHAR_LINE_BREAK)) {
+        case U_LB_IDEOGRAPHIC:
+        case U_LB_CONDITIONAL_JAPANESE_STARTER:
+        case U_LB_COMPLEX_CONTEXT:
+            return true;
+        default:
+            return false;
+    }
+}
+
+// What FTS5's unicode61 makes words of, unless told otherwise: categories L*, N* and Co.
+bool makes_words(UChar32 point) {
+    return (U_GET_GC_MASK(point) & (U_GC_L_MASK | U_GC_N_MASK | U_GC_CO_MASK)) != 0;
+}
+
+// As a string of FTS5: a double quote in it is written twice.
+std::string quoted(std::string_view word) {
+    std::string text = "\"";
+    for (const char c : word) text += c == '"' ? std::string("\"\"") : std::string(1, c);
+    return text + '"';
+}
+
+WordQuery query_for(std::string_view word) {
+    const bool by_index =
+        any_code_point(word, makes_words) && !any_code_point(word, in_script_without_spaces);
+    if (by_index) return {"words MATCH ?1", quoted(word) + '*', true};
+    return {"instr(lower(text), lower(?1)) > 0", std::string(word), false};
+}
+
+}  // namespace
+
+std::int64_t words_row(WordsOf kind, std::int64_t record) {
+    return record * kinds + static_cast<std::int64_t>(kind);
+}
+
+WordsOf kind_of_row(std::int64_t row) {
+    return static_cast<WordsOf>(row % kinds);
+}
+
+void index_words(Database& database, WordsOf kind, std::int64_t record) {
+    const std::int64_t row = words_row(kind, record);
+    const auto text = Statement(database,
+                                "SELECT text FROM record_words WHERE kind = ? AND record = ? "
+                                "AND text IS NOT NULL")
+                          .with(static_cast<int>(kind), record)
+                          .value<std::string>();
+    const auto indexed = Statement(database, "SELECT text FROM words WHERE rowid = ?")
+                             .with(row)
+                             .value<std::string>();
+    if (text == indexed) return;
+    if (indexed) run(database, "DELETE FROM words WHERE rowid = ?", row);
+    if (text) run(database, "INSERT INTO words (rowid, text) VALUES (?, ?)", row, *text);
+}
+
+std::vector<WordQuery> word_queries(std::string_view words) {
+    refuse_unless_text("the words to look for", words);
+    std::vector<WordQuery> queries;
+    const auto length = static_cast<std::int32_t>(words.size());
+    std::int32_t begin = 0;
+    for (std::int32_t at = 0; at < length;) {
+        const std::int32_t end = at;
+        UChar32 point = 0;
+        U8_NEXT(words.data(), at, length, point);
+        if (!u_isUWhiteSpace(point)) continue;
+        if (end > begin) queries.push_back(query_for(words.substr(begin, end - begin)));
+        begin = at;
+    }
+    if (length > begin) queries.push_back(query_for(words.substr(begin)));
+    return queries;
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,204 @@
+#include "ui/all_photos/all_photos_screen.h"
+
+#include <QLineEdit>
+#include <QLocale>
+#include <QShortcut>
+#include <QStackedWidget>
+#include <QTimer>
+
+#include "ui/all_photos/photo_shelves.h"
+#include "ui/all_photos/search_choices.h"
+#include "ui/shell/session.h"
+#include "ui/theme/theme.h"
+#include "ui/widgets/empty_page.h"
+#include "ui/widgets/parts.h"
+#include "ui/widgets/words.h"
+
+namespace quarterturn {
+namespace {
+
+constexpr int pause_in_typing_ms = 150;  // common practice
+constexpr int widest_field_steps = 120;
+
+}  // namespace
+
+AllPhotosScreen::AllPhotosScreen(Session& session)
+    : session_(session), photos_(session), typing_(new QTimer(this)) {
+    typing_->setSingleShot(true);
+    typing_->setInterval(pause_in_typing_ms);
+    connect(typing_, &QTimer::timeout, this, &AllPhotosScreen::look_again);
+    build();
+    add_keys();
+}
+
+void AllPhotosScreen::build() {
+    pages_ = new QStackedWidget;
+    auto* empty = new EmptyPage(tr("Here all photos of the library stand, the newest first, and "
+                                   "any of them is found by words. There are none yet."),
+                                tr("Bring photos in"));
+    connect(empty, &EmptyPage::started, this,
+            [this] { session_.go_to({.moment = Moment::bringing_in}); });
+    empty_ = empty;
+    searching_ = new QWidget;
+    auto* column = new QVBoxLayout(searching_);
+    column->setContentsMargins(0, space(4), 0, 0);
+    column->setSpacing(space(3));
+    column->addWidget(build_header());
+    results_ = new QStackedWidget;
+    shelves_ = new PhotoShelves(session_, photos_);
+    connect(shelves_, &PhotoShelves::opened, this, &AllPhotosScreen::open);
+    results_->addWidget(shelves_);
+    column->addWidget(results_, 1);
+    pages_->addWidget(empty_);
+    pages_->addWidget(searching_);
+    auto* all = new QVBoxLayout(this);
+    all->setContentsMargins(0, 0, 0, 0);
+    all->addWidget(pages_);
+}
+
+QWidget* AllPhotosScreen::build_header() {
+    auto* header = new QWidget;
+    auto* column = new QVBoxLayout(header);
+    column->setContentsMargins(space(8), 0, space(8), 0);
+    column->setSpacing(space(2));
+    words_ = new QLineEdit;
+    words_->setPlaceholderText(tr("Search names, notes and recipes"));
+    words_->setAccessibleName(tr("Search names, notes and recipes"));
+    words_->setMaximumWidth(space(widest_field_steps));
+    connect(words_, &QLineEdit::textChanged, typing_, qOverload<>(&QTimer::start));
+    connect(words_, &QLineEdit::returnPressed, this, [this] {
+        look_again();
+        if (photos_.rowCount() > 0) shelves_->setFocus();
+    });
+    count_ = make_quiet({});
+    QHBoxLayout* row = make_row(4);
+    row->addWidget(words_, 2);
+    row->addWidget(count_, 1);
+    choices_ = new SearchChoices(session_);
+    connect(choices_, &SearchChoices::changed, this, &AllPhotosScreen::look_again);
+    column->addLayout(row);
+    column->addWidget(choices_);
+    return header;
+}
+
+void AllPhotosScreen::add_keys() {
+    const auto add = [this](const QKeySequence& key, auto act) {
+        auto* shortcut = new QShortcut(key, this);
+        shortcut->setContext(Qt::WidgetWithChildrenShortcut);
+        connect(shortcut, &QShortcut::activated, this, act);
+    };
+    const auto type = [this] {
+        words_->setFocus(Qt::ShortcutFocusReason);
+        words_->selectAll();
+    };
+    add(QKeySequence::Find, type);
+    add(Qt::Key_Slash, type);
+    add(Qt::Key_Escape, [this] { show_all(); });
+}
+
+QString AllPhotosScreen::help() const {
+    return tr(
+        "Type words from a name, a note or a recipe; beginnings of words will do. The buttons "
+        "below show only some photos; press a chosen word to take it away.\n\n"
+        "/ or Ctrl+F: to the search field\n"
+        "Arrow keys, Page Up, Page Down, Home, End: through the photos\n"
+        "Enter: open the photo where she is going round the head\n"
+        "Escape: all photos again");
+}
+
+void AllPhotosScreen::arrive(const Place& place) {
+    if (place.photo) {
+        look_again();
+        const int position = photos_.position_of(*place.photo);
+        if (position >= 0) shelves_->setCurrentIndex(photos_.index(position));
+    }
+}
+
+PhotoSearch AllPhotosScreen::search() const {
+    PhotoSearch search = choices_->chosen();
+    search.words = to_utf8(words_->text().simplified());
+    return search;
+}
+
+void AllPhotosScreen::refresh() {
+    choices_->refresh();
+    look_again();
+}
+
+void AllPhotosScreen::look_again() {
+    typing_->stop();
+    session_.attempt([this] { show_found(session_.library().search().find(search())); });
+}
+
+void AllPhotosScreen::show_found(const std::vector<FoundPhoto>& found) {
+    const QModelIndex before = shelves_->currentIndex();
+    const PhotoId current = before.isValid() ? photos_.id(before.row()) : PhotoId{};
+    const PhotoSearch asked = search();
+    photos_.show(found, asked.words);
+    const bool none_at_all = found.empty() && asked == PhotoSearch{};
+    pages_->setCurrentWidget(none_at_all ? empty_ : searching_);
+    if (none_at_all) return;
+    count_->setText(count_words(static_cast<int>(found.size())));
+    if (found.empty()) {
+        show_nothing_found();
+        return;
+    }
+    results_->setCurrentWidget(shelves_);
+    if (asked == PhotoSearch{} && found.front().moment) {
+        const auto oldest = std::ranges::find_if(
+            found.rbegin(), found.rend(), [](auto& photo) { return photo.moment.has_value(); });
+        choices_->suggest_days(date_of(*oldest->moment), date_of(*found.front().moment));
+    }
+    const int position = current ? photos_.position_of(current) : -1;
+    if (position >= 0) shelves_->setCurrentIndex(photos_.index(position));
+}
+
+void AllPhotosScreen::show_nothing_found() {
+    QStringList looked_for = choices_->in_words();
+    const QString words = words_->text().simplified();
+    //: words in the search field, among what was looked for
+    if (!words.isEmpty()) looked_for.prepend(tr("“%1”").arg(isolated(words)));
+    auto* nothing = new EmptyPage(
+        //: what was looked for, such as “leaf comb”, after
+        tr("No photo was found for %1.").arg(looked_for.join(QStringLiteral(", "))),
+        tr("Show all photos"));
+    connect(nothing, &EmptyPage::started, this, &AllPhotosScreen::show_all);
+    if (nothing_) {
+        results_->removeWidget(nothing_);
+        nothing_->deleteLater();
+    }
+    nothing_ = nothing;
+    results_->addWidget(nothing);
+    results_->setCurrentWidget(nothing);
+}
+
+QString AllPhotosScreen::count_words(int count) const {
+    const QString number = QLocale().toString(count);
+    if (count == 0) return tr("Nothing found");
+    if (search() == PhotoSearch{}) {
+        return count == 1 ? tr("1 photo") : tr("%1 photos; newest first").arg(number);
+    }
+    return count == 1 ? tr("1 photo found") : tr("%1 photos found; newest first").arg(number);
+}
+
+void AllPhotosScreen::show_all() {
+    words_->clear();
+    choices_->clear();
+    look_again();
+    words_->setFocus(Qt::OtherFocusReason);
+}
+
+void AllPhotosScreen::open(PhotoId photo) {
+    session_.attempt([&] {
+        const auto record = session_.library().photos().find(photo);
+        if (!record) return;
+        const Tags& tags = record->tags;
+        const bool lies_nowhere = !tags.look && !tags.sitting;
+        session_.go_to({.moment = lies_nowhere ? Moment::bringing_in : Moment::round_the_head,
+                        .sitting = tags.sitting,
+                        .look = tags.look,
+                        .photo = photo});
+    });
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,52 @@
+#pragma once
+
+#include "ui/all_photos/found_photos.h"
+#include "ui/shell/screen.h"
+
+class QLabel;
+class QLineEdit;
+class QStackedWidget;
+class QTimer;
+
+namespace quarterturn {
+
+class PhotoShelves;
+class SearchChoices;
+
+// Photos of everything: every photo of the library, the newest first, and the search for some.
+class AllPhotosScreen : public Screen {
+    Q_OBJECT
+  public:
+    explicit AllPhotosScreen(Session& session);
+
+    QString help() const override;
+    void refresh() override;
+    void arrive(const Place& place) override;
+
+  private:
+    void build();
+    QWidget* build_header();
+    void add_keys();
+    PhotoSearch search() const;
+    void look_again();
+    void show_found(const std::vector<FoundPhoto>& found);
+    void show_nothing_found();
+    QString count_words(int count) const;
+    void show_all();
+    void open(PhotoId photo);
+
+    Session& session_;
+    FoundPhotos photos_;
+    QStackedWidget* pages_;
+    QWidget* empty_;
+    QWidget* searching_;
+    QLineEdit* words_;
+    QLabel* count_;
+    SearchChoices* choices_;
+    QStackedWidget* results_;
+    PhotoShelves* shelves_;
+    QWidget* nothing_ = nullptr;
+    QTimer* typing_;
+};
+
+}  // namespace quarterturn

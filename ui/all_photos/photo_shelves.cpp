@@ -14,11 +14,12 @@
 namespace quarterturn {
 namespace {
 
-constexpr int least_tile_steps = 42;
+constexpr int least_tile_steps = 50;  // "12:42, after, right three-quarter" fits below
 constexpr int page_margin_steps = 8;
 constexpr int gap_steps = 4;
 constexpr int painted_kilobytes = 96 << 10;
-constexpr int found_lines = 2;  // below a picture, while words are looked for
+constexpr int least_found_steps = 30;  // of room beside a heading
+constexpr int found_lines = 2;         // below a picture, while words are looked for
 
 int line_height(TextRole role) {
     return QFontMetrics(text_font(role)).height();
@@ -53,6 +54,11 @@ PhotoShelves::PhotoShelves(Session& session, FoundPhotos& photos, QWidget* paren
     connect(this, &QListView::doubleClicked, this, &PhotoShelves::open_current);
 }
 
+void PhotoShelves::reset() {
+    QAbstractItemView::reset();
+    doItemsLayout();
+}
+
 void PhotoShelves::doItemsLayout() {
     std::vector<int> counts;
     for (const Shelf& shelf : photos_.shelves()) counts.push_back(shelf.photos);
@@ -71,8 +77,7 @@ void PhotoShelves::doItemsLayout() {
 
 void PhotoShelves::updateGeometries() {
     verticalScrollBar()->setPageStep(viewport()->height());
-    verticalScrollBar()->setSingleStep(
-        std::max(layout_.columns() ? viewport()->height() / 8 : 1, 1));
+    verticalScrollBar()->setSingleStep(space(16));
     verticalScrollBar()->setRange(0, std::max(layout_.height() - viewport()->height(), 0));
     QAbstractItemView::updateGeometries();
 }
@@ -240,38 +245,46 @@ QString PhotoShelves::caption(const Photo& photo) const {
 }
 
 void PhotoShelves::paint_heading(QPainter& painter, const Shelf& shelf, const QRect& area) const {
-    const int below = photos_.has_words() ? line_height(TextRole::small) : 0;
-    const int baseline = area.bottom() - space(2) - below;
+    const int line = area.top() + space(2);
     painter.setPen(hairline_colour(palette()));
-    if (shelf.first > 0)
-        painter.drawLine(area.left(), area.top() + space(2), area.right(), area.top() + space(2));
+    if (shelf.first > 0) painter.drawLine(area.left(), line, area.right(), line);
     const QFont bold = text_font(TextRole::heading);
+    const QFont plain = text_font(TextRole::body);
     const QFontMetrics metrics(bold);
     const QString count = tr("%n photo(s)", nullptr, shelf.photos);
     //: a day and how many photos there are of it
     const QString day = tr("%1 · %2").arg(photos_.day(shelf), count);
-    const int day_width = QFontMetrics(text_font(TextRole::body)).horizontalAdvance(day);
+    const int day_width = QFontMetrics(plain).horizontalAdvance(day);
     const int room = std::max(area.width() - day_width - space(3), area.width() / 3);
     const QString name = metrics.elidedText(photos_.heading(shelf), Qt::ElideRight, room);
-    QRect words(area.left(), baseline - metrics.height(), area.width(), metrics.height());
-    const auto draw = [&](int from, const QFont& font, const QColor& colour, const QString& text) {
-        QRect part = words.adjusted(from, 0, 0, 0);
-        part = QStyle::visualRect(layoutDirection(), words, part);
+    const QRect words(area.left(), area.bottom() - space(2) - metrics.height(), area.width(),
+                      metrics.height());
+    int from = 0;
+    const auto next = [&](int width) {
+        const QRect part(words.left() + from, words.top(), std::min(width, words.width() - from),
+                         words.height());
+        from += width + space(3);
+        return QStyle::visualRect(layoutDirection(), words, part);
+    };
+    const auto draw = [&](const QFont& font, const QColor& colour, const QString& text) {
         painter.setFont(font);
         painter.setPen(colour);
-        painter.drawText(part, Qt::AlignBottom | Qt::AlignLeading | Qt::TextSingleLine, text);
+        painter.drawText(next(QFontMetrics(font).horizontalAdvance(text) + 1),
+                         Qt::AlignBottom | Qt::AlignLeading | Qt::TextSingleLine, text);
     };
-    draw(0, bold, ink_colour(palette()), name);
-    draw(metrics.horizontalAdvance(name) + space(3), text_font(TextRole::body),
-         quiet_colour(palette()), day);
-    if (below == 0) return;
+    draw(bold, ink_colour(palette()), name);
+    draw(plain, quiet_colour(palette()), day);
+    if (!photos_.has_words() || words.width() - from < space(least_found_steps)) return;
     painter.setFont(text_font(TextRole::small));
-    QRect line(area.left(), baseline, area.width(), below);
-    for (const FoundText& text : photos_.found_round(shelf)) {
-        //: in which record words were found, before its text
-        draw_marked(painter, line, tr("%1: ").arg(shown(text.where)), text.pieces, palette());
-        break;
-    }
+    painter.setPen(ink_colour(palette()));
+    const auto round = photos_.found_round(shelf);
+    if (!round.empty()) draw_found(painter, next(words.width() - from), round.front());
+}
+
+// In which record the words were found, then its text.
+void PhotoShelves::draw_found(QPainter& painter, const QRect& area, const FoundText& found) const {
+    //: a record in which words were found, before its text
+    draw_marked(painter, area, tr("%1: ").arg(shown(found.where)), found.pieces, palette());
 }
 
 void PhotoShelves::paint_photo(QPainter& painter, int position) const {
@@ -287,8 +300,7 @@ void PhotoShelves::paint_photo(QPainter& painter, int position) const {
         if (const FoundText* text = photos_.found_text(position)) {
             painter.setFont(font);
             painter.setPen(ink_colour(palette()));
-            draw_marked(painter, words, tr("%1: ").arg(shown(text->where)), text->pieces,
-                        palette());
+            draw_found(painter, words, *text);
         }
     }
     PhotoLook look = look_of(*photo);

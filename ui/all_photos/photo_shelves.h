@@ -20,6 +20,7 @@ class PhotoShelves : public QListView {
     QModelIndex indexAt(const QPoint& point) const override;
     void scrollTo(const QModelIndex& index, ScrollHint hint = EnsureVisible) override;
     void keyboardSearch(const QString&) override {}  // typing goes to the search field
+    void reset() override;
     void doItemsLayout() override;
 
   signals:
@@ -44,6 +45,7 @@ class PhotoShelves : public QListView {
     QRect on_screen(QRect on_page) const;
     QString caption(const Photo& photo) const;
     void paint_heading(QPainter& painter, const Shelf& shelf, const QRect& area) const;
+    void draw_found(QPainter& painter, const QRect& area, const FoundText& found) const;
     void paint_photo(QPainter& painter, int position) const;
     QImage picture(PhotoId photo, QSize size) const;
     void want_what_is_seen();

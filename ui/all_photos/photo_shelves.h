@@ -5,6 +5,9 @@
 
 #include "ui/all_photos/found_photos.h"
 #include "ui/all_photos/shelf_layout.h"
+#include "ui/theme/type.h"
+
+class QTimer;
 
 namespace quarterturn {
 
@@ -41,6 +44,9 @@ class PhotoShelves : public QListView {
     void setSelection(const QRect&, QItemSelectionModel::SelectionFlags) override {}
 
   private:
+    static constexpr int found_lines = 2;  // below a picture, while words are looked for
+    static int line_height(TextRole role);
+
     ShelfLayout::Seen seen() const;
     QRect on_screen(QRect on_page) const;
     QString caption(const Photo& photo) const;
@@ -57,7 +63,7 @@ class PhotoShelves : public QListView {
     // Pictures as large as they are painted, so that scrolling scales none of them again.
     mutable QCache<qint64, QImage> painted_;
     mutable QSize painted_size_;
-    class QTimer* wishing_;
+    QTimer* wishing_;
 };
 
 }  // namespace quarterturn

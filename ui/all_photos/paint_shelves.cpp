@@ -1,5 +1,6 @@
 // How the photos and the headings of their shelves are painted.
 
+#include <QPaintEvent>
 #include <QPainter>
 #include <QTimer>
 

@@ -1,6 +1,8 @@
 #!/usr/bin/env bash
-# run.sh : compares our speed with other programs' on the same files and prints ratios.
+# run.sh : compares our speed with other programs' on the same files, and the window's with many
+# photos to that with few, and prints ratios.
 set -Eeuo pipefail
 cd "$(dirname "$0")"
 bash import.sh
 bash sheet.sh
+bash window.sh

@@ -43,11 +43,13 @@ inline void fill_with_photos(Library& library, int count) {
         " + i % 40 * 60000000000 FROM n) "
         "INSERT INTO photo (name, folded_name, path, folded_path, sha256, bytes, width, height, "
         "orientation, taken, fraction_digits, device, moment, sitting, look, stage, angle, flaws, "
-        "note) SELECT 'IMG_' || i || '.jpg', 'img_' || i || '.jpg', 'photos/' || i || '.jpg', "
+        "note, frontal_face, profile_to_left, profile_to_right) SELECT 'IMG_' || i || '.jpg', "
+        "'img_' || i || '.jpg', 'photos/' || i || '.jpg', "
         "'photos/' || i || '.jpg', printf('%064x', i), 1000, 1500, 2000, 1, taken, 0, 1, taken, "
         "iif(i % 25 = 0, NULL, 1 + (i - 1) / 40), iif(i % 3 = 0, 1 + (i - 1) / 40, NULL), "
         "iif(i % 3 = 0, 'after', NULL), iif(i % 3 = 0, 'left', NULL), "
-        "iif(i % 10 = 0, 'out of focus', ''), iif(i % 50 = 0, 'the comb sits low', '') FROM t");
+        "iif(i % 10 = 0, 'out of focus', ''), iif(i % 50 = 0, 'the comb sits low', ''), 0, 0, 0 "
+        "FROM t");
     records.exec("COMMIT");
     library.search().rebuild();
 }

@@ -1,28 +1,20 @@
 #include "ui/all_photos/photo_shelves.h"
 
 #include <QKeyEvent>
-#include <QPainter>
 #include <QScrollBar>
 #include <QTimer>
 
-#include "ui/all_photos/marked_text.h"
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"
-#include "ui/widgets/photo_words.h"
-#include "ui/widgets/words.h"
 
 namespace quarterturn {
 namespace {
 
-constexpr int least_tile_steps = 42;
+constexpr int least_tile_steps = 50;  // "12:42, after, right three-quarter" fits below
 constexpr int page_margin_steps = 8;
 constexpr int gap_steps = 4;
 constexpr int painted_kilobytes = 96 << 10;
 constexpr int found_lines = 2;  // below a picture, while words are looked for
-
-int line_height(TextRole role) {
-    return QFontMetrics(text_font(role)).height();
-}
 
 }  // namespace
 
@@ -53,26 +45,33 @@ PhotoShelves::PhotoShelves(Session& session, FoundPhotos& photos, QWidget* paren
     connect(this, &QListView::doubleClicked, this, &PhotoShelves::open_current);
 }
 
+int PhotoShelves::line_height(TextRole role) {
+    return QFontMetrics(text_font(role)).height();
+}
+
+void PhotoShelves::reset() {
+    QAbstractItemView::reset();
+    doItemsLayout();
+}
+
 void PhotoShelves::doItemsLayout() {
     std::vector<int> counts;
     for (const Shelf& shelf : photos_.shelves()) counts.push_back(shelf.photos);
     const int small = line_height(TextRole::small);
     const int words = photos_.has_words() ? found_lines * small : 0;
-    layout_.arrange(
-        {.width = viewport()->width(),
-         .margin = space(page_margin_steps),
-         .least_tile = space(least_tile_steps),
-         .gap = space(gap_steps),
-         .heading = line_height(TextRole::heading) + space(7) + (photos_.has_words() ? small : 0),
-         .below_tile = small + 4 + words},
-        counts);
+    layout_.arrange({.width = viewport()->width(),
+                     .margin = space(page_margin_steps),
+                     .least_tile = space(least_tile_steps),
+                     .gap = space(gap_steps),
+                     .heading = line_height(TextRole::heading) + space(7),
+                     .below_tile = small + 4 + words},
+                    counts);
     QAbstractItemView::doItemsLayout();
 }
 
 void PhotoShelves::updateGeometries() {
     verticalScrollBar()->setPageStep(viewport()->height());
-    verticalScrollBar()->setSingleStep(
-        std::max(layout_.columns() ? viewport()->height() / 8 : 1, 1));
+    verticalScrollBar()->setSingleStep(space(16));
     verticalScrollBar()->setRange(0, std::max(layout_.height() - viewport()->height(), 0));
     QAbstractItemView::updateGeometries();
 }
@@ -212,105 +211,6 @@ void PhotoShelves::want_what_is_seen() {
         if (const Photo* photo = photos_.photo(i)) wishes.push_back({*photo, small_long_edge});
     }
     session_.pictures().want(this, wishes);
-}
-
-QImage PhotoShelves::picture(PhotoId photo, QSize size) const {
-    const QSize pixels = size * devicePixelRatioF();
-    if (pixels != painted_size_) painted_.clear();
-    painted_size_ = pixels;
-    if (const QImage* known = painted_.object(photo.value)) return *known;
-    const QImage small = session_.pictures().at_hand(photo, small_long_edge);
-    if (small.isNull()) return {};
-    const QImage scaled =
-        small.scaled(pixels, Qt::KeepAspectRatioByExpanding, Qt::SmoothTransformation);
-    const QRect middle(
-        QPoint((scaled.width() - pixels.width()) / 2, (scaled.height() - pixels.height()) / 2),
-        pixels);
-    auto* kept = new QImage(scaled.copy(middle));
-    painted_.insert(photo.value, kept, kept->sizeInBytes() / 1024 + 1);
-    return *kept;
-}
-
-QString PhotoShelves::caption(const Photo& photo) const {
-    QStringList words{time_or_name(photo)};
-    if (photo.moment && !photo.tags.sitting) words.prepend(short_shown(date_of(*photo.moment)));
-    if (photo.tags.stage) words << shown(*photo.tags.stage);
-    if (photo.tags.angle) words << shown(*photo.tags.angle);
-    return words.join(QStringLiteral(", "));
-}
-
-void PhotoShelves::paint_heading(QPainter& painter, const Shelf& shelf, const QRect& area) const {
-    const int below = photos_.has_words() ? line_height(TextRole::small) : 0;
-    const int baseline = area.bottom() - space(2) - below;
-    painter.setPen(hairline_colour(palette()));
-    if (shelf.first > 0)
-        painter.drawLine(area.left(), area.top() + space(2), area.right(), area.top() + space(2));
-    const QFont bold = text_font(TextRole::heading);
-    const QFontMetrics metrics(bold);
-    const QString count = tr("%n photo(s)", nullptr, shelf.photos);
-    //: a day and how many photos there are of it
-    const QString day = tr("%1 · %2").arg(photos_.day(shelf), count);
-    const int day_width = QFontMetrics(text_font(TextRole::body)).horizontalAdvance(day);
-    const int room = std::max(area.width() - day_width - space(3), area.width() / 3);
-    const QString name = metrics.elidedText(photos_.heading(shelf), Qt::ElideRight, room);
-    QRect words(area.left(), baseline - metrics.height(), area.width(), metrics.height());
-    const auto draw = [&](int from, const QFont& font, const QColor& colour, const QString& text) {
-        QRect part = words.adjusted(from, 0, 0, 0);
-        part = QStyle::visualRect(layoutDirection(), words, part);
-        painter.setFont(font);
-        painter.setPen(colour);
-        painter.drawText(part, Qt::AlignBottom | Qt::AlignLeading | Qt::TextSingleLine, text);
-    };
-    draw(0, bold, ink_colour(palette()), name);
-    draw(metrics.horizontalAdvance(name) + space(3), text_font(TextRole::body),
-         quiet_colour(palette()), day);
-    if (below == 0) return;
-    painter.setFont(text_font(TextRole::small));
-    QRect line(area.left(), baseline, area.width(), below);
-    for (const FoundText& text : photos_.found_round(shelf)) {
-        //: in which record words were found, before its text
-        draw_marked(painter, line, tr("%1: ").arg(shown(text.where)), text.pieces, palette());
-        break;
-    }
-}
-
-void PhotoShelves::paint_photo(QPainter& painter, int position) const {
-    const Photo* photo = photos_.photo(position);
-    if (!photo) return;
-    QRect area = on_screen(layout_.tile(position));
-    const int small = line_height(TextRole::small);
-    const QFont font = text_font(TextRole::small);
-    if (photos_.has_words()) {
-        const QRect words(area.left(), area.bottom() + 1 - found_lines * small, area.width(),
-                          found_lines * small);
-        area.setBottom(words.top() - 1);
-        if (const FoundText* text = photos_.found_text(position)) {
-            painter.setFont(font);
-            painter.setPen(ink_colour(palette()));
-            draw_marked(painter, words, tr("%1: ").arg(shown(text->where)), text->pieces,
-                        palette());
-        }
-    }
-    PhotoLook look = look_of(*photo);
-    look.caption = caption(*photo);
-    look.picture = picture(photo->id, area.size() - QSize(0, small + 4));
-    look.current = hasFocus() && currentIndex().row() == position;
-    draw_photo(painter, area, look, palette(), font);
-}
-
-void PhotoShelves::paintEvent(QPaintEvent* event) {
-    QPainter painter(viewport());
-    painter.fillRect(event->rect(), page_colour(palette()));
-    const int top = verticalOffset() + event->rect().top();
-    const auto part = layout_.seen(top, top + event->rect().height());
-    for (int i = part.first_shelf; i < part.end_shelf; ++i) {
-        const QRect area = on_screen(layout_.heading(i));
-        if (area.intersects(event->rect())) {
-            paint_heading(painter, photos_.shelves()[static_cast<std::size_t>(i)], area);
-        }
-    }
-    for (int i = part.first_photo; i < part.end_photo; ++i) paint_photo(painter, i);
-    wishing_->start();
 }
 
 }  // namespace quarterturn

@@ -5,6 +5,9 @@
 
 #include "ui/all_photos/found_photos.h"
 #include "ui/all_photos/shelf_layout.h"
+#include "ui/theme/type.h"
+
+class QTimer;
 
 namespace quarterturn {
 
@@ -20,6 +23,7 @@ class PhotoShelves : public QListView {
     QModelIndex indexAt(const QPoint& point) const override;
     void scrollTo(const QModelIndex& index, ScrollHint hint = EnsureVisible) override;
     void keyboardSearch(const QString&) override {}  // typing goes to the search field
+    void reset() override;
     void doItemsLayout() override;
 
   signals:
@@ -40,10 +44,14 @@ class PhotoShelves : public QListView {
     void setSelection(const QRect&, QItemSelectionModel::SelectionFlags) override {}
 
   private:
+    static constexpr int found_lines = 2;  // below a picture, while words are looked for
+    static int line_height(TextRole role);
+
     ShelfLayout::Seen seen() const;
     QRect on_screen(QRect on_page) const;
     QString caption(const Photo& photo) const;
     void paint_heading(QPainter& painter, const Shelf& shelf, const QRect& area) const;
+    void draw_found(QPainter& painter, const QRect& area, const FoundText& found) const;
     void paint_photo(QPainter& painter, int position) const;
     QImage picture(PhotoId photo, QSize size) const;
     void want_what_is_seen();
@@ -55,7 +63,7 @@ class PhotoShelves : public QListView {
     // Pictures as large as they are painted, so that scrolling scales none of them again.
     mutable QCache<qint64, QImage> painted_;
     mutable QSize painted_size_;
-    class QTimer* wishing_;
+    QTimer* wishing_;
 };
 
 }  // namespace quarterturn

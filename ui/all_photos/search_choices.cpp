@@ -16,6 +16,7 @@ namespace quarterturn {
 namespace {
 
 const QString closing_sign = QStringLiteral("  ×");
+const QString opening_sign = QStringLiteral("  ▾");
 
 QString medium_shown(Date date) {
     return QLocale().toString(to_qdate(date), QStringLiteral("d MMM yyyy"));
@@ -102,7 +103,7 @@ void SearchChoices::add_flags() {
     const auto add_flag = [this](const QString& name, bool PhotoSearch::*flag) {
         add({name, [this, name, flag] { return search_.*flag ? name : QString(); },
              [this, flag] { use([&] { search_.*flag = true; }); },
-             [this, flag] { search_.*flag = false; }});
+             [this, flag] { search_.*flag = false; }, false});
     };
     add_flag(tr("Has a flaw"), &PhotoSearch::flawed);
     add_flag(tr("Not placed yet"), &PhotoSearch::unplaced);
@@ -128,7 +129,8 @@ void SearchChoices::refresh() {
         QString word;
         session_.attempt([&] { word = choice.in_use(); });
         const bool in_use = !word.isEmpty();
-        choice.button->setText(in_use ? isolated(word) + closing_sign : choice.name);
+        choice.button->setText(in_use ? isolated(word) + closing_sign
+                                      : choice.name + (choice.opens ? opening_sign : QString()));
         choice.button->setAccessibleName(in_use ? tr("No longer only: %1").arg(word)
                                                 : tr("Show only one: %1").arg(choice.name));
         choice.button->setToolTip(in_use ? tr("Take this away") : QString());

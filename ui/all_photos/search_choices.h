@@ -36,6 +36,7 @@ class SearchChoices : public QWidget {
         std::function<QString()> in_use;  // its word; empty when it is not in use
         std::function<void()> ask;
         std::function<void()> drop;
+        bool opens = true;  // a list to choose from
         QPushButton* button = nullptr;
     };
 

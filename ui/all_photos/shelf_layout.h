@@ -21,7 +21,6 @@ class ShelfLayout {
     void arrange(const ShelfMeasures& measures, const std::vector<int>& photos_on_shelf);
 
     int height() const { return height_; }
-    int columns() const { return columns_; }
     QRect tile(int position) const;  // with the words below
     QRect heading(int shelf) const;
     int shelf_of(int position) const;

@@ -1,0 +1,331 @@
+#include "ui/all_photos/all_photos_screen.h"
+
+#include <QAccessible>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QPushButton>
+#include <QScrollBar>
+#include <QSignalSpy>
+#include <QTest>
+#include <mutex>
+#include <set>
+
+#include "tests/support/failing_disk.h"
+#include "tests/support/many_photos.h"
+#include "tests/ui/shell/fixture.h"
+#include "tests/ui/support/screen_checks.h"
+#include "ui/all_photos/choice_list.h"
+#include "ui/all_photos/photo_shelves.h"
+#include "ui/theme/theme.h"
+#include "ui/widgets/empty_page.h"
+
+namespace quarterturn {
+namespace {
+
+class AllPhotosTest : public testing::Test {
+  protected:
+    AllPhotosTest() {
+        QObject::connect(&open.session, &Session::records_changed, &screen,
+                         [this] { screen.refresh(); });
+        screen.resize(1280, 800);
+    }
+
+    Library& library() { return open.session.library(); }
+
+    PhotoId add(const std::string& name, const char* taken, Tags tags = {},
+                std::vector<Flaw> flaws = {}) {
+        Photo photo = example_photo(name, taken ? std::optional(taken_at(taken)) : std::nullopt);
+        photo.tags = std::move(tags);
+        photo.flaws = std::move(flaws);
+        return library().photos().add(photo);
+    }
+
+    // Two of the trial, one of a year before that lies nowhere, and one without a time.
+    void add_photos() {
+        Tags placed;
+        placed.sitting = open.example.trial;
+        placed.look = open.example.look;
+        placed.stage = Stage::after;
+        placed.angle = Angle::left;
+        placed.note = "the comb sits low";
+        first = add("a.jpg", "2026-11-07T10:12:00", placed, {Flaw::out_of_focus});
+        Tags waiting;
+        waiting.sitting = open.example.trial;
+        second = add("b.jpg", "2026-11-07T10:10:00", waiting);
+        third = add("c.jpg", "2025-03-02T10:00:00");
+        last = add("d.jpg", nullptr);
+    }
+
+    void show() {
+        screen.refresh();
+        show_active(screen);
+    }
+
+    void press(int key, Qt::KeyboardModifiers modifiers = Qt::NoModifier) {
+        QTest::keyClick(screen.windowHandle(), static_cast<Qt::Key>(key), modifiers);
+        show_active(screen);
+    }
+
+    void type(const QString& words) {
+        press(Qt::Key_F, Qt::ControlModifier);
+        QTest::keyClicks(QApplication::focusWidget(), words);
+        press(Qt::Key_Return);
+    }
+
+    template <class Widget>
+    Widget* with_text(const QString& part) {
+        for (Widget* widget : screen.findChildren<Widget*>()) {
+            if (widget->isVisible() && widget->text().contains(part)) return widget;
+        }
+        return nullptr;
+    }
+
+    bool says(const QString& part) { return with_text<QLabel>(part) != nullptr; }
+    PhotoShelves& shelves() { return *screen.findChild<PhotoShelves*>(); }
+    QLineEdit& field() { return *screen.findChild<QLineEdit*>(); }
+
+    int washed_pixels() {
+        const QImage picture = shelves().viewport()->grab().toImage();
+        const QRgb wash = wash_colour(shelves().palette()).rgb();
+        int count = 0;
+        for (int y = 0; y < picture.height(); ++y) {
+            for (int x = 0; x < picture.width(); ++x) count += picture.pixel(x, y) == wash ? 1 : 0;
+        }
+        return count;
+    }
+
+    OpenSession open;
+    AllPhotosScreen screen{open.session};
+    PhotoId first, second, third, last;
+};
+
+TEST_F(AllPhotosTest, CountsThePhotosAndSaysTheirOrder) {
+    add_photos();
+    show();
+    EXPECT_TRUE(says(QStringLiteral("4 photos; newest first")));
+}
+
+TEST_F(AllPhotosTest, TypedWordsFindPhotosAndArrowsAndEnterOpenOne) {
+    add_photos();
+    show();
+    type(QStringLiteral("mira"));
+    EXPECT_TRUE(says(QStringLiteral("2 photos found; newest first")));
+    QSignalSpy asked(&open.session, &Session::asked_for);
+    press(Qt::Key_Right);
+    press(Qt::Key_Return);
+    ASSERT_EQ(asked.size(), 1);
+    const auto place = asked[0][0].value<Place>();
+    EXPECT_EQ(place.moment, Moment::round_the_head);
+    EXPECT_EQ(place.photo, second);
+    EXPECT_EQ(place.sitting, open.example.trial);
+}
+
+TEST_F(AllPhotosTest, WordsAreFoundWhileSheTypes) {
+    add_photos();
+    show();
+    QTest::keyClicks(&field(), QStringLiteral("com"));
+    EXPECT_TRUE(QTest::qWaitFor([&] { return says(QStringLiteral("1 photo found")); }));
+}
+
+TEST_F(AllPhotosTest, AMatchIsMarkedBelowItsPhoto) {
+    add_photos();
+    show();
+    EXPECT_EQ(washed_pixels(), 0);
+    type(QStringLiteral("comb"));
+    EXPECT_GT(washed_pixels(), 20);
+}
+
+TEST_F(AllPhotosTest, APhotoThatLiesNowhereIsOpenedWherePhotosArePlaced) {
+    add_photos();
+    show();
+    shelves().setFocus();
+    press(Qt::Key_End);
+    QSignalSpy asked(&open.session, &Session::asked_for);
+    press(Qt::Key_Return);
+    ASSERT_EQ(asked.size(), 1);
+    EXPECT_EQ(asked[0][0].value<Place>().moment, Moment::bringing_in);
+    EXPECT_EQ(asked[0][0].value<Place>().photo, last);
+}
+
+TEST_F(AllPhotosTest, EscapeShowsAllAgain) {
+    add_photos();
+    show();
+    type(QStringLiteral("comb"));
+    EXPECT_TRUE(says(QStringLiteral("1 photo found")));
+    press(Qt::Key_Escape);
+    EXPECT_TRUE(says(QStringLiteral("4 photos; newest first")));
+    EXPECT_EQ(field().text(), QString());
+    for (const auto& [key, modifier] : {std::pair(Qt::Key_F, Qt::ControlModifier),
+                                        std::pair(Qt::Key_Slash, Qt::NoModifier)}) {
+        shelves().setFocus();
+        press(key, modifier);
+        EXPECT_TRUE(field().hasFocus());
+    }
+}
+
+TEST_F(AllPhotosTest, WhatWasLookedForInVainIsSaidWithAWayOut) {
+    add_photos();
+    show();
+    type(QStringLiteral("veil"));
+    EXPECT_TRUE(says(QStringLiteral("No photo was found for “veil”.")));
+    auto* all = with_text<QPushButton>(QStringLiteral("Show all photos"));
+    ASSERT_NE(all, nullptr);
+    QTest::mouseClick(all, Qt::LeftButton);
+    show_active(screen);
+    EXPECT_TRUE(says(QStringLiteral("4 photos; newest first")));
+}
+
+TEST_F(AllPhotosTest, AChosenClientStandsThereAsAWordThatCanBeTakenAway) {
+    add_photos();
+    show();
+    QTest::mouseClick(with_text<QPushButton>(QStringLiteral("Client")), Qt::LeftButton);
+    auto* list = screen.findChild<ChoiceList*>();
+    ASSERT_NE(list, nullptr);
+    QTest::keyClick(list->findChild<QListWidget*>(), Qt::Key_Return);
+    show_active(screen);
+    auto* word = with_text<QPushButton>(QStringLiteral("Mira Okonjo-Lindqvist"));
+    ASSERT_NE(word, nullptr);
+    EXPECT_TRUE(says(QStringLiteral("2 photos found")));
+    QTest::mouseClick(word, Qt::LeftButton);
+    EXPECT_TRUE(says(QStringLiteral("4 photos; newest first")));
+}
+
+TEST_F(AllPhotosTest, FlawedAndUnplacedAreOnePressAway) {
+    add_photos();
+    show();
+    auto* flawed = with_text<QPushButton>(QStringLiteral("Has a flaw"));
+    QTest::mouseClick(flawed, Qt::LeftButton);
+    EXPECT_TRUE(says(QStringLiteral("1 photo found")));
+    QTest::mouseClick(flawed, Qt::LeftButton);
+    QTest::mouseClick(with_text<QPushButton>(QStringLiteral("Not placed yet")), Qt::LeftButton);
+    EXPECT_TRUE(says(QStringLiteral("2 photos found")));
+}
+
+TEST_F(AllPhotosTest, EachPhotoIsDescribedToThoseWhoCannotSeeIt) {
+    add_photos();
+    show();
+    QAccessibleInterface* list = QAccessible::queryAccessibleInterface(&shelves());
+    ASSERT_NE(list, nullptr);
+    ASSERT_EQ(list->childCount(), 4);
+    const QString words = list->child(0)->text(QAccessible::Name);
+    for (const char* part : {"Mira Okonjo-Lindqvist", "after", "left", "10:12", "out of focus"}) {
+        EXPECT_TRUE(words.contains(QString::fromLatin1(part)))
+            << part << " in " << words.toStdString();
+    }
+    EXPECT_TRUE(list->child(2)->text(QAccessible::Name).contains(QStringLiteral("not placed yet")));
+    EXPECT_EQ(list->child(1)->rect().size(),
+              shelves().visualRect(shelves().model()->index(1, 0)).size());
+}
+
+TEST_F(AllPhotosTest, TheCurrentPhotoStaysWhenRecordsChange) {
+    add_photos();
+    show();
+    shelves().setCurrentIndex(shelves().model()->index(2, 0));
+    open.session.change_photos([&](Library& records) {
+        Tags tags;
+        tags.sitting = open.example.trial;
+        records.history().apply({"placed", {{last, tags}}, {}});
+    });
+    EXPECT_EQ(shelves().currentIndex().row(), 3) << "the placed one lies before it now";
+    open.session.undo();
+    EXPECT_EQ(shelves().currentIndex().row(), 2);
+}
+
+TEST_F(AllPhotosTest, RightToLeftTheFirstPhotoStandsAtTheRight) {
+    add_photos();
+    screen.setLayoutDirection(Qt::RightToLeft);
+    show();
+    const QRect newest = shelves().visualRect(shelves().model()->index(0, 0));
+    const QRect next = shelves().visualRect(shelves().model()->index(1, 0));
+    EXPECT_GT(newest.left(), next.right());
+    EXPECT_EQ(shelves().indexAt(newest.center()).row(), 0);
+    shelves().setFocus();
+    shelves().setCurrentIndex(shelves().model()->index(0, 0));
+    press(Qt::Key_Left);
+    EXPECT_EQ(shelves().currentIndex().row(), 1);
+}
+
+TEST_F(AllPhotosTest, HasNoProblemsAtAnySize) {
+    add_photos();
+    for (int i = 0; i < 60; ++i) {
+        add("more " + std::to_string(i) + ".jpg", "2026-10-01T12:00:00", {},
+            i % 2 ? std::vector{Flaw::moved, Flaw::too_dark} : std::vector<Flaw>{});
+    }
+    show();
+    EXPECT_EQ(problems_at_all_sizes(screen), QStringList());
+    QTest::mouseClick(with_text<QPushButton>(QStringLiteral("Has a flaw")), Qt::LeftButton);
+    field().setText(QStringLiteral("comb"));
+    EXPECT_EQ(problems_at_all_sizes(screen), QStringList());
+    type(QStringLiteral("nothing like it"));
+    EXPECT_EQ(problems_at_all_sizes(screen), QStringList());
+}
+
+TEST_F(AllPhotosTest, WithoutPhotosItSaysWhatBelongsHere) {
+    show();
+    EXPECT_EQ(problems_with(screen), QStringList());
+    QSignalSpy asked(&open.session, &Session::asked_for);
+    QTest::mouseClick(screen.findChild<EmptyPage*>()->findChild<QPushButton*>(), Qt::LeftButton);
+    ASSERT_EQ(asked.size(), 1);
+    EXPECT_EQ(asked[0][0].value<Place>().moment, Moment::bringing_in);
+}
+
+// Notes for which photos a small picture was asked of the disk.
+class NotingDisk : public FailingDisk {
+  public:
+    bool exists(const Path& file) override {
+        if (file.extension() == ".jpg") {
+            const std::lock_guard lock(mutex_);
+            asked_.insert(file.filename().string());
+        }
+        return FailingDisk::exists(file);
+    }
+    std::size_t asked() {
+        const std::lock_guard lock(mutex_);
+        return asked_.size();
+    }
+
+  private:
+    std::mutex mutex_;
+    std::set<std::string> asked_;
+};
+
+TEST(AllPhotosOfALargeLibrary, OnlyWhatIsSeenIsAskedFor) {
+    const TemporaryFolder folder;
+    {
+        Library library = Library::create(folder / "library");
+        fill_with_photos(library, 100'000);
+    }
+    NotingDisk disk;
+    NoDecoder decoder;
+    Session session(disk, decoder, [] { return at("2026-11-07T08:00:00"); });
+    ASSERT_EQ(session.open(folder / "library"), QString());
+    AllPhotosScreen screen(session);
+    screen.resize(1280, 800);
+    screen.refresh();
+    show_active(screen);
+    auto& shelves = *screen.findChild<PhotoShelves*>();
+    ASSERT_EQ(shelves.model()->rowCount(), 100'000);
+    const auto in_view = [&](int position) {
+        return shelves.viewport()->rect().intersects(
+            shelves.visualRect(shelves.model()->index(position, 0)));
+    };
+    std::size_t seen = 0;
+    while (in_view(static_cast<int>(seen))) ++seen;
+    ASSERT_GT(seen, 5U);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return disk.asked() >= seen; }));
+    QTest::qWait(50);
+    EXPECT_EQ(disk.asked(), seen);
+
+    shelves.setFocus();
+    QTest::keyClick(screen.windowHandle(), Qt::Key_End);
+    show_active(screen);
+    EXPECT_TRUE(in_view(99'999));
+    EXPECT_EQ(shelves.currentIndex().row(), 99'999);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return disk.asked() > seen; }));
+    QTest::qWait(50);
+    EXPECT_LE(disk.asked(), 3 * seen) << "what was scrolled over is not asked for";
+}
+
+}  // namespace
+}  // namespace quarterturn

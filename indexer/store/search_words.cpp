@@ -3,6 +3,7 @@
 #include <unicode/uchar.h>
 #include <unicode/utf8.h>
 
+#include "indexer/store/code_points.h"
 #include "indexer/store/text.h"
 
 namespace quarterturn {
@@ -12,13 +13,9 @@ constexpr std::int64_t kinds = 8;
 
 template <class Test>
 bool any_code_point(std::string_view text, Test test) {
-    const auto length = static_cast<std::int32_t>(text.size());
-    for (std::int32_t at = 0; at < length;) {
-        UChar32 point = 0;
-        U8_NEXT(text.data(), at, length, point);
-        if (test(point)) return true;
-    }
-    return false;
+    bool any = false;
+    each_code_point(text, [&](UChar32 point) { any = any || test(point); });
+    return any;
 }
 
 bool in_script_without_spaces(UChar32 point) {

@@ -30,7 +30,7 @@ struct ExportedLook : WholeLook {
                                  "\u65b0\u5a18 \u0161.jpg", "-n.jpg", "IMG_411.JPG"}) {
             add_photo(name, {Stage::during, all_angles[static_cast<std::size_t>(number++)]});
         }
-        library.settings().set(business_line_setting, "Hair at the Mill\nby appointment");
+        library.settings().set(business_name_setting, "Hair at the Mill\nby appointment");
         EXPECT_TRUE(sign().empty());
         export_to(bag);
     }

@@ -31,7 +31,8 @@ void draw_marked(QPainter& painter, const QRect& area, const QString& before,
         text += piece.marked ? words : spaced;
     }
     QTextLayout layout(text, painter.font());
-    QTextOption option(Qt::AlignLeading);
+    QTextOption option(painter.layoutDirection() == Qt::RightToLeft ? Qt::AlignRight
+                                                                    : Qt::AlignLeft);
     option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
     option.setTextDirection(painter.layoutDirection());
     layout.setTextOption(option);

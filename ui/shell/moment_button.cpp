@@ -20,7 +20,7 @@ QSize MomentButton::sizeHint() const {
     QFont bold = text_font(TextRole::body);
     bold.setBold(true);
     const QFontMetrics metrics(bold);
-    return {metrics.horizontalAdvance(text()) + space(6),
+    return {metrics.horizontalAdvance(text()) + space(4),
             std::max(metrics.height() + space(5), least_target)};
 }
 
@@ -34,7 +34,7 @@ void MomentButton::paintEvent(QPaintEvent*) {
     }
     if (isChecked()) {
         painter.setBrush(accent_colour(palette()));
-        painter.drawRoundedRect(space(3), height() - 5, width() - space(6), 4, 2, 2);
+        painter.drawRoundedRect(space(2), height() - 5, width() - space(4), 4, 2, 2);
     }
     painter.setFont(word_font());
     painter.setPen(ink_colour(palette()));

@@ -65,6 +65,7 @@ CommandSet::CommandSet() : parser_(std::make_unique<Parser>()) {
     CLI::App& root = parser_->root;
     root.require_subcommand(1);
     root.get_formatter()->column_width(34);
+    root.set_version_flag("--version", "qturn " QUARTERTURN_VERSION, "Say which version this is");
     add_global_options(root, parser_->wishes);
     root.footer(
         "Example:\n  qturn import /media/card\n\n"

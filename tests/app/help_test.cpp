@@ -47,6 +47,7 @@ TEST_F(HelpTest, HelpOfTheProgramNamesExitCodes) {
 
 TEST_F(HelpTest, VersionIsTheProjects) {
     EXPECT_EQ(answer({"version"})["version"], QUARTERTURN_PROJECT_VERSION);
+    EXPECT_EQ(said({"--version"}), "qturn " QUARTERTURN_PROJECT_VERSION "\n");
 }
 
 // mandoc's lint knows the man(7) language; it prints nothing for a clean page.

@@ -1,6 +1,7 @@
 #include "indexer/store/search_table.h"
 
 #include <algorithm>
+#include <iterator>
 
 #include "indexer/store/search_words.h"
 
@@ -83,6 +84,17 @@ PhotoIds photos_with(Database& database, const WordQuery& query) {
     });
 }
 
+PhotoIds photos_with_all(Database& database, const std::vector<WordQuery>& queries) {
+    PhotoIds photos = photos_with(database, queries.front());
+    for (const WordQuery& query : std::span(queries).subspan(1)) {
+        PhotoIds both;
+        std::ranges::set_intersection(photos, photos_with(database, query),
+                                      std::back_inserter(both));
+        photos = std::move(both);
+    }
+    return photos;
+}
+
 FoundPhoto found_photo_in(const Statement& row) {
     FoundPhoto found;
     row.read(found.id, found.sitting, found.moment);
@@ -93,16 +105,16 @@ FoundPhoto found_photo_in(const Statement& row) {
 
 std::vector<FoundPhoto> SearchTable::find(const PhotoSearch& search) {
     const auto queries = word_queries(search.words);
-    auto found = Statement(*database_, "SELECT id, sitting, moment FROM photo WHERE " +
-                                           conditions_of(search) + " ORDER BY moment DESC, id DESC")
-                     .rows(found_photo_in);
-    for (const WordQuery& query : queries) {
-        const PhotoIds with_word = photos_with(*database_, query);
-        std::erase_if(found, [&](const FoundPhoto& photo) {
-            return !std::ranges::binary_search(with_word, photo.id);
-        });
+    std::string conditions = conditions_of(search);
+    std::string with_words;
+    if (!queries.empty()) {
+        with_words = json_list(std::span<const PhotoId>(photos_with_all(*database_, queries)));
+        conditions += " AND id IN (SELECT value FROM json_each(?))";
     }
-    return found;
+    Statement statement(*database_, "SELECT id, sitting, moment FROM photo WHERE " + conditions +
+                                        " ORDER BY moment DESC, id DESC");
+    if (!queries.empty()) statement.with(with_words);
+    return statement.rows(found_photo_in);
 }
 
 void SearchTable::rebuild() {

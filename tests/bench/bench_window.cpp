@@ -54,7 +54,7 @@ void make_small_pictures(Library& library, int count) {
                                               file);
             continue;
         }
-        cv::Mat picture{512, 384, CV_8UC3};
+        cv::Mat picture(512, 384, CV_8UC3);
         random.fill(picture, cv::RNG::UNIFORM, 40, 215);
         cv::GaussianBlur(picture, picture, {0, 0}, 3);
         keep_thumbnail(library, name, as_jpeg(picture));

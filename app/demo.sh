@@ -40,7 +40,7 @@ step 'Clients, weddings, sittings and looks; she would type them in as they come
 step 'The photos of a phone and a camera. The originals are only read.' import demo_photos/photos
 step 'Each photo falls to the sitting whose hours it lies in.' sort
 step 'Some fit no sitting. Is a clock off?' clock propose
-step "It is. The camera's photos are shifted; the files' own times are kept beside." \
+step "About so much. The camera's photos are shifted; the files' own times are kept beside." \
   clock apply 'QTC Field 2'
 step 'What she saw in each photo: angle, stage and look.' scenario demo_photos/tags.json --tags
 step 'Where a tag and the picture disagree, she is asked.' check

@@ -35,8 +35,19 @@ nlohmann::json numbers_json(const std::vector<PhotoId>& photos) {
     return list;
 }
 
-std::vector<std::string> report_lines(const ImportReport& report) {
+std::size_t photos_to_place(Library& library, const ImportReport& report) {
+    return static_cast<std::size_t>(std::ranges::count_if(report.imported, [&](PhotoId id) {
+        const auto photo = library.photos().find(id);
+        return photo && !photo->tags.sitting;
+    }));
+}
+
+std::vector<std::string> report_lines(const ImportReport& report, std::size_t to_place) {
     std::vector<std::string> lines{count_text(report.imported.size(), "photo") + " brought in."};
+    if (to_place > 0) {
+        lines.push_back(count_text(to_place, "photo") +
+                        " of these fit no sitting, or more than one: qturn sort lists them.");
+    }
     if (!report.already_here.empty()) {
         lines.push_back(count_text(report.already_here.size(), "photo") + " already here.");
     }
@@ -58,10 +69,12 @@ std::vector<std::string> report_lines(const ImportReport& report) {
     return lines;
 }
 
-Reply report_reply(const ImportReport& report) {
-    Reply reply{report_lines(report),
+Reply report_reply(Library& library, const ImportReport& report) {
+    const std::size_t to_place = photos_to_place(library, report);
+    Reply reply{report_lines(report, to_place),
                 {{"imported", report.imported.size()},
                  {"imported_photos", numbers_json(report.imported)},
+                 {"to_place", to_place},
                  {"already_here", report.already_here.size()},
                  {"already_here_files", paths_json(report.already_here)},
                  {"put_back", report.put_back.size()},
@@ -117,8 +130,8 @@ Reply import(Session& session, const ImportOptions& options) {
         line.show({progress.done, progress.total, progress.left});
     };
     if (options.preview) return preview_reply(library, preview_import(library, wishes));
-    if (options.watch) return report_reply(watch(library, *decoder, wishes));
-    return report_reply(import_photos(library, *decoder, wishes));
+    if (options.watch) return report_reply(library, watch(library, *decoder, wishes));
+    return report_reply(library, import_photos(library, *decoder, wishes));
 }
 
 }  // namespace

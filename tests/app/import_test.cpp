@@ -19,6 +19,7 @@ TEST_F(ImportCommand, CountsAndNamesWhatItDid) {
     std::ofstream(card / "broken.jpg") << "\xFF\xD8\xFF\xE0 and then nothing";
     const json report = answer({"import", card}, 3);
     EXPECT_EQ(report["imported"], 1);
+    EXPECT_EQ(report["to_place"], 1);
     EXPECT_EQ(report["already_here"], 1);
     EXPECT_EQ(report["left_alone"], 1);
     EXPECT_EQ(report["left_alone_files"], json{(card / "notes.txt").string()});

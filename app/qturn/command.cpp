@@ -50,7 +50,9 @@ void Command::optional_argument(const std::string& word, Texts& value, const std
 }
 
 void Command::option(const std::string& name, std::string& value, const std::string& what) {
-    add_option(*app_, name, value, what);
+    add_option(*app_, name, value, what)->check([](const std::string& given) {
+        return given.empty() ? "its value is empty: give one, or leave it out" : std::string{};
+    });
 }
 
 void Command::option(const std::string& name, Text& value, const std::string& what) {

@@ -56,7 +56,10 @@ std::string closing_line(std::size_t count) {
 }
 
 Reply find(Session& session, const SearchOptions& options) {
-    if (options == SearchOptions{}) {
+    const bool blank = std::ranges::all_of(options.words, [](const std::string& word) {
+        return word.find_first_not_of(" \t\n") == std::string::npos;
+    });
+    if (options == SearchOptions{} || (blank && !options.words.empty())) {
         throw WrongUse(
             "Say what to find: words, or options such as --client. All photos are "
             "listed by: qturn photos");

@@ -83,7 +83,8 @@ Reply report_reply(Library& library, const ImportReport& report) {
                  {"left_alone_files", paths_json(report.left_alone)},
                  {"refused", refused_json(report.refused)},
                  {"stopped", report.stopped}}};
-    if (report.stopped || !report.refused.empty()) reply.outcome = Outcome::needs_attention;
+    if (report.stopped || !report.refused.empty() || !report.set_aside.empty())
+        reply.outcome = Outcome::needs_attention;
     return reply;
 }
 
@@ -100,6 +101,14 @@ void append_to(std::vector<Item>& all, std::vector<Item>&& more) {
                std::make_move_iterator(more.end()));
 }
 
+// A file that paused while it was written looks broken at first.
+bool taken_later(Library& library, const RefusedFile& refused) try {
+    const FileState state = library.disk().state(refused.file);
+    return library.seen().recall(refused.file, state).has_value();
+} catch (const DiskError&) {
+    return false;
+}
+
 // Takes in what arrives until Ctrl-C, which is no interruption then.
 ImportReport watch(Library& library, Decoder& decoder, const ImportWishes& wishes) {
     ArrivingFiles arriving(wishes.sources);
@@ -114,6 +123,7 @@ ImportReport watch(Library& library, Decoder& decoder, const ImportWishes& wishe
         append_to(all.refused, std::move(report.refused));
         wait_or_stop(wishes.stop);
     }
+    std::erase_if(all.refused, [&](const RefusedFile& file) { return taken_later(library, file); });
     return all;
 }
 

@@ -16,6 +16,8 @@ constexpr std::size_t batch_photos = 24;  // chosen by measurement, see tests/be
 // While one waits for the disk, another decodes.
 constexpr unsigned threads_for_each_core = 2;
 constexpr std::size_t batch_seen = 1000;
+constexpr auto not_put_back =
+    "It belongs to the library, and its file there could not be put back. ";
 constexpr auto being_moved =
     "Photos of this library are being brought in or moved by another window or command: wait until "
     "that is done, and try again.";
@@ -47,7 +49,7 @@ class ImportRun {
     std::vector<FoundFile> drop_seen(std::vector<FoundFile> files) {
         std::erase_if(files, [&](const FoundFile& found) {
             const auto sha256 = library_.seen().recall(found.file, found.state);
-            const bool seen = sha256 && copies_.known_whole(*sha256);
+            const bool seen = sha256 && copies_.known_whole(*sha256, found.file);
             if (seen) {
                 report_.already_here.push_back(found.file);
                 ++progress_.done;
@@ -143,7 +145,9 @@ class ImportRun {
     void tell_of(const Path& source, const Recorded& recorded) {
         const Photo& photo = recorded.photo;
         claims_.recorded(photo.file.sha256);
-        if (recorded.put_back) {
+        if (!recorded.not_put_back.empty()) {
+            report_.refused.push_back({source, not_put_back + recorded.not_put_back});
+        } else if (recorded.put_back) {
             report_.already_here.push_back(source);
             report_.put_back.push_back(photo.id);
             if (!recorded.set_aside.empty()) report_.set_aside.push_back(recorded.set_aside);

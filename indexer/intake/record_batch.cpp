@@ -13,6 +13,14 @@ bool named(const Device& device) {
     return !device.make.empty() || !device.model.empty();
 }
 
+// What cannot be read, such as a link that leads nowhere, holds no photo when one is put back.
+bool holds(FileSystem& disk, const Path& file, const FileFacts& facts, bool put_back) try {
+    return holds(disk, file, facts.bytes, facts.sha256);
+} catch (const DiskError&) {
+    if (!put_back) throw;
+    return false;
+}
+
 }  // namespace
 
 std::vector<Recorded> BatchRecorder::record(const std::vector<NewPhoto>& batch,
@@ -24,7 +32,9 @@ std::vector<Recorded> BatchRecorder::record(const std::vector<NewPhoto>& batch,
         library_.seen().remember(file.source.file, file.source.state, file.sha256);
     }
     if (!photos.empty()) move_in(photos);
-    for (const Recorded& recorded : photos) remember_copy(recorded.photo);
+    for (const Recorded& recorded : photos) {
+        if (recorded.not_put_back.empty()) remember_copy(recorded.photo);
+    }
     transaction.commit();
     unfinished_.forget();
     return photos;
@@ -70,16 +80,35 @@ void BatchRecorder::move_in(std::vector<Recorded>& photos) {
     unfinished_.note(std::move(paths));
     std::set<Path> folders;
     for (Recorded& recorded : photos) {
-        const FileFacts& facts = recorded.photo.file;
-        const Path file = library_.photo_file(recorded.photo);
-        if (folders.insert(file.parent_path()).second) disk.make_folders(file.parent_path());
-        if (disk.exists(file)) {
-            if (holds(disk, file, facts.bytes, facts.sha256)) continue;
-            recorded.set_aside = set_aside(file);
+        if (recorded.put_back) {
+            put_back(recorded);
+        } else {
+            move_in(recorded);
         }
-        disk.rename_new(incoming_.part(facts.sha256), file);
+        if (recorded.not_put_back.empty()) {
+            folders.insert(library_.photo_file(recorded.photo).parent_path());
+        }
     }
     for (const Path& folder : folders) disk.sync_folder(folder);
+}
+
+void BatchRecorder::move_in(Recorded& recorded) {
+    FileSystem& disk = library_.disk();
+    const Path file = library_.photo_file(recorded.photo);
+    disk.make_folders(file.parent_path());
+    if (disk.exists(file)) {
+        if (holds(disk, file, recorded.photo.file, recorded.put_back)) return;
+        recorded.set_aside = set_aside(file);
+    }
+    disk.rename_new(incoming_.part(recorded.photo.file.sha256), file);
+}
+
+// One file in the library that cannot be mended does not keep the others out.
+void BatchRecorder::put_back(Recorded& recorded) try {
+    move_in(recorded);
+} catch (const DiskError& error) {
+    if (error.disk_full()) throw;
+    recorded.not_put_back = error.what();
 }
 
 Path BatchRecorder::set_aside(const Path& changed) {

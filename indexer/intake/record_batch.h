@@ -24,6 +24,7 @@ struct Recorded {
     Photo photo;
     bool put_back = false;  // recorded before; its file was gone from the library, or had changed
     Path set_aside{};       // where the changed one lies now
+    std::string not_put_back{};  // why it could not be
 };
 
 class BatchRecorder {
@@ -42,6 +43,8 @@ class BatchRecorder {
     Photo complete(const NewPhoto& fresh);
     void remember_copy(const Photo& photo);
     void move_in(std::vector<Recorded>& photos);
+    void move_in(Recorded& recorded);
+    void put_back(Recorded& recorded);
     Path set_aside(const Path& changed);
 
     Library& library_;

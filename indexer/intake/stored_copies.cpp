@@ -4,6 +4,11 @@
 
 namespace quarterturn {
 
+bool one_file(const Path& one, const Path& other) {
+    std::error_code unknown;
+    return std::filesystem::equivalent(one, other, unknown);
+}
+
 StoredCopies::StoredCopies(Library& library) : library_(library) {
     for (StoredFile& stored : library.photos().stored_files()) {
         std::string sha256 = stored.sha256;
@@ -11,9 +16,10 @@ StoredCopies::StoredCopies(Library& library) : library_(library) {
     }
 }
 
-bool StoredCopies::known_whole(const std::string& sha256) const {
+bool StoredCopies::known_whole(const std::string& sha256, const Path& source) const {
     const auto copy = as_it_lies(sha256);
-    return copy && library_.seen().recall(copy->file, copy->state) == sha256;
+    return copy && !one_file(copy->file, source) &&
+           library_.seen().recall(copy->file, copy->state) == sha256;
 }
 
 std::optional<FoundFile> StoredCopies::whole_copy(const std::string& sha256) const try {
@@ -25,7 +31,7 @@ std::optional<FoundFile> StoredCopies::whole_copy(const std::string& sha256) con
     return std::nullopt;
 }
 
-std::optional<FoundFile> StoredCopies::as_it_lies(const std::string& sha256) const {
+std::optional<FoundFile> StoredCopies::as_it_lies(const std::string& sha256) const try {
     const auto stored = files_.find(sha256);
     if (stored == files_.end()) return std::nullopt;
     const Path file = library_.folder() / stored->second.path;
@@ -33,6 +39,8 @@ std::optional<FoundFile> StoredCopies::as_it_lies(const std::string& sha256) con
     const FileState state = library_.disk().state(file);
     if (!state.regular || state.bytes != stored->second.bytes) return std::nullopt;
     return FoundFile{file, state};
+} catch (const DiskError&) {
+    return std::nullopt;
 }
 
 }  // namespace quarterturn

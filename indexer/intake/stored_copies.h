@@ -9,13 +9,17 @@
 
 namespace quarterturn {
 
+// Whether both names lead to one file on the disk, by a link of either kind.
+bool one_file(const Path& one, const Path& other);
+
 class StoredCopies {
   public:
     explicit StoredCopies(Library& library);
 
     // Whether the file lies there just as it did when it was last read whole (size and time of
     // change), so that it need not be read. Asks the records: only for the library's own thread.
-    bool known_whole(const std::string& sha256) const;
+    // Not where it is the very file that is to be brought in, by a link.
+    bool known_whole(const std::string& sha256, const Path& source) const;
 
     // The file as it lies there, when it holds the content; reads all of it. Safe to use from
     // several threads at once.

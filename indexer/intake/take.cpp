@@ -11,6 +11,11 @@ constexpr std::int64_t megabyte = 1'000'000;
 constexpr std::int64_t files_in_memory = 160 * megabyte;
 constexpr std::int64_t decoding_memory = 160 * megabyte;
 
+std::string linked(const Path& copy) {
+    return "The library has no copy of its own: " + copy.string() +
+           " is a link to this very file. Remove the link, and bring the photo in again.";
+}
+
 }  // namespace
 
 Taker::Taker(Library& library, Decoder& decoder, const StoredCopies& copies, ContentClaims& claims,
@@ -42,6 +47,7 @@ Taken Taker::take_bytes(const Path& file, const Bytes& bytes) {
     }
     std::string checksum = sha256(bytes);
     if (auto copy = copies_.whole_copy(checksum)) {
+        if (one_file(copy->file, file)) return Refused{linked(copy->file)};
         return AlreadyHere{std::move(checksum), std::move(copy)};
     }
     ContentClaims::Claim claim = claims_.claim(checksum);

@@ -3,6 +3,8 @@
 #include <unicode/uchar.h>
 #include <unicode/utf8.h>
 
+#include <set>
+
 #include "indexer/store/code_points.h"
 #include "indexer/store/text.h"
 
@@ -10,6 +12,7 @@ namespace quarterturn {
 namespace {
 
 constexpr std::int64_t kinds = 8;
+constexpr std::size_t most_words = 32;  // each takes a look through the index
 
 template <class Test>
 bool any_code_point(std::string_view text, Test test) {
@@ -76,6 +79,15 @@ void index_words(Database& database, WordsOf kind, std::int64_t record) {
 std::vector<WordQuery> word_queries(std::string_view words) {
     refuse_unless_text("the words to look for", words);
     std::vector<WordQuery> queries;
+    std::set<std::string_view> met;
+    const auto add = [&](std::string_view word) {
+        if (!met.insert(word).second) return;
+        if (met.size() > most_words) {
+            throw StoreError("At most " + std::to_string(most_words) +
+                             " different words can be looked for at once: leave some out.");
+        }
+        queries.push_back(query_for(word));
+    };
     const auto length = static_cast<std::int32_t>(words.size());
     std::int32_t begin = 0;
     for (std::int32_t at = 0; at < length;) {
@@ -83,10 +95,10 @@ std::vector<WordQuery> word_queries(std::string_view words) {
         UChar32 point = 0;
         U8_NEXT(words.data(), at, length, point);
         if (!u_isUWhiteSpace(point)) continue;
-        if (end > begin) queries.push_back(query_for(words.substr(begin, end - begin)));
+        if (end > begin) add(words.substr(begin, end - begin));
         begin = at;
     }
-    if (length > begin) queries.push_back(query_for(words.substr(begin)));
+    if (length > begin) add(words.substr(begin));
     return queries;
 }
 

@@ -275,37 +275,6 @@ TEST_F(ImportTest, KeepsWhatIsDoneWhenSheStopsItAndGoesOnNextTime) {
     EXPECT_EQ(library.photos().all().size(), 60U);
 }
 
-TEST_F(ImportTest, PutsAFileBackThatIsGoneFromTheLibraryAndKeepsItsTags) {
-    write_photo(card / "a.jpg", 1, {.taken = "2026:11:07 10:12:03"});
-    write_photo(card / "b.jpg", 2);
-    bring_in();
-    const PhotoId gone = photo_named("a.jpg").id;
-    tag(library, std::vector{gone}, {.angle = Angle::left});
-    std::filesystem::remove(library.photo_file(photo(gone)));
-    const ImportReport report = bring_in();
-    EXPECT_TRUE(report.imported.empty());
-    EXPECT_EQ(report.already_here.size(), 2U);
-    EXPECT_EQ(report.put_back, std::vector{gone});
-    EXPECT_EQ(photo(gone).tags.angle, Angle::left);
-    expect_files_match_records(library);
-}
-
-TEST_F(ImportTest, PutsAPhotoBackWhoseFileInTheLibraryChangedAndKeepsTheChangedOne) {
-    write_photo(card / "a.jpg", 1, {.taken = "2026:11:07 10:12:03"});
-    const PhotoId changed = bring_in().imported.at(0);
-    const Path file = library.photo_file(photo(changed));
-    Bytes bytes = bytes_of_file(file);
-    bytes.at(bytes.size() / 2) ^= std::byte{1};  // as large as before
-    write_bytes(file, bytes);
-    const ImportReport report = bring_in();
-    EXPECT_TRUE(report.imported.empty());
-    EXPECT_EQ(report.put_back, std::vector{changed});
-    ASSERT_EQ(report.set_aside, std::vector{file.parent_path() / "a (changed).jpg"});
-    EXPECT_EQ(bytes_of_file(report.set_aside[0]), bytes);
-    EXPECT_EQ(sha256(bytes_of_file(file)), photo(changed).file.sha256);
-    EXPECT_TRUE(bring_in().put_back.empty());
-}
-
 TEST_F(ImportTest, TakesAPhotoInAgainAfterItsBytesChanged) {
     write_photo(card / "a.jpg", 1);
     bring_in();

@@ -18,7 +18,7 @@ class FindTest : public QturnTest {
         said({"sitting", "add", "1", "--starts", "2026-11-07T10:00", "--ends", "2026-11-07T13:00"});
         said({"look", "add", "1", "Low twisted bun", "--sitting", "1"});
         said({"recipe", "set", "1", "--part", "parting=side, with 三股辮 behind"});
-        answer({"import", card}, 3);
+        answer({"import", card});
         said({"sort"}, 3);
         said({"tag", "IMG_1.jpg", "--angle", "left", "--stage", "after", "--look", "1", "--note",
               "the leaf comb sits low"});

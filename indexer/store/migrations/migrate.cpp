@@ -9,7 +9,7 @@
 namespace quarterturn {
 
 std::span<const Migration> all_migrations() {
-    static const std::array migrations{first_tables};
+    static const std::array migrations{first_tables, recipe_drafts};
     return migrations;
 }
 

@@ -18,6 +18,7 @@ struct Migration {
 std::span<const Migration> all_migrations();
 
 extern const Migration first_tables;
+extern const Migration recipe_drafts;
 
 // SQLite's user_version, which counts the steps that a file has behind it.
 int schema_version(SQLite::Database& database);

@@ -145,12 +145,12 @@ class ImportRun {
     void tell_of(const Path& source, const Recorded& recorded) {
         const Photo& photo = recorded.photo;
         claims_.recorded(photo.file.sha256);
+        if (!recorded.set_aside.empty()) report_.set_aside.push_back(recorded.set_aside);
         if (!recorded.not_put_back.empty()) {
             report_.refused.push_back({source, not_put_back + recorded.not_put_back});
         } else if (recorded.put_back) {
             report_.already_here.push_back(source);
             report_.put_back.push_back(photo.id);
-            if (!recorded.set_aside.empty()) report_.set_aside.push_back(recorded.set_aside);
         } else {
             imported_.push_back({!photo.moment, photo.moment.value_or(LocalTime{}), photo.id});
         }

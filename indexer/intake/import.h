@@ -36,7 +36,7 @@ struct ImportReport {
     std::vector<PhotoId> imported;   // in the order of their moments
     std::vector<Path> already_here;  // the same bytes, under whatever name
     std::vector<PhotoId> put_back;   // of those: the library's own file was gone or had changed
-    std::vector<Path> set_aside;     // where a changed file now lies, beside the one put back
+    std::vector<Path> set_aside;     // where files lie now that had changed in the library
     std::vector<Path> left_alone;    // videos and other files
     std::vector<RefusedFile> refused;
     bool stopped = false;  // she stopped it; what was done is kept

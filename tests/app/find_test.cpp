@@ -74,6 +74,7 @@ TEST_F(FindTest, NothingFoundIsNoFailure) {
 }
 
 TEST_F(FindTest, WrongUseIsNamed) {
+    EXPECT_NE(complained({"find", "leaf", "--client", ""}, 2).find("--client"), std::string::npos);
     complained({"find"}, 2);
     complained({"find", "--stage", "later"}, 2);
     complained({"find", "--from", "2026-11-31"}, 2);

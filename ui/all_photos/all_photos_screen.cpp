@@ -102,7 +102,7 @@ QString AllPhotosScreen::help() const {
         "below show only some photos; press a chosen word to take it away.\n\n"
         "/ or Ctrl+F: to the search field\n"
         "Arrow keys, Page Up, Page Down, Home, End: through the photos\n"
-        "Enter: open the photo where she is going round the head\n"
+        "Enter: open the photo, going round the head\n"
         "Escape: all photos again");
 }
 

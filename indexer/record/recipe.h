@@ -1,58 +1,44 @@
 #pragma once
 // How a look is made, in working order. Every part may be left empty; `rules/recipe_check.h` says
-// what must be there before sign-off.
+// what must be there before sign-off. Where a part has words and details, either may stand alone.
 
 #include <optional>
 #include <string>
 #include <vector>
 
+#include "indexer/record/recipe/build.h"
+#include "indexer/record/recipe/hair.h"
+#include "indexer/record/recipe/head_plan.h"
+#include "indexer/record/recipe/pieces.h"
+#include "indexer/record/recipe/prep.h"
+#include "indexer/record/recipe/second_look.h"
+
 namespace quarterturn {
 
-struct Product {
-    std::string name;
-    std::string amount;
-    std::string where;  // roots, lengths, ends
-
-    bool operator==(const Product&) const = default;
-};
-
-struct HeatTool {
-    std::string kind;
-    std::optional<double> barrel_mm;
-    std::optional<int> temperature_c;
-
-    bool operator==(const HeatTool&) const = default;
-};
-
-struct Pins {
-    std::string kind;
-    std::string colour;
-    std::optional<int> count;
-    bool crossed = false;  // a second pin across the first
-
-    bool operator==(const Pins&) const = default;
-};
-
-struct Step {
-    std::string words;
-    std::optional<int> minutes;  // hands-on
-    std::vector<Pins> pins;
-
-    bool operator==(const Step&) const = default;
-};
-
 struct Recipe {
-    std::string hair;      // hair on the day: washed when, length, texture, density, colour
-    std::string cautions;  // allergies, patch test, tender spots
+    std::string hair;
+    HairOnTheDay hair_on_the_day;
+    std::string cautions;  // "none known" when there are none
+    CautionDetails caution_details;
     std::vector<Product> prep;
     std::string heat_protection;
+    std::string drying;
     std::optional<HeatTool> heat_tool;
+    Winding winding;
+    Setting setting;
     std::string sections;
+    std::vector<std::string> panels;  // and side sections
     std::string parting;
+    PartingLine parting_line;
+    HeadPlan head_plan;
     std::vector<Step> build;
+    std::vector<Piece> pieces;
     std::string accessory;  // "none" when there is none
     std::string finish;
-    std::string feedback;  // the client's words, and her yes
+    FinishDetails finish_details;
+    std::optional<SecondLook> second_look;
+    std::string feedback;  // the client's words
+    FeedbackDetails feedback_details;
     std::optional<int> hands_on_minutes;
     std::optional<int> waiting_minutes;
 

@@ -1,42 +1,46 @@
 #include "indexer/record/recipe_text.h"
 
-#include <cmath>
-#include <cstdio>
+#include "indexer/record/recipe/joined_words.h"
 
 namespace quarterturn {
 namespace {
 
 using Lines = std::vector<std::string>;
 
-void add_words(std::string& text, const std::string& words) {
-    if (words.empty()) return;
-    if (!text.empty()) text += ", ";
-    text += words;
-}
+// The lines of one part; what is empty adds none.
+class PartLines {
+  public:
+    PartLines& add(const std::string& text, std::string_view label = {}) {
+        if (!text.empty()) lines_.push_back(std::string(label).append(text));
+        return *this;
+    }
+    template <class Items, class Text>
+    PartLines& each(const Items& items, Text text) {
+        for (const auto& item : items) add(text(item));
+        return *this;
+    }
+    PartLines& each(const Lines& lines) { return each(lines, std::identity{}); }
 
-std::string millimetres(double size) {
-    if (size == std::floor(size)) return std::to_string(static_cast<long long>(size)) + " mm";
-    char text[32];
-    std::snprintf(text, sizeof text, "%.1f mm", size);
-    return text;
-}
+    Lines lines() { return std::move(lines_); }
 
-std::string minutes(int count) {
-    return std::to_string(count) + " min";
-}
+  private:
+    Lines lines_;
+};
 
-void add_part(std::vector<RecipePart>& parts, const char* heading, const Lines& lines) {
-    if (!lines.empty()) parts.push_back({heading, lines});
-}
-
-void add_part(std::vector<RecipePart>& parts, const char* heading, const std::string& text) {
-    if (!text.empty()) parts.push_back({heading, {text}});
-}
-
-Lines prep_lines(const Recipe& recipe) {
-    Lines lines;
-    for (const Product& product : recipe.prep) lines.push_back(product_text(product));
-    return lines;
+Lines hair_lines(const Recipe& recipe) {
+    const HairOnTheDay& hair = recipe.hair_on_the_day;
+    return PartLines{}
+        .add(recipe.hair)
+        .add(hair.washed, "Washed: ")
+        .add(hair.damp)
+        .add(hair.length, "Length: ")
+        .add(hair.texture, "Texture: ")
+        .add(hair.density, "Density: ")
+        .add(hair.colour, "Colour: ")
+        .add(hair.layers, "Layers: ")
+        .add(hair.extensions, "Extensions: ")
+        .add(hair.changed, "Changed since the last sitting: ")
+        .lines();
 }
 
 Lines build_lines(const Recipe& recipe) {
@@ -47,60 +51,114 @@ Lines build_lines(const Recipe& recipe) {
     return lines;
 }
 
-std::string time_text(const Recipe& recipe) {
-    std::string text;
-    if (recipe.hands_on_minutes) add_words(text, minutes(*recipe.hands_on_minutes) + " hands-on");
-    if (recipe.waiting_minutes) add_words(text, minutes(*recipe.waiting_minutes) + " waiting");
-    return text;
+std::string drawing_text(const HeadPlan& plan) {
+    JoinedWords words;
+    const auto count = [&](StrokeKind kind, const std::string& one, const std::string& many) {
+        const auto number =
+            std::count_if(plan.strokes.begin(), plan.strokes.end(),
+                          [&](const Stroke& stroke) { return stroke.kind == kind; });
+        if (number > 0) words.add(std::to_string(number) + (number == 1 ? one : many));
+    };
+    count(StrokeKind::parting, " parting drawn", " partings drawn");
+    count(StrokeKind::section, " section drawn", " sections drawn");
+    return words.text();
+}
+
+std::string mark_text(const PlanMark& mark) {
+    return JoinedWords(": ").add("Mark " + std::to_string(mark.number)).add(mark.words).text();
+}
+
+Lines plan_lines(const HeadPlan& plan) {
+    return PartLines{}.add(drawing_text(plan)).each(plan.marks, mark_text).lines();
+}
+
+Lines finish_lines(const Recipe& recipe) {
+    const FinishDetails& finish = recipe.finish_details;
+    return PartLines{}
+        .add(recipe.finish)
+        .add(finish.spray ? "Spray: " + std::string(word(*finish.spray)) + " hold" : "")
+        .add(finish.smoothing, "Smoothing: ")
+        .add(finish.shine, "Shine: ")
+        .lines();
+}
+
+Lines second_look_lines(const std::optional<SecondLook>& second) {
+    if (!second) return {};
+    Lines lines = PartLines{}
+                      .add(second->from, "From: ")
+                      .add(second->taken_out, "Taken out: ")
+                      .add(second->stays, "Stays: ")
+                      .add(second->done_by, "Done by: ")
+                      .add(second->at, "At: ")
+                      .lines();
+    int number = 0;
+    for (const std::string& step : second->steps) {
+        lines.push_back(std::to_string(++number) + ". " + step);
+    }
+    return lines;
+}
+
+std::string yes_text(const FeedbackDetails& feedback) {
+    return JoinedWords{}
+        .add(feedback.yes_on ? iso_text(*feedback.yes_on) : "")
+        .add(feedback.yes_how)
+        .text();
+}
+
+Lines feedback_lines(const Recipe& recipe) {
+    const FeedbackDetails& feedback = recipe.feedback_details;
+    return PartLines{}
+        .add(recipe.feedback)
+        .add(feedback.front, "Front: ")
+        .add(feedback.to_change, "To change: ")
+        .add(yes_text(feedback), "Her yes: ")
+        .add(feedback.seen_in ? std::string(word(*feedback.seen_in)) : "", "Judged in: ")
+        .lines();
+}
+
+Lines time_lines(const Recipe& recipe) {
+    return PartLines{}
+        .add(JoinedWords{}
+                 .add(recipe.hands_on_minutes, "", " min hands-on")
+                 .add(recipe.waiting_minutes, "", " min waiting")
+                 .text())
+        .lines();
 }
 
 }  // namespace
 
-std::string product_text(const Product& product) {
-    std::string text = product.name;
-    add_words(text, product.amount);
-    add_words(text, product.where);
-    return text;
-}
-
-std::string heat_tool_text(const HeatTool& tool) {
-    std::string text = tool.kind;
-    if (tool.barrel_mm) add_words(text, millimetres(*tool.barrel_mm));
-    if (tool.temperature_c) add_words(text, std::to_string(*tool.temperature_c) + " °C");
-    return text;
-}
-
-std::string pins_text(const Pins& pins) {
-    std::string text = pins.count ? std::to_string(*pins.count) + " × " + pins.kind : pins.kind;
-    add_words(text, pins.colour);
-    if (pins.crossed) add_words(text, "crossed");
-    return text;
-}
-
-std::string step_text(const Step& step) {
-    std::string details;
-    const auto add = [&](const std::string& detail) {
-        details += (details.empty() ? "" : "; ") + detail;
-    };
-    for (const Pins& pins : step.pins) add(pins_text(pins));
-    if (step.minutes) add(minutes(*step.minutes));
-    return details.empty() ? step.words : step.words + " (" + details + ')';
+Lines caution_lines(const Recipe& recipe) {
+    const CautionDetails& details = recipe.caution_details;
+    return PartLines{}
+        .add(recipe.cautions)
+        .each(details.sensitivities, sensitivity_text)
+        .add(details.scalp, "Scalp: ")
+        .add(details.tender, "Tender: ")
+        .lines();
 }
 
 std::vector<RecipePart> recipe_parts(const Recipe& recipe) {
-    std::vector<RecipePart> parts;
-    add_part(parts, "Cautions", recipe.cautions);
-    add_part(parts, "Hair on the day", recipe.hair);
-    add_part(parts, "Prep", prep_lines(recipe));
-    add_part(parts, "Heat protection", recipe.heat_protection);
-    if (recipe.heat_tool) add_part(parts, "Heat tool", heat_tool_text(*recipe.heat_tool));
-    add_part(parts, "Sections", recipe.sections);
-    add_part(parts, "Parting", recipe.parting);
-    add_part(parts, "Build", build_lines(recipe));
-    add_part(parts, "Accessory", recipe.accessory);
-    add_part(parts, "Finish", recipe.finish);
-    add_part(parts, "Feedback", recipe.feedback);
-    add_part(parts, "Time", time_text(recipe));
+    std::vector<RecipePart> parts{
+        {"Cautions", caution_lines(recipe)},
+        {"Hair on the day", hair_lines(recipe)},
+        {"Prep", PartLines{}.each(recipe.prep, product_text).lines()},
+        {"Heat protection", PartLines{}.add(recipe.heat_protection).lines()},
+        {"Drying", PartLines{}.add(recipe.drying).lines()},
+        {"Heat tool",
+         PartLines{}.add(recipe.heat_tool ? heat_tool_text(*recipe.heat_tool) : "").lines()},
+        {"Winding", PartLines{}.add(winding_text(recipe.winding)).lines()},
+        {"Setting", PartLines{}.add(setting_text(recipe.setting)).lines()},
+        {"Sections", PartLines{}.add(recipe.sections).each(recipe.panels).lines()},
+        {"Parting", PartLines{}.add(recipe.parting).add(parting_text(recipe.parting_line)).lines()},
+        {"Head plan", plan_lines(recipe.head_plan)},
+        {"Build", build_lines(recipe)},
+        {"Padding and pieces", PartLines{}.each(recipe.pieces, piece_text).lines()},
+        {"Accessory", PartLines{}.add(recipe.accessory).lines()},
+        {"Finish", finish_lines(recipe)},
+        {"Second look", second_look_lines(recipe.second_look)},
+        {"Feedback", feedback_lines(recipe)},
+        {"Time", time_lines(recipe)}};
+    std::erase_if(parts, [](const RecipePart& part) { return part.lines.empty(); });
     return parts;
 }
 

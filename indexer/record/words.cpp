@@ -1,14 +1,9 @@
 #include "indexer/record/words.h"
 
-#include <algorithm>
-#include <string>
-#include <utility>
+#include "indexer/record/word_list.h"
 
 namespace quarterturn {
 namespace {
-
-template <class Value, std::size_t N>
-using WordList = std::array<std::pair<Value, std::string_view>, N>;
 
 constexpr WordList<Angle, 8> angle_words{{{Angle::front, "front"},
                                           {Angle::left, "left"},
@@ -37,31 +32,6 @@ constexpr WordList<Flaw, 5> flaw_words{{{Flaw::out_of_focus, "out of focus"},
                                         {Flaw::too_dark, "too dark"},
                                         {Flaw::blown_out, "blown out"},
                                         {Flaw::too_small, "too small"}}};
-
-std::string plain(std::string_view text) {
-    std::string result(text);
-    for (char& c : result) {
-        if (c == '-' || c == '_') c = ' ';
-        if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-    }
-    return result;
-}
-
-template <class Value, std::size_t N>
-std::string_view find_word(const WordList<Value, N>& list, Value value) {
-    const auto found = std::find_if(list.begin(), list.end(),
-                                    [&](const auto& entry) { return entry.first == value; });
-    return found == list.end() ? std::string_view{} : found->second;
-}
-
-template <class Value, std::size_t N>
-std::optional<Value> find_value(const WordList<Value, N>& list, std::string_view text) {
-    const std::string wanted = plain(text);
-    for (const auto& [value, name] : list) {
-        if (plain(name) == wanted) return value;
-    }
-    return std::nullopt;
-}
 
 }  // namespace
 

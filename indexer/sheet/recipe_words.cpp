@@ -6,9 +6,11 @@ namespace {
 // Usual caution; it defers to the labels.
 std::vector<std::string> cautions_of(const Recipe& recipe) {
     std::vector<std::string> cautions;
-    cautions.push_back(recipe.cautions.empty()
-                           ? "Caution: no allergies or tender spots are noted. Ask before starting."
-                           : "Caution: " + recipe.cautions);
+    for (const std::string& line : caution_lines(recipe)) cautions.push_back("Caution: " + line);
+    if (cautions.empty()) {
+        cautions.emplace_back(
+            "Caution: no allergies or tender spots are noted. Ask before starting.");
+    }
     if (recipe.heat_tool) {
         cautions.push_back("Heat: " + heat_tool_text(*recipe.heat_tool) +
                            ". Keep to the labels of tool and products; let sprays dry first, many "
@@ -25,6 +27,7 @@ SheetRecipe recipe_words(const RecipeRevision& revision) {
     sheet.cautions = cautions_of(revision.recipe);
     Recipe rest = revision.recipe;  // without what stands among the cautions
     rest.cautions.clear();
+    rest.caution_details = {};
     rest.heat_tool.reset();
     sheet.parts = recipe_parts(rest);
     return sheet;

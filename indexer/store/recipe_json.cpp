@@ -4,6 +4,7 @@
 #include <nlohmann/json.hpp>
 #include <set>
 
+#include "indexer/record/recipe/fields.h"
 #include "indexer/store/recipe_table.h"
 #include "indexer/store/text.h"
 
@@ -12,54 +13,45 @@ namespace {
 
 using Json = nlohmann::json;
 
-template <class Given, class Record>
-concept Like = std::same_as<std::remove_const_t<Given>, Record>;
-
-// The fields of each part, once for writing and reading alike.
-template <class Visitor>
-void visit(Visitor& visitor, Like<Product> auto& product) {
-    visitor("name", product.name);
-    visitor("amount", product.amount);
-    visitor("where", product.where);
+template <class Word>
+std::optional<Word> parsed(std::string_view text);
+template <>
+std::optional<Wind> parsed(std::string_view text) {
+    return parse_wind(text);
+}
+template <>
+std::optional<PartingSide> parsed(std::string_view text) {
+    return parse_parting_side(text);
+}
+template <>
+std::optional<StrokeKind> parsed(std::string_view text) {
+    return parse_stroke_kind(text);
+}
+template <>
+std::optional<PieceKind> parsed(std::string_view text) {
+    return parse_piece_kind(text);
+}
+template <>
+std::optional<Hold> parsed(std::string_view text) {
+    return parse_hold(text);
+}
+template <>
+std::optional<SeenIn> parsed(std::string_view text) {
+    return parse_seen_in(text);
 }
 
-template <class Visitor>
-void visit(Visitor& visitor, Like<HeatTool> auto& tool) {
-    visitor("kind", tool.kind);
-    visitor("barrel_mm", tool.barrel_mm);
-    visitor("temperature_c", tool.temperature_c);
-}
-
-template <class Visitor>
-void visit(Visitor& visitor, Like<Pins> auto& pins) {
-    visitor("kind", pins.kind);
-    visitor("colour", pins.colour);
-    visitor("count", pins.count);
-    visitor("crossed", pins.crossed);
-}
-
-template <class Visitor>
-void visit(Visitor& visitor, Like<Step> auto& step) {
-    visitor("words", step.words);
-    visitor("minutes", step.minutes);
-    visitor("pins", step.pins);
-}
-
-template <class Visitor>
-void visit(Visitor& visitor, Like<Recipe> auto& recipe) {
-    visitor("hair", recipe.hair);
-    visitor("cautions", recipe.cautions);
-    visitor("prep", recipe.prep);
-    visitor("heat_protection", recipe.heat_protection);
-    visitor("heat_tool", recipe.heat_tool);
-    visitor("sections", recipe.sections);
-    visitor("parting", recipe.parting);
-    visitor("build", recipe.build);
-    visitor("accessory", recipe.accessory);
-    visitor("finish", recipe.finish);
-    visitor("feedback", recipe.feedback);
-    visitor("hands_on_minutes", recipe.hands_on_minutes);
-    visitor("waiting_minutes", recipe.waiting_minutes);
+// "light", "regular" or "strong"
+template <class Word>
+std::string all_words() {
+    std::vector<std::string_view> words;
+    for (int i = 0; !word(static_cast<Word>(i)).empty(); ++i)
+        words.push_back(word(static_cast<Word>(i)));
+    std::string text;
+    for (const std::string_view each : words) {
+        if (!text.empty()) text += each == words.back() ? " or " : ", ";
+        text.append("\"").append(each).append("\"");
+    }
+    return text;
 }
 
 [[noreturn]] void refuse(const std::string& field, const std::string& why) {
@@ -76,8 +68,12 @@ class Writer {
     explicit Writer(std::string part) : part_(std::move(part)) {}
 
     template <class Value>
-    void operator()(const char* name, const Value& value) {
+    void always(const char* name, const Value& value) {
         json_[name] = written(within(part_, name), value);
+    }
+    template <class Value>
+    void if_any(const char* name, const Value& value) {
+        if (value != Value{}) always(name, value);
     }
 
     Json json() && { return std::move(json_); }
@@ -93,6 +89,14 @@ class Writer {
         refuse_unless_text("\"" + field + "\" in the recipe", text);
         return text;
     }
+    static Json written(const std::string& field, Date date) {
+        const std::string text = date.ok() ? iso_text(date) : std::string();
+        if (!parse_date(text)) refuse(field, "is no date");
+        return text;
+    }
+    template <class Word>
+    requires std::is_enum_v<Word>
+    static Json written(const std::string&, Word value) { return word(value); }
     template <class Value>
     static Json written(const std::string& field, const std::optional<Value>& value) {
         return value ? written(field, *value) : Json();
@@ -109,7 +113,7 @@ class Writer {
     requires std::is_class_v<Part>
     static Json written(const std::string& field, const Part& part) {
         Writer writer(field);
-        visit(writer, part);
+        visit_fields(writer, part);
         return std::move(writer).json();
     }
 
@@ -124,7 +128,11 @@ class Reader {
     }
 
     template <class Value>
-    void operator()(const char* name, Value& value) {
+    void if_any(const char* name, Value& value) {
+        always(name, value);
+    }
+    template <class Value>
+    void always(const char* name, Value& value) {
         known_.insert(name);
         if (const auto found = json_.find(name); found != json_.end()) {
             take(within(part_, name), *found, value);
@@ -160,6 +168,18 @@ class Reader {
         text = json.get<std::string>();
         refuse_unless_text("\"" + field + "\" in the recipe", text);
     }
+    static void take(const std::string& field, const Json& json, Date& date) {
+        const auto read = json.is_string() ? parse_date(json.get<std::string>()) : std::nullopt;
+        if (!read) refuse(field, "must be a date such as \"2026-11-07\"");
+        date = *read;
+    }
+    template <class Word>
+    requires std::is_enum_v<Word>
+    static void take(const std::string& field, const Json& json, Word& value) {
+        const auto read = json.is_string() ? parsed<Word>(json.get<std::string>()) : std::nullopt;
+        if (!read) refuse(field, "must be " + all_words<Word>());
+        value = *read;
+    }
     template <class Value>
     static void take(const std::string& field, const Json& json, std::optional<Value>& value) {
         if (!json.is_null()) take(field, json, value.emplace());
@@ -176,7 +196,7 @@ class Reader {
     requires std::is_class_v<Part>
     static void take(const std::string& field, const Json& json, Part& part) {
         Reader reader(json, field);
-        visit(reader, part);
+        visit_fields(reader, part);
         reader.refuse_unknown_fields();
     }
 
@@ -185,12 +205,32 @@ class Reader {
     std::set<std::string> known_;
 };
 
+struct NameCollector {
+    std::vector<std::string> names;
+
+    template <class Value>
+    void always(const char* name, const Value&) {
+        names.emplace_back(name);
+    }
+    template <class Value>
+    void if_any(const char* name, const Value&) {
+        names.emplace_back(name);
+    }
+};
+
 }  // namespace
 
 std::string recipe_json(const Recipe& recipe) {
     Writer writer("");
-    visit(writer, recipe);
+    visit_fields(writer, recipe);
     return std::move(writer).json().dump();
+}
+
+std::vector<std::string> recipe_field_names() {
+    NameCollector names;
+    const Recipe recipe;
+    visit_fields(names, recipe);
+    return names.names;
 }
 
 Recipe parse_recipe_json(std::string_view json) {
@@ -198,7 +238,7 @@ Recipe parse_recipe_json(std::string_view json) {
         const Json parsed = Json::parse(json);
         Recipe recipe;
         Reader reader(parsed, "");
-        visit(reader, recipe);
+        visit_fields(reader, recipe);
         reader.refuse_unknown_fields();
         return recipe;
     } catch (const Json::exception& error) {

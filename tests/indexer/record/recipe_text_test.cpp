@@ -49,15 +49,77 @@ TEST(RecipeText, PartsStandInWorkingOrderAndCautionsFirst) {
     recipe.accessory = "comb";
     recipe.finish = "hold spray";
     recipe.feedback = "loves it";
+    recipe.drying = "rough-dried";
+    recipe.winding = {20, Wind::away, ""};
+    recipe.setting = {"pinned", 15, 60};
+    recipe.head_plan.marks = {{1, {0, 0}, "comb"}};
+    recipe.pieces = {{.kind = PieceKind::padding,
+                      .what = "crescent",
+                      .colour = "light",
+                      .count = {},
+                      .brought_by = "the stylist",
+                      .where = {},
+                      .at = PlanPoint{0, 0.5},
+                      .photo = {}}};
+    recipe.second_look =
+        SecondLook{"Low bun", "the comb", "the grips", "Ysolde", "18:30", {"Open"}};
     recipe.hands_on_minutes = 65;
     recipe.waiting_minutes = 15;
     Lines headings;
     for (const RecipePart& part : recipe_parts(recipe)) headings.push_back(part.heading);
-    EXPECT_EQ(headings,
-              (Lines{"Cautions", "Hair on the day", "Prep", "Heat protection", "Heat tool",
-                     "Sections", "Parting", "Build", "Accessory", "Finish", "Feedback", "Time"}));
-    EXPECT_EQ(recipe_parts(recipe)[7].lines, (Lines{"1. Twist", "2. Pin"}));
-    EXPECT_EQ(recipe_parts(recipe)[11].lines, (Lines{"65 min hands-on, 15 min waiting"}));
+    EXPECT_EQ(headings, (Lines{"Cautions", "Hair on the day", "Prep", "Heat protection", "Drying",
+                               "Heat tool", "Winding", "Setting", "Sections", "Parting",
+                               "Head plan", "Build", "Padding and pieces", "Accessory", "Finish",
+                               "Second look", "Feedback", "Time"}));
+    const auto lines = [&](const char* heading) {
+        const auto parts = recipe_parts(recipe);
+        return std::find_if(parts.begin(), parts.end(),
+                            [&](const RecipePart& part) { return part.heading == heading; })
+            ->lines;
+    };
+    EXPECT_EQ(lines("Build"), (Lines{"1. Twist", "2. Pin"}));
+    EXPECT_EQ(lines("Winding"), (Lines{"sections of 20 mm, away from the face"}));
+    EXPECT_EQ(lines("Setting"), (Lines{"pinned, 15 min to cool, may be left 60 min"}));
+    EXPECT_EQ(lines("Head plan"), (Lines{"Mark 1: comb"}));
+    EXPECT_EQ(lines("Padding and pieces"),
+              (Lines{"Padding: crescent, light, brought by the stylist, marked on the head plan"}));
+    EXPECT_EQ(lines("Second look"),
+              (Lines{"From: Low bun", "Taken out: the comb", "Stays: the grips", "Done by: Ysolde",
+                     "At: 18:30", "1. Open"}));
+    EXPECT_EQ(lines("Time"), (Lines{"65 min hands-on, 15 min waiting"}));
+}
+
+TEST(RecipeText, DetailsFollowTheWordsOfTheirPart) {
+    Recipe recipe;
+    recipe.hair = "fine";
+    recipe.hair_on_the_day.length = "to the waist";
+    recipe.caution_details.sensitivities = {{"latex", parse_date("2026-05-02"), "no reaction"}};
+    recipe.parting = "above the brow";
+    recipe.parting_line = {PartingSide::left, 4.5};
+    recipe.finish_details.spray = Hold::regular;
+    recipe.feedback_details.yes_on = parse_date("2026-11-07");
+    recipe.feedback_details.yes_how = "in the chair";
+    recipe.feedback_details.seen_in = SeenIn::mirror;
+    const std::vector<RecipePart> expected{
+        {"Cautions", {"sensitive to latex, patch test on 2026-05-02, no reaction"}},
+        {"Hair on the day", {"fine", "Length: to the waist"}},
+        {"Parting", {"above the brow", "4.5 cm left of the centre"}},
+        {"Finish", {"Spray: regular hold"}},
+        {"Feedback", {"Her yes: 2026-11-07, in the chair", "Judged in: mirror"}}};
+    EXPECT_EQ(recipe_parts(recipe), expected);
+}
+
+TEST(RecipeText, AStepTellsItsToolWindBackcombingAndPhotos) {
+    Step step{"Curl the crown", 10, {}};
+    step.heat_tool = HeatTool{"tongs", 25, std::nullopt, 340};
+    step.winding.direction = Wind::away;
+    step.setting.how = "clipped";
+    step.waiting_minutes = 15;
+    step.backcombing = Backcombing{"crown", "light"};
+    step.photos = {std::string(64, 'a')};
+    EXPECT_EQ(step_text(step),
+              "Curl the crown (tongs, 25 mm, 340 °F; away from the face; clipped; "
+              "backcombed, crown, light; 10 min; 15 min waiting; 1 photo)");
 }
 
 }  // namespace

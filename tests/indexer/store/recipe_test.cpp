@@ -37,6 +37,49 @@ TEST(RecipeJson, IsCanonical) {
         R"json("sections":"","waiting_minutes":null})json");
 }
 
+// As the first version wrote it; its SHA-256 by sha256sum.
+TEST(RecipeJson, AnOldRecipeKeepsItsSeal) {
+    const std::string old =
+        R"json({"accessory":"","build":[{"minutes":12,"pins":[{"colour":"brown","count":6,)json"
+        R"json("crossed":true,"kind":"grip"}],"words":"twist to the nape"}],"cautions":"",)json"
+        R"json("feedback":"","finish":"","hair":"","hands_on_minutes":null,"heat_protection":"",)json"
+        R"json("heat_tool":null,"parting":"side, on her left","prep":[],"sections":"",)json"
+        R"json("waiting_minutes":null})json";
+    EXPECT_EQ(recipe_json(parse_recipe_json(old)), old);
+    EXPECT_EQ(sha256(recipe_json(parse_recipe_json(old))),
+              "2f9c2524d09f5073e1fb36dd12f235bd80956387fe17205cbe8ba5b5bca1274a");
+}
+
+TEST(RecipeJson, TellsTheDeeperFieldsInPlainWords) {
+    Recipe recipe;
+    recipe.hair_on_the_day.length = "to the waist";
+    recipe.caution_details.sensitivities = {
+        {"setting lotion", parse_date("2026-05-02"), "nothing came of it"}};
+    recipe.winding = {20, Wind::away, ""};
+    recipe.parting_line = {PartingSide::left, 4};
+    recipe.head_plan.strokes = {{StrokeKind::parting, {{-0.3, -1}, {-0.25, 0}}}};
+    recipe.pieces = {{.kind = PieceKind::padding,
+                      .what = "crescent",
+                      .colour = "light",
+                      .count = {},
+                      .brought_by = "stylist",
+                      .where = {},
+                      .at = {},
+                      .photo = {}}};
+    recipe.finish_details.spray = Hold::regular;
+    recipe.feedback_details.seen_in = SeenIn::mirror_and_photos;
+    const std::string json = recipe_json(recipe);
+    for (const char* part :
+         {R"("hair_on_the_day":{"length":"to the waist"})", R"("patch_tested":"2026-05-02")",
+          R"("winding":{"direction":"away from the face","section_mm":20.0})",
+          R"("parting_line":{"from_centre_cm":4.0,"side":"left"})",
+          R"("strokes":[{"kind":"parting","points":[{"x":-0.3,"y":-1.0},{"x":-0.25,"y":0.0}]}])",
+          R"("pieces":[{"brought_by":"stylist","colour":"light","kind":"padding",)",
+          R"("finish_details":{"spray":"regular"})", R"("seen_in":"mirror and photos")"}) {
+        EXPECT_NE(json.find(part), std::string::npos) << part << "\n" << json;
+    }
+}
+
 TEST(RecipeJson, TakesWhatSheWroteAndLeavesTheRestEmpty) {
     Recipe recipe;
     recipe.parting = "none";
@@ -71,6 +114,12 @@ TEST(RecipeJson, NamesWhatIsWrong) {
     says(R"({"build": ["twist"]})", "\"build 1\" must be an object");
     says(R"({"heat_tool": {"heat": 1}})", "\"heat_tool, heat\" is no field");
     says(R"({"heat_tool": {"barrel_mm": "wide"}})", "\"heat_tool, barrel_mm\" must be a number");
+    says(R"({"parting_line": {"side": "north"}})",
+         "\"parting_line, side\" must be \"left\", \"middle\", \"right\" or \"none\"");
+    says(R"({"feedback_details": {"yes_on": "2026-02-30"}})",
+         "\"feedback_details, yes_on\" must be a date");
+    says(R"({"head_plan": {"marks": [{"at": {"x": "left"}}]}})",
+         "\"head_plan, marks 1, at, x\" must be a number");
     says(R"([])", "must be an object");
     says(R"({"parting": "none")", "no valid JSON");
     says("{\"parting\": \"\xff\"}", "no valid JSON");
@@ -84,6 +133,9 @@ TEST(RecipeJson, RefusesWhatNoJsonCanHold) {
     EXPECT_THROW(recipe_json(recipe), StoreError);
     recipe.hair.clear();
     recipe.heat_tool = HeatTool{"tongs", std::numeric_limits<double>::infinity(), std::nullopt};
+    EXPECT_THROW(recipe_json(recipe), StoreError);
+    recipe.heat_tool.reset();
+    recipe.feedback_details.yes_on = Date{};
     EXPECT_THROW(recipe_json(recipe), StoreError);
 }
 

@@ -5,8 +5,8 @@
 #include "app/qturn/read_file.h"
 #include "app/qturn/say.h"
 #include "indexer/disk/clock.h"
+#include "indexer/looks/recipe_findings.h"
 #include "indexer/record/recipe_text.h"
-#include "indexer/rules/recipe_check.h"
 
 namespace quarterturn {
 namespace {
@@ -119,7 +119,7 @@ Reply set(Session& session, const RecipeOptions& options) {
     reply.data["look"] = look.name;
     reply.data["look_id"] = look.id.value;
     reply.data["findings"] = json::array();
-    for (const RecipeFinding& finding : check_recipe(saved.recipe)) {
+    for (const RecipeFinding& finding : RecipeJudge(library).findings(look, saved.recipe)) {
         reply.lines.push_back("  " + finding.sentence);
         reply.data["findings"].push_back(
             {{"bars_sign_off", finding.weight == Weight::bars_sign_off},

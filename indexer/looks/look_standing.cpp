@@ -1,7 +1,7 @@
 #include "indexer/looks/look_standing.h"
 
+#include "indexer/looks/recipe_findings.h"
 #include "indexer/rules/coverage.h"
-#include "indexer/rules/recipe_check.h"
 #include "indexer/rules/ring.h"
 #include "indexer/store/many_looks.h"
 
@@ -55,12 +55,13 @@ void add_photo_lacks(const CoverageReport& coverage, LookStanding& standing) {
     }
 }
 
-void add_recipe_lacks(const std::optional<Recipe>& recipe, LookStanding& standing) {
+void add_recipe_lacks(const Look& look, const std::optional<Recipe>& recipe, RecipeJudge& judge,
+                      LookStanding& standing) {
     if (!recipe) {
         standing.lacks.push_back({"No recipe yet.", NextStep::write_recipe, std::nullopt});
         return;
     }
-    for (const RecipeFinding& finding : check_recipe(*recipe)) {
+    for (const RecipeFinding& finding : judge.findings(look, recipe)) {
         if (finding.weight != Weight::bars_sign_off) continue;
         standing.lacks.push_back({finding.sentence, NextStep::write_recipe, std::nullopt});
     }
@@ -73,7 +74,7 @@ NextStep next_step(const LookStanding& standing) {
 
 LookStanding stand(const Look& look, const std::vector<Photo>& photos, const ShotList& list,
                    const std::vector<Waiver>& waivers, const std::optional<Recipe>& recipe,
-                   const std::optional<LocalTime>& signed_at) {
+                   const std::optional<LocalTime>& signed_at, RecipeJudge& judge) {
     const CoverageReport coverage = judge_coverage(look, list, photos, waivers);
     LookStanding standing;
     standing.ring = ring_quarters(coverage);
@@ -84,7 +85,7 @@ LookStanding stand(const Look& look, const std::vector<Photo>& photos, const Sho
     }
     if (!signed_at) {
         add_photo_lacks(coverage, standing);
-        add_recipe_lacks(recipe, standing);
+        add_recipe_lacks(look, recipe, judge, standing);
     }
     standing.next = next_step(standing);
     return standing;
@@ -108,12 +109,13 @@ std::map<LookId, LookStanding> look_standings(Library& library, const std::vecto
     const auto recipes = many.recipes();
     const auto signed_at = many.signed_at();
     PhotosOfLooks photos(many.photos(), looks);
+    RecipeJudge judge(library);
 
     std::map<LookId, LookStanding> standings;
     for (const Look& look : looks) {
-        standings[look.id] =
-            stand(look, photos.of(look.id), found_or(lists, look.id, own_default),
-                  found_or(waivers, look.id, {}), find(recipes, look.id), find(signed_at, look.id));
+        standings[look.id] = stand(look, photos.of(look.id), found_or(lists, look.id, own_default),
+                                   found_or(waivers, look.id, {}), find(recipes, look.id),
+                                   find(signed_at, look.id), judge);
     }
     return standings;
 }

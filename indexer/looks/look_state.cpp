@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "indexer/disk/checksum.h"
+#include "indexer/looks/recipe_findings.h"
 #include "indexer/rules/sign_off.h"
 
 namespace quarterturn {
@@ -23,9 +24,8 @@ std::vector<Photo> photos_that_count(Library& library, const Look& look) {
     return photos;
 }
 
-std::vector<RecipeFinding> findings_of(const std::optional<RecipeRevision>& recipe) {
-    if (!recipe) return {no_recipe_finding()};
-    return check_recipe(recipe->recipe);
+std::optional<Recipe> recipe_in(const std::optional<RecipeRevision>& revision) {
+    return revision ? std::optional{revision->recipe} : std::nullopt;
 }
 
 }  // namespace
@@ -40,7 +40,7 @@ LookState look_state(Library& library, LookId id) {
     state.coverage =
         judge_coverage(state.look, library.looks().shot_list(id), state.photos, state.waivers);
     state.recipe = library.recipes().current(id);
-    state.recipe_findings = findings_of(state.recipe);
+    state.recipe_findings = RecipeJudge(library).findings(state.look, recipe_in(state.recipe));
     state.sign_off = library.sign_offs().standing(id);
     if (state.sign_off) {
         state.changes_since = changes_since(state.sign_off->seal, seal_of(state));

@@ -1,5 +1,8 @@
 #include "indexer/record/recipe_text.h"
 
+#include <algorithm>
+#include <functional>
+
 #include "indexer/record/recipe/joined_words.h"
 
 namespace quarterturn {

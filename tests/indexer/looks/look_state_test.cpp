@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include "indexer/store/recipe_rules_file.h"
 #include "tests/indexer/looks/whole_look.h"
 
 namespace quarterturn {
@@ -28,6 +29,41 @@ TEST(LookState, PhotosOfTheSittingThatDoNotCountStayOut) {
     EXPECT_EQ(whole.state().photos.size(), 8U);
     whole.tag(other, [](Tags& tags) { tags.stage = Stage::before; });
     EXPECT_EQ(whole.state().photos.size(), 9U);
+}
+
+TEST(LookState, HerOwnRulesWeighTheRecipe) {
+    WholeLook whole;
+    const auto rules = [&](const char* text) {
+        std::ofstream(whole.library.folder() / recipe_rules_name) << text;
+    };
+    Recipe recipe = whole_recipe();
+    recipe.feedback_details = {};
+    recipe.parting.clear();
+    whole.library.recipes().save(whole.look, recipe, whole.noon);
+    rules("client's yes = bar\nparting = off\n");
+    EXPECT_EQ(whole.sign().size(), 1U);
+    rules("client's yes = off\nparting = off\nno such rule = bar\n");
+    ASSERT_EQ(whole.state().recipe_findings.size(), 1U);
+    EXPECT_NE(whole.state().recipe_findings[0].sentence.find("no rule 'no such rule'"),
+              std::string::npos);
+    EXPECT_TRUE(whole.sign().empty());
+}
+
+TEST(LookState, ASecondLookIsJudgedByTheRecipeOfTheFirst) {
+    WholeLook whole;
+    Recipe first = whole_recipe();
+    first.finish_details.spray = Hold::strong;
+    whole.library.recipes().save(whole.look, first, whole.noon);
+    Look evening;
+    evening.client = whole.mira;
+    evening.name = "Let down";
+    const LookId id = whole.library.looks().add(evening);
+    Recipe recipe = whole_recipe();
+    recipe.second_look = SecondLook{"LOW TWISTED BUN", "the pins", "", "", "", {}};
+    whole.library.recipes().save(id, recipe, whole.noon);
+    const auto findings = look_state(whole.library, id).recipe_findings;
+    ASSERT_EQ(findings.size(), 1U);
+    EXPECT_EQ(findings[0].rule, "comes down again");
 }
 
 TEST(LookState, WithoutARecipeOneSentenceSaysSo) {

@@ -18,6 +18,8 @@ inline Recipe whole_recipe() {
     recipe.build = {{"twist into a low bun", 20, {{"hairpins", "bronze", 14, true}}}};
     recipe.accessory = "pearl comb above the left ear";
     recipe.feedback = "loves it, yes";
+    recipe.feedback_details.yes_on = parse_date("2026-11-07");
+    recipe.feedback_details.yes_how = "in the chair";
     recipe.hands_on_minutes = 60;
     return recipe;
 }

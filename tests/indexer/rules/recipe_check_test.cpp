@@ -17,6 +17,7 @@ Recipe whole_recipe() {
     recipe.prep = {{"mousse", "two walnuts", "lengths"}};
     recipe.heat_protection = "spray, ten strokes";
     recipe.heat_tool = HeatTool{"curling tong", 25.0, 180};
+    recipe.winding = {20, Wind::away, ""};
     recipe.sections = "crown, two sides, nape";
     recipe.parting = "left, above the arch of the brow";
     recipe.build = {{"curl away from the face", 25, {}},
@@ -24,6 +25,9 @@ Recipe whole_recipe() {
     recipe.accessory = "pearl comb above the left ear";
     recipe.finish = "light spray";
     recipe.feedback = "loves it, yes";
+    recipe.feedback_details.yes_on = parse_date("2026-05-09");
+    recipe.feedback_details.yes_how = "in the chair";
+    recipe.feedback_details.seen_in = SeenIn::mirror_and_photos;
     recipe.hands_on_minutes = 60;
     recipe.waiting_minutes = 15;
     return recipe;
@@ -70,7 +74,11 @@ TEST(RecipeCheck, WhatMakesTheLookRepeatableBarsSignOff) {
     expect_bar(with([](Recipe& r) { r.parting = " \n"; }), "parting");
     expect_bar(with([](Recipe& r) { r.build.clear(); }), "No step of the build");
     expect_bar(with([](Recipe& r) { r.accessory.clear(); }), "accessory");
-    expect_bar(with([](Recipe& r) { r.feedback.clear(); }), "client's own words");
+    expect_bar(with([](Recipe& r) {
+                   r.feedback.clear();
+                   r.feedback_details = {};
+               }),
+               "client's own words");
 }
 
 TEST(RecipeCheck, PinsNeedACount) {
@@ -168,7 +176,10 @@ RC_GTEST_PROP(RecipeCheck, FillingAGapNeverAddsABar, ()) {
     if (*rc::gen::arbitrary<bool>()) lacking.parting.clear();
     if (*rc::gen::arbitrary<bool>()) lacking.build.clear();
     if (*rc::gen::arbitrary<bool>()) lacking.hands_on_minutes.reset();
-    if (*rc::gen::arbitrary<bool>()) lacking.feedback.clear();
+    if (*rc::gen::arbitrary<bool>()) {
+        lacking.feedback.clear();
+        lacking.feedback_details = {};
+    }
     Recipe filled = lacking;
     switch (*rc::gen::inRange(0, 4)) {
         case 0:

@@ -11,6 +11,7 @@
 #include "indexer/store/look_table.h"
 #include "indexer/store/photo_table.h"
 #include "indexer/store/recipe_table.h"
+#include "indexer/store/recipe_template_table.h"
 #include "indexer/store/search_table.h"
 #include "indexer/store/seen_table.h"
 #include "indexer/store/settings_table.h"
@@ -39,6 +40,7 @@ class Library {
     SittingTable sittings() { return SittingTable{*database_}; }
     LookTable looks() { return LookTable{*database_}; }
     RecipeTable recipes() { return RecipeTable{*database_}; }
+    RecipeTemplateTable recipe_templates() { return RecipeTemplateTable{*database_}; }
     DeviceTable devices() { return DeviceTable{*database_}; }
     PhotoTable photos() { return PhotoTable{*database_}; }
     History history() { return History{*database_}; }

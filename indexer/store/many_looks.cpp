@@ -18,6 +18,17 @@ std::string json_array(const std::vector<LookId>& looks) {
     return text + "]";
 }
 
+std::map<LookId, Recipe> recipes_in(Statement& rows) {
+    std::map<LookId, Recipe> recipes;
+    while (rows.step()) {
+        LookId look;
+        std::string json;
+        rows.read(look, json);
+        recipes[look] = parse_recipe_json(json);
+    }
+    return recipes;
+}
+
 }  // namespace
 
 ManyLooks::ManyLooks(Database& database, const std::vector<LookId>& looks)
@@ -54,19 +65,17 @@ std::map<LookId, std::vector<Waiver>> ManyLooks::waivers() {
 }
 
 std::map<LookId, Recipe> ManyLooks::recipes() {
-    std::map<LookId, Recipe> recipes;
     Statement statement(*database_,
                         "SELECT look, recipe FROM recipe_revision WHERE (look, number) IN (SELECT "
                         "look, max(number) FROM recipe_revision WHERE look " +
                             among_looks + "GROUP BY look)");
-    statement.with(ids_);
-    while (statement.step()) {
-        LookId look;
-        std::string json;
-        statement.read(look, json);
-        recipes[look] = parse_recipe_json(json);
-    }
-    return recipes;
+    return recipes_in(statement.with(ids_));
+}
+
+std::map<LookId, Recipe> ManyLooks::drafts() {
+    Statement statement(*database_,
+                        "SELECT look, recipe FROM recipe_draft WHERE look " + among_looks);
+    return recipes_in(statement.with(ids_));
 }
 
 std::map<LookId, LocalTime> ManyLooks::signed_at() {

@@ -21,7 +21,8 @@ class ManyLooks {
 
     std::map<LookId, ShotList> shot_lists();  // lists of their own
     std::map<LookId, std::vector<Waiver>> waivers();
-    std::map<LookId, Recipe> recipes();       // the current revisions
+    std::map<LookId, Recipe> recipes();  // the current revisions
+    std::map<LookId, Recipe> drafts();
     std::map<LookId, LocalTime> signed_at();  // of the sign-offs that stand
     // Every photo that may count for one of the looks, as PhotoTable::around_look() finds them.
     std::vector<Photo> photos();

@@ -1,5 +1,6 @@
 #pragma once
-// Recipes: each saved change of a look's recipe is a revision.
+// Recipes: each deliberately saved change of a look's recipe is a revision. A draft holds what she
+// has written since and not yet saved.
 
 #include <optional>
 #include <string>
@@ -18,16 +19,29 @@ struct RecipeRevision {
     int number = 1;  // counts from 1 within the look
     LocalTime saved_at{};
     Recipe recipe;
+    std::optional<SittingId> sitting = {};  // at which it was written
+};
+
+struct RecipeDraft {
+    LocalTime kept_at{};
+    Recipe recipe;
 };
 
 class RecipeTable {
   public:
     explicit RecipeTable(Database& database) : database_(&database) {}
 
-    // A recipe equal to the current one makes no new revision; answers the current one's id.
-    RevisionId save(LookId look, const Recipe& recipe, LocalTime now);
+    // A recipe equal to the current one makes no new revision; answers the current one's id. The
+    // look's draft is done with.
+    RevisionId save(LookId look, const Recipe& recipe, LocalTime now,
+                    std::optional<SittingId> sitting = {});
     std::optional<RecipeRevision> current(LookId look);
     std::vector<RecipeRevision> revisions(LookId look);  // oldest first
+
+    // Replaces the look's draft; one that is equal to the current revision is none.
+    void keep_draft(LookId look, const Recipe& recipe, LocalTime now);
+    void drop_draft(LookId look);
+    std::optional<RecipeDraft> draft(LookId look);
 
   private:
     Database* database_;

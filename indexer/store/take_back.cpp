@@ -66,7 +66,8 @@ void WeddingTable::put_back(const Wedding& wedding) {
 }
 
 void SittingTable::remove(SittingId id) {
-    refuse_if_used(*database_, id, "sitting", {"photo.sitting", "look_sitting.sitting"});
+    refuse_if_used(*database_, id, "sitting",
+                   {"photo.sitting", "look_sitting.sitting", "recipe_revision.sitting"});
     Transaction transaction(*database_);
     update_one(*database_, "sitting " + std::to_string(id.value),
                "DELETE FROM sitting WHERE id = ?", id);
@@ -84,9 +85,9 @@ void SittingTable::put_back(const Sitting& sitting) {
 }
 
 void LookTable::remove(LookId id) {
-    refuse_if_used(
-        *database_, id, "look",
-        {"photo.look", "recipe_revision.look", "sign_off.look", "shot_list.look", "waiver.look"});
+    refuse_if_used(*database_, id, "look",
+                   {"photo.look", "recipe_revision.look", "recipe_draft.look", "sign_off.look",
+                    "shot_list.look", "waiver.look"});
     Transaction transaction(*database_);
     update_one(*database_, "look " + std::to_string(id.value), "DELETE FROM look WHERE id = ?", id);
     index_words(*database_, WordsOf::look, id);

@@ -19,6 +19,7 @@ std::span<const Migration> all_migrations();
 
 extern const Migration first_tables;
 extern const Migration search_words;
+extern const Migration recipe_drafts;
 
 // SQLite's user_version, which counts the steps that a file has behind it.
 int schema_version(SQLite::Database& database);

@@ -67,7 +67,7 @@ std::string told(const Step& step) {
 }
 
 std::vector<CsvRow> lines() {
-    return read_csv(QUARTERTURN_TEST_FOLDER "/shorthand_lines.csv");
+    return read_csv(QUARTERTURN_SHORTHAND_LINES);
 }
 
 // Lines as stylists write them, with what each means: common practice.

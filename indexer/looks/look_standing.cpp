@@ -106,7 +106,8 @@ std::map<LookId, LookStanding> look_standings(Library& library, const std::vecto
     const ShotList own_default = library.looks().own_default_shot_list();
     const auto lists = many.shot_lists();
     const auto waivers = many.waivers();
-    const auto recipes = many.recipes();
+    auto recipes = many.drafts();
+    recipes.merge(many.recipes());
     const auto signed_at = many.signed_at();
     PhotosOfLooks photos(many.photos(), looks);
     RecipeJudge judge(library);

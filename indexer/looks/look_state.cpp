@@ -24,8 +24,9 @@ std::vector<Photo> photos_that_count(Library& library, const Look& look) {
     return photos;
 }
 
-std::optional<Recipe> recipe_in(const std::optional<RecipeRevision>& revision) {
-    return revision ? std::optional{revision->recipe} : std::nullopt;
+std::optional<Recipe> recipe_to_judge(const LookState& state) {
+    if (state.draft) return state.draft->recipe;
+    return state.recipe ? std::optional{state.recipe->recipe} : std::nullopt;
 }
 
 }  // namespace
@@ -40,7 +41,8 @@ LookState look_state(Library& library, LookId id) {
     state.coverage =
         judge_coverage(state.look, library.looks().shot_list(id), state.photos, state.waivers);
     state.recipe = library.recipes().current(id);
-    state.recipe_findings = RecipeJudge(library).findings(state.look, recipe_in(state.recipe));
+    state.draft = library.recipes().draft(id);
+    state.recipe_findings = RecipeJudge(library).findings(state.look, recipe_to_judge(state));
     state.sign_off = library.sign_offs().standing(id);
     if (state.sign_off) {
         state.changes_since = changes_since(state.sign_off->seal, seal_of(state));

@@ -19,9 +19,10 @@ struct LookState {
     std::vector<Waiver> waivers;
     CoverageReport coverage;
     std::optional<RecipeRevision> recipe;
-    std::vector<RecipeFinding> recipe_findings;
-    std::optional<SignOff> sign_off;         // when one stands
-    std::vector<std::string> changes_since;  // since that sign-off
+    std::optional<RecipeDraft> draft;  // written since, which signing off would save and sign
+    std::vector<RecipeFinding> recipe_findings;  // of the draft where there is one
+    std::optional<SignOff> sign_off;             // when one stands
+    std::vector<std::string> changes_since;      // since that sign-off
 };
 
 // Throws StoreError when there is no such look.

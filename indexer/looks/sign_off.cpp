@@ -1,6 +1,7 @@
 #include "indexer/looks/sign_off.h"
 
 #include "indexer/looks/sealed_file.h"
+#include "indexer/looks/write_recipe.h"
 #include "indexer/rules/sign_off.h"
 
 namespace quarterturn {
@@ -15,6 +16,12 @@ Sentences reasons_in_records(const LookState& state) {
                 ": reopen it with a reason before you sign it off again."};
     }
     return reasons_against_sign_off(state.coverage, state.recipe_findings);
+}
+
+void save_draft(Library& library, LookId id, LocalTime now) {
+    const auto draft = library.recipes().draft(id);
+    const auto look = library.looks().find(id);
+    if (draft && look) save_recipe(library, *look, draft->recipe, now);
 }
 
 // Reading files takes a while; what is signed must still be what was read.
@@ -40,9 +47,12 @@ Sentences sign_unless_changed(Library& library, const LookState& read, LocalTime
 }  // namespace
 
 Sentences sign_off(Library& library, LookId look, LocalTime now) {
+    Transaction transaction(library.database());
+    save_draft(library, look, now);
     const LookState state = look_state(library, look);
     Sentences reasons = reasons_in_records(state);
-    if (!reasons.empty()) return reasons;
+    if (!reasons.empty()) return reasons;  // and the draft stays one
+    transaction.commit();
     reasons = file_problems(library, state);
     if (!reasons.empty()) return reasons;
     return sign_unless_changed(library, state, now);

@@ -10,7 +10,8 @@
 namespace quarterturn {
 
 // Signs, or answers the reasons against it and changes nothing. When nothing else stands against
-// it, every photo file that is to be sealed is read and must match its checksum.
+// it, a draft of its recipe is saved as a revision, which is what is judged and signed, and every
+// photo file that is to be sealed is read and must match its checksum.
 std::vector<std::string> sign_off(Library& library, LookId look, LocalTime now);
 
 // A sentence for each photo of the look whose file is gone or no longer holds what was brought in.

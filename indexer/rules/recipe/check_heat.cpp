@@ -28,7 +28,7 @@ bool makes_curls(const Recipe& recipe) {
 }
 
 bool has_no_barrel(const HeatTool& tool) {
-    return says_any(tool.kind, {"straight", "flat", "plate", "dryer", "crimp", "comb"});
+    return says_any(tool.kind, {"straight", "flat", "plate", "dryer", "diffus", "crimp", "comb"});
 }
 
 std::vector<HeatTool> tools_of(const Recipe& recipe) {

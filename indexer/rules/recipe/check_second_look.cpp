@@ -13,7 +13,8 @@ bool any_step(const Recipe& recipe, bool (*holds)(const Step&)) {
 bool backcombs(const Step& step) {
     return step.backcombing ||
            (says_any(step.words, {"backcomb", "back-comb", "back comb", "tease"}) &&
-            !says_any(step.words, {"no backcomb", "without backcomb", "not backcomb"}));
+            !says_any(step.words,
+                      {"no backcomb", "without backcomb", "not backcomb", "nothing is backcomb"}));
 }
 
 bool texturises(const Product& product) {

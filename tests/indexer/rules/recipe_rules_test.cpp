@@ -144,6 +144,11 @@ const std::vector<Case>& cases() {
              *r.heat_tool = {"flat iron", std::nullopt, 170};
              r.build[0].words = "smooth the lengths";
          }},
+        {RecipeRule::barrel, "nor has a diffuser", false,
+         [](R& r) {
+             *r.heat_tool = {"diffuser", std::nullopt, 80};
+             r.build[0].words = "scrunch her natural curls";
+         }},
         {RecipeRule::section_size, "curls in sections of no size", true,
          [](R& r) { r.winding.section_mm.reset(); }},
         {RecipeRule::section_size, "sections of two fingers", false,
@@ -246,6 +251,8 @@ const std::vector<Case>& cases() {
          }},
         {RecipeRule::comes_down_again, "padding on grips alone", false,
          [](R& r) { r.pieces = {piece(PieceKind::padding, "crescent, light brown")}; }},
+        {RecipeRule::comes_down_again, "said not to be backcombed", false,
+         [](R& r) { r.build[0].words += ": no backcombing, so that it comes down clean"; }},
         {RecipeRule::comes_down_again, "backcombed, and stays up", false,
          [](R& r) {
              r.second_look.reset();

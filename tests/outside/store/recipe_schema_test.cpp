@@ -44,11 +44,12 @@ TEST_F(RecipeSchema, HoldsForWhateverTheProgramWrites) {
     std::string recipes = recipe_json({}) + "\n";
     std::string expected = "1 right\n";
     int number = 1;
-    rc::check([&] {
+    const bool made = rc::check([&] {
         if (++number > 60) return;
         recipes += recipe_json(arbitrary_recipe()) + "\n";
         expected += std::to_string(number) + " right\n";
     });
+    EXPECT_TRUE(made);
     EXPECT_EQ(judged(recipes), expected);
 }
 

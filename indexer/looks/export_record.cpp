@@ -1,7 +1,7 @@
-#include "indexer/looks/bag.h"
 #include "indexer/looks/exported_record.h"
 #include "indexer/looks/sealed_file.h"
 #include "indexer/looks/sign_off.h"
+#include "indexer/looks/whole_bag.h"
 
 namespace quarterturn {
 namespace {
@@ -28,16 +28,6 @@ LookState signed_off_state(Library& library, LookId look) {
     return state;
 }
 
-// "record/" and "record" are the same folder.
-Path without_slash_at_end(const Path& folder) {
-    const Path whole = std::filesystem::absolute(folder).lexically_normal();
-    return whole.has_filename() ? whole : whole.parent_path();
-}
-
-void refuse_if_there(FileSystem& disk, const Path& folder, const std::string& next_step) {
-    if (disk.exists(folder)) throw StoreError(folder.string() + " is there already: " + next_step);
-}
-
 BagInfo bag_info(const ExportedRecord& record, LocalTime now) {
     return {{"Source-Organization", record.business_name},
             {"External-Description",
@@ -58,24 +48,10 @@ void write_bag(Library& library, const ExportedRecord& record, LocalTime now, Ba
 
 }  // namespace
 
-void export_record(Library& library, LookId look, const Path& wanted, LocalTime now) {
+void export_record(Library& library, LookId look, const Path& folder, LocalTime now) {
     const ExportedRecord record = exported_record(library, signed_off_state(library, look));
-    const Path folder = without_slash_at_end(wanted);
-    const Path unfinished =
-        folder.parent_path() / ("." + folder.filename().string() + ".unfinished");
-    FileSystem& disk = library.disk();
-    refuse_if_there(disk, folder, "choose a new folder.");
-    refuse_if_there(disk, unfinished,
-                    "an earlier export was interrupted. Delete that folder, and export again.");
-    BagWriter bag(disk, unfinished);
-    try {
-        write_bag(library, record, now, bag);
-        disk.rename_new(unfinished, folder);
-    } catch (...) {
-        bag.abandon();
-        throw;
-    }
-    disk.sync_folder(folder.parent_path());
+    write_whole_bag(library.disk(), folder,
+                    [&](BagWriter& bag) { write_bag(library, record, now, bag); });
 }
 
 }  // namespace quarterturn

@@ -1,0 +1,42 @@
+#pragma once
+// Everything that is known of one client, for her own eyes or another program.
+
+#include <string>
+#include <vector>
+
+#include "indexer/store/library.h"
+
+namespace quarterturn {
+
+struct LookRecord {
+    Look look;
+    std::vector<RecipeRevision> recipes;  // oldest first
+    std::vector<SignOff> sign_offs;       // oldest first
+};
+
+struct ClientRecord {
+    Client client;
+    std::vector<Wedding> weddings;  // of whose party she is, or that her sittings and looks are for
+    std::vector<Sitting> sittings;
+    std::vector<LookRecord> looks;
+    std::vector<Photo> photos;  // of her sittings and looks, and those that show her besides
+};
+
+// Throws StoreError when there is no such client.
+ClientRecord client_record(Library& library, ClientId client);
+
+// One object; app/qturn/json.md describes its fields.
+std::string client_record_json(const ClientRecord& record);
+
+// Tables of comma-separated values (RFC 4180), UTF-8, with the fields' names in their first line.
+struct CsvFile {
+    std::string name;  // "sittings.csv"
+    std::string text;
+};
+std::vector<CsvFile> client_record_csv(const ClientRecord& record);
+
+// Writes both into a new folder that carries its own checksums (RFC 8493). Throws StoreError when
+// something of that name is there already; DiskError when it cannot be written.
+void export_client(Library& library, ClientId client, const Path& folder, LocalTime now);
+
+}  // namespace quarterturn

@@ -1,0 +1,151 @@
+#include "indexer/looks/kit.h"
+
+#include <algorithm>
+#include <charconv>
+#include <tuple>
+
+#include "indexer/store/many_looks.h"
+#include "indexer/store/text.h"
+
+namespace quarterturn {
+namespace {
+
+constexpr int most_spare_percent = 1000;
+
+void add_once(std::vector<std::string>& list, const std::string& text) {
+    if (std::ranges::find(list, text) == list.end()) list.push_back(text);
+}
+
+template <class Map>
+auto values_of(Map& map) {
+    std::vector<typename Map::mapped_type> values;
+    for (auto& [key, value] : map) values.push_back(std::move(value));
+    return values;
+}
+
+class KitCounter {
+  public:
+    void add(const std::string& look, const Recipe& recipe) {
+        look_ = look;
+        for (const Product& product : recipe.prep) add_product(product);
+        if (recipe.heat_tool) add_tool(*recipe.heat_tool);
+        for (const Step& step : recipe.build) add_step(step);
+        for (const Piece& piece : recipe.pieces) add_piece(piece);
+    }
+
+    void finish(Kit& kit) {
+        kit.products = values_of(products_);
+        sort_by_name(kit.products, &KitProduct::name);
+        kit.tools = values_of(tools_);
+        sort_by_name(kit.tools, &KitTool::kind);
+        kit.pins = values_of(pins_);
+        sort_by_name(kit.pins, &KitPins::kind);
+        for (KitPins& pins : kit.pins) {
+            pins.with_spare = pins.needed + (pins.needed * kit.spare_percent + 99) / 100;
+        }
+        kit.pieces = values_of(pieces_);
+        sort_by_name(kit.pieces, &KitPiece::what);
+    }
+
+  private:
+    void add_step(const Step& step) {
+        for (const Product& product : step.products) add_product(product);
+        if (step.heat_tool) add_tool(*step.heat_tool);
+        for (const Pins& pins : step.pins) add_pins(pins);
+    }
+
+    void add_product(const Product& product) {
+        const std::string key = folded(product.name);
+        if (key.empty() || key == "none") return;
+        KitProduct& kit = products_[key];
+        kit.name = product.name;
+        if (!product.amount.empty()) kit.amounts.push_back(product.amount);
+        add_once(kit.looks, look_);
+    }
+
+    void add_tool(const HeatTool& tool) {
+        KitTool& kit = tools_[{folded(tool.kind), tool.barrel_mm}];
+        kit.kind = tool.kind;
+        kit.barrel_mm = tool.barrel_mm;
+        add_once(kit.looks, look_);
+    }
+
+    void add_pins(const Pins& pins) {
+        KitPins& kit = pins_[{folded(pins.kind), folded(pins.colour)}];
+        kit.kind = pins.kind;
+        kit.colour = pins.colour;
+        const int count = std::max(0, pins.count.value_or(0));
+        kit.needed += count;
+        kit.uncounted = kit.uncounted || count == 0;
+        add_once(kit.looks, look_);
+    }
+
+    void add_piece(const Piece& piece) {
+        KitPiece& kit = pieces_[{piece.kind, folded(piece.what), folded(piece.colour),
+                                 folded(piece.brought_by)}];
+        kit.kind = piece.kind;
+        kit.what = piece.what;
+        kit.colour = piece.colour;
+        kit.brought_by = piece.brought_by;
+        kit.count += std::max(0, piece.count.value_or(1));
+        add_once(kit.looks, look_);
+    }
+
+    std::string look_;
+    std::map<std::string, KitProduct> products_;
+    std::map<std::pair<std::string, std::optional<double>>, KitTool> tools_;
+    std::map<std::pair<std::string, std::string>, KitPins> pins_;
+    std::map<std::tuple<PieceKind, std::string, std::string, std::string>, KitPiece> pieces_;
+};
+
+std::vector<Look> looks_of(Library& library, WeddingId wedding) {
+    std::vector<Look> looks = library.looks().all();
+    std::erase_if(looks, [&](const Look& look) { return look.wedding != wedding; });
+    return looks;
+}
+
+}  // namespace
+
+int spare_percent(Library& library) {
+    const std::string text = library.settings().get(spare_setting).value_or("");
+    int percent = usual_spare_percent;
+    std::from_chars(text.data(), text.data() + text.size(), percent);
+    return std::clamp(percent, 0, most_spare_percent);
+}
+
+void set_spare_percent(Library& library, int percent) {
+    if (percent < 0 || percent > most_spare_percent) {
+        throw StoreError("A spare margin of " + std::to_string(percent) +
+                         " % is none: name a number from 0 to " +
+                         std::to_string(most_spare_percent) + ".");
+    }
+    library.settings().set(spare_setting, std::to_string(percent));
+}
+
+Kit kit_of(Library& library, WeddingId id) {
+    const auto wedding = library.weddings().find(id);
+    if (!wedding) {
+        throw StoreError("There is no wedding number " + std::to_string(id.value) +
+                         ": look it up in the list of weddings.");
+    }
+    Kit kit;
+    kit.wedding = *wedding;
+    kit.spare_percent = spare_percent(library);
+    const auto looks = looks_of(library, id);
+    std::vector<LookId> ids;
+    for (const Look& look : looks) ids.push_back(look.id);
+    const auto recipes = ManyLooks(library.database(), ids).recipes();
+    KitCounter counter;
+    for (const Look& look : looks) {
+        const auto recipe = recipes.find(look.id);
+        if (recipe == recipes.end()) {
+            kit.without_recipe.push_back(look.name);
+        } else {
+            counter.add(look.name, recipe->second);
+        }
+    }
+    counter.finish(kit);
+    return kit;
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,80 @@
+#include "indexer/looks/client_record.h"
+
+#include <gtest/gtest.h>
+
+#include <nlohmann/json.hpp>
+
+#include "tests/indexer/looks/whole_look.h"
+
+namespace quarterturn {
+namespace {
+
+using Json = nlohmann::json;
+
+std::string file_text(const Path& file) {
+    std::ifstream stream(file, std::ios::binary);
+    return {std::istreambuf_iterator<char>(stream), {}};
+}
+
+TEST(ClientRecord, HoldsAllThatIsHersAndNothingElse) {
+    WholeLook whole;
+    Library& library = whole.library;
+    const ClientId other = library.clients().add(client_called("Another"));
+    Look hers;
+    hers.client = other;
+    hers.name = "not Mira's";
+    library.looks().add(hers);
+    const PhotoId shared =
+        library.photos().add(example_photo("party.jpg", taken_at("2026-11-21T14:00:00")));
+    whole.tag(shared, [&](Tags& tags) { tags.shown = {whole.mira}; });
+    library.photos().add(example_photo("stranger.jpg"));
+    whole.sign();
+    const ClientRecord record = client_record(library, whole.mira);
+    EXPECT_EQ(record.weddings.size(), 1U);
+    EXPECT_EQ(record.sittings.size(), 1U);
+    ASSERT_EQ(record.looks.size(), 1U);
+    EXPECT_EQ(record.looks[0].recipes.size(), 1U);
+    EXPECT_EQ(record.looks[0].sign_offs.size(), 1U);
+    EXPECT_EQ(record.photos.size(), whole.photos.size() + 1);
+    EXPECT_TRUE(client_record(library, other).photos.empty());
+    EXPECT_THROW(client_record(library, ClientId{99}), StoreError);
+}
+
+TEST(ClientRecord, AsJsonGivesTheRecipeBack) {
+    WholeLook whole;
+    const Json json = Json::parse(client_record_json(client_record(whole.library, whole.mira)));
+    EXPECT_EQ(json["client"]["name"], "Mira Okonjo-Lindqvist");
+    EXPECT_EQ(json["weddings"][0]["role"], "bride");
+    EXPECT_EQ(json["sittings"][0]["starts"], "2026-11-07T10:00:00");
+    EXPECT_EQ(parse_recipe_json(json["looks"][0]["recipes"][0]["recipe"].dump()), whole_recipe());
+    EXPECT_EQ(json["photos"].size(), whole.photos.size());
+}
+
+// RFC 4180, 2: fields with commas, quotes or line ends stand in quotes, and quotes are doubled.
+TEST(ClientRecord, AsCsvKeepsCommasQuotesAndLineEnds) {
+    ExampleLibrary example;
+    Client mira = *example.library.clients().find(example.mira);
+    mira.note = "says \"higher\",\nthen lower";
+    example.library.clients().change(mira);
+    const auto files = client_record_csv(client_record(example.library, mira.id));
+    EXPECT_EQ(files.at(0).name, "client.csv");
+    EXPECT_EQ(files.at(0).text,
+              "id,name,note\r\n1,Mira Okonjo-Lindqvist,"
+              "\"says \"\"higher\"\",\nthen lower\"\r\n");
+}
+
+TEST(ClientRecord, IsWrittenWholeAndOnlyOnce) {
+    WholeLook whole;
+    const Path folder = whole.folder / "mira";
+    export_client(whole.library, whole.mira, folder, whole.noon);
+    const Json json = Json::parse(file_text(folder / "data/client.json"));
+    EXPECT_EQ(json["looks"].size(), 1U);
+    EXPECT_NE(file_text(folder / "data/recipes.csv").find("Build,\"1. twist into a low bun"),
+              std::string::npos);
+    EXPECT_NE(file_text(folder / "manifest-sha256.txt").find("  data/photos.csv"),
+              std::string::npos);
+    EXPECT_THROW(export_client(whole.library, whole.mira, folder, whole.noon), StoreError);
+}
+
+}  // namespace
+}  // namespace quarterturn

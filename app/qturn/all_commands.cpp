@@ -7,10 +7,14 @@ void add_all_commands(CommandSet& commands) {
     add_library_commands(commands);
     add_scenario_command(commands);
     add_client_commands(commands);
+    add_client_export_command(commands);
     add_wedding_commands(commands);
     add_sitting_commands(commands);
     add_look_commands(commands);
     add_recipe_commands(commands);
+    add_recipe_check_commands(commands);
+    add_recipe_word_commands(commands);
+    add_kit_command(commands);
     add_import_command(commands);
     add_photos_command(commands);
     add_find_command(commands);

@@ -11,10 +11,14 @@ void add_all_commands(CommandSet& commands);
 void add_library_commands(CommandSet& commands);  // init, rebuild-cache, settings, version
 void add_scenario_command(CommandSet& commands);
 void add_client_commands(CommandSet& commands);
+void add_client_export_command(CommandSet& commands);
 void add_wedding_commands(CommandSet& commands);
 void add_sitting_commands(CommandSet& commands);
 void add_look_commands(CommandSet& commands);
-void add_recipe_commands(CommandSet& commands);
+void add_recipe_commands(CommandSet& commands);        // show, set, from, revisions
+void add_recipe_check_commands(CommandSet& commands);  // check, rules, diff
+void add_recipe_word_commands(CommandSet& commands);   // step, complete, templates
+void add_kit_command(CommandSet& commands);
 void add_import_command(CommandSet& commands);
 void add_photos_command(CommandSet& commands);
 void add_find_command(CommandSet& commands);

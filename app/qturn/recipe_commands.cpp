@@ -3,10 +3,13 @@
 #include "app/qturn/find.h"
 #include "app/qturn/names.h"
 #include "app/qturn/read_file.h"
+#include "app/qturn/recipe_reply.h"
 #include "app/qturn/say.h"
 #include "indexer/disk/clock.h"
 #include "indexer/looks/recipe_findings.h"
-#include "indexer/record/recipe_text.h"
+#include "indexer/looks/write_recipe.h"
+#include "indexer/rules/recipe_start.h"
+#include "indexer/rules/shorthand.h"
 
 namespace quarterturn {
 namespace {
@@ -15,61 +18,50 @@ using nlohmann::json;
 
 struct RecipeOptions {
     std::string look;
+    std::string other;
+    std::string own_template;
     std::string file;
     std::vector<std::string> parts;
+    std::vector<std::string> steps;
     std::optional<int> revision;
+    bool draft = false;
 };
 
-json revision_json(const RecipeRevision& revision) {
-    return {{"revision", revision.number},
-            {"saved_at", iso_text(revision.saved_at)},
-            {"recipe", json::parse(recipe_json(revision.recipe))}};
+std::string draft_text(const RecipeDraft& draft) {
+    return "Draft of " + iso_text(date_of(draft.kept_at)) + ' ' + clock_text(draft.kept_at);
 }
 
-std::string revision_text(const RecipeRevision& revision) {
-    return "Revision " + std::to_string(revision.number) + ", saved " +
-           iso_text(date_of(revision.saved_at)) + ' ' + clock_text(revision.saved_at);
-}
-
-RecipeRevision chosen_revision(Library& library, const Look& look, std::optional<int> number) {
-    for (const RecipeRevision& revision : library.recipes().revisions(look.id)) {
-        if (number && revision.number == *number) return revision;
-    }
-    const auto current = library.recipes().current(look.id);
-    if (current && !number) return *current;
-    throw WrongUse(look.name + " has no " +
-                   (number ? "revision " + std::to_string(*number) : std::string("recipe yet")) +
-                   ". Save one with: qturn recipe set");
-}
-
-std::vector<std::string> recipe_lines(const Recipe& recipe) {
-    std::vector<std::string> lines;
-    for (const RecipePart& part : recipe_parts(recipe)) {
-        if (part.lines.size() == 1) {
-            lines.push_back(part.heading + ": " + part.lines.front());
-            continue;
-        }
-        lines.push_back(part.heading + ":");
-        for (const std::string& line : part.lines) lines.push_back("  " + line);
-    }
-    return lines;
+Reply show_draft(Library& library, const Look& look) {
+    const auto draft = library.recipes().draft(look.id);
+    if (!draft) throw WrongUse(look.name + " has no draft: all of its recipe is saved.");
+    Reply reply{{"The recipe of " + look.name + ". " + draft_text(*draft) + '.'},
+                {{"kept_at", iso_text(draft->kept_at)},
+                 {"recipe", json::parse(recipe_json(draft->recipe))}}};
+    append(reply.lines, recipe_lines(draft->recipe));
+    add_look(reply, look);
+    return reply;
 }
 
 Reply show(Session& session, const RecipeOptions& options) {
-    const Look look = find_look(session.library(), options.look);
-    const auto revision = chosen_revision(session.library(), look, options.revision);
-    Reply reply{{"The recipe of " + look.name + ". " + revision_text(revision) + '.'},
-                revision_json(revision)};
+    Library& library = session.library();
+    const Look look = find_look(library, options.look);
+    if (options.draft) return show_draft(library, look);
+    const auto revision = chosen_revision(library, look, options.revision);
+    std::string heading = "The recipe of " + look.name + ". " + revision_text(revision);
+    if (revision.sitting) heading += ", at the " + Names(library).sitting(*revision.sitting);
+    Reply reply{{heading + '.'}, revision_json(revision)};
     append(reply.lines, recipe_lines(revision.recipe));
-    reply.data["look"] = look.name;
-    reply.data["look_id"] = look.id.value;
+    if (library.recipes().draft(look.id)) {
+        reply.lines.push_back("There is a draft besides: qturn recipe show --draft");
+    }
+    add_look(reply, look);
     return reply;
 }
 
 Reply list_revisions(Session& session, const RecipeOptions& options) {
     const Look look = find_look(session.library(), options.look);
-    Reply reply{{},
-                {{"look", look.name}, {"look_id", look.id.value}, {"revisions", json::array()}}};
+    Reply reply{{}, {{"revisions", json::array()}}};
+    add_look(reply, look);
     for (const auto& revision : session.library().recipes().revisions(look.id)) {
         reply.lines.push_back(revision_text(revision));
         reply.data["revisions"].push_back(revision_json(revision));
@@ -78,54 +70,78 @@ Reply list_revisions(Session& session, const RecipeOptions& options) {
     return reply;
 }
 
-// "parting=deep side part, on her left"; parts that are no plain text are written as JSON.
-void set_part(json& recipe, const std::string& text) {
-    const std::size_t at = text.find('=');
-    const std::string name = text.substr(0, at);
-    if (at == std::string::npos || !recipe.contains(name)) {
-        std::vector<std::string> known;
-        for (const auto& part : recipe.items()) known.push_back(part.key());
-        throw WrongUse("'" + text + "' sets no part of a recipe. The parts are " + joined(known) +
-                       ".");
-    }
-    const std::string value = text.substr(at + 1);
-    if (recipe[name].is_string()) {
-        recipe[name] = value;
-        return;
-    }
-    recipe[name] = json::parse(value, nullptr, false);
-    if (recipe[name].is_discarded()) {
-        throw WrongUse("The part '" + name + "' is written as JSON; '" + value + "' is none.");
-    }
+// What she was writing last: the draft, else the current revision.
+Recipe begun_recipe(Library& library, const Look& look) {
+    if (const auto draft = library.recipes().draft(look.id)) return draft->recipe;
+    const auto current = library.recipes().current(look.id);
+    return current ? current->recipe : Recipe{};
 }
 
 Recipe wished_recipe(Library& library, const Look& look, const RecipeOptions& options) {
     if (!options.file.empty()) return parse_recipe_json(read_text(options.file));
-    const auto current = library.recipes().current(look.id);
-    json recipe = json::parse(recipe_json(current ? current->recipe : Recipe{}));
-    for (const std::string& part : options.parts) set_part(recipe, part);
-    return parse_recipe_json(recipe.dump());
+    Recipe recipe = begun_recipe(library, look);
+    for (const std::string& part : options.parts) recipe = with_part(recipe, part);
+    for (const std::string& step : options.steps) {
+        recipe.build.push_back(parse_shorthand(step).step);
+    }
+    return recipe;
+}
+
+Reply kept_draft(Library& library, const Look& look, const Recipe& recipe) {
+    library.recipes().keep_draft(look.id, recipe, local_now());
+    const auto draft = library.recipes().draft(look.id);
+    Reply reply{{look.name + ": " + (draft ? draft_text(*draft) : "nothing new to keep") + '.'},
+                {{"kept_at", draft ? json(iso_text(draft->kept_at)) : json()},
+                 {"recipe", json::parse(recipe_json(recipe))}}};
+    add_look(reply, look);
+    return reply;
+}
+
+Reply saved(Library& library, const Look& look, const Recipe& recipe, bool as_draft) {
+    if (as_draft) return kept_draft(library, look, recipe);
+    save_recipe(library, look, recipe, local_now());
+    const RecipeRevision revision = *library.recipes().current(look.id);
+    Reply reply{{look.name + ": " + revision_text(revision) + '.'}, revision_json(revision)};
+    add_look(reply, look);
+    add_findings(reply, RecipeJudge(library).findings(look, revision.recipe));
+    return reply;
 }
 
 Reply set(Session& session, const RecipeOptions& options) {
-    if (options.file.empty() == options.parts.empty()) {
-        throw WrongUse("Name a recipe file with --file, or single parts with --part NAME=TEXT.");
+    const bool part_by_part = !options.parts.empty() || !options.steps.empty();
+    if (options.file.empty() != part_by_part) {
+        throw WrongUse(
+            "Name a recipe file with --file, or single parts with --part NAME=TEXT and --step "
+            "TEXT.");
     }
     Library& library = session.library();
     const Look look = find_look(library, options.look);
-    library.recipes().save(look.id, wished_recipe(library, look, options), local_now());
-    const RecipeRevision saved = *library.recipes().current(look.id);
-    Reply reply{{look.name + ": " + revision_text(saved) + '.'}, revision_json(saved)};
-    reply.data["look"] = look.name;
-    reply.data["look_id"] = look.id.value;
-    reply.data["findings"] = json::array();
-    for (const RecipeFinding& finding : RecipeJudge(library).findings(look, saved.recipe)) {
-        reply.lines.push_back("  " + finding.sentence);
-        reply.data["findings"].push_back(
-            {{"bars_sign_off", finding.weight == Weight::bars_sign_off},
-             {"sentence", finding.sentence}});
+    return saved(library, look, wished_recipe(library, look, options), options.draft);
+}
+
+Recipe start_from_template(Library& library, const std::string& name) {
+    const auto found = library.recipe_templates().find(name);
+    if (!found) {
+        throw WrongUse("There is no template '" + name +
+                       "'. List them with: qturn recipe templates");
     }
-    return reply;
+    return started_from(found->recipe, StartFor::another_client);
+}
+
+Reply start(Session& session, const RecipeOptions& options) {
+    if (options.other.empty() == options.own_template.empty()) {
+        throw WrongUse("Name the look to start from, or a template with --template NAME.");
+    }
+    Library& library = session.library();
+    const Look look = find_look(library, options.look);
+    if (!options.own_template.empty()) {
+        return saved(library, look, start_from_template(library, options.own_template),
+                     options.draft);
+    }
+    const Look other = find_look(library, options.other);
+    const auto recipe = start_from_look(library, look, other);
+    if (!recipe) throw WrongUse(other.name + " has no recipe to start from.");
+    return saved(library, look, *recipe, options.draft);
 }
 
 }  // namespace
@@ -139,6 +155,7 @@ void add_recipe_commands(CommandSet& commands) {
         [options](Session& session) { return show(session, *options); });
     show_command.argument("LOOK", options->look, "Name or number");
     show_command.option("--revision NUMBER", options->revision, "An older one");
+    show_command.flag("--draft", options->draft, "What is not saved as a revision yet");
 
     auto set_command = commands.add(
         {"recipe set",
@@ -148,7 +165,20 @@ void add_recipe_commands(CommandSet& commands) {
     set_command.argument("LOOK", options->look, "Name or number");
     set_command.option("--file FILE", options->file,
                        "The whole recipe (JSON); - reads it from standard input");
-    set_command.option("--part NAME=TEXT", options->parts, "One part; once for each");
+    set_command.option("--part NAME=TEXT", options->parts,
+                       "One part, or a field within it (heat_tool.barrel_mm=25); once for each");
+    set_command.option("--step TEXT", options->steps,
+                       "A further step in shorthand (25mm tongs away, 4 pins crossed)");
+    set_command.flag("--draft", options->draft, "Keep it as a draft, which is no revision");
+
+    auto from_command =
+        commands.add({"recipe from", "Starts a look's recipe from another look's or a template.",
+                      "qturn recipe from 'Let down in waves' 'Low twisted bun'"},
+                     [options](Session& session) { return start(session, *options); });
+    from_command.argument("LOOK", options->look, "Name or number");
+    from_command.optional_argument("OTHER", options->other, "The look to start from");
+    from_command.option("--template NAME", options->own_template, "A template of her own instead");
+    from_command.flag("--draft", options->draft, "Keep it as a draft, which is no revision");
 
     auto revisions_command = commands.add(
         {"recipe revisions", "Lists what was saved, oldest first.", "qturn recipe revisions 2"},

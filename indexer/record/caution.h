@@ -5,4 +5,8 @@ namespace quarterturn {
 inline constexpr const char* caution_before_passing_on =
     "It shows a person: keep or pass it on only as she has allowed and as your local law asks.";
 
+inline constexpr const char* no_medical_advice =
+    "This is no medical advice: follow the product's label, and send her to a doctor with what is "
+    "not hair.";
+
 }  // namespace quarterturn

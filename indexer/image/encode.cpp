@@ -10,23 +10,23 @@
 namespace quarterturn {
 namespace {
 
-struct Errors {
+struct EncodeErrors {
     jpeg_error_mgr manager{};  // first, so that libjpeg's pointer to it is a pointer to all of this
     std::jmp_buf jump{};
 };
 
-[[noreturn]] void on_error(j_common_ptr jpeg) {
-    std::longjmp(reinterpret_cast<Errors*>(jpeg->err)->jump, 1);
+[[noreturn]] void on_encode_error(j_common_ptr jpeg) {
+    std::longjmp(reinterpret_cast<EncodeErrors*>(jpeg->err)->jump, 1);
 }
 
-void on_print(j_common_ptr) {}
+void say_nothing(j_common_ptr) {}
 
 class JpegWriter {
   public:
     JpegWriter() {
         jpeg_.err = jpeg_std_error(&errors_.manager);
-        errors_.manager.error_exit = on_error;
-        errors_.manager.output_message = on_print;
+        errors_.manager.error_exit = on_encode_error;
+        errors_.manager.output_message = say_nothing;
         run([&] {
             jpeg_create_compress(&jpeg_);
             jpeg_mem_dest(&jpeg_, &data_, &length_);
@@ -67,7 +67,7 @@ class JpegWriter {
         step();
     }
 
-    Errors errors_;
+    EncodeErrors errors_;
     jpeg_compress_struct jpeg_{};
     unsigned char* data_ = nullptr;
     unsigned long length_ = 0;

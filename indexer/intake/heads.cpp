@@ -9,7 +9,7 @@
 namespace quarterturn {
 namespace {
 
-constexpr int batch_photos = 64;
+constexpr int batch_heads = 64;
 
 struct Looked {
     std::optional<HeadSigns> signs;
@@ -34,7 +34,7 @@ class HeadRecorder {
 
     void add(const Photo& photo, const HeadSigns& signs) {
         waiting_.push_back({&photo, signs});
-        if (waiting_.size() >= batch_photos) write();
+        if (waiting_.size() >= batch_heads) write();
     }
 
     void write() {

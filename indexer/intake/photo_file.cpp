@@ -9,7 +9,7 @@ namespace {
 
 constexpr std::int64_t megabyte = 1'000'000;
 // Enough for the boxes at the front that tell a video from a photo.
-constexpr std::int64_t front_bytes = 4096;
+constexpr std::int64_t sniffed_bytes = 4096;
 
 bool named_like_a_photo(const Path& file) {
     static constexpr std::array endings{".jpg",  ".jpeg", ".jpe", ".heic", ".heif", ".hif",
@@ -32,7 +32,7 @@ bool is_photo(FileKind kind) {
 }
 
 bool may_be_photo(FileSystem& disk, const Path& file) {
-    return named_like_a_photo(file) || is_photo(sniff(disk.read_front(file, front_bytes)));
+    return named_like_a_photo(file) || is_photo(sniff(disk.read_front(file, sniffed_bytes)));
 }
 
 std::variant<LeftAlone, Refused> no_photo(const Path& file, FileKind kind, bool empty) {

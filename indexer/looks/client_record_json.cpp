@@ -21,13 +21,6 @@ Json time_or_null(const std::optional<LocalTime>& time) {
     return time ? Json(iso_text(*time)) : Json();
 }
 
-std::string role_in(const Wedding& wedding, ClientId client) {
-    for (const PartyMember& member : wedding.party) {
-        if (member.client == client) return member.role;
-    }
-    return {};
-}
-
 Json weddings_json(const ClientRecord& record) {
     Json list = Json::array();
     for (const Wedding& wedding : record.weddings) {

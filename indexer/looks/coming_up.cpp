@@ -39,14 +39,6 @@ std::vector<LookAhead> unjudged(const std::vector<Look>& looks) {
     return ahead;
 }
 
-std::string role_in(const std::optional<Wedding>& wedding, ClientId client) {
-    if (!wedding) return {};
-    for (const PartyMember& member : wedding->party) {
-        if (member.client == client) return member.role;
-    }
-    return {};
-}
-
 Occasion wedding_occasion(Records& records, const Wedding& wedding) {
     Occasion occasion{.date = wedding.date, .wedding = wedding, .is_wedding = true};
     for (const PartyMember& member : wedding.party) {
@@ -60,9 +52,10 @@ Occasion wedding_occasion(Records& records, const Wedding& wedding) {
 Occasion sitting_occasion(Records& records, const Sitting& sitting) {
     Occasion occasion{.date = date_of(sitting.starts), .sittings = {sitting}};
     if (sitting.wedding) occasion.wedding = records.weddings[*sitting.wedding];
-    occasion.clients.push_back({records.clients[sitting.client],
-                                role_in(occasion.wedding, sitting.client),
-                                unjudged(records.looks_of_sitting[sitting.id])});
+    occasion.clients.push_back(
+        {records.clients[sitting.client],
+         occasion.wedding ? role_in(*occasion.wedding, sitting.client) : std::string{},
+         unjudged(records.looks_of_sitting[sitting.id])});
     return occasion;
 }
 

@@ -46,14 +46,6 @@ std::vector<std::string> names_of(Library& library, const std::vector<ClientId>&
     return names;
 }
 
-std::string role_in(const std::optional<Wedding>& wedding, ClientId client) {
-    if (!wedding) return {};
-    const auto member =
-        std::find_if(wedding->party.begin(), wedding->party.end(),
-                     [&](const PartyMember& guest) { return guest.client == client; });
-    return member == wedding->party.end() ? std::string{} : member->role;
-}
-
 std::vector<ExportedPhoto> exported_photos(Library& library, const LookState& state) {
     std::set<std::string> taken;
     std::vector<ExportedPhoto> photos;
@@ -78,7 +70,7 @@ std::string portable_name(const std::string& name) {
 
 ExportedRecord exported_record(Library& library, LookState state) {
     ExportedRecord record;
-    record.role = role_in(state.wedding, state.look.client);
+    if (state.wedding) record.role = role_in(*state.wedding, state.look.client);
     for (const SittingId id : state.look.sittings) {
         if (const auto sitting = library.sittings().find(id)) record.sittings.push_back(*sitting);
     }

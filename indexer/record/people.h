@@ -37,6 +37,9 @@ struct Wedding {
     bool operator==(const Wedding&) const = default;
 };
 
+// Empty when the client is not of the party.
+std::string role_in(const Wedding& wedding, ClientId client);
+
 struct Sitting {
     SittingId id;
     ClientId client;

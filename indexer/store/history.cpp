@@ -16,13 +16,13 @@ using Shift = std::chrono::seconds;
 constexpr Shift longest_shift = std::chrono::years{150};
 
 template <class Value>
-struct Step {
+struct FromTo {
     Value before;
     Value after;
 };
 
-using TagSteps = std::map<PhotoId, Step<Tags>>;
-using ShiftSteps = std::map<DeviceId, Step<Shift>>;
+using TagSteps = std::map<PhotoId, FromTo<Tags>>;
+using ShiftSteps = std::map<DeviceId, FromTo<Shift>>;
 
 Tags tags_of(Database& database, PhotoId id) {
     auto photos = select_photos(database, "photo.id = ?", id);

@@ -10,7 +10,7 @@ bool where_at(const Phrase& phrase, std::size_t at) {
              "side",  "underneath", "fringe",   "bun",    "tail",        "ponytail",   "behind"});
 }
 
-bool little_at(const Phrase& phrase, std::size_t at) {
+bool joins_place(const Phrase& phrase, std::size_t at) {
     return phrase.is(at, {"at", "the", "to", "in", "into", "on", "onto", "through", "around", "of",
                           "and", "over", "from", "her"});
 }
@@ -18,11 +18,11 @@ bool little_at(const Phrase& phrase, std::size_t at) {
 // "at the crown and nape": where the place ends that is named from `from` on, or `from`.
 std::size_t place_end(const Phrase& phrase, std::size_t from, std::string& where) {
     std::size_t begin = from;
-    while (little_at(phrase, begin)) ++begin;
+    while (joins_place(phrase, begin)) ++begin;
     std::size_t end = from;
     std::size_t at = begin;
     if (phrase.is(at, {"damp", "dry", "left", "right", "wet"})) ++at;
-    while (where_at(phrase, at) || (end > from && little_at(phrase, at))) {
+    while (where_at(phrase, at) || (end > from && joins_place(phrase, at))) {
         if (where_at(phrase, at)) end = at + 1;
         ++at;
     }

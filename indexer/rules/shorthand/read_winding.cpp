@@ -61,7 +61,7 @@ bool leaving_at(const Phrase& phrase, std::size_t at) {
     return phrase.is(at, {"leave"}) ||
            (phrase.is(at, {"left"}) && at > 0 && phrase.is(at - 1, {"be"}));
 }
-bool little_at(const Phrase& phrase, std::size_t at) {
+bool joins_time(const Phrase& phrase, std::size_t at) {
     return phrase.is(at, {"to", "for", "let", "up", "may", "can", "be", "down", "about", "it"});
 }
 
@@ -76,16 +76,16 @@ Span with_what(const Phrase& phrase, Span time) {
     for (std::size_t at = time.begin; at > 0; --at) {
         if (tells_what_time(phrase, at - 1))
             span.begin = at - 1;
-        else if (!little_at(phrase, at - 1))
+        else if (!joins_time(phrase, at - 1))
             break;
     }
-    while (span.begin < time.begin && span.begin > 0 && little_at(phrase, span.begin - 1)) {
+    while (span.begin < time.begin && span.begin > 0 && joins_time(phrase, span.begin - 1)) {
         --span.begin;
     }
     for (std::size_t at = time.end; at < phrase.size(); ++at) {
         if (tells_what_time(phrase, at))
             span.end = at + 1;
-        else if (!little_at(phrase, at))
+        else if (!joins_time(phrase, at))
             break;
     }
     return span;

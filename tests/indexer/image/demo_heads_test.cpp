@@ -17,9 +17,9 @@ double overlap(const cv::Rect2d& one, const cv::Rect2d& other) {
 }
 
 cv::Rect2d true_head(const CsvRow& row, const cv::Mat& picture) {
-    const double scale = picture.cols / std::stod(row.at("width"));
+    const double shrunk = picture.cols / std::stod(row.at("width"));
     const auto number = [&](const std::string& column) {
-        return scale * std::stod(row.at(column));
+        return shrunk * std::stod(row.at(column));
     };
     return {number("head_box_x"), number("head_box_y"), number("head_box_w"), number("head_box_h")};
 }

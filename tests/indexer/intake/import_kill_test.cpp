@@ -11,7 +11,7 @@
 namespace quarterturn {
 namespace {
 
-constexpr int photo_count = 60;
+constexpr int killed_photos = 60;
 constexpr int kills = 30;
 
 void import_card(const Path& folder) {
@@ -52,7 +52,7 @@ void expect_recorded_photos_are_whole(const Path& folder) {
 
 TEST(ImportKill, WhatIsRecordedIsWholeAndTheNextRunGoesOn) {
     TemporaryFolder folder;
-    for (int i = 0; i < photo_count; ++i) {
+    for (int i = 0; i < killed_photos; ++i) {
         write_photo(folder / "card" / ("IMG_" + std::to_string(i) + ".jpg"), i,
                     {.taken = "2026:11:07 10:00:" + std::to_string(10 + i % 50)});
     }
@@ -68,7 +68,7 @@ TEST(ImportKill, WhatIsRecordedIsWholeAndTheNextRunGoesOn) {
     }
     import_card(folder.path());
     Library library = Library::open(folder / "library");
-    EXPECT_EQ(library.photos().all().size(), photo_count);
+    EXPECT_EQ(library.photos().all().size(), killed_photos);
     expect_files_match_records(library);
     EXPECT_EQ(all_files(folder / "card"), original);
 }

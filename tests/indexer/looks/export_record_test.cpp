@@ -17,10 +17,6 @@ std::string text_in(const Path& file) {
     return {std::istreambuf_iterator<char>(stream), {}};
 }
 
-bool holds(const std::string& text, std::string_view words) {
-    return text.find(words) != std::string::npos;
-}
-
 // The sentence that exporting ends with.
 std::string refusal(WholeLook& whole, const Path& target) {
     try {

@@ -11,10 +11,6 @@ namespace {
 
 using Sentences = std::vector<std::string>;
 
-bool holds(const std::string& text, std::string_view words) {
-    return text.find(words) != std::string::npos;
-}
-
 TEST(SignOff, SealsEveryPhotoAndTheRecipe) {
     WholeLook whole;
     EXPECT_EQ(whole.sign(), Sentences{});

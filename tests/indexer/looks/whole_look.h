@@ -8,6 +8,10 @@
 
 namespace quarterturn {
 
+inline bool holds(const std::string& text, std::string_view words) {
+    return text.find(words) != std::string::npos;
+}
+
 inline Recipe whole_recipe() {
     Recipe recipe;
     recipe.hair = "washed the evening before";

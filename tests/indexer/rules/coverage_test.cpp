@@ -124,7 +124,7 @@ Coverage verdict_by_table(bool any, bool any_usable, bool waiver) {
     return any ? Coverage::weak : Coverage::missing;
 }
 
-std::vector<Photo> random_photos() {
+std::vector<Photo> random_tagged_photos() {
     const auto count = *rc::gen::inRange<std::int64_t>(0, 30);
     std::vector<Photo> photos;
     for (std::int64_t id = 1; id <= count; ++id) {
@@ -163,7 +163,7 @@ bool counts_by_words(const Photo& photo) {
 }
 
 RC_GTEST_PROP(Coverage, EveryLineAgreesWithATable, ()) {
-    const auto photos = random_photos();
+    const auto photos = random_tagged_photos();
     const auto list = random_list();
     std::vector<Waiver> waivers;
     for (const ShotLine& line : list) {
@@ -196,7 +196,7 @@ RC_GTEST_PROP(Coverage, EveryLineAgreesWithATable, ()) {
 }
 
 RC_GTEST_PROP(Coverage, NoOtherPhotoOfTheLineIsBetterThanTheChosen, ()) {
-    const auto photos = random_photos();
+    const auto photos = random_tagged_photos();
     const auto report = judge(random_list(), photos);
     for (const CoverageLine& line : report.lines) {
         if (!line.photo) continue;

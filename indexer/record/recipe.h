@@ -8,7 +8,7 @@
 
 #include "indexer/record/recipe/build.h"
 #include "indexer/record/recipe/hair.h"
-#include "indexer/record/recipe/head_plan.h"
+#include "indexer/record/recipe/head_drawing.h"
 #include "indexer/record/recipe/pieces.h"
 #include "indexer/record/recipe/prep.h"
 #include "indexer/record/recipe/second_look.h"
@@ -30,7 +30,7 @@ struct Recipe {
     std::vector<std::string> panels;  // and side sections
     std::string parting;
     PartingLine parting_line;
-    HeadPlan head_plan;
+    HeadDrawing head_plan;
     std::vector<Step> build;
     std::vector<Piece> pieces;
     std::string accessory;  // "none" when there is none

@@ -54,7 +54,7 @@ Lines build_lines(const Recipe& recipe) {
     return lines;
 }
 
-std::string drawing_text(const HeadPlan& plan) {
+std::string drawing_text(const HeadDrawing& plan) {
     JoinedWords words;
     const auto count = [&](StrokeKind kind, const std::string& one, const std::string& many) {
         const auto number =
@@ -71,7 +71,7 @@ std::string mark_text(const PlanMark& mark) {
     return JoinedWords(": ").add("Mark " + std::to_string(mark.number)).add(mark.words).text();
 }
 
-Lines plan_lines(const HeadPlan& plan) {
+Lines plan_lines(const HeadDrawing& plan) {
     return PartLines{}.add(drawing_text(plan)).each(plan.marks, mark_text).lines();
 }
 

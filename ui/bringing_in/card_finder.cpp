@@ -9,7 +9,7 @@
 namespace quarterturn {
 namespace {
 
-constexpr std::chrono::seconds between_looks{3};
+constexpr std::chrono::seconds between_card_looks{3};
 
 void add_folders_in(const QString& folder, std::vector<Path>& folders) {
     for (const QFileInfo& entry :
@@ -44,7 +44,7 @@ std::vector<Path> connected_folders() {
 }
 
 CardFinder::CardFinder(FileSystem& disk, QObject* parent) : QObject(parent), disk_(disk) {
-    timer_.setInterval(between_looks);
+    timer_.setInterval(between_card_looks);
     connect(&timer_, &QTimer::timeout, this, &CardFinder::look);
 }
 

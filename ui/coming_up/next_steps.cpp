@@ -5,7 +5,7 @@
 namespace quarterturn {
 namespace {
 
-QString said(const char* text) {
+QString step_words(const char* text) {
     return QCoreApplication::translate("next_steps", text);
 }
 
@@ -28,15 +28,15 @@ Moment moment_of(NextStep step) {
 QString step_text(NextStep step) {
     switch (step) {
         case NextStep::bring_photos_in:
-            return said(QT_TRANSLATE_NOOP("next_steps", "Bring photos in"));
+            return step_words(QT_TRANSLATE_NOOP("next_steps", "Bring photos in"));
         case NextStep::go_round_the_head:
-            return said(QT_TRANSLATE_NOOP("next_steps", "Go round the head"));
+            return step_words(QT_TRANSLATE_NOOP("next_steps", "Go round the head"));
         case NextStep::write_recipe:
-            return said(QT_TRANSLATE_NOOP("next_steps", "See what the recipe lacks"));
+            return step_words(QT_TRANSLATE_NOOP("next_steps", "See what the recipe lacks"));
         case NextStep::sign_off:
-            return said(QT_TRANSLATE_NOOP("next_steps", "Sign off"));
+            return step_words(QT_TRANSLATE_NOOP("next_steps", "Sign off"));
         case NextStep::nothing:
-            return said(QT_TRANSLATE_NOOP("next_steps", "See what was signed"));
+            return step_words(QT_TRANSLATE_NOOP("next_steps", "See what was signed"));
     }
     return {};
 }

@@ -95,7 +95,7 @@ void visit_fields(Visitor& visitor, Like<PlanMark> auto& mark) {
 }
 
 template <class Visitor>
-void visit_fields(Visitor& visitor, Like<HeadPlan> auto& plan) {
+void visit_fields(Visitor& visitor, Like<HeadDrawing> auto& plan) {
     visitor.if_any("strokes", plan.strokes);
     visitor.if_any("marks", plan.marks);
 }

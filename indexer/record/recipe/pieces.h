@@ -4,7 +4,7 @@
 #include <optional>
 #include <string>
 
-#include "indexer/record/recipe/head_plan.h"
+#include "indexer/record/recipe/head_drawing.h"
 
 namespace quarterturn {
 

@@ -40,11 +40,11 @@ struct PlanMark {
     bool operator==(const PlanMark&) const = default;
 };
 
-struct HeadPlan {
+struct HeadDrawing {
     std::vector<Stroke> strokes;
     std::vector<PlanMark> marks;
 
-    bool operator==(const HeadPlan&) const = default;
+    bool operator==(const HeadDrawing&) const = default;
 };
 
 }  // namespace quarterturn

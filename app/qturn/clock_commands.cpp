@@ -71,6 +71,16 @@ ClockShift proposed_for(Library& library, const Device& device) {
                    "qturn clock pair");
 }
 
+Reply decline(Session& session, const ClockOptions& options) {
+    Library& library = session.library();
+    const Device device = find_device(library, options.device);
+    const ClockShift shift = proposed_for(library, device);
+    decline_clock_shift(library, shift);
+    return {{"The clock of " + device_name(device) + " stays as it is; a shift of " +
+             shift_text(shift.shift) + " is proposed no more."},
+            {{"declined", shift_json(shift, Names(library))}}};
+}
+
 Reply apply(Session& session, const ClockOptions& options) {
     const Device device = find_device(session.library(), options.device);
     if (!options.shift) return applied(session, proposed_for(session.library(), device));
@@ -121,6 +131,12 @@ void add_clock_commands(CommandSet& commands) {
     apply_command.argument("DEVICE", options->device, "Name or number");
     apply_command.option("--shift ±HH:MM[:SS]", options->shift,
                          "What to add to the file's time; else as proposed");
+
+    auto decline_command =
+        commands.add({"clock decline", "Leaves a device's clock as it is, and proposes no more.",
+                      "qturn clock decline 2"},
+                     [options](Session& session) { return decline(session, *options); });
+    decline_command.argument("DEVICE", options->device, "Name or number");
 
     auto pair_command = commands.add(
         {"clock pair", "Shifts a device by two photos of the same moment, one from each device.",

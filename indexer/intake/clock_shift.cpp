@@ -25,6 +25,18 @@ Photo timed_photo(Library& library, PhotoId id) {
     return *photo;
 }
 
+std::string declined_setting(DeviceId device) {
+    return "clock shift declined, device " + std::to_string(device.value);
+}
+
+// Photos that came since move a proposal by little while they tell of the same shift.
+bool is_declined(Library& library, const ClockShift& shift) {
+    constexpr std::chrono::minutes alike{15};
+    const auto declined = library.settings().get(declined_setting(shift.device));
+    return declined &&
+           std::chrono::abs(shift.shift - std::chrono::seconds(std::stoll(*declined))) <= alike;
+}
+
 }  // namespace
 
 std::vector<ClockShift> propose_clock_shifts(Library& library) {
@@ -36,7 +48,17 @@ std::vector<ClockShift> propose_clock_shifts(Library& library) {
             if (photo.file.taken) of_device.photos.push_back({photo.id, photo.file.taken->local});
         }
     }
-    return propose_clock_shifts(devices, library.sittings().all());
+    auto shifts = propose_clock_shifts(devices, library.sittings().all());
+    std::erase_if(shifts, [&](const ClockShift& shift) { return is_declined(library, shift); });
+    return shifts;
+}
+
+void decline_clock_shift(Library& library, const ClockShift& shift) {
+    library.settings().set(declined_setting(shift.device), std::to_string(shift.shift.count()));
+}
+
+void allow_clock_shift(Library& library, DeviceId device) {
+    library.settings().clear(declined_setting(device));
 }
 
 ClockShift clock_shift_from_pair(Library& library, PhotoId wrong, PhotoId right) {

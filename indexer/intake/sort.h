@@ -36,8 +36,10 @@ std::vector<UnplacedPhoto> unplaced_photos(Library& library);
 void tidy_folders(Library& library);
 
 // By the devices' clocks as they are set now; the shift proposed is to stand in place of the one
-// set.
+// set. A shift that she declined is proposed no more; another one of the same device is.
 std::vector<ClockShift> propose_clock_shifts(Library& library);
+void decline_clock_shift(Library& library, const ClockShift& shift);
+void allow_clock_shift(Library& library, DeviceId device);  // takes decline_clock_shift() back
 // From two photos of the same moment. Throws StoreError when one is not there or carries no time.
 ClockShift clock_shift_from_pair(Library& library, PhotoId wrong, PhotoId right);
 // Applies the shift as one action that can be undone, and sorts again.

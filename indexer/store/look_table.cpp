@@ -1,6 +1,7 @@
 #include "indexer/store/look_table.h"
 
-#include <iterator>
+#include <algorithm>
+#include <map>
 
 #include "indexer/store/client_table.h"
 #include "indexer/store/search_words.h"
@@ -78,12 +79,25 @@ std::optional<Look> LookTable::find(LookId id) {
 }
 
 std::vector<Look> LookTable::all() {
-    std::vector<Look> looks;
-    Statement statement(*database_, select_looks + "WHERE client = ?" + in_order);
+    std::map<ClientId, std::size_t> place;
     for (const Client& client : ClientTable(*database_).all()) {
-        std::ranges::move(looks_in(statement.with(client.id)), std::back_inserter(looks));
+        place.emplace(client.id, place.size());
     }
+    Statement statement(*database_, select_looks + in_order);
+    std::vector<Look> looks = looks_in(statement);
+    std::ranges::stable_sort(looks, {}, [&](const Look& look) { return place.at(look.client); });
     return looks;
+}
+
+std::vector<LookName> LookTable::names() {
+    return Statement(*database_,
+                     "SELECT look.id, look.name, client.name FROM look "
+                     "JOIN client ON client.id = look.client ORDER BY look.id")
+        .rows([](const Statement& row) {
+            LookName name;
+            row.read(name.look, name.name, name.client);
+            return name;
+        });
 }
 
 std::vector<Look> LookTable::of_client(ClientId client) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <optional>
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -9,6 +10,15 @@
 #include "indexer/store/database.h"
 
 namespace quarterturn {
+
+// A look and whose it is, by name.
+struct LookName {
+    LookId look;
+    std::string name;
+    std::string client;
+
+    bool operator==(const LookName&) const = default;
+};
 
 // Looks, with the shot list and the waivers of each.
 class LookTable {
@@ -22,7 +32,8 @@ class LookTable {
     void remove(LookId id);
     void put_back(const Look& look);
     std::optional<Look> find(LookId id);
-    std::vector<Look> all();  // by client's name, then in the order they were added
+    std::vector<Look> all();        // by client's name, then in the order they were added
+    std::vector<LookName> names();  // in the order they were added; cheap where there are thousands
     std::vector<Look> of_client(ClientId client);
     std::vector<Look> of_sitting(SittingId sitting);
     std::vector<Look> named(std::string_view name);

@@ -43,6 +43,9 @@ ClockPart::ClockPart(Session& session, const DoubtfulClock& clock, QWidget* pare
         connect(pair, &QPushButton::clicked, this, &ClockPart::offer_pair);
         buttons->addWidget(pair);
     }
+    QPushButton* right_already = make_quiet_button(tr("Its clock is right"));
+    connect(right_already, &QPushButton::clicked, this, &ClockPart::decline);
+    buttons->addWidget(right_already);
     column->addLayout(buttons);
     column->addWidget(notice_);
     column->addLayout(pair_choice_);
@@ -81,6 +84,14 @@ void ClockPart::offer_pair() {
 
 void ClockPart::set_clock(const ClockShift& shift) {
     session_.change_photos([shift](Library& library) { apply_clock_shift(library, shift); });
+}
+
+void ClockPart::decline() {
+    const ClockShift shift = clock_.shift;
+    session_.change_records(
+        {to_utf8(tr("left the clock of %1 as it is").arg(shown(clock_.device))),
+         [shift](Library& library) { decline_clock_shift(library, shift); },
+         [shift](Library& library) { allow_clock_shift(library, shift.device); }});
 }
 
 void ClockPart::set_by_pair() {

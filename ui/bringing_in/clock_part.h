@@ -24,6 +24,7 @@ class ClockPart : public QFrame {
     void add_pictures(QVBoxLayout& column);
     void offer_pair();
     void set_clock(const ClockShift& shift);
+    void decline();
     void set_by_pair();
 
     Session& session_;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <QWidget>
+#include <map>
 #include <vector>
 
 #include "ui/coming_up/record_edits.h"
@@ -12,13 +13,14 @@ class QVBoxLayout;
 namespace quarterturn {
 
 // The party of a wedding: a row for each client with a role. A name that is not known yet becomes a
-// new client when the wedding is saved.
+// new client when the wedding is saved; of several clients with one name she chooses by number.
 class PartyField : public QWidget {
     Q_OBJECT
   public:
-    PartyField(const QStringList& known_names, QWidget* parent = nullptr);
+    explicit PartyField(const std::vector<Client>& known, QWidget* parent = nullptr);
 
-    void add_member(const QString& name, const QString& role);
+    void add_member(const QString& role);  // whose name she will give
+    void add_member(const PartyMember& member);
     std::vector<NamedMember> members() const;  // rows without a name are left out
 
   private:
@@ -27,14 +29,13 @@ class PartyField : public QWidget {
         QComboBox* name;
         QLineEdit* role;
     };
+    void add_row(const QString& name, const QString& role);
     void remove_row(QWidget* widget);
+    NamedMember member_in(const Row& row) const;
 
-    QStringList known_names_;
+    std::map<QString, ClientId> known_;  // by the name shown, which tells two of one name apart
     QVBoxLayout* rows_layout_;
     std::vector<Row> rows_;
 };
-
-// A name that can be chosen from those known or typed anew.
-QComboBox* make_name_field(const QStringList& known_names, const QString& name);
 
 }  // namespace quarterturn

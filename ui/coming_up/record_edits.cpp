@@ -46,20 +46,28 @@ struct WeddingSave {
 
   private:
     void gather_party(Library& library);
-    ClientId find_or_add(Library& library, const std::string& name);
+    ClientId find_or_add(Library& library, const NamedMember& member);
+    bool is_in_party(ClientId client) const;
 };
 
-ClientId WeddingSave::find_or_add(Library& library, const std::string& name) {
-    const auto known = library.clients().named(name);
-    if (!known.empty()) return known.front().id;
-    added.emplace_back().name = name;
+bool WeddingSave::is_in_party(ClientId client) const {
+    return std::ranges::find(after.party, client, &PartyMember::client) != after.party.end();
+}
+
+// Nobody is twice in a party: the same name again is somebody else.
+ClientId WeddingSave::find_or_add(Library& library, const NamedMember& member) {
+    if (member.client) return *member.client;
+    for (const Client& known : library.clients().named(member.name)) {
+        if (!is_in_party(known.id)) return known.id;
+    }
+    added.emplace_back().name = member.name;
     added.back().id = library.clients().add(added.back());
     return added.back().id;
 }
 
 void WeddingSave::gather_party(Library& library) {
     for (const NamedMember& member : named) {
-        after.party.push_back({find_or_add(library, member.name), member.role});
+        after.party.push_back({find_or_add(library, member), member.role});
     }
     named.clear();
 }

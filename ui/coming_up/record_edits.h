@@ -1,6 +1,8 @@
 #pragma once
 // Edits of clients, weddings, sittings and looks that know their way back.
 
+#include <optional>
+
 #include "indexer/record/people.h"
 #include "ui/shell/edits.h"
 
@@ -20,6 +22,7 @@ Edit save_sitting(const Sitting& before, const Sitting& after, const std::vector
 struct NamedMember {
     std::string name;
     std::string role;
+    std::optional<ClientId> client = {};  // chosen among several of that name
 };
 // Adds the wedding when it has no number yet.
 Edit save_wedding(const std::optional<Wedding>& before, const Wedding& after,

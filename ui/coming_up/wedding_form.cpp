@@ -2,7 +2,6 @@
 
 #include <QLineEdit>
 #include <QTime>
-#include <map>
 
 #include "ui/coming_up/party_field.h"
 #include "ui/coming_up/record_edits.h"
@@ -12,12 +11,6 @@
 
 namespace quarterturn {
 namespace {
-
-QStringList names_of(const std::vector<Client>& clients) {
-    QStringList names;
-    for (const Client& client : clients) names << from_utf8(client.name);
-    return names;
-}
 
 // "12:30", however she typed it; empty when she left it open.
 std::string ready_by_text(const QString& typed) {
@@ -42,8 +35,7 @@ WeddingForm::WeddingForm(Session& session, const std::optional<Wedding>& wedding
       date_(make_date_field(wedding ? wedding->date : session.today())),
       venue_(new QLineEdit),
       ready_by_(new QLineEdit) {
-    const std::vector<Client> clients = session.library().clients().all();
-    party_ = new PartyField(names_of(clients));
+    party_ = new PartyField(session.library().clients().all());
     name_->setPlaceholderText(tr("whose wedding it is"));
     ready_by_->setPlaceholderText(tr("12:30, or leave it open"));
     add_field(tr("Wedding of"), name_);
@@ -53,17 +45,13 @@ WeddingForm::WeddingForm(Session& session, const std::optional<Wedding>& wedding
     add_field(tr("Party"), party_);
     setFocusProxy(name_);
     if (!wedding) {
-        party_->add_member({}, tr("bride"));
+        party_->add_member(tr("bride"));
         return;
     }
     name_->setText(from_utf8(wedding->name));
     venue_->setText(from_utf8(wedding->venue));
     ready_by_->setText(from_utf8(wedding->ready_by));
-    std::map<ClientId, QString> names;
-    for (const Client& client : clients) names[client.id] = from_utf8(client.name);
-    for (const PartyMember& member : wedding->party) {
-        party_->add_member(names[member.client], from_utf8(member.role));
-    }
+    for (const PartyMember& member : wedding->party) party_->add_member(member);
 }
 
 Edit WeddingForm::edit() {

@@ -24,15 +24,26 @@ LookChoice::LookChoice(Session& session, QWidget* parent) : QComboBox(parent), s
 }
 
 void LookChoice::show_looks(std::optional<LookId> current) {
-    clear();
-    std::map<ClientId, std::string> names;
-    for (const Client& client : session_.library().clients().all()) names[client.id] = client.name;
-    for (const Look& look : session_.library().looks().all()) {
-        //: a client and one of her looks
-        addItem(tr("%1: %2").arg(from_utf8(names[look.client]), from_utf8(look.name)),
-                number_of(look.id));
+    std::vector<LookName> names = session_.library().looks().names();
+    if (names != shown_) {
+        shown_ = std::move(names);
+        fill();
     }
+    if (current && currentData() == number_of(*current)) return;
     setCurrentIndex(current ? findData(number_of(*current)) : -1);
+}
+
+void LookChoice::fill() {
+    clear();
+    std::map<LookId, const LookName*> names;
+    for (const LookName& name : shown_) names.emplace(name.look, &name);
+    for (const Look& look : session_.library().looks().all()) {
+        const auto found = names.find(look.id);
+        if (found == names.end()) continue;  // added this instant by another program
+        const LookName& name = *found->second;
+        //: a client and one of her looks
+        addItem(tr("%1: %2").arg(from_utf8(name.client), from_utf8(name.name)), number_of(look.id));
+    }
 }
 
 std::optional<LookId> likely_look(Session& session) {

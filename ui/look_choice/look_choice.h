@@ -2,6 +2,7 @@
 
 #include <QComboBox>
 #include <optional>
+#include <vector>
 
 #include "indexer/store/library.h"
 
@@ -15,13 +16,17 @@ class LookChoice : public QComboBox {
   public:
     explicit LookChoice(Session& session, QWidget* parent = nullptr);
 
-    void show_looks(std::optional<LookId> current);  // throws StoreError
+    // Throws StoreError.
+    void show_looks(std::optional<LookId> current);
 
   signals:
     void chosen(LookId look);
 
   private:
+    void fill();
+
     Session& session_;
+    std::vector<LookName> shown_;  // a library holds thousands, and few of her keys change one
 };
 
 // The look in hand, which is then the one she is most likely about if there was none: of the newest

@@ -51,6 +51,8 @@ TEST_F(LookTableTest, ListsByClientsNameThenAsAdded) {
     std::vector<LookId> ids;
     for (const Look& each : library.looks().all()) ids.push_back(each.id);
     EXPECT_EQ(ids, (std::vector{braid.id, look, again.id, let_down.id}));
+    EXPECT_EQ(library.looks().names().back(),
+              (LookName{again.id, "again", "Mira Okonjo-Lindqvist"}));
     EXPECT_EQ(library.looks().of_client(ada), std::vector{braid});
     EXPECT_EQ(library.looks().named("LET DOWN"), std::vector{let_down});
 }

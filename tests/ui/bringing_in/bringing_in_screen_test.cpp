@@ -138,7 +138,8 @@ TEST_F(BringingInTest, PhotosWithoutASittingArePlacedByLookingAtThem) {
     EXPECT_EQ(library().photos().of_sitting(example.trial).size(), 0U);
 }
 
-TEST_F(BringingInTest, AClockThatIsOffIsSetRightAndBack) {
+// A phone's photos within the trial, and a camera's of the same minutes three hours behind.
+void write_photos_of_two_clocks(const Path& card) {
     for (int i = 0; i < 6; ++i) {
         const std::string minute = std::to_string(10 + 5 * i);
         write_photo(card / ("p" + std::to_string(i) + ".jpg"), i,
@@ -146,6 +147,21 @@ TEST_F(BringingInTest, AClockThatIsOffIsSetRightAndBack) {
         write_photo(card / ("c" + std::to_string(i) + ".jpg"), 100 + i,
                     {.taken = "2026:11:07 07:" + minute + ":20", .make = "Farnholt", .model = "K"});
     }
+}
+
+TEST_F(BringingInTest, AClockThatSheCallsRightIsDoubtedNoMoreUntilSheTakesItBack) {
+    write_photos_of_two_clocks(card);
+    bring_in();
+    const QString doubt = QStringLiteral("The clock of Farnholt K seems off");
+    ASSERT_TRUE(comes_to_say(doubt));
+    press(QStringLiteral("Its clock is right"));
+    EXPECT_FALSE(says(doubt));
+    session.undo();
+    EXPECT_TRUE(comes_to_say(doubt));
+}
+
+TEST_F(BringingInTest, AClockThatIsOffIsSetRightAndBack) {
+    write_photos_of_two_clocks(card);
     bring_in();
     ASSERT_TRUE(comes_to_say(QStringLiteral("The clock of Farnholt K seems off")));
     press(QStringLiteral("Choose two photos of one moment"));

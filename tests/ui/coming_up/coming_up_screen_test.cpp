@@ -125,6 +125,37 @@ TEST_F(ComingUpScreenTest, ChangesAWeddingInItsCard) {
     EXPECT_EQ(library().weddings().find(open.example.wedding)->party.size(), 1u);
 }
 
+TEST_F(ComingUpScreenTest, TellsTwoClientsOfOneNameApart) {
+    const Wedding before = library().weddings().find(open.example.wedding).value();
+    const Client bride = library().clients().find(before.party.front().client).value();
+    Client namesake;
+    namesake.name = bride.name;
+    Wedding both = before;
+    both.party.push_back({library().clients().add(namesake), "cousin"});
+    library().weddings().change(both);
+    screen.refresh();
+    press(QStringLiteral("Change the wedding"));
+    called<QLineEdit>(QStringLiteral("Venue"))->setText(QStringLiteral("The Boat House"));
+    press(QStringLiteral("Save"));
+    EXPECT_EQ(library().weddings().find(before.id)->party, both.party);
+}
+
+TEST_F(ComingUpScreenTest, TheSameNewNameTwiceIsTwoPeople) {
+    press(QStringLiteral("Add a wedding"));
+    QTest::keyClicks(called<QLineEdit>(QStringLiteral("Wedding of")), "Adeyemi and Sato");
+    press(QStringLiteral("Add someone to the party"));
+    for (auto* name : screen.findChildren<QComboBox*>()) {
+        if (name->accessibleName() == QStringLiteral("Name")) {
+            name->setCurrentText(QStringLiteral("Ngozi Adeyemi"));
+        }
+    }
+    press(QStringLiteral("Save"));
+    const auto weddings = library().weddings().named("Adeyemi and Sato");
+    ASSERT_EQ(weddings.size(), 1u);
+    ASSERT_EQ(weddings[0].party.size(), 2u);
+    EXPECT_NE(weddings[0].party[0].client, weddings[0].party[1].client);
+}
+
 TEST_F(ComingUpScreenTest, EscapeLeavesEverythingAsItWas) {
     press(QStringLiteral("Change the wedding"));
     called<QLineEdit>(QStringLiteral("Venue"))->setText(QStringLiteral("nowhere"));

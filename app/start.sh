@@ -8,7 +8,8 @@ cd "$(dirname "$0")/.."
 bash app/install_packages.sh app/packages.txt
 
 echo "Building qturn and the window in build/release; the first time this takes some minutes."
-cmake -G Ninja -S . -B build/release -DCMAKE_BUILD_TYPE=Release --log-level=WARNING
+cmake -G Ninja -S . -B build/release -DCMAKE_BUILD_TYPE=Release -DCMAKE_UNITY_BUILD=ON \
+  --log-level=WARNING
 quiet=(--quiet)
 if [ -t 1 ]; then quiet=(); fi  # on a terminal it counts in one line
 ninja -C build/release "${quiet[@]}" qturn quarterturn

@@ -34,7 +34,8 @@ export RC_PARAMS=${RC_PARAMS:-seed=20261107}
 bash app/install_packages.sh app/packages.txt tests/packages.txt
 
 echo "Building in $folder."
-cmake -G Ninja -S . -B "$folder" -DQUARTERTURN_BUILD_TESTS=ON --log-level=WARNING "${options[@]}"
+cmake -G Ninja -S . -B "$folder" -DQUARTERTURN_BUILD_TESTS=ON -DCMAKE_UNITY_BUILD=ON \
+  --log-level=WARNING "${options[@]}"
 ninja -C "$folder" --quiet
 ctest --test-dir "$folder" -j2 --output-on-failure --progress
 echo "All tests passed."

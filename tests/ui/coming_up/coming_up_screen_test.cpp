@@ -134,6 +134,7 @@ TEST_F(ComingUpScreenTest, TellsTwoClientsOfOneNameApart) {
     both.party.push_back({library().clients().add(namesake), "cousin"});
     library().weddings().change(both);
     screen.refresh();
+    show_active(screen);
     press(QStringLiteral("Change the wedding"));
     called<QLineEdit>(QStringLiteral("Venue"))->setText(QStringLiteral("The Boat House"));
     press(QStringLiteral("Save"));

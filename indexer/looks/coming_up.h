@@ -27,8 +27,8 @@ struct Lack {
 
 // How a look stands.
 struct LookStanding {
-    std::array<Coverage, 4> ring{};  // as ring_quarters()
-    int photos = 0;                  // that count for the look
+    Ring ring{};
+    int photos = 0;   // that count for the look
     int waiting = 0;  // of its sittings, whose place round the head is still to be said
     std::optional<LocalTime> signed_at;
     std::vector<Lack> lacks;  // the most pressing first; empty when signed off

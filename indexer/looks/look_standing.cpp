@@ -77,7 +77,7 @@ LookStanding stand(const Look& look, const std::vector<Photo>& photos, const Sho
                    const std::optional<LocalTime>& signed_at, RecipeJudge& judge) {
     const CoverageReport coverage = judge_coverage(look, list, photos, waivers);
     LookStanding standing;
-    standing.ring = ring_quarters(coverage);
+    standing.ring = ring_of(coverage);
     standing.signed_at = signed_at;
     for (const Photo& photo : photos) {
         if (counts_for(photo, look)) ++standing.photos;

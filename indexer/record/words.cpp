@@ -27,6 +27,11 @@ constexpr WordList<Coverage, 4> coverage_words{{{Coverage::covered, "covered"},
                                                 {Coverage::weak, "weak"},
                                                 {Coverage::missing, "missing"},
                                                 {Coverage::waived, "waived"}}};
+constexpr WordList<Quarter, 5> quarter_words{{{Quarter::covered, "covered"},
+                                              {Quarter::weak, "weak"},
+                                              {Quarter::partly, "partly covered"},
+                                              {Quarter::missing, "missing"},
+                                              {Quarter::waived, "waived"}}};
 constexpr WordList<Flaw, 5> flaw_words{{{Flaw::out_of_focus, "out of focus"},
                                         {Flaw::moved, "moved"},
                                         {Flaw::too_dark, "too dark"},
@@ -52,6 +57,9 @@ std::string_view word(Need need) {
 }
 std::string_view word(Coverage coverage) {
     return find_word(coverage_words, coverage);
+}
+std::string_view word(Quarter quarter) {
+    return find_word(quarter_words, quarter);
 }
 std::string_view word(Flaw flaw) {
     return find_word(flaw_words, flaw);

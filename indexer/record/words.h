@@ -24,10 +24,12 @@ enum class SittingKind { consultation, trial, wedding_day, model_shoot };
 enum class Worn { ceremony, evening, other };
 enum class Need { required, nice_to_have };
 enum class Coverage { covered, weak, missing, waived };
+enum class Quarter { covered, weak, partly, missing, waived };  // of the coverage ring
 enum class Flaw { out_of_focus, moved, too_dark, blown_out, too_small };
 
 // A row of angles reads left, front, right, back; the further angles follow.
 inline constexpr std::array quarter_angles{Angle::left, Angle::front, Angle::right, Angle::back};
+using Ring = std::array<Quarter, 4>;  // in the order of quarter_angles
 inline constexpr std::array further_angles{Angle::crown, Angle::left_three_quarter,
                                            Angle::right_three_quarter, Angle::detail};
 inline constexpr std::array all_angles{Angle::left,
@@ -46,6 +48,7 @@ std::string_view word(SittingKind kind);  // "wedding day"
 std::string_view word(Worn worn);
 std::string_view word(Need need);  // "nice to have"
 std::string_view word(Coverage coverage);
+std::string_view word(Quarter quarter);
 std::string_view word(Flaw flaw);  // "out of focus"
 
 // Case does not matter, and '-', '_' and ' ' are the same.

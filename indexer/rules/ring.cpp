@@ -3,39 +3,34 @@
 namespace quarterturn {
 namespace {
 
-int how_bad(Coverage verdict) {
-    switch (verdict) {
-        case Coverage::covered:
-            return 0;
-        case Coverage::waived:
-            return 1;
-        case Coverage::weak:
-            return 2;
-        case Coverage::missing:
-            return 3;
-    }
-    return 3;
-}
-
-std::optional<Coverage> worst(const CoverageReport& report, Angle angle, Need need) {
-    std::optional<Coverage> result;
+std::optional<Quarter> standing(const CoverageReport& report, Angle angle, Need need) {
+    std::array<int, 4> lines{};
+    int all = 0;
     for (const CoverageLine& line : report.lines) {
         if (line.wanted.shot.angle != angle || line.wanted.need != need) continue;
-        if (!result || how_bad(line.verdict) > how_bad(*result)) result = line.verdict;
+        ++lines.at(static_cast<std::size_t>(line.verdict));
+        ++all;
     }
-    return result;
+    const auto count = [&](Coverage verdict) { return lines[static_cast<std::size_t>(verdict)]; };
+    if (all == 0) return std::nullopt;
+    if (count(Coverage::missing) > 0) {
+        const bool some = count(Coverage::covered) + count(Coverage::weak) > 0;
+        return some ? Quarter::partly : Quarter::missing;
+    }
+    if (count(Coverage::weak) > 0) return Quarter::weak;
+    return count(Coverage::waived) > 0 ? Quarter::waived : Quarter::covered;
 }
 
 }  // namespace
 
-std::array<Coverage, 4> ring_quarters(const CoverageReport& report) {
-    std::array<Coverage, 4> result{};
-    std::transform(quarter_angles.begin(), quarter_angles.end(), result.begin(), [&](Angle angle) {
-        const auto required = worst(report, angle, Need::required);
+Ring ring_of(const CoverageReport& report) {
+    Ring ring{};
+    std::ranges::transform(quarter_angles, ring.begin(), [&](Angle angle) {
+        const auto required = standing(report, angle, Need::required);
         if (required) return *required;
-        return worst(report, angle, Need::nice_to_have).value_or(Coverage::waived);
+        return standing(report, angle, Need::nice_to_have).value_or(Quarter::waived);
     });
-    return result;
+    return ring;
 }
 
 }  // namespace quarterturn

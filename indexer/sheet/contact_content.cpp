@@ -45,7 +45,7 @@ class ContactContent {
         header.client = state_.client.name;
         header.lines = {look_words(state_.look)};
         std::ranges::copy(wedding_words(state_.wedding), std::back_inserter(header.lines));
-        header.ring = ring_quarters(state_.coverage);
+        header.ring = ring_of(state_.coverage);
         header.state = sign_off_words(state_);
         header.sentence = state_.coverage.next_shot;
         header.again = state_.client.name + " · " + look_words(state_.look) + " · " + header.state;

@@ -76,10 +76,9 @@ struct FrameItem {
     std::string text;
 };
 
-// The small coverage ring: the four quarters in the order left, front, right, back.
 struct RingItem {
     Box box;
-    std::array<Coverage, 4> quarters{};
+    Ring ring{};
 };
 
 struct RuleItem {  // a thin line

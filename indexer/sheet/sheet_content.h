@@ -40,10 +40,10 @@ struct SheetRecipe {
 struct SheetHeader {
     std::string client;
     std::vector<std::string> lines;
-    std::optional<std::array<Coverage, 4>> ring;  // in the order of quarter_angles
-    std::string state;                            // sign-off
-    std::string sentence;                         // coverage
-    std::string again;                            // one line for the top of every further page
+    std::optional<Ring> ring;
+    std::string state;     // sign-off
+    std::string sentence;  // coverage
+    std::string again;     // one line for the top of every further page
 };
 
 struct SheetContent {

@@ -34,7 +34,7 @@ AllPhotosScreen::AllPhotosScreen(Session& session)
 void AllPhotosScreen::build() {
     pages_ = new QStackedWidget;
     auto* empty = new EmptyPage(tr("Here all photos of the library stand, the newest first, and "
-                                   "any of them is found by words. There are none yet."),
+                                   "search for any of them by words. There are none yet."),
                                 tr("Bring photos in"));
     connect(empty, &EmptyPage::started, this,
             [this] { session_.go_to({.moment = Moment::bringing_in}); });

@@ -43,7 +43,7 @@ QString WatchPart::state() const {
     if (watch_.folder().empty()) {
         return tr(
             "Watch a folder that photos arrive in, through a cable, a card or a sync "
-            "service. Each is brought in as soon as it is whole, and the head plan fills.");
+            "service. Each is brought in once it has fully arrived, and the head plan fills.");
     }
     //: a folder, and how many photos came in since it is watched
     return tr("Watching %1. %2")

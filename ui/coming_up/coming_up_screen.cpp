@@ -26,9 +26,9 @@ ComingUpScreen::ComingUpScreen(Session& session)
     ScrollingPage page = make_scrolling_page();
     page.column->addLayout(build_head());
     page.column->addLayout(forms_);
-    empty_ =
-        new EmptyPage(tr("Weddings and trials stand here by date, with what each still lacks."),
-                      tr("Add a wedding"));
+    empty_ = new EmptyPage(
+        tr("Your weddings and trials appear here by date, with what each still lacks."),
+        tr("Add a wedding"));
     connect(static_cast<EmptyPage*>(empty_), &EmptyPage::started, this,
             [this] { show_form(new WeddingForm(session_, std::nullopt)); });
     page.column->addWidget(empty_);
@@ -59,8 +59,9 @@ QLayout* ComingUpScreen::build_head() {
 QString ComingUpScreen::help() const {
     return tr(
         "Weddings and sittings by date, today's first. The small ring is the head from "
-        "above, front at the top: solid quarters are covered, hatched ones weak, empty ones "
-        "missing, a thin line is waived. Click a sentence to go where it is mended.");
+        "above, front at the top: solid quarters are covered, half-solid ones partly, "
+        "hatched ones weak, empty ones missing, a thin line is waived. Click a sentence to go "
+        "where it is mended.");
 }
 
 bool ComingUpScreen::being_changed() const {

@@ -36,7 +36,7 @@ LookRow::LookRow(Session& session, const LookAhead& look, QWidget* parent)
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(space(3));
     auto* ring = new CoverageRing(space(12));
-    if (look.standing) ring->show_quarters(look.standing->ring);
+    if (look.standing) ring->show_ring(look.standing->ring);
     row->addWidget(ring, 0, Qt::AlignTop);
     QVBoxLayout* column = make_column(0);
     column->addWidget(make_text(look_title(look.look)));
@@ -60,8 +60,12 @@ void LookRow::add_lacks(QVBoxLayout& column, const LookAhead& look) {
         column.addWidget(link);
     }
     if (told < standing.lacks.size()) {
-        column.addWidget(make_quiet(
-            tr("And %n more.", nullptr, static_cast<int>(standing.lacks.size() - told))));
+        const int others = static_cast<int>(standing.lacks.size() - told);
+        auto* rest = new SentenceLink(tr("And %n more: see the whole list.", nullptr, others));
+        connect(rest, &SentenceLink::clicked, this, [this, id = look.look.id] {
+            session_.go_to({.moment = Moment::sign_off, .look = id});
+        });
+        column.addWidget(rest);
     }
 }
 

@@ -30,6 +30,12 @@ const LookAhead* most_pressing(const Occasion& occasion) {
     return first;
 }
 
+std::size_t looks_of(const Occasion& occasion) {
+    std::size_t count = 0;
+    for (const ClientAhead& client : occasion.clients) count += client.looks.size();
+    return count;
+}
+
 }  // namespace
 
 OccasionCard::OccasionCard(Session& session, const Occasion& occasion, QWidget* parent)
@@ -125,8 +131,10 @@ void OccasionCard::add_next_button(QLayout& row) {
     const NextStep step = look->standing->next;
     const std::optional<Shot> shot =
         look->standing->lacks.empty() ? std::nullopt : look->standing->lacks.front().shot;
-    QPushButton* next = make_next_button(step_text(step));
-    next->setAccessibleName(tr("%1: %2").arg(step_text(step), from_utf8(look->look.name)));
+    //: what to do next, and for which look
+    const QString whole = tr("%1: %2").arg(step_text(step), from_utf8(look->look.name));
+    QPushButton* next = make_next_button(looks_of(occasion_) > 1 ? whole : step_text(step));
+    next->setAccessibleName(whole);
     connect(next, &QPushButton::clicked, this,
             [this, place = step_place(step, look->look, shot)] { session_.go_to(place); });
     row.addWidget(next);

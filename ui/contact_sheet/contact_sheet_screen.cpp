@@ -82,7 +82,7 @@ void ContactSheetScreen::add_choices(QVBoxLayout& column) {
     kinds_ = new QComboBox;
     papers_ = new QComboBox;
     for (const Paper paper : all_papers) papers_->addItem(shown(paper));
-    during_ = new QCheckBox(tr("A row for during"));
+    during_ = new QCheckBox(tr("With a row of \"during\" photos"));
     for (QComboBox* choice : {kinds_, papers_}) {
         connect(choice, &QComboBox::activated, this, &ContactSheetScreen::lay_out);
     }
@@ -93,18 +93,18 @@ void ContactSheetScreen::add_choices(QVBoxLayout& column) {
         column.addWidget(choice);
     };
     add(tr("Look"), looks_);
-    add(tr("What stands on it"), kinds_);
+    add(tr("What it shows"), kinds_);
     add(tr("Paper"), papers_);
     column.addWidget(during_);
     page_row_ = new QWidget;
     auto* row = new QHBoxLayout(page_row_);
     row->setContentsMargins(0, 0, 0, 0);
-    QPushButton* back = make_button(tr("Page back"));
-    QPushButton* on = make_button(tr("Page on"));
-    connect(back, &QPushButton::clicked, this, [this] { turn_page(-1); });
-    connect(on, &QPushButton::clicked, this, [this] { turn_page(1); });
-    row->addWidget(back);
-    row->addWidget(on);
+    previous_page_ = make_button(tr("Previous page"));
+    next_page_ = make_button(tr("Next page"));
+    connect(previous_page_, &QPushButton::clicked, this, [this] { turn_page(-1); });
+    connect(next_page_, &QPushButton::clicked, this, [this] { turn_page(1); });
+    row->addWidget(previous_page_);
+    row->addWidget(next_page_);
     row->addStretch();
     page_words_ = make_quiet({});
     column.addWidget(page_words_);
@@ -121,8 +121,8 @@ void ContactSheetScreen::add_ways_out(QVBoxLayout& column) {
             [this] { ask_where(QStringLiteral(".png"), tr("Pictures (*.png *.jpg *.jpeg)")); });
     connect(paper, &QPushButton::clicked, this, &ContactSheetScreen::print);
     ways_out_ = {pdf, picture, paper};
-    for (QPushButton* way : ways_out_) column.addWidget(way);
     column.addWidget(make_quiet(tr(caution_before_passing_on)));
+    for (QPushButton* way : ways_out_) column.addWidget(way);
     notice_ = new Notice;
     column.addWidget(notice_);
 }
@@ -212,6 +212,8 @@ void ContactSheetScreen::show_sheet() {
     for (QPushButton* way : ways_out_) way->setEnabled(sheet_.has_value());
     const int pages = sheet_ ? static_cast<int>(sheet_->pages.size()) : 0;
     page_row_->setVisible(pages > 1);
+    previous_page_->setEnabled(page_number_ > 0);
+    next_page_->setEnabled(page_number_ + 1 < pages);
     page_words_->setText(pages == 0 ? tr("Laying the page out…")
                                     : tr("Page %1 of %2").arg(page_number_ + 1).arg(pages));
     if (!sheet_ || sheet_->pages.empty()) {

@@ -68,6 +68,8 @@ class ContactSheetScreen : public Screen {
     QCheckBox* during_;
     PageView* view_;
     QWidget* page_row_;
+    QPushButton* previous_page_;
+    QPushButton* next_page_;
     QLabel* page_words_;
     Notice* notice_;
     std::vector<QPushButton*> ways_out_;

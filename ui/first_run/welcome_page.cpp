@@ -26,8 +26,7 @@ WelcomePage::WelcomePage(Session& session, QWidget* parent)
     ScrollingPage page = make_scrolling_page();
     column_ = page.column;
     auto* ring = new CoverageRing(space(28));
-    ring->show_quarters(
-        {Coverage::covered, Coverage::covered, Coverage::missing, Coverage::covered});
+    ring->show_ring({Quarter::covered, Quarter::covered, Quarter::missing, Quarter::covered});
     QHBoxLayout* head = make_row(6);
     head->addWidget(ring);
     QVBoxLayout* words = make_column(1);

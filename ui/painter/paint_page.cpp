@@ -84,7 +84,7 @@ class PagePainter {
     }
 
     void operator()(const RingItem& item) {
-        draw_ring(painter_, dots(item.box), item.quarters, {ink, accent});
+        draw_ring(painter_, dots(item.box), item.ring, {ink, accent});
     }
 
     void operator()(const RuleItem& item) {

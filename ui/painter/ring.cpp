@@ -52,6 +52,12 @@ QPainterPath arc_band(const QRectF& square, double from, double sweep, double in
     return path;
 }
 
+QPainterPath inner_half(const QRectF& square, double middle) {
+    const double sweep = quarter_degrees - gap_degrees;
+    return arc_band(square, middle - sweep / 2, sweep, inner_radius,
+                    (inner_radius + outer_radius) / 2);
+}
+
 void draw_hatching(QPainter& painter, const QPainterPath& quarter, double spacing,
                    const QPen& pen) {
     painter.save();
@@ -73,26 +79,30 @@ void draw_middle_line(QPainter& painter, const QRectF& square, double middle, co
     painter.strokePath(line, pen);
 }
 
-void draw_quarter(QPainter& painter, const QRectF& square, Angle angle, Coverage verdict,
+void draw_quarter(QPainter& painter, const QRectF& square, Angle angle, Quarter stands,
                   const RingColours& colours) {
     const QPainterPath path = ring_quarter(square, angle);
     const double side = square.width();
     QPen pen(colours.outline, std::max(side * 0.018, 0.6));
     pen.setJoinStyle(Qt::RoundJoin);
-    switch (verdict) {
-        case Coverage::covered:
+    switch (stands) {
+        case Quarter::covered:
             painter.fillPath(path, colours.fill);
             painter.strokePath(
                 path, QPen(colours.fill, pen.widthF(), Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin));
             break;
-        case Coverage::weak:
+        case Quarter::weak:
             draw_hatching(painter, path, side * 0.075, QPen(colours.fill, side * 0.026));
             painter.strokePath(path, pen);
             break;
-        case Coverage::missing:
+        case Quarter::partly:
+            painter.fillPath(inner_half(square, *middle_degrees(angle)), colours.fill);
             painter.strokePath(path, pen);
             break;
-        case Coverage::waived:
+        case Quarter::missing:
+            painter.strokePath(path, pen);
+            break;
+        case Quarter::waived:
             pen.setWidthF(std::max(side * 0.03, 0.8));
             draw_middle_line(painter, square, *middle_degrees(angle), pen);
             break;
@@ -147,13 +157,12 @@ QPainterPath head_outline(const QRectF& box) {
     return head.united(nose).united(ears);
 }
 
-void draw_ring(QPainter& painter, const QRectF& box, const std::array<Coverage, 4>& quarters,
-               const RingColours& colours) {
+void draw_ring(QPainter& painter, const QRectF& box, const Ring& ring, const RingColours& colours) {
     const QRectF square = square_in(box);
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
-    for (std::size_t i = 0; i < quarters.size(); ++i) {
-        draw_quarter(painter, square, quarter_angles[i], quarters[i], colours);
+    for (std::size_t i = 0; i < ring.size(); ++i) {
+        draw_quarter(painter, square, quarter_angles[i], ring[i], colours);
     }
     painter.strokePath(head_outline(square),
                        QPen(colours.outline, std::max(square.width() * 0.018, 0.6)));

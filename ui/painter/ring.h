@@ -2,12 +2,12 @@
 // The head seen from above, as she stands behind the chair: front at the top, back at the bottom,
 // the client's left on the left. The same ring stands for a look everywhere, on paper and on
 // screen, so it is drawn here only. Each verdict has a shape of its own, so that nothing hangs on
-// colour: covered is solid, weak is hatched, missing is an empty outline, waived is a thin line.
+// colour: covered is solid, weak is hatched, partly covered is solid on its inner half, missing is
+// an empty outline, waived is a thin line.
 
 #include <QColor>
 #include <QPainterPath>
 #include <QRectF>
-#include <array>
 #include <optional>
 
 #include "indexer/record/words.h"
@@ -21,10 +21,9 @@ struct RingColours {
     QColor fill;     // of what is covered
 };
 
-// Verdicts in the order of quarter_angles. The ring is drawn in the largest square in the middle of
+// The ring is drawn in the largest square in the middle of
 // `box`; angles and sizes follow the box, so it may be of any size from about 16 px on.
-void draw_ring(QPainter& painter, const QRectF& box, const std::array<Coverage, 4>& quarters,
-               const RingColours& colours);
+void draw_ring(QPainter& painter, const QRectF& box, const Ring& ring, const RingColours& colours);
 
 // The quarter of the ring, one of quarter_angles; an empty path for any other angle.
 QPainterPath ring_quarter(const QRectF& box, Angle quarter);

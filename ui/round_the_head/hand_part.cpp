@@ -26,7 +26,7 @@ HandPart::HandPart(Session& session, HeadRound& round, QWidget* parent)
       session_(session),
       round_(round),
       content_(new QWidget),
-      nothing_(make_quiet(tr("Nothing is in hand. Choose a photo that lies round the head to look "
+      nothing_(make_quiet(tr("No photo is chosen. Choose a photo that lies round the head to look "
                              "at it again."))),
       tile_spot_(new QWidget),
       name_(make_quiet({})),

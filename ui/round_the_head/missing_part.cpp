@@ -35,9 +35,9 @@ void MissingPart::show_gaps(const CoverageReport& coverage, Stage stage, std::si
         gaps, [&](const CoverageLine& line) { return line.wanted.shot.stage == stage; });
     for (std::size_t i = 0; i < std::min(gaps.size(), most_told); ++i) add_gap(gaps[i]);
     if (gaps.size() > most_told) {
-        QLabel* more =
-            make_quiet(tr("And %n more.", nullptr, static_cast<int>(gaps.size() - most_told)));
-        more->setWordWrap(false);
+        const int others = static_cast<int>(gaps.size() - most_told);
+        auto* more = new SentenceLink(tr("And %n more: see the whole list.", nullptr, others));
+        connect(more, &SentenceLink::clicked, this, &MissingPart::sign_off_asked);
         flow_->addWidget(more);
     }
     if (!gaps.empty()) return;

@@ -26,7 +26,7 @@ PlanPart::PlanPart(Session& session, const HeadRound& round, QWidget* parent)
 }
 
 void PlanPart::show_round() {
-    plan_->show_quarters(ring_quarters(of_stage(round_.round().state.coverage, round_.stage())));
+    plan_->show_ring(ring_of(of_stage(round_.round().state.coverage, round_.stage())));
     show_places();
     want_pictures();
 }

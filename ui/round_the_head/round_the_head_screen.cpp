@@ -160,7 +160,7 @@ void RoundTheHeadScreen::show_round() {
     }
     if (pages_->currentWidget() == empty_) pages_->setCurrentWidget(going_);
     const CoverageReport& coverage = round_.round().state.coverage;
-    ring_->show_quarters(ring_quarters(coverage));
+    ring_->show_ring(ring_of(coverage));
     looks_->show_looks(round_.look());
     other_look_->setVisible(round_.round().looks.size() > 1);
     for (const auto& [stage, button] : stages_) {

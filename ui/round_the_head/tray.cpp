@@ -53,6 +53,11 @@ Tray::Tray(Session& session, QWidget* parent)
     column->setSpacing(space(2));
     column->addWidget(heading_);
     column->addWidget(nothing_);
+    more_ = make_quiet_button(tr("Bring more photos in"));
+    connect(more_, &QPushButton::clicked, this, [this] {
+        session_.go_to({.moment = Moment::bringing_in, .look = session_.look_in_hand()});
+    });
+    column->addWidget(more_, 0, Qt::AlignLeading);
     column->addWidget(scroll_, 1);
     connect(scroll_->verticalScrollBar(), &QScrollBar::valueChanged, this,
             &Tray::want_what_is_seen);
@@ -74,6 +79,7 @@ void Tray::show_waiting(const std::vector<WaitingPhoto>& waiting, std::optional<
     //: how many photos still have no place round the head
     heading_->setText(tr("%n photo(s) waiting", nullptr, static_cast<int>(waiting.size())));
     nothing_->setVisible(waiting.empty());
+    more_->setVisible(waiting.empty());
     in_hand_ = nullptr;
     for (PhotoTile* tile : tiles_) {
         PhotoLook look = tile->look();

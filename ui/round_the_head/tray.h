@@ -6,6 +6,7 @@
 #include "indexer/looks/round_the_head.h"
 
 class QLabel;
+class QPushButton;
 class QScrollArea;
 
 namespace quarterturn {
@@ -39,6 +40,7 @@ class Tray : public QWidget {
     Session& session_;
     QLabel* heading_;
     QLabel* nothing_;
+    QPushButton* more_;
     QScrollArea* scroll_;
     FlowLayout* flow_;
     std::vector<WaitingPhoto> waiting_;

@@ -14,7 +14,7 @@
 namespace quarterturn {
 
 BusinessPart::BusinessPart(Session& session)
-    : SettingsPart(tr("You on paper"), tr("Stands at the foot of every page that is printed.")),
+    : SettingsPart(tr("Your letterhead"), tr("At the foot of every page that is printed.")),
       session_(session),
       library_(session.library().folder()),
       foot_(make_text({})) {
@@ -25,7 +25,7 @@ BusinessPart::BusinessPart(Session& session)
     form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
     fields_ << make_field(*form, business_name_setting, tr("Your business"),
                           tr("changed the name of your business"))
-            << make_field(*form, business_line_setting, tr("A line on it"),
+            << make_field(*form, business_line_setting, tr("A line below it"),
                           tr("changed the line on your business"));
     fields_[1].line->setPlaceholderText(tr("bridal hair by appointment"));
     for (const Field& field : fields_) {

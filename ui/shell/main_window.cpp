@@ -1,7 +1,6 @@
 #include "ui/shell/main_window.h"
 
 #include <QAction>
-#include <QButtonGroup>
 #include <QCloseEvent>
 #include <QMessageBox>
 #include <QSettings>
@@ -9,11 +8,10 @@
 #include <QTimer>
 
 #include "ui/shell/keyboard_place.h"
-#include "ui/shell/moment_button.h"
+#include "ui/shell/moments_row.h"
 #include "ui/shell/outside_changes.h"
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"
-#include "ui/widgets/flow_layout.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/reading_order.h"
 
@@ -101,29 +99,17 @@ QWidget* MainWindow::build_top_row() {
     auto* parts = new QHBoxLayout(row);
     parts->setContentsMargins(space(6), space(2), space(6), 0);
     parts->setSpacing(space(1));
-    // The moments go on to a second line where the window is narrow.
-    auto* words = new FlowLayout(space(1));
-    moments_ = new QButtonGroup(row);
-    for (const ScreenEntry& entry : entries_) {
-        auto* button = new MomentButton(entry.title);
-        moments_->addButton(button, static_cast<int>(entry.moment));
-        words->addWidget(button);
-    }
-    parts->addLayout(words, 1);
+    moments_ = new MomentsRow(entries_);
+    parts->addWidget(moments_, 1);
     QPushButton* undo = make_quiet_button(tr("Undo"));
     QPushButton* redo = make_quiet_button(tr("Redo"));
     QPushButton* help = make_quiet_button(tr("Help"));
     connect(undo, &QPushButton::clicked, &session_, &Session::undo);
     connect(redo, &QPushButton::clicked, &session_, &Session::redo);
     connect(help, &QPushButton::clicked, this, &MainWindow::show_help);
-    auto* tools = new QHBoxLayout;
-    // Their words stand level with those of the first line of moments.
-    const int lower = MomentButton({}).sizeHint().height() - undo->sizeHint().height();
-    tools->setContentsMargins(0, std::max(lower, 0) / 2, 0, 0);
-    for (QPushButton* button : {undo, redo, help}) tools->addWidget(button, 0, Qt::AlignTop);
-    parts->addLayout(tools);
-    connect(moments_, &QButtonGroup::idClicked, this,
-            [this](int id) { go_to({.moment = static_cast<Moment>(id)}); });
+    for (QPushButton* button : {undo, redo, help}) parts->addWidget(button);
+    connect(moments_, &MomentsRow::chosen, this,
+            [this](Moment moment) { go_to({.moment = moment}); });
     return row;
 }
 
@@ -172,7 +158,7 @@ void MainWindow::go_to(const Place& place) {
     Screen* wanted = screen(place.moment);
     if (!wanted) return;
     moment_ = place.moment;
-    moments_->button(static_cast<int>(moment_))->setChecked(true);
+    moments_->show_moment(moment_);
     say({});
     wanted->arrive(place);
     stack_->setCurrentWidget(wanted);

@@ -6,11 +6,12 @@
 
 #include "ui/shell/screen.h"
 
-class QButtonGroup;
 class QLabel;
 class QStackedWidget;
 
 namespace quarterturn {
+
+class MomentsRow;
 
 // A row of moments at the top, the screen of one of them below, and a sentence at the foot.
 class MainWindow : public QMainWindow {
@@ -46,7 +47,7 @@ class MainWindow : public QMainWindow {
     std::function<QWidget*(Session&)> welcome_;
     Moment moment_ = Moment::coming_up;
     QWidget* top_row_ = nullptr;
-    QButtonGroup* moments_ = nullptr;
+    MomentsRow* moments_ = nullptr;
     QStackedWidget* stack_ = nullptr;
     QLabel* sentence_ = nullptr;
     std::map<Moment, Screen*> screens_;

@@ -1,12 +1,14 @@
 #include "ui/shell/moment_button.h"
 
 #include <QPainter>
+#include <QStyle>
 
 #include "ui/theme/theme.h"
 
 namespace quarterturn {
 
-MomentButton::MomentButton(const QString& title, QWidget* parent) : TextButton(title, parent) {
+MomentButton::MomentButton(const QString& title, Opens opens, QWidget* parent)
+    : TextButton(title, parent), opens_(opens) {
     setCheckable(true);
 }
 
@@ -16,12 +18,19 @@ QFont MomentButton::word_font() const {
     return font;
 }
 
-QSize MomentButton::sizeHint() const {
+int MomentButton::arrow_width() const {
+    return opens_ == Opens::menu ? space(5) : 0;
+}
+
+int MomentButton::width_for(const QString& title) const {
     QFont bold = text_font(TextRole::body);
     bold.setBold(true);
-    const QFontMetrics metrics(bold);
-    return {metrics.horizontalAdvance(text()) + space(4),
-            std::max(metrics.height() + space(5), least_target)};
+    return QFontMetrics(bold).horizontalAdvance(title) + space(4) + arrow_width();
+}
+
+QSize MomentButton::sizeHint() const {
+    const int text_height = QFontMetrics(text_font(TextRole::body)).height();
+    return {width_for(text()), std::max(text_height + space(5), least_target)};
 }
 
 void MomentButton::paintEvent(QPaintEvent*) {
@@ -38,7 +47,14 @@ void MomentButton::paintEvent(QPaintEvent*) {
     }
     painter.setFont(word_font());
     painter.setPen(ink_colour(palette()));
-    painter.drawText(rect(), Qt::AlignCenter, text());
+    const QRect words =
+        QStyle::visualRect(layoutDirection(), rect(), rect().adjusted(0, 0, -arrow_width(), 0));
+    painter.drawText(words, Qt::AlignCenter, text());
+    if (opens_ == Opens::menu) {
+        const QRect arrow = rect().adjusted(width() - arrow_width() - space(2), 0, -space(2), 0);
+        draw_chevron(painter, QStyle::visualRect(layoutDirection(), rect(), arrow),
+                     ink_colour(palette()));
+    }
     if (hasFocus()) draw_focus_ring(painter, rect(), palette());
 }
 

@@ -4,12 +4,16 @@
 
 namespace quarterturn {
 
-// A moment's word in the row at the top. Where she is now is bold with a thick line under it.
+// A moment's word in the row at the top. Where she is now is bold with a thick line under it; the
+// word that opens a menu of others has an arrow after it.
 class MomentButton : public TextButton {
     Q_OBJECT
   public:
-    explicit MomentButton(const QString& title, QWidget* parent = nullptr);
+    enum class Opens { screen, menu };
+    explicit MomentButton(const QString& title, Opens opens = Opens::screen,
+                          QWidget* parent = nullptr);
 
+    int width_for(const QString& title) const;  // bold, so that being chosen moves nothing
     QSize sizeHint() const override;
 
   protected:
@@ -17,6 +21,9 @@ class MomentButton : public TextButton {
 
   private:
     QFont word_font() const;
+    int arrow_width() const;
+
+    Opens opens_;
 };
 
 }  // namespace quarterturn

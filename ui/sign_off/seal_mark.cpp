@@ -35,8 +35,8 @@ SealMark::SealMark(QWidget* parent) : QWidget(parent) {
     setFixedSize(space(side_steps), space(side_steps));
 }
 
-void SealMark::show_quarters(const std::array<Coverage, 4>& quarters) {
-    quarters_ = quarters;
+void SealMark::show_ring(const Ring& ring) {
+    ring_ = ring;
     update();
 }
 
@@ -52,7 +52,7 @@ void SealMark::paintEvent(QPaintEvent*) {
     const double inset = box.width() * 0.1;
     painter.drawEllipse(box.adjusted(inset, inset, -inset, -inset));
     const double ring = box.width() * 0.2;
-    draw_ring(painter, box.adjusted(ring, ring, -ring, -ring), quarters_,
+    draw_ring(painter, box.adjusted(ring, ring, -ring, -ring), ring_,
               {outline_colour(palette()), accent});
 }
 

@@ -14,13 +14,13 @@ class SealMark : public QWidget {
   public:
     explicit SealMark(QWidget* parent = nullptr);
 
-    void show_quarters(const std::array<Coverage, 4>& quarters);
+    void show_ring(const Ring& ring);
 
   protected:
     void paintEvent(QPaintEvent* event) override;
 
   private:
-    std::array<Coverage, 4> quarters_{};
+    Ring ring_{};
 };
 
 }  // namespace quarterturn

@@ -137,7 +137,8 @@ void SignOffScreen::refresh() {
 }
 
 void SignOffScreen::show_state() {
-    title_->setText(from_utf8(state_->look.name));
+    //: a client and one of her looks
+    title_->setText(tr("%1: %2").arg(from_utf8(state_->client.name), from_utf8(state_->look.name)));
     show_standing();
     show_shots();
     show_recipe();
@@ -157,7 +158,7 @@ void SignOffScreen::show_standing() {
 void SignOffScreen::add_seal() {
     QHBoxLayout* row = make_row(6);
     auto* mark = new SealMark;
-    mark->show_quarters(ring_quarters(state_->coverage));
+    mark->show_ring(ring_of(state_->coverage));
     row->addWidget(mark, 0, Qt::AlignTop);
     QVBoxLayout* column = make_column(2);
     column->addWidget(
@@ -201,19 +202,16 @@ void SignOffScreen::add_reopening(QVBoxLayout& column) {
 
 void SignOffScreen::add_signing() {
     const auto against = reasons_against_sign_off(state_->coverage, state_->recipe_findings);
-    if (!against.empty()) {
-        standing_->addWidget(
-            make_text(tr("%n thing(s) still stand between this look and its sign-off. They are "
-                         "said below, each where it belongs.",
-                         nullptr, static_cast<int>(against.size()))));
-        return;
-    }
     standing_->addWidget(make_text(
-        tr("Nothing stands against it: every required shot is there or waived, and the recipe says "
-           "what is needed. Signing it off is your word that it can be made again.")));
+        against.empty()
+            ? tr("Nothing stands against it: every required shot is there or waived, and the "
+                 "recipe says what is needed. Signing it off is your word that it can be made "
+                 "again.")
+            : tr("%n thing(s) still stand between this look and its sign-off, each marked below.",
+                 nullptr, static_cast<int>(against.size()))));
     QPushButton* button =
         make_next_button(signing_ ? tr("Reading every photo once more…") : tr("Sign it off"));
-    button->setEnabled(!signing_);
+    button->setEnabled(!signing_ && against.empty());
     connect(button, &QPushButton::clicked, this, &SignOffScreen::sign);
     standing_->addWidget(button, 0, Qt::AlignLeading);
 }
@@ -244,13 +242,21 @@ void SignOffScreen::show_shots() {
     empty_layout(shots_);
     rows_.clear();
     std::vector<PictureWish> wishes;
+    QHBoxLayout* columns = make_row(4);
+    std::map<bool, QVBoxLayout*> by_after;
+    for (const bool after : {false, true}) {
+        by_after[after] = make_column(3);
+        columns->addLayout(by_after[after], 1);
+    }
+    shots_->addLayout(columns);
     for (const CoverageLine& line : state_->coverage.lines) {
         auto* row = new ShotRow(session_, *state_, line);
-        shots_->addWidget(row);
+        by_after[line.wanted.shot.stage == Stage::after]->addWidget(row);
         rows_.push_back(row);
         row->show_picture();
         if (row->photo()) wishes.push_back({*row->photo(), small_long_edge});
     }
+    for (const auto& [after, column] : by_after) column->addStretch();
     session_.pictures().want(this, wishes);
 }
 
@@ -263,6 +269,9 @@ void SignOffScreen::show_recipe() {
         } else {
             recipe_->addWidget(make_quiet(tr("To think about: %1").arg(words)));
         }
+    }
+    if (state_->recipe && !state_->recipe->recipe.cautions.empty()) {
+        add_notice(*recipe_, tr("Cautions: %1").arg(from_utf8(state_->recipe->recipe.cautions)));
     }
     if (state_->recipe_findings.empty()) {
         recipe_->addWidget(make_text(tr("The recipe says all that is needed.")));

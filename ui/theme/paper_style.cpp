@@ -27,19 +27,6 @@ void draw_field(QPainter& painter, const QStyleOption& option) {
     painter.restore();
 }
 
-void draw_chevron(QPainter& painter, const QRect& area, const QColor& colour, bool up) {
-    const QPointF centre = QRectF(area).center();
-    const double half = 5;
-    const double drop = up ? -half / 2 : half / 2;
-    QPainterPath path(centre + QPointF(-half, -drop));
-    path.lineTo(centre + QPointF(0, drop));
-    path.lineTo(centre + QPointF(half, -drop));
-    painter.save();
-    painter.setRenderHint(QPainter::Antialiasing);
-    painter.strokePath(path, QPen(colour, 2, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
-    painter.restore();
-}
-
 void draw_tick_box(QPainter& painter, const QStyleOption& option) {
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
@@ -78,6 +65,19 @@ void draw_round_mark(QPainter& painter, const QStyleOption& option) {
 }
 
 }  // namespace
+
+void draw_chevron(QPainter& painter, const QRect& area, const QColor& colour, bool up) {
+    const QPointF centre = QRectF(area).center();
+    const double half = 5;
+    const double drop = up ? -half / 2 : half / 2;
+    QPainterPath path(centre + QPointF(-half, -drop));
+    path.lineTo(centre + QPointF(0, drop));
+    path.lineTo(centre + QPointF(half, -drop));
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.strokePath(path, QPen(colour, 2, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    painter.restore();
+}
 
 PaperStyle::PaperStyle() : QProxyStyle(QStringLiteral("Fusion")) {}
 

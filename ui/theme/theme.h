@@ -6,6 +6,7 @@
 #include "ui/theme/type.h"
 
 class QApplication;
+class QColor;
 class QPainter;
 class QRect;
 class QWidget;
@@ -27,6 +28,9 @@ void remember_theme(const Theme& theme);
 
 // The ring round what has the keyboard's attention, just inside `area`: two pixels of accent.
 void draw_focus_ring(QPainter& painter, const QRect& area, const QPalette& palette);
+
+// The small open arrow of what opens, in the middle of `area`.
+void draw_chevron(QPainter& painter, const QRect& area, const QColor& colour, bool up = false);
 
 // The smallest side of anything that can be clicked, px (WCAG 2.2, 2.5.8), and on the wedding
 // morning (2.5.5).

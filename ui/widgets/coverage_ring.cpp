@@ -10,19 +10,19 @@ namespace quarterturn {
 
 CoverageRing::CoverageRing(int side, QWidget* parent) : QWidget(parent) {
     setFixedSize(side, side);
-    show_quarters(quarters_);
+    show_ring(ring_);
 }
 
-void CoverageRing::show_quarters(const std::array<Coverage, 4>& quarters) {
-    quarters_ = quarters;
-    setAccessibleName(coverage_sentence(quarters));
+void CoverageRing::show_ring(const Ring& ring) {
+    ring_ = ring;
+    setAccessibleName(coverage_sentence(ring));
     setToolTip(accessibleName());
     update();
 }
 
 void CoverageRing::paintEvent(QPaintEvent*) {
     QPainter painter(this);
-    draw_ring(painter, rect(), quarters_, {outline_colour(palette()), accent_colour(palette())});
+    draw_ring(painter, rect(), ring_, {outline_colour(palette()), accent_colour(palette())});
 }
 
 }  // namespace quarterturn

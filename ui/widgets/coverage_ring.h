@@ -14,14 +14,13 @@ class CoverageRing : public QWidget {
   public:
     explicit CoverageRing(int side, QWidget* parent = nullptr);
 
-    void show_quarters(const std::array<Coverage, 4>& quarters);
+    void show_ring(const Ring& ring);
 
   protected:
     void paintEvent(QPaintEvent* event) override;
 
   private:
-    std::array<Coverage, 4> quarters_{Coverage::missing, Coverage::missing, Coverage::missing,
-                                      Coverage::missing};
+    Ring ring_{Quarter::missing, Quarter::missing, Quarter::missing, Quarter::missing};
 };
 
 }  // namespace quarterturn

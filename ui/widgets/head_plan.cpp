@@ -82,7 +82,7 @@ QRect place_box(const QRectF& widget, Angle angle) {
 HeadPlan::HeadPlan(QWidget* parent) : QWidget(parent) {
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
     for (const Angle angle : tab_order) add_place(angle);
-    show_quarters(quarters_);
+    show_ring(ring_);
 }
 
 void HeadPlan::add_place(Angle angle) {
@@ -93,10 +93,10 @@ void HeadPlan::add_place(Angle angle) {
     places_[angle] = place;
 }
 
-void HeadPlan::show_quarters(const std::array<Coverage, 4>& quarters) {
-    quarters_ = quarters;
+void HeadPlan::show_ring(const Ring& ring) {
+    ring_ = ring;
     //: %1 says how each quarter stands
-    setAccessibleName(tr("The head from above: %1").arg(coverage_sentence(quarters)));
+    setAccessibleName(tr("The head from above: %1").arg(coverage_sentence(ring)));
     update();
 }
 
@@ -108,7 +108,7 @@ void HeadPlan::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     painter.strokePath(hair_strands(ring_box(rect())), QPen(hairline_colour(palette()), 1.5));
-    draw_ring(painter, ring_box(rect()), quarters_,
+    draw_ring(painter, ring_box(rect()), ring_,
               {outline_colour(palette()), accent_colour(palette())});
 }
 

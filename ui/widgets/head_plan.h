@@ -17,8 +17,7 @@ class HeadPlan : public QWidget {
   public:
     explicit HeadPlan(QWidget* parent = nullptr);
 
-    // Verdicts of the ring in the order of quarter_angles.
-    void show_quarters(const std::array<Coverage, 4>& quarters);
+    //     void show_ring(const Ring& ring);
     void show_place(Angle angle, const PlanPlaceState& state);
     PlanPlace* place(Angle angle) const { return places_.at(angle); }
 
@@ -41,8 +40,7 @@ class HeadPlan : public QWidget {
     void add_place(Angle angle);
 
     std::map<Angle, PlanPlace*> places_;
-    std::array<Coverage, 4> quarters_{Coverage::missing, Coverage::missing, Coverage::missing,
-                                      Coverage::missing};
+    Ring ring_{Quarter::missing, Quarter::missing, Quarter::missing, Quarter::missing};
 };
 
 }  // namespace quarterturn

@@ -10,6 +10,33 @@
 #include "ui/widgets/words.h"
 
 namespace quarterturn {
+namespace {
+
+// The key that puts a photo there.
+QString key_of(Angle angle) {
+    const QString with_shift = PlanPlace::tr("Shift %1");
+    switch (angle) {
+        case Angle::front:
+            return QStringLiteral("↑");
+        case Angle::back:
+            return QStringLiteral("↓");
+        case Angle::left:
+            return QStringLiteral("←");
+        case Angle::right:
+            return QStringLiteral("→");
+        case Angle::left_three_quarter:
+            return with_shift.arg(QStringLiteral("←"));
+        case Angle::right_three_quarter:
+            return with_shift.arg(QStringLiteral("→"));
+        case Angle::crown:
+            return with_shift.arg(QStringLiteral("↑"));
+        case Angle::detail:
+            return with_shift.arg(QStringLiteral("↓"));
+    }
+    return {};
+}
+
+}  // namespace
 
 PlanPlace::PlanPlace(Angle angle, QWidget* parent) : QAbstractButton(parent), angle_(angle) {
     setFocusPolicy(Qt::StrongFocus);
@@ -65,16 +92,29 @@ void PlanPlace::paintEvent(QPaintEvent*) {
 }
 
 void PlanPlace::draw_empty(QPainter& painter) const {
-    const bool wanted = state_.verdict && state_.need == Need::required;
+    const QString words = state_.photo.caption + QLatin1Char('\n') + key_of(angle_);
+    constexpr int flags = Qt::AlignCenter | Qt::TextWordWrap;
     painter.setRenderHint(QPainter::Antialiasing);
-    painter.setPen(
-        QPen(outline_colour(palette()), wanted ? 2 : 1, wanted ? Qt::SolidLine : Qt::DashLine));
-    painter.setBrush(underMouse() ? wash_colour(palette()) : Qt::transparent);
-    painter.drawRoundedRect(QRectF(rect()).adjusted(1, 1, -1, -1), 8, 8);
-    painter.setPen(ink_colour(palette()));
     painter.setFont(font());
-    painter.drawText(rect().adjusted(6, 6, -6, -6), Qt::AlignCenter | Qt::TextWordWrap,
-                     state_.photo.caption);
+    draw_gap(painter, painter.boundingRect(rect().adjusted(6, 6, -6, -6), flags, words));
+    painter.setPen(ink_colour(palette()));
+    painter.drawText(rect().adjusted(6, 6, -6, -6), flags, words);
+}
+
+// A shot that the list requires is dashed, as gaps are everywhere. The crown lies on the head,
+// which is frame enough; only its words need a ground.
+void PlanPlace::draw_gap(QPainter& painter, const QRect& words) const {
+    if (angle_ == Angle::crown) {
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(underMouse() ? wash_colour(palette()) : card_colour(palette()));
+        painter.drawRoundedRect(words.adjusted(-4, -2, 4, 2), 6, 6);
+        return;
+    }
+    const bool wanted = state_.verdict && state_.need == Need::required;
+    painter.setPen(
+        QPen(outline_colour(palette()), wanted ? 2.5 : 1.5, wanted ? Qt::DashLine : Qt::SolidLine));
+    painter.setBrush(underMouse() ? wash_colour(palette()) : Qt::transparent);
+    painter.drawRoundedRect(QRectF(rect()).adjusted(1.5, 1.5, -1.5, -1.5), 8, 8);
 }
 
 void PlanPlace::keyPressEvent(QKeyEvent* event) {

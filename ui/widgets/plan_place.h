@@ -41,6 +41,7 @@ class PlanPlace : public QAbstractButton {
 
   private:
     void draw_empty(QPainter& painter) const;
+    void draw_gap(QPainter& painter, const QRect& words) const;
     QString standing() const;  // "left, covered"
     QString caption() const;
 

@@ -31,6 +31,7 @@ namespace {
                                              QT_TRANSLATE_NOOP("words", "other"),
                                              QT_TRANSLATE_NOOP("words", "covered"),
                                              QT_TRANSLATE_NOOP("words", "weak"),
+                                             QT_TRANSLATE_NOOP("words", "partly covered"),
                                              QT_TRANSLATE_NOOP("words", "missing"),
                                              QT_TRANSLATE_NOOP("words", "waived"),
                                              QT_TRANSLATE_NOOP("words", "out of focus"),
@@ -66,6 +67,9 @@ QString shown(Worn worn) {
 }
 QString shown(Coverage coverage) {
     return translated(coverage);
+}
+QString shown(Quarter quarter) {
+    return translated(quarter);
 }
 QString shown(Flaw flaw) {
     return translated(flaw);
@@ -107,12 +111,12 @@ QString clock_format() {
     return QLocale().timeFormat(QLocale::ShortFormat).remove(seconds);
 }
 
-QString coverage_sentence(const std::array<Coverage, 4>& quarters) {
+QString coverage_sentence(const Ring& ring) {
     QStringList parts;
-    for (std::size_t i = 0; i < quarters.size(); ++i) {
+    for (std::size_t i = 0; i < ring.size(); ++i) {
         //: an angle and how it stands, as in "left covered"
         parts << QCoreApplication::translate("words", "%1 %2")
-                     .arg(shown(quarter_angles[i]), shown(quarters[i]));
+                     .arg(shown(quarter_angles[i]), shown(ring[i]));
     }
     return parts.join(QStringLiteral(", "));
 }

@@ -19,9 +19,10 @@ QString shown(Stage stage);
 QString shown(SittingKind kind);
 QString shown(Worn worn);
 QString shown(Coverage coverage);
+QString shown(Quarter quarter);
 QString shown(Flaw flaw);
 QString shown(Need need);
-QString shown(Paper paper);  // "A4"
+QString shown(Paper paper);           // "A4"
 QString shown(const Device& device);  // "Larkmoor P3"
 
 QString shown(Date date);             // "Saturday, 7 November 2026", in the user's own language
@@ -33,7 +34,7 @@ QString clock_format();               // for Qt, without seconds
 QString isolated(const QString& name);
 
 // "left covered, front missing, right covered, back weak": verdicts in the order of quarter_angles.
-QString coverage_sentence(const std::array<Coverage, 4>& quarters);
+QString coverage_sentence(const Ring& ring);
 
 QDate to_qdate(Date date);
 Date from_qdate(const QDate& date);

@@ -22,9 +22,8 @@ TEST(Ring, AQuarterStandsAsItsWorstRequiredLine) {
                     line(Stage::after, Angle::right, Coverage::missing),
                     line(Stage::before, Angle::back, Coverage::waived),
                     line(Stage::after, Angle::back, Coverage::covered)};
-    const std::array expected{Coverage::covered, Coverage::weak, Coverage::missing,
-                              Coverage::waived};
-    EXPECT_EQ(ring_quarters(report), expected);
+    const Ring expected{Quarter::covered, Quarter::weak, Quarter::partly, Quarter::waived};
+    EXPECT_EQ(ring_of(report), expected);
 }
 
 TEST(Ring, NiceToHaveCountsOnlyWhereNothingIsRequired) {
@@ -32,9 +31,18 @@ TEST(Ring, NiceToHaveCountsOnlyWhereNothingIsRequired) {
     report.lines = {line(Stage::after, Angle::left, Coverage::covered),
                     line(Stage::during, Angle::left, Coverage::missing, Need::nice_to_have),
                     line(Stage::after, Angle::front, Coverage::missing, Need::nice_to_have)};
-    const std::array expected{Coverage::covered, Coverage::missing, Coverage::waived,
-                              Coverage::waived};
-    EXPECT_EQ(ring_quarters(report), expected);
+    const Ring expected{Quarter::covered, Quarter::missing, Quarter::waived, Quarter::waived};
+    EXPECT_EQ(ring_of(report), expected);
+}
+
+TEST(Ring, AQuarterIsMissingOnlyWhereNothingOfItIsThere) {
+    CoverageReport report;
+    report.lines = {line(Stage::before, Angle::left, Coverage::missing),
+                    line(Stage::after, Angle::left, Coverage::waived),
+                    line(Stage::before, Angle::front, Coverage::missing),
+                    line(Stage::after, Angle::front, Coverage::covered)};
+    const Ring expected{Quarter::missing, Quarter::partly, Quarter::waived, Quarter::waived};
+    EXPECT_EQ(ring_of(report), expected);
 }
 
 TEST(Ring, FurtherAnglesAreNoQuarters) {
@@ -42,8 +50,8 @@ TEST(Ring, FurtherAnglesAreNoQuarters) {
     for (const Angle angle : quarter_angles)
         report.lines.push_back(line(Stage::after, angle, Coverage::covered));
     report.lines.push_back(line(Stage::after, Angle::crown, Coverage::missing));
-    const auto quarters = ring_quarters(report);
-    EXPECT_EQ(std::count(quarters.begin(), quarters.end(), Coverage::covered), 4);
+    const auto quarters = ring_of(report);
+    EXPECT_EQ(std::count(quarters.begin(), quarters.end(), Quarter::covered), 4);
 }
 
 }  // namespace

@@ -89,7 +89,7 @@ TEST_F(ContactSheetScreenTest, TheRowForDuringAndEveryFrameAreChoices) {
     screen.findChild<QCheckBox*>()->click();
     ASSERT_TRUE(wait_for_page());
     EXPECT_NE(saved_text().find("During"), std::string::npos);
-    choose(QStringLiteral("What stands on it"), 1);
+    choose(QStringLiteral("What it shows"), 1);
     EXPECT_FALSE(screen.findChild<QCheckBox*>()->isVisible());
 }
 

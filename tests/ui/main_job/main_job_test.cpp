@@ -180,7 +180,7 @@ TEST_F(MainJobTest, PlacesSignsOffAndSavesTheSheetByKeys) {
     EXPECT_EQ(state.sign_off->seal.photos.size(), state.photos.size());
     QApplication::processEvents();
 
-    press_button<MomentButton>(QStringLiteral("Contact sheet"));
+    window.go_to({.moment = Moment::contact_sheet, .look = look.id});
     auto* sheet = static_cast<ContactSheetScreen*>(window.screen(Moment::contact_sheet));
     const auto ready = [&] {
         for (const auto* button : sheet->findChildren<QPushButton*>()) {

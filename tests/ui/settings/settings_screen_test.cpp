@@ -89,7 +89,7 @@ TEST_F(SettingsScreenTest, AFieldIsSavedAsSheLeavesItAndCanBeUndone) {
     EXPECT_EQ(set(business_name_setting), std::nullopt) << "she is still typing";
     QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
     EXPECT_EQ(set(business_name_setting), "Thistle Quay");
-    type(QStringLiteral("A line on it"), QStringLiteral("by the water"));
+    type(QStringLiteral("A line below it"), QStringLiteral("by the water"));
     QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
     EXPECT_TRUE(says(QStringLiteral("Thistle Quay · by the water")));
 

@@ -2,6 +2,7 @@
 
 #include <QLabel>
 #include <QLineEdit>
+#include <QMenu>
 #include <QPointer>
 #include <QSettings>
 #include <QSignalSpy>
@@ -11,6 +12,7 @@
 #include "tests/ui/shell/fixture.h"
 #include "tests/ui/support/screen_checks.h"
 #include "ui/shell/moment_button.h"
+#include "ui/shell/moments_row.h"
 #include "ui/shell/outside_changes.h"
 
 namespace quarterturn {
@@ -98,6 +100,45 @@ TEST_F(MainWindowTest, ArrowKeysWalkAlongTheMoments) {
     button(QStringLiteral("What's coming up"))->setFocus();
     QTest::keyClick(QApplication::focusWidget(), Qt::Key_Right);
     EXPECT_TRUE(button(QStringLiteral("Round the head"))->hasFocus());
+}
+
+std::vector<ScreenEntry> many_moments() {
+    std::vector<ScreenEntry> entries;
+    for (const Moment moment : {Moment::coming_up, Moment::bringing_in, Moment::round_the_head,
+                                Moment::sign_off, Moment::contact_sheet, Moment::all_photos}) {
+        entries.push_back(entry(
+            moment,
+            QStringLiteral("A long moment of hers, number %1").arg(static_cast<int>(moment))));
+    }
+    return entries;
+}
+
+TEST_F(MainWindowTest, MomentsWithoutRoomWaitInAMenuThatNamesTheOneSheIsIn) {
+    MainWindow narrow(open.session, many_moments(), welcome);
+    narrow.resize(1000, 700);
+    show_active(narrow);
+    const auto* row = narrow.findChild<MomentsRow*>();
+    QStringList seen;
+    for (const auto* button : row->findChildren<MomentButton*>()) {
+        if (!button->isVisible()) continue;
+        seen << button->text();
+        EXPECT_TRUE(row->rect().contains(button->geometry())) << button->text().toStdString();
+    }
+    EXPECT_EQ(seen.last(), QStringLiteral("More"));
+    ASSERT_FALSE(row->others().isEmpty());
+    EXPECT_EQ(seen.size() - 1 + row->others().actions().size(), 6);
+
+    row->others().actions().last()->trigger();
+    EXPECT_EQ(narrow.moment(), Moment::all_photos);
+    QApplication::processEvents();
+    const auto buttons = row->findChildren<MomentButton*>();
+    EXPECT_TRUE(std::ranges::any_of(buttons, [](const MomentButton* button) {
+        return button->isVisible() && button->isChecked() && button->text().endsWith(u'5');
+    }));
+    narrow.resize(3000, 700);
+    QApplication::processEvents();
+    EXPECT_TRUE(row->others().isEmpty());
+    EXPECT_EQ(problems_at_all_sizes(narrow), QStringList());
 }
 
 TEST_F(MainWindowTest, IsMadeAgainWhereAndAsLargeAsItWasOnItsLastScreen) {

@@ -84,7 +84,7 @@ TEST_F(HeadPlanTest, SaysInWordsHowEachPlaceStands) {
     EXPECT_EQ(name(Angle::left).toStdString(), "left, weak, out of focus, mirrored, turned");
     plan.show_place(Angle::crown, {.verdict = Coverage::missing, .need = Need::nice_to_have});
     EXPECT_EQ(name(Angle::crown).toStdString(), "crown, nice to have");
-    plan.show_quarters({Coverage::covered, Coverage::missing, Coverage::weak, Coverage::waived});
+    plan.show_ring({Quarter::covered, Quarter::missing, Quarter::weak, Quarter::waived});
     EXPECT_EQ(plan.accessibleName().toStdString(),
               "The head from above: left covered, front missing, right weak, back waived");
 }

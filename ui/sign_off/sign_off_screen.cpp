@@ -3,6 +3,7 @@
 #include <QPointer>
 #include <QScrollArea>
 #include <QStackedWidget>
+#include <map>
 
 #include "indexer/looks/sign_off.h"
 #include "indexer/record/recipe_text.h"

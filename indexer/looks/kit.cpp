@@ -16,6 +16,11 @@ void add_once(std::vector<std::string>& list, const std::string& text) {
     if (std::ranges::find(list, text) == list.end()) list.push_back(text);
 }
 
+bool is_nothing(const std::string& words) {
+    const std::string key = folded(words);
+    return key.empty() || key == "none";
+}
+
 template <class Map>
 auto values_of(Map& map) {
     std::vector<typename Map::mapped_type> values;
@@ -28,9 +33,14 @@ class KitCounter {
     void add(const std::string& look, const Recipe& recipe) {
         look_ = look;
         for (const Product& product : recipe.prep) add_product(product);
+        if (!is_nothing(recipe.heat_protection)) {
+            add_use("heat protection", recipe.heat_protection);
+        }
         if (recipe.heat_tool) add_tool(*recipe.heat_tool);
         for (const Step& step : recipe.build) add_step(step);
         for (const Piece& piece : recipe.pieces) add_piece(piece);
+        add_accessory_in_words(recipe);
+        add_finish(recipe.finish_details);
     }
 
     void finish(Kit& kit) {
@@ -54,12 +64,34 @@ class KitCounter {
         for (const Pins& pins : step.pins) add_pins(pins);
     }
 
+    // Told in words alone, it is in the list once, so that it is not left at home.
+    void add_accessory_in_words(const Recipe& recipe) {
+        const auto is_accessory = [](const Piece& piece) {
+            return piece.kind == PieceKind::accessory;
+        };
+        if (is_nothing(recipe.accessory) || std::ranges::any_of(recipe.pieces, is_accessory)) {
+            return;
+        }
+        Piece piece;
+        piece.what = recipe.accessory;
+        add_piece(piece);
+    }
+
+    void add_finish(const FinishDetails& finish) {
+        if (finish.spray) add_use("spray, " + std::string(word(*finish.spray)) + " hold", {});
+        if (!is_nothing(finish.smoothing)) add_use("smoothing", finish.smoothing);
+        if (!is_nothing(finish.shine)) add_use("shine", finish.shine);
+    }
+
     void add_product(const Product& product) {
-        const std::string key = folded(product.name);
-        if (key.empty() || key == "none") return;
-        KitProduct& kit = products_[key];
-        kit.name = product.name;
-        if (!product.amount.empty()) kit.amounts.push_back(product.amount);
+        if (!is_nothing(product.name)) add_use(product.name, product.amount);
+    }
+
+    void add_use(const std::string& name, const std::string& amount) {
+        KitProduct& kit = products_[folded(name)];
+        kit.name = name;
+        ++kit.uses;
+        if (!amount.empty()) kit.amounts.push_back(amount);
         add_once(kit.looks, look_);
     }
 

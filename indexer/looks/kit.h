@@ -15,7 +15,8 @@ inline constexpr std::string_view spare_setting = "spare pins percent";
 
 struct KitProduct {
     std::string name;
-    std::vector<std::string> amounts;  // as the recipes say them, one for each time
+    std::vector<std::string> amounts;  // as the recipes say them, one for each time that says it
+    std::int64_t uses = 0;             // how many times the recipes use it
     std::vector<std::string> looks;
 };
 

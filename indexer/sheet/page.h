@@ -76,6 +76,12 @@ struct FrameItem {
     std::string text;
 };
 
+// A box to tick by hand; ticked already where `ticked`.
+struct TickItem {
+    Box box;
+    bool ticked = false;
+};
+
 // The small coverage ring: the four quarters in the order left, front, right, back.
 struct RingItem {
     Box box;
@@ -92,7 +98,8 @@ struct PanelItem {
     bool caution = false;
 };
 
-using PageItem = std::variant<TextItem, PhotoItem, FrameItem, RingItem, RuleItem, PanelItem>;
+using PageItem =
+    std::variant<TextItem, PhotoItem, FrameItem, TickItem, RingItem, RuleItem, PanelItem>;
 
 struct Page {
     Size size;

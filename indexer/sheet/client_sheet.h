@@ -6,6 +6,10 @@
 
 namespace quarterturn {
 
+inline constexpr const char* private_record =
+    "Private data of a person: keep it where nobody else can read it, and pass it on only as she "
+    "has allowed.";
+
 // Small pictures stand for her photos, drawn from those that the library keeps. `day` is told at
 // the head. Files are sought below `library_folder`; `business_line` stands at the foot, and above
 // it that the pages hold private data.

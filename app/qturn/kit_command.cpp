@@ -108,17 +108,23 @@ json list_json(const KitList& list) {
             {"pieces", group_json(list, KitGroup::pieces, kit.pieces, piece_json)}};
 }
 
+// "  [x]  #9  10 × hair pin, bronze", and below it what it is for.
+void add_line(Reply& reply, const KitList& list, const KitLine& line) {
+    const std::string number = number_text(&line - list.lines.data() + 1);
+    const std::string before = std::string(line.ticked ? "  [x]  " : "  [ ]  ") + number + "  ";
+    reply.lines.push_back(before + counted_text(line));
+    for (const std::string& more : {grown_text(line), about_text(line)}) {
+        if (!more.empty()) reply.lines.push_back(std::string(before.size(), ' ') + more);
+    }
+}
+
 void add_group(Reply& reply, const KitList& list, KitGroup group) {
-    std::vector<std::vector<std::string>> rows;
+    bool begun = false;
     for (const KitLine& line : list.lines) {
         if (line.group != group) continue;
-        rows.push_back({line.ticked ? "[x]" : "[ ]", number_text(&line - list.lines.data() + 1),
-                        counted_text(line), line.about, "for " + joined(line.looks),
-                        grown_text(line)});
+        if (!std::exchange(begun, true)) reply.lines.emplace_back(heading(group));
+        add_line(reply, list, line);
     }
-    if (rows.empty()) return;
-    reply.lines.emplace_back(heading(group));
-    for (const std::string& line : columns(rows)) reply.lines.push_back("  " + line);
 }
 
 void write_page(Reply& reply, Library& library, const KitList& list, const KitOptions& options) {

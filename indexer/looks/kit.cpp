@@ -55,6 +55,7 @@ class KitCounter {
         }
         kit.pieces = values_of(pieces_);
         sort_by_name(kit.pieces, &KitPiece::what);
+        std::ranges::stable_sort(kit.pieces, {}, &KitPiece::kind);
     }
 
   private:

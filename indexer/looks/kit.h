@@ -44,7 +44,8 @@ struct KitPiece {
     std::vector<std::string> looks;
 };
 
-// Things are the same when their words are, case aside; each list is in the order of names.
+// Things are the same when their words are, case aside; each list is in the order of names,
+// the pieces kind by kind.
 struct Kit {
     Wedding wedding;
     int spare_percent = usual_spare_percent;

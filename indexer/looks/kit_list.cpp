@@ -17,17 +17,21 @@ std::string item_of(KitGroup group, const Words&... words) {
     return nlohmann::json::array({heading(group), words...}).dump();
 }
 
-std::string in_a_row(const std::vector<std::string>& words, std::string_view between) {
-    JoinedWords joined(between);
-    for (const std::string& each : words) joined.add(each);
-    return joined.text();
+// "two walnuts; one walnut"; whole sentences stand one after the other.
+std::string in_a_row(const std::vector<std::string>& words) {
+    std::string text;
+    for (const std::string& each : words) {
+        if (!text.empty()) text += text.ends_with('.') ? " " : "; ";
+        text += each;
+    }
+    return text;
 }
 
 KitLine line_of(const KitProduct& product) {
     KitLine line;
     line.item = item_of(KitGroup::products, folded(product.name));
     line.what = product.name;
-    line.about = in_a_row(product.amounts, "; ");
+    line.about = in_a_row(product.amounts);
     line.count = product.uses;
     line.looks = product.looks;
     return line;
@@ -145,6 +149,15 @@ std::string counted_text(const KitLine& line) {
     const bool one_of_it = line.count == 1 && line.group != KitGroup::pins;
     if (line.group == KitGroup::products || one_of_it || line.count == 0) return line.what;
     return std::to_string(line.count) + " × " + line.what;
+}
+
+std::string about_text(const KitLine& line) {
+    JoinedWords looks(", ");
+    for (std::size_t i = 0; i + 1 < line.looks.size(); ++i) looks.add(line.looks[i]);
+    JoinedWords all(" and ");
+    all.add(looks.text());
+    if (!line.looks.empty()) all.add(line.looks.back());
+    return JoinedWords(" · ").add(line.about).add(all.text(), "for ").text();
 }
 
 std::string grown_text(const KitLine& line) {

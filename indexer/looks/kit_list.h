@@ -43,6 +43,9 @@ KitList kit_list(Library& library, WeddingId wedding);
 // "15 × hair pin, dark brown" where the count says how many to take along; else what it is.
 std::string counted_text(const KitLine& line);
 
+// "12 needed, 3 to spare · for Low bun and Evening look".
+std::string about_text(const KitLine& line);
+
 // "3 more than when it was ticked." Empty when it is not ticked, or not more.
 std::string grown_text(const KitLine& line);
 

@@ -27,7 +27,7 @@ class ClientPages {
     void put(const LookSection& section) {
         put(section.look);
         flow_.down(flow_.style().space);
-        if (section.recipe) put_recipe(flow_, *section.recipe);
+        if (section.recipe) put_recipe(flow_, *section.recipe, RecipeRoom::anywhere);
         for (const TextSection& change : section.changes) put(change);
     }
 

@@ -1,7 +1,6 @@
 #include "indexer/sheet/kit_sheet.h"
 
 #include "indexer/sheet/header.h"
-#include "indexer/sheet/join.h"
 #include "indexer/sheet/running_text.h"
 #include "indexer/sheet/wording.h"
 
@@ -21,21 +20,13 @@ SheetContent content_of(const KitList& list, const std::string& business_line) {
     content.header.lines.front() = "Kit list";
     content.header.state = packed_text(list);
     if (!list.kit.pins.empty()) {
-        content.header.sentence =
-            "Pins with " + std::to_string(list.kit.spare_percent) + " % to spare.";
+        content.header.lines.push_back("Pins with " + std::to_string(list.kit.spare_percent) +
+                                       " % to spare");
     }
     content.header.again = "Kit list · " + wedding.name;
     content.business_line = business_line;
     content.private_line.clear();
     return content;
-}
-
-std::string words_below(const KitLine& line) {
-    std::string looks;
-    for (const std::string& look : line.looks) add_part(looks, ", ", look);
-    std::string words = line.about;
-    add_part(words, " · ", looks.empty() ? "" : "for " + looks);
-    return words;
 }
 
 class KitPages {
@@ -68,7 +59,7 @@ class KitPages {
         if (!grown.empty()) {
             texts.push_back(text_item(grown, style.caption_points, true, Tone::accent));
         }
-        const std::string below = words_below(line);
+        const std::string below = about_text(line);
         if (!below.empty()) {
             texts.push_back(text_item(below, style.caption_points, false, Tone::soft));
         }

@@ -10,20 +10,6 @@
 #include "ui/widgets/words.h"
 
 namespace quarterturn {
-namespace {
-
-// "12 needed, 3 to spare  ·  for Low bun and Evening"
-QString words_below(const KitLine& line) {
-    QStringList looks;
-    for (const std::string& look : line.looks) looks << isolated(from_utf8(look));
-    QStringList words;
-    if (!line.about.empty()) words << from_utf8(line.about);
-    if (!looks.isEmpty()) words << KitRow::tr("for %1").arg(looks.join(QStringLiteral(", ")));
-    return words.join(QStringLiteral("  ·  "));
-}
-
-}  // namespace
-
 KitRow::KitRow(const KitLine& line, QWidget* parent)
     : QWidget(parent),
       box_(new QCheckBox),
@@ -66,7 +52,7 @@ void KitRow::show_line(const KitLine& line) {
     QFont font = text_font(TextRole::body);
     font.setBold(!line.ticked);
     what_->setFont(font);
-    const QString below = words_below(line);
+    const QString below = from_utf8(about_text(line));
     about_->setText(below);
     about_->setVisible(!below.isEmpty());
     box_->setAccessibleName(what_->text());

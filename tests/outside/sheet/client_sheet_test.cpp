@@ -71,7 +71,7 @@ TEST_F(ClientSheet, SaysEveryWordOfTheRecordInAnyScript) {
     const std::set<std::string> seen(list.begin(), list.end());
     const ClientRecord record = client_record(library, mira);
     expect_words(record.client.name + ' ' + record.client.note, seen);
-    for (const Wedding& wedding : record.weddings) expect_words(wedding.venue, seen);
+    for (const Wedding& day : record.weddings) expect_words(day.venue, seen);
     for (const Sitting& each : record.sittings) expect_words(each.note, seen);
     ASSERT_EQ(record.looks.size(), 1U);
     expect_words(record.looks[0].look.name, seen);

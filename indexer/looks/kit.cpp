@@ -1,7 +1,6 @@
 #include "indexer/looks/kit.h"
 
 #include <algorithm>
-#include <charconv>
 #include <tuple>
 
 #include "indexer/store/many_looks.h"
@@ -9,8 +8,6 @@
 
 namespace quarterturn {
 namespace {
-
-constexpr int most_spare_percent = 1000;
 
 void add_once(std::vector<std::string>& list, const std::string& text) {
     if (std::ranges::find(list, text) == list.end()) list.push_back(text);
@@ -139,20 +136,11 @@ std::vector<Look> looks_of(Library& library, WeddingId wedding) {
 
 }  // namespace
 
-int spare_percent(Library& library) {
-    const std::string text = library.settings().get(spare_setting).value_or("");
-    int percent = usual_spare_percent;
-    std::from_chars(text.data(), text.data() + text.size(), percent);
-    return std::clamp(percent, 0, most_spare_percent);
-}
-
 void set_spare_percent(Library& library, int percent) {
-    if (percent < 0 || percent > most_spare_percent) {
-        throw StoreError("A spare margin of " + std::to_string(percent) +
-                         " % is none: name a number from 0 to " +
-                         std::to_string(most_spare_percent) + ".");
-    }
-    library.settings().set(spare_setting, std::to_string(percent));
+    const std::string text = std::to_string(percent);
+    const std::string against = reason_against(*find_library_setting(spare_setting), text);
+    if (!against.empty()) throw StoreError(against);
+    library.settings().set(spare_setting, text);
 }
 
 Kit kit_of(Library& library, WeddingId id) {
@@ -163,7 +151,7 @@ Kit kit_of(Library& library, WeddingId id) {
     }
     Kit kit;
     kit.wedding = *wedding;
-    kit.spare_percent = spare_percent(library);
+    kit.spare_percent = spare_percent(library.settings());
     const auto looks = looks_of(library, id);
     std::vector<LookId> ids;
     for (const Look& look : looks) ids.push_back(look.id);

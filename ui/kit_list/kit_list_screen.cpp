@@ -23,7 +23,6 @@ namespace quarterturn {
 namespace {
 
 constexpr int side_width_steps = 70;
-constexpr int most_spare_shown = 200;  // per cent
 constexpr int spare_step = 5;
 
 QVariant number_of(WeddingId wedding) {
@@ -131,7 +130,7 @@ void KitListScreen::add_choices(QVBoxLayout& column) {
         session_.attempt([this] { refresh(); });
     });
     spare_ = new QSpinBox;
-    spare_->setRange(0, most_spare_shown);
+    spare_->setRange(0, most_spare_percent);
     spare_->setSingleStep(spare_step);
     spare_->setSuffix(tr(" %"));
     spare_->setKeyboardTracking(false);  // an edit for each number, not for each digit
@@ -203,7 +202,6 @@ void KitListScreen::show_head() {
     bar_->setRange(0, std::max(1, static_cast<int>(list_->lines.size())));
     bar_->setValue(static_cast<int>(list_->packed()));
     const QSignalBlocker quiet(spare_);
-    spare_->setMaximum(std::max(most_spare_shown, list_->kit.spare_percent));
     spare_->setValue(list_->kit.spare_percent);
     const Paper usual = usual_paper(session_.library().settings());
     if (std::exchange(usual_paper_, usual) != usual) {

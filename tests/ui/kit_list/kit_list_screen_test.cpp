@@ -119,7 +119,7 @@ TEST_F(KitListScreenTest, TheMarginIsKeptAndUndone) {
     auto* spare = screen.findChild<QSpinBox*>();
     spare->setValue(50);
     EXPECT_TRUE(says(QStringLiteral("15 × grip, dark brown")));
-    EXPECT_EQ(spare_percent(open.session.library()), 50);
+    EXPECT_EQ(spare_percent(open.session.library().settings()), 50);
     open.session.undo();
     EXPECT_EQ(spare->value(), usual_spare_percent);
 }

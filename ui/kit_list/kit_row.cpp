@@ -10,11 +10,13 @@
 #include "ui/widgets/words.h"
 
 namespace quarterturn {
+
 KitRow::KitRow(const KitLine& line, QWidget* parent)
     : QWidget(parent),
       box_(new QCheckBox),
       what_(make_text({})),
       about_(make_quiet({})),
+      grown_(new Notice),
       growth_(build_growth()) {
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(space(2), space(1), space(2), space(1));
@@ -37,7 +39,6 @@ QWidget* KitRow::build_growth() {
     auto* part = new QWidget;
     auto* row = new QHBoxLayout(part);
     row->setContentsMargins(0, space(1), 0, 0);
-    grown_ = new Notice(part);
     QPushButton* also = make_quiet_button(tr("Packed that too"));
     connect(also, &QPushButton::clicked, this, [this] { emit ticked(true); });
     row->addWidget(grown_, 1);

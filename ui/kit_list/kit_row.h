@@ -37,8 +37,8 @@ class KitRow : public QWidget {
     QCheckBox* box_;
     QLabel* what_;
     QLabel* about_;
+    Notice* grown_;
     QWidget* growth_;
-    Notice* grown_ = nullptr;
 };
 
 }  // namespace quarterturn

@@ -1,9 +1,13 @@
 #include "app/qturn/command_set.h"
 #include "app/qturn/commands.h"
+#include "app/qturn/drawing.h"
 #include "app/qturn/find.h"
+#include "app/qturn/say.h"
 #include "indexer/disk/clock.h"
 #include "indexer/looks/client_record.h"
 #include "indexer/record/caution.h"
+#include "indexer/sheet/client_sheet.h"
+#include "ui/painter/paint.h"
 
 namespace quarterturn {
 namespace {
@@ -13,26 +17,42 @@ struct ExportOptions {
     std::string to;
 };
 
+DrawnPdf draw(Library& library, const ClientRecord& record) {
+    const Drawing drawing;
+    const auto decoder = make_local_decoder();
+    const auto ruler = make_text_ruler();
+    return draw_pdf(client_sheet(library, record, *ruler, date_of(local_now())), *decoder,
+                    library.disk());
+}
+
 Reply export_record_of(Session& session, const ExportOptions& options) {
-    const Client client = find_client(session.library(), options.client);
-    export_client(session.library(), client.id, options.to, local_now());
+    Library& library = session.library();
+    const ClientRecord record = client_record(library, find_client(library, options.client).id);
+    const DrawnPdf pdf = draw(library, record);
+    export_client(library, record, pdf.span(), options.to, local_now());
     const std::string folder = std::filesystem::absolute(options.to).string();
-    return {
-        {"All records of " + client.name + " are in " + folder + ".", caution_before_passing_on},
-        {{"client", client.name},
-         {"client_id", client.id.value},
-         {"folder", folder},
-         {"caution", caution_before_passing_on}}};
+    Reply reply{{"All records of " + record.client.name + " are in " + folder + "."},
+                {{"client", record.client.name},
+                 {"client_id", record.client.id.value},
+                 {"folder", folder},
+                 {"problems", pdf.problems},
+                 {"caution", caution_before_passing_on}}};
+    append(reply.lines, pdf.problems);
+    reply.lines.emplace_back(caution_before_passing_on);
+    if (!pdf.problems.empty()) reply.outcome = Outcome::needs_attention;
+    return reply;
 }
 
 }  // namespace
 
 void add_client_export_command(CommandSet& commands) {
     const auto options = std::make_shared<ExportOptions>();
-    auto command = commands.add(
-        {"client export", "Writes everything about a client as JSON and CSV, without the photos.",
-         "qturn client export 'Ada Lindqvist' --to ada"},
-        [options](Session& session) { return export_record_of(session, *options); });
+    auto command =
+        commands.add({"client export",
+                      "Writes everything about a client as PDF, JSON and CSV, with small pictures "
+                      "of the photos.",
+                      "qturn client export 'Ada Lindqvist' --to ada"},
+                     [options](Session& session) { return export_record_of(session, *options); });
     command.argument("CLIENT", options->client, "Name or number");
     command.required_option("--to FOLDER", options->to, "A new folder for it");
 }

@@ -4,8 +4,10 @@
 
 #include "ui/all_photos/all_photos_screen.h"
 #include "ui/bringing_in/bringing_in_screen.h"
+#include "ui/client_record/client_record_screen.h"
 #include "ui/coming_up/coming_up_screen.h"
 #include "ui/contact_sheet/contact_sheet_screen.h"
+#include "ui/kit_list/kit_list_screen.h"
 #include "ui/round_the_head/round_the_head_screen.h"
 #include "ui/settings/settings_screen.h"
 #include "ui/sign_off/sign_off_screen.h"
@@ -31,6 +33,9 @@ std::vector<ScreenEntry> all_screens() {
         entry<SignOffScreen>(Moment::sign_off, QT_TRANSLATE_NOOP("moments", "Sign-off")),
         entry<ContactSheetScreen>(Moment::contact_sheet,
                                   QT_TRANSLATE_NOOP("moments", "Contact sheet")),
+        entry<KitListScreen>(Moment::kit_list, QT_TRANSLATE_NOOP("moments", "Kit list")),
+        entry<ClientRecordScreen>(Moment::client_record,
+                                  QT_TRANSLATE_NOOP("moments", "Records of a client")),
         entry<AllPhotosScreen>(Moment::all_photos,
                                QT_TRANSLATE_NOOP("moments", "Photos of everything")),
         entry<SettingsScreen>(Moment::settings, QT_TRANSLATE_NOOP("moments", "Settings")),

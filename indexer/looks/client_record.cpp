@@ -28,14 +28,12 @@ std::vector<Wedding> weddings_of(Library& library, const ClientRecord& record) {
     return weddings;
 }
 
-bool belongs(const Photo& photo, const ClientRecord& record) {
-    const auto of_sitting = [&](const Sitting& sitting) {
-        return photo.tags.sitting == sitting.id;
-    };
-    const auto of_look = [&](const LookRecord& each) { return photo.tags.look == each.look.id; };
-    return std::ranges::any_of(record.sittings, of_sitting) ||
-           std::ranges::any_of(record.looks, of_look) ||
-           std::ranges::find(photo.tags.shown, record.client.id) != photo.tags.shown.end();
+std::vector<Photo> photos_of(Library& library, ClientId client) {
+    std::vector<PhotoId> ids;
+    for (const FoundPhoto& found : library.search().find({.client = client})) {
+        ids.push_back(found.id);
+    }
+    return library.photos().these(ids);
 }
 
 }  // namespace
@@ -48,18 +46,23 @@ ClientRecord client_record(Library& library, ClientId id) {
     }
     ClientRecord record{*client, {}, library.sittings().of_client(id), {}, {}};
     for (const Look& look : library.looks().of_client(id)) {
-        record.looks.push_back(
-            {look, library.recipes().revisions(look.id), library.sign_offs().all(look.id)});
+        record.looks.push_back({look, library.recipes().revisions(look.id),
+                                library.recipes().draft(look.id),
+                                library.sign_offs().all(look.id)});
     }
     record.weddings = weddings_of(library, record);
-    record.photos = library.photos().all();
-    std::erase_if(record.photos, [&](const Photo& photo) { return !belongs(photo, record); });
+    record.photos = photos_of(library, id);
     return record;
 }
 
-void export_client(Library& library, ClientId client, const Path& folder, LocalTime now) {
-    const ClientRecord record = client_record(library, client);
+std::vector<std::string> consent_lines(const ClientRecord&) {
+    return {"No consent recorded."};
+}
+
+void export_client(Library& library, const ClientRecord& record, std::span<const std::byte> pdf,
+                   const Path& folder, LocalTime now) {
     write_whole_bag(library.disk(), folder, [&](BagWriter& bag) {
+        bag.add("record.pdf", pdf);
         bag.add("client.json", client_record_json(record));
         for (const CsvFile& file : client_record_csv(record)) bag.add(file.name, file.text);
         bag.finish({{"External-Description", "Record of " + record.client.name},

@@ -11,6 +11,7 @@ namespace quarterturn {
 struct LookRecord {
     Look look;
     std::vector<RecipeRevision> recipes;  // oldest first
+    std::optional<RecipeDraft> draft;     // what is written since and not saved yet
     std::vector<SignOff> sign_offs;       // oldest first
 };
 
@@ -35,8 +36,13 @@ struct CsvFile {
 };
 std::vector<CsvFile> client_record_csv(const ClientRecord& record);
 
-// Writes both into a new folder that carries its own checksums (RFC 8493). Throws StoreError when
-// something of that name is there already; DiskError when it cannot be written.
-void export_client(Library& library, ClientId client, const Path& folder, LocalTime now);
+// What she has allowed, a line each: one that says so when nothing is recorded.
+std::vector<std::string> consent_lines(const ClientRecord& record);
+
+// Writes both, and beside them `pdf` as record.pdf, into a new folder that carries its own
+// checksums (RFC 8493). The PDF is drawn of sheet/client_sheet.h. Throws StoreError when something
+// of that name is there already; DiskError when it cannot be written.
+void export_client(Library& library, const ClientRecord& record, std::span<const std::byte> pdf,
+                   const Path& folder, LocalTime now);
 
 }  // namespace quarterturn

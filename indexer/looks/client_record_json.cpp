@@ -58,6 +58,12 @@ Json recipes_json(const std::vector<RecipeRevision>& revisions) {
     return list;
 }
 
+Json draft_json(const std::optional<RecipeDraft>& draft) {
+    if (!draft) return {};
+    return {{"kept_at", iso_text(draft->kept_at)},
+            {"recipe", Json::parse(recipe_json(draft->recipe))}};
+}
+
 Json sign_offs_json(const std::vector<SignOff>& sign_offs) {
     Json list = Json::array();
     for (const SignOff& sign_off : sign_offs) {
@@ -79,6 +85,7 @@ Json looks_json(const std::vector<LookRecord>& looks) {
                         {"wedding_id", number_or_null(each.look.wedding)},
                         {"sitting_ids", sittings},
                         {"recipes", recipes_json(each.recipes)},
+                        {"draft", draft_json(each.draft)},
                         {"sign_offs", sign_offs_json(each.sign_offs)}});
     }
     return list;
@@ -112,7 +119,8 @@ std::string client_record_json(const ClientRecord& record) {
                     {"weddings", weddings_json(record)},
                     {"sittings", sittings_json(record.sittings)},
                     {"looks", looks_json(record.looks)},
-                    {"photos", photos_json(record.photos)}};
+                    {"photos", photos_json(record.photos)},
+                    {"consents", Json::array()}};
     // A photo's name may hold any bytes.
     return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }

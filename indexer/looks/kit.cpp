@@ -1,7 +1,6 @@
 #include "indexer/looks/kit.h"
 
 #include <algorithm>
-#include <charconv>
 #include <tuple>
 
 #include "indexer/store/many_looks.h"
@@ -10,10 +9,13 @@
 namespace quarterturn {
 namespace {
 
-constexpr int most_spare_percent = 1000;
-
 void add_once(std::vector<std::string>& list, const std::string& text) {
     if (std::ranges::find(list, text) == list.end()) list.push_back(text);
+}
+
+bool is_nothing(const std::string& words) {
+    const std::string key = folded(words);
+    return key.empty() || key == "none";
 }
 
 template <class Map>
@@ -28,9 +30,14 @@ class KitCounter {
     void add(const std::string& look, const Recipe& recipe) {
         look_ = look;
         for (const Product& product : recipe.prep) add_product(product);
+        if (!is_nothing(recipe.heat_protection)) {
+            add_use("heat protection", recipe.heat_protection);
+        }
         if (recipe.heat_tool) add_tool(*recipe.heat_tool);
         for (const Step& step : recipe.build) add_step(step);
         for (const Piece& piece : recipe.pieces) add_piece(piece);
+        add_accessory_in_words(recipe);
+        add_finish(recipe.finish_details);
     }
 
     void finish(Kit& kit) {
@@ -45,6 +52,7 @@ class KitCounter {
         }
         kit.pieces = values_of(pieces_);
         sort_by_name(kit.pieces, &KitPiece::what);
+        std::ranges::stable_sort(kit.pieces, {}, &KitPiece::kind);
     }
 
   private:
@@ -54,12 +62,34 @@ class KitCounter {
         for (const Pins& pins : step.pins) add_pins(pins);
     }
 
+    // Told in words alone, it is in the list once, so that it is not left at home.
+    void add_accessory_in_words(const Recipe& recipe) {
+        const auto is_accessory = [](const Piece& piece) {
+            return piece.kind == PieceKind::accessory;
+        };
+        if (is_nothing(recipe.accessory) || std::ranges::any_of(recipe.pieces, is_accessory)) {
+            return;
+        }
+        Piece piece;
+        piece.what = recipe.accessory;
+        add_piece(piece);
+    }
+
+    void add_finish(const FinishDetails& finish) {
+        if (finish.spray) add_use("spray, " + std::string(word(*finish.spray)) + " hold", {});
+        if (!is_nothing(finish.smoothing)) add_use("smoothing", finish.smoothing);
+        if (!is_nothing(finish.shine)) add_use("shine", finish.shine);
+    }
+
     void add_product(const Product& product) {
-        const std::string key = folded(product.name);
-        if (key.empty() || key == "none") return;
-        KitProduct& kit = products_[key];
-        kit.name = product.name;
-        if (!product.amount.empty()) kit.amounts.push_back(product.amount);
+        if (!is_nothing(product.name)) add_use(product.name, product.amount);
+    }
+
+    void add_use(const std::string& name, const std::string& amount) {
+        KitProduct& kit = products_[folded(name)];
+        kit.name = name;
+        ++kit.uses;
+        if (!amount.empty()) kit.amounts.push_back(amount);
         add_once(kit.looks, look_);
     }
 
@@ -106,20 +136,11 @@ std::vector<Look> looks_of(Library& library, WeddingId wedding) {
 
 }  // namespace
 
-int spare_percent(Library& library) {
-    const std::string text = library.settings().get(spare_setting).value_or("");
-    int percent = usual_spare_percent;
-    std::from_chars(text.data(), text.data() + text.size(), percent);
-    return std::clamp(percent, 0, most_spare_percent);
-}
-
 void set_spare_percent(Library& library, int percent) {
-    if (percent < 0 || percent > most_spare_percent) {
-        throw StoreError("A spare margin of " + std::to_string(percent) +
-                         " % is none: name a number from 0 to " +
-                         std::to_string(most_spare_percent) + ".");
-    }
-    library.settings().set(spare_setting, std::to_string(percent));
+    const std::string text = std::to_string(percent);
+    const std::string against = reason_against(*find_library_setting(spare_setting), text);
+    if (!against.empty()) throw StoreError(against);
+    library.settings().set(spare_setting, text);
 }
 
 Kit kit_of(Library& library, WeddingId id) {
@@ -130,7 +151,7 @@ Kit kit_of(Library& library, WeddingId id) {
     }
     Kit kit;
     kit.wedding = *wedding;
-    kit.spare_percent = spare_percent(library);
+    kit.spare_percent = spare_percent(library.settings());
     const auto looks = looks_of(library, id);
     std::vector<LookId> ids;
     for (const Look& look : looks) ids.push_back(look.id);

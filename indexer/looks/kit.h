@@ -9,13 +9,10 @@
 
 namespace quarterturn {
 
-// Of pins how many more than the recipes need, in per cent, unless she sets another margin.
-inline constexpr int usual_spare_percent = 20;
-inline constexpr std::string_view spare_setting = "spare pins percent";
-
 struct KitProduct {
     std::string name;
-    std::vector<std::string> amounts;  // as the recipes say them, one for each time
+    std::vector<std::string> amounts;  // as the recipes say them, one for each time that says it
+    std::int64_t uses = 0;             // how many times the recipes use it
     std::vector<std::string> looks;
 };
 
@@ -43,7 +40,8 @@ struct KitPiece {
     std::vector<std::string> looks;
 };
 
-// Things are the same when their words are, case aside; each list is in the order of names.
+// Things are the same when their words are, case aside; each list is in the order of names,
+// the pieces kind by kind.
 struct Kit {
     Wedding wedding;
     int spare_percent = usual_spare_percent;
@@ -54,9 +52,7 @@ struct Kit {
     std::vector<std::string> without_recipe;  // looks of which nothing can be added up
 };
 
-// The margin she has set, else the usual one.
-int spare_percent(Library& library);
-void set_spare_percent(Library& library, int percent);  // 0 to 1000; throws StoreError otherwise
+void set_spare_percent(Library& library, int percent);  // throws StoreError for what is none
 
 // Throws StoreError when there is no such wedding.
 Kit kit_of(Library& library, WeddingId wedding);

@@ -76,6 +76,12 @@ struct FrameItem {
     std::string text;
 };
 
+// A box to tick by hand; ticked already where `ticked`.
+struct TickItem {
+    Box box;
+    bool ticked = false;
+};
+
 struct RingItem {
     Box box;
     Ring ring{};
@@ -91,7 +97,8 @@ struct PanelItem {
     bool caution = false;
 };
 
-using PageItem = std::variant<TextItem, PhotoItem, FrameItem, RingItem, RuleItem, PanelItem>;
+using PageItem =
+    std::variant<TextItem, PhotoItem, FrameItem, TickItem, RingItem, RuleItem, PanelItem>;
 
 struct Page {
     Size size;

@@ -119,10 +119,11 @@ std::optional<double> height_of_recipe(SheetFlow& flow, const SheetRecipe& recip
     return above + *columns;
 }
 
-void put_recipe(SheetFlow& flow, const SheetRecipe& recipe) {
+void put_recipe(SheetFlow& flow, const SheetRecipe& recipe, RecipeRoom room) {
     const double beginning = heading_height(flow) + cautions_height(flow, recipe) +
                              least_lines * flow.line_height(flow.style().body_points);
-    const double wanted = height_of_recipe(flow, recipe).value_or(beginning);
+    const auto whole = room == RecipeRoom::one_page ? height_of_recipe(flow, recipe) : std::nullopt;
+    const double wanted = whole.value_or(beginning);
     if (flow.room() < wanted && !flow.page_is_fresh()) flow.new_page();
     put_heading(flow, recipe);
     put_cautions(flow, recipe);

@@ -5,11 +5,6 @@
 namespace quarterturn {
 namespace {
 
-std::string hours_words(const Sitting& sitting) {
-    return capitalised(word(sitting.kind)) + ", " + long_date(date_of(sitting.starts)) + ", " +
-           clock_text(sitting.starts) + " to " + clock_text(sitting.ends);
-}
-
 std::string count_words(std::size_t count) {
     if (count == 0) return "No photos yet";
     return count == 1 ? "1 photo" : std::to_string(count) + " photos, in the order of time";
@@ -19,7 +14,7 @@ std::string count_words(std::size_t count) {
 
 SheetContent sitting_content(const SittingState& state, const Path& library_folder) {
     SheetContent content;
-    const std::string hours = hours_words(state.sitting);
+    const std::string hours = sitting_words(state.sitting);
     content.title = hours + ", " + state.client.name;
     content.header.client = state.client.name;
     content.header.lines = {hours};

@@ -81,6 +81,11 @@ std::vector<std::string> wedding_words(const std::optional<Wedding>& wedding) {
     return {wedding->name, when_and_where};
 }
 
+std::string sitting_words(const Sitting& sitting) {
+    return capitalised(word(sitting.kind)) + ", " + long_date(date_of(sitting.starts)) + ", " +
+           clock_text(sitting.starts) + " to " + clock_text(sitting.ends);
+}
+
 std::string missing_words(const Shot& shot, Need need) {
     return (need == Need::required ? "missing\n" : "missing (nice to have)\n") + shot_text(shot);
 }

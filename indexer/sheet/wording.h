@@ -28,6 +28,9 @@ std::string look_words(const Look& look);
 // A line for its name, and one for the day and the place: "12 June 2027, the Old Mill".
 std::vector<std::string> wedding_words(const std::optional<Wedding>& wedding);
 
+// "Trial, 7 November 2026, 10:00 to 12:00".
+std::string sitting_words(const Sitting& sitting);
+
 // What the empty frame of a shot says.
 std::string missing_words(const Shot& shot, Need need);
 std::string waived_words(const Shot& shot, std::string_view reason);

@@ -7,6 +7,7 @@
 #include "indexer/store/client_table.h"
 #include "indexer/store/device_table.h"
 #include "indexer/store/history.h"
+#include "indexer/store/kit_tick_table.h"
 #include "indexer/store/library_settings.h"
 #include "indexer/store/look_table.h"
 #include "indexer/store/photo_table.h"
@@ -47,6 +48,7 @@ class Library {
     SearchTable search() { return SearchTable{*database_}; }
     SignOffTable sign_offs() { return SignOffTable{*database_}; }
     SeenTable seen() { return SeenTable{*database_}; }
+    KitTickTable kit_ticks() { return KitTickTable{*database_}; }
     SettingsTable settings() { return SettingsTable{*database_}; }
 
   private:

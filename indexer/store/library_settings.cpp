@@ -1,17 +1,13 @@
 #include "indexer/store/library_settings.h"
 
 #include <algorithm>
+#include <charconv>
 
 namespace quarterturn {
+namespace {
 
-std::optional<LibrarySetting> find_library_setting(std::string_view name) {
-    const auto found = std::ranges::find(library_settings, name, &LibrarySetting::name);
-    if (found == library_settings.end()) return std::nullopt;
-    return *found;
-}
-
-std::string reason_against(const LibrarySetting& setting, std::string_view value) {
-    if (setting.name != paper_setting || parse_paper(value)) return {};
+std::string reason_against_paper(std::string_view value) {
+    if (parse_paper(value)) return {};
     std::string known;
     for (const Paper paper : all_papers) {
         if (!known.empty()) known += paper == all_papers.back() ? " and " : ", ";
@@ -20,11 +16,43 @@ std::string reason_against(const LibrarySetting& setting, std::string_view value
     return "'" + std::string(value) + "' is no paper size. Known are " + known + ".";
 }
 
+std::optional<int> percent_in(std::string_view text) {
+    int percent = 0;
+    const auto [end, problem] = std::from_chars(text.data(), text.data() + text.size(), percent);
+    const bool whole = problem == std::errc() && end == text.data() + text.size();
+    if (!whole || percent < 0 || percent > most_spare_percent) return std::nullopt;
+    return percent;
+}
+
+std::string reason_against_spare(std::string_view value) {
+    if (percent_in(value)) return {};
+    return "'" + std::string(value) + "' is no spare margin: name a number from 0 to " +
+           std::to_string(most_spare_percent) + ".";
+}
+
+}  // namespace
+
+std::optional<LibrarySetting> find_library_setting(std::string_view name) {
+    const auto found = std::ranges::find(library_settings, name, &LibrarySetting::name);
+    if (found == library_settings.end()) return std::nullopt;
+    return *found;
+}
+
+std::string reason_against(const LibrarySetting& setting, std::string_view value) {
+    if (setting.name == paper_setting) return reason_against_paper(value);
+    if (setting.name == spare_setting) return reason_against_spare(value);
+    return {};
+}
+
 std::string business_words(SettingsTable settings) {
     std::string words = settings.get(business_name_setting).value_or("");
     const std::string line = settings.get(business_line_setting).value_or("");
     if (!words.empty() && !line.empty()) words += " · ";
     return words + line;
+}
+
+int spare_percent(SettingsTable settings) {
+    return percent_in(settings.get(spare_setting).value_or("")).value_or(usual_spare_percent);
 }
 
 Paper usual_paper(SettingsTable settings) {

@@ -14,6 +14,11 @@ namespace quarterturn {
 inline constexpr std::string_view business_name_setting = "business name";
 inline constexpr std::string_view business_line_setting = "business line";
 inline constexpr std::string_view paper_setting = "paper";
+inline constexpr std::string_view spare_setting = "spare pins percent";
+
+// Of pins how many more than the recipes need, in per cent, unless she sets another margin.
+inline constexpr int usual_spare_percent = 20;
+inline constexpr int most_spare_percent = 1000;
 
 struct LibrarySetting {
     std::string_view name;
@@ -24,7 +29,9 @@ inline constexpr std::array library_settings{
     LibrarySetting{business_name_setting, "stands at the foot of every page"},
     LibrarySetting{business_line_setting, "stands beside the name, and in records written out"},
     LibrarySetting{paper_setting,
-                   "what sheets are laid out for: a4 (unless set), a3, a5 or letter"}};
+                   "what sheets are laid out for: a4 (unless set), a3, a5 or letter"},
+    LibrarySetting{spare_setting,
+                   "how many more pins than needed the kit list asks for (20 unless set)"}};
 
 std::optional<LibrarySetting> find_library_setting(std::string_view name);
 
@@ -33,6 +40,9 @@ std::string reason_against(const LibrarySetting& setting, std::string_view value
 
 // Her business as it stands at the foot of every page: "Pins and Paper · by appointment".
 std::string business_words(SettingsTable settings);
+
+// The margin she has set, else the usual one.
+int spare_percent(SettingsTable settings);
 
 // The paper for sheets when none is named.
 Paper usual_paper(SettingsTable settings);

@@ -148,11 +148,51 @@ TEST_F(RecipeCommands, KitAddsUpTheWeddingsRecipes) {
     EXPECT_EQ(answer({"kit", "Boathouse"}, 3)["without_recipe"], json{"Empty"});
 }
 
+TEST_F(RecipeCommands, KitIsTickedOffAndTheTicksAreKept) {
+    set({"--step", "10 brown grips crossed", "--step", "5 black hair pins"});
+    said({"kit", "Boathouse", "--tick", "grip, brown", "--tick", "#1"});
+    json kit = answer({"kit", "Boathouse"});
+    EXPECT_EQ(kit["packed"], 2);
+    EXPECT_EQ(kit["lines"], 2);
+    EXPECT_EQ(kit["pins"][0]["ticked_count"], 12);
+    set({"--step", "5 brown grips"});
+    EXPECT_NE(said({"kit", "Boathouse"}).find("6 more than when it was ticked."),
+              std::string::npos);
+    said({"kit", "Boathouse", "--untick", "grip"});
+    kit = answer({"kit", "Boathouse"});
+    EXPECT_EQ(kit["packed"], 1);
+    EXPECT_EQ(kit["pins"][0]["ticked"], false);
+}
+
+TEST_F(RecipeCommands, KitTicksNothingWhenOneOfTheItemsIsNotThere) {
+    set({"--step", "10 brown grips", "--step", "5 brown hair pins"});
+    EXPECT_NE(complained({"kit", "Boathouse", "--tick", "grip", "--tick", "tongs"}, 2)
+                  .find("Nothing in the kit list is called 'tongs'"),
+              std::string::npos);
+    EXPECT_NE(complained({"kit", "Boathouse", "--tick", "brown"}, 2).find("#1"), std::string::npos);
+    EXPECT_EQ(answer({"kit", "Boathouse"})["packed"], 0);
+}
+
+TEST_F(RecipeCommands, KitIsWrittenAsAPdf) {
+    set({"--step", "10 brown grips"});
+    const std::string file = folder / "kit.pdf";
+    said({"kit", "Boathouse", "--tick", "grip", "--out", file, "--paper", "a5"});
+    EXPECT_NE(output_of("pdftotext -layout " + shell_word(file) + " -").find("1 of 1 packed."),
+              std::string::npos);
+    EXPECT_NE(complained({"kit", "Boathouse", "--out", file}, 2).find("--replace"),
+              std::string::npos);
+    said({"kit", "Boathouse", "--out", file, "--replace"});
+    complained({"kit", "Boathouse", "--out", folder / "kit.png"}, 2);
+}
+
 TEST_F(RecipeCommands, ClientExportHoldsHerRecipes) {
     set({"--part", "parting=left"});
     said({"client", "export", "1", "--to", folder / "hers"});
     const json record = json::parse(text_of(folder / "hers/data/client.json"));
     EXPECT_EQ(record["looks"][0]["recipes"][0]["recipe"]["parting"], "left");
+    EXPECT_NE(output_of("pdftotext " + shell_word(folder / "hers/data/record.pdf") + " -")
+                  .find(record["client"]["name"].get<std::string>()),
+              std::string::npos);
     complained({"client", "export", "1", "--to", folder / "hers"}, 1);
 }
 

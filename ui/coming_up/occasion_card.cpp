@@ -12,6 +12,7 @@
 #include "ui/theme/theme.h"
 #include "ui/widgets/flow_layout.h"
 #include "ui/widgets/parts.h"
+#include "ui/widgets/sentence_link.h"
 #include "ui/widgets/words.h"
 
 namespace quarterturn {
@@ -78,10 +79,14 @@ QWidget* OccasionCard::build_client(const ClientAhead& client) {
     column->setContentsMargins(0, space(1), 0, space(1));
     column->setSpacing(space(2));
     QHBoxLayout* head = make_row(2);
-    QLabel* name = make_text(client_title(client));
-    QFont bold = name->font();
+    auto* name = new SentenceLink(client_title(client));
+    QFont bold = text_font(TextRole::body);
     bold.setBold(true);
     name->setFont(bold);
+    name->setAccessibleName(tr("Records of %1").arg(client_title(client)));
+    connect(name, &SentenceLink::clicked, this, [this, id = client.client.id] {
+        session_.go_to({.moment = Moment::client_record, .client = id});
+    });
     head->addWidget(name, 1);
     head->addLayout(build_client_buttons(client));
     column->addWidget(make_hairline());
@@ -122,7 +127,18 @@ QLayout* OccasionCard::build_buttons() {
     trial->setAccessibleName(tr("%1: %2").arg(trial->text(), title));
     connect(trial, &QPushButton::clicked, this, &OccasionCard::add_sitting);
     row->addWidget(trial);
+    add_kit_button(*row);
     return row;
+}
+
+void OccasionCard::add_kit_button(QLayout& row) {
+    if (!occasion_.is_wedding) return;
+    QPushButton* kit = make_button(tr("What to pack"));
+    kit->setAccessibleName(tr("%1: %2").arg(kit->text(), occasion_title(occasion_)));
+    connect(kit, &QPushButton::clicked, this, [this] {
+        session_.go_to({.moment = Moment::kit_list, .wedding = occasion_.wedding->id});
+    });
+    row.addWidget(kit);
 }
 
 void OccasionCard::add_next_button(QLayout& row) {

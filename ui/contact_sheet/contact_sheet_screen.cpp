@@ -1,17 +1,12 @@
 #include "ui/contact_sheet/contact_sheet_screen.h"
 
 #include <QCheckBox>
-#include <QFileDialog>
-#include <QPrintDialog>
-#include <QPrinter>
 #include <QStackedWidget>
-#include <QStandardPaths>
 
 #include "indexer/record/caution.h"
 #include "ui/contact_sheet/page_view.h"
-#include "ui/contact_sheet/printing.h"
 #include "ui/look_choice/look_choice.h"
-#include "ui/painter/paint.h"
+#include "ui/printing/ways_out.h"
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/empty_page.h"
@@ -124,6 +119,7 @@ void ContactSheetScreen::add_ways_out(QVBoxLayout& column) {
     column.addWidget(make_quiet(tr(caution_before_passing_on)));
     for (QPushButton* way : ways_out_) column.addWidget(way);
     notice_ = new Notice;
+    ways_ = new WaysOut(session_, *notice_, *this);
     column.addWidget(notice_);
 }
 
@@ -238,62 +234,18 @@ void ContactSheetScreen::turn_page(int by) {
 }
 
 void ContactSheetScreen::ask_where(const QString& ending, const QString& kinds) {
-    const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
-    const QString file = QFileDialog::getSaveFileName(
-        this, tr("Save the sheet"),
-        folder + QLatin1Char('/') + from_utf8(file_name(session_.library(), *look_)) + ending,
-        kinds);
-    if (file.isEmpty()) return;
-    const bool named = QFileInfo(file).suffix().isEmpty();
-    save_to(Path(to_utf8(named ? file + ending : file)));
+    const auto file =
+        ways_->ask_file(tr("Save the sheet"), file_name(session_.library(), *look_), ending, kinds);
+    if (file) save_to(*file);
 }
 
 void ContactSheetScreen::save_to(const Path& file) {
     if (!sheet_) return;
-    notice_->say(tr("Saving…"));
-    Job* job = session_.start<Written>(
-        [document = sheet_->document, file, &decoder = session_.decoder()](Library& library, Job&) {
-            const bool pictures = !picture_format(file).empty();
-            return pictures ? write_pictures(document, decoder, library.disk(), file)
-                            : write_pdf(document, decoder, library.disk(), file);
-        },
-        [screen = QPointer(this)](const Written& written) {
-            if (screen) screen->say_written(written.files, written.problems);
-        });
-    connect(job, &Job::failed, notice_, &Notice::say);
-}
-
-void ContactSheetScreen::say_written(const std::vector<Path>& files,
-                                     const std::vector<std::string>& problems) {
-    QStringList lines;
-    for (const Path& file : files) lines << tr("Saved: %1").arg(from_utf8(file.string()));
-    for (const std::string& problem : problems) lines << from_utf8(problem);
-    notice_->say(lines.join(QLatin1Char('\n')));
+    ways_->save([document = sheet_->document](Library&) { return document; }, file);
 }
 
 void ContactSheetScreen::print() {
-    if (!sheet_) return;
-    auto printer = std::make_shared<QPrinter>(QPrinter::HighResolution);
-    set_paper(*printer, sheet_->document);
-    QPrintDialog dialog(printer.get(), this);
-    dialog.setWindowTitle(tr("Print the sheet"));
-    if (dialog.exec() == QDialog::Accepted) print_on(printer);
-}
-
-void ContactSheetScreen::print_on(const std::shared_ptr<QPrinter>& printer) {
-    notice_->say(tr("Printing…"));
-    Job* job = session_.start<PagesToPrint>(
-        [document = sheet_->document, &decoder = session_.decoder()](Library& library, Job&) {
-            return pages_to_print(document, decoder, library.disk());
-        },
-        [notice = QPointer(notice_), printer](const PagesToPrint& pages) {
-            const bool printed = print_pages(*printer, pages);
-            if (!notice) return;
-            notice->say(printed ? tr("Sent to the printer.")
-                                : tr("The printer did not take it. See whether it is switched on "
-                                     "and has paper, and print again."));
-        });
-    connect(job, &Job::failed, notice_, &Notice::say);
+    if (sheet_) ways_->ask_and_print(sheet_->document, tr("Print the sheet"));
 }
 
 }  // namespace quarterturn

@@ -8,7 +8,6 @@
 class QCheckBox;
 class QComboBox;
 class QLabel;
-class QPrinter;
 class QPushButton;
 class QStackedWidget;
 class QVBoxLayout;
@@ -20,6 +19,7 @@ class Job;
 class LookChoice;
 class Notice;
 class PageView;
+class WaysOut;
 
 // The contact sheet as it will be printed, and the ways to get it on paper.
 class ContactSheetScreen : public Screen {
@@ -48,8 +48,6 @@ class ContactSheetScreen : public Screen {
     void turn_page(int by);
     void ask_where(const QString& ending, const QString& kinds);
     void print();
-    void print_on(const std::shared_ptr<QPrinter>& printer);
-    void say_written(const std::vector<Path>& files, const std::vector<std::string>& problems);
 
     Session& session_;
     std::optional<LookId> look_;
@@ -72,6 +70,7 @@ class ContactSheetScreen : public Screen {
     QPushButton* next_page_;
     QLabel* page_words_;
     Notice* notice_;
+    WaysOut* ways_;
     std::vector<QPushButton*> ways_out_;
 };
 

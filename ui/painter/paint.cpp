@@ -47,23 +47,6 @@ void paint_pdf_pages(QPdfWriter& writer, const Document& document, Decoder& deco
     }
 }
 
-QByteArray pdf_of(const Document& document, Decoder& decoder, FileSystem& disk,
-                  std::vector<std::string>& problems) {
-    QByteArray pdf;
-    QBuffer buffer(&pdf);
-    buffer.open(QIODevice::WriteOnly);
-    {
-        QPdfWriter writer(&buffer);
-        writer.setPdfVersion(QPagedPaintDevice::PdfVersion_A1b);  // says that its colours are sRGB
-        writer.setResolution(dots_per_inch);
-        writer.setTitle(QString::fromStdString(document.title));
-        writer.setCreator("Quarterturn");
-        paint_pdf_pages(writer, document, decoder, disk, problems);
-    }
-    set_exact_papers(pdf, document.pages);
-    return pdf;
-}
-
 bool is_png(const Path& file) {
     return picture_format(file) == "png";
 }
@@ -100,12 +83,30 @@ Path picture_file(const Path& file, std::size_t number) {
     return file.parent_path() / name;
 }
 
+std::span<const std::byte> DrawnPdf::span() const {
+    return bytes_of(bytes);
+}
+
+DrawnPdf draw_pdf(const Document& document, Decoder& decoder, FileSystem& disk) {
+    DrawnPdf pdf;
+    QBuffer buffer(&pdf.bytes);
+    buffer.open(QIODevice::WriteOnly);
+    {
+        QPdfWriter writer(&buffer);
+        writer.setPdfVersion(QPagedPaintDevice::PdfVersion_A1b);  // says that its colours are sRGB
+        writer.setResolution(dots_per_inch);
+        writer.setTitle(QString::fromStdString(document.title));
+        writer.setCreator("Quarterturn");
+        paint_pdf_pages(writer, document, decoder, disk, pdf.problems);
+    }
+    set_exact_papers(pdf.bytes, document.pages);
+    return pdf;
+}
+
 Written write_pdf(const Document& document, Decoder& decoder, FileSystem& disk, const Path& file) {
-    Written written;
-    const QByteArray pdf = pdf_of(document, decoder, disk, written.problems);
-    replace_file(disk, file, bytes_of(pdf));
-    written.files.push_back(file);
-    return written;
+    DrawnPdf pdf = draw_pdf(document, decoder, disk);
+    replace_file(disk, file, pdf.span());
+    return {{file}, std::move(pdf.problems)};
 }
 
 Written write_pictures(const Document& document, Decoder& decoder, FileSystem& disk,

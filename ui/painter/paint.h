@@ -3,7 +3,9 @@
 // they are drawn. A photo that cannot be read or decoded leaves a frame that says so, and the rest
 // goes on; what cannot be written throws DiskError.
 
+#include <QByteArray>
 #include <memory>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -20,7 +22,17 @@ struct Written {
     std::vector<std::string> problems;  // a sentence for each photo that could not be shown
 };
 
+struct DrawnPdf {
+    QByteArray bytes;
+    std::vector<std::string> problems;  // as in Written
+
+    std::span<const std::byte> span() const;
+};
+
 // Real text, pictures at print_dpi, sRGB.
+DrawnPdf draw_pdf(const Document& document, Decoder& decoder, FileSystem& disk);
+
+// The same into a file; what is there is written over.
 Written write_pdf(const Document& document, Decoder& decoder, FileSystem& disk, const Path& file);
 
 // "png" or "jpeg" by the file's ending, whatever its case; empty for any other ending.

@@ -21,6 +21,7 @@ const QColor tint(0xf7, 0xf2, 0xea);
 
 constexpr double hairline_mm = 0.18;
 constexpr double frame_line_mm = 0.25;
+constexpr double tick_line_mm = 0.3;
 constexpr double caution_bar_mm = 0.9;
 constexpr double frame_padding_mm = 2;
 constexpr double frame_points = 7.5;
@@ -81,6 +82,21 @@ class PagePainter {
         const double inside = frame_line_mm * dots_per_mm / 2;
         painter_.drawRect(dots(item.box).adjusted(inside, inside, -inside, -inside));
         draw_text(painter_, centred_text(item), soft);
+    }
+
+    void operator()(const TickItem& item) {
+        const QRectF box = dots(item.box);
+        painter_.setBrush(Qt::NoBrush);
+        painter_.setPen(pen(ink, tick_line_mm));
+        painter_.drawRect(box);
+        if (!item.ticked) return;
+        const auto at = [&](double x, double y) {
+            return box.topLeft() + QPointF(box.width() * x, box.height() * y);
+        };
+        QPen thick = pen(ink, 2 * tick_line_mm);
+        thick.setCapStyle(Qt::RoundCap);
+        painter_.setPen(thick);
+        painter_.drawPolyline(QPolygonF{at(0.22, 0.52), at(0.43, 0.75), at(0.8, 0.25)});
     }
 
     void operator()(const RingItem& item) {

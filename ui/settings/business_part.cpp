@@ -4,7 +4,7 @@
 #include <QLineEdit>
 
 #include "indexer/store/library_settings.h"
-#include "ui/settings/settings_edits.h"
+#include "ui/shell/setting_edit.h"
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/notice.h"

@@ -6,19 +6,6 @@
 
 namespace quarterturn {
 
-Edit change_setting(Library& library, std::string said, std::string_view name, std::string value) {
-    const auto before = library.settings().get(name);
-    return {std::move(said),
-            [=, value = std::move(value)](Library& l) { l.settings().set(name, value); },
-            [=](Library& l) {
-                if (before) {
-                    l.settings().set(name, *before);
-                } else {
-                    l.settings().clear(name);
-                }
-            }};
-}
-
 Edit change_usual_shots(Library& library, const ShotList& after) {
     const ShotList before = library.looks().own_default_shot_list();
     return {to_utf8(QCoreApplication::translate("settings", "changed your own shot list")),

@@ -15,6 +15,8 @@ enum class Moment {
     round_the_head,
     sign_off,
     contact_sheet,
+    kit_list,
+    client_record,
     all_photos,
     settings
 };

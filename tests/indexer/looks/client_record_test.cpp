@@ -63,17 +63,35 @@ TEST(ClientRecord, AsCsvKeepsCommasQuotesAndLineEnds) {
               "\"says \"\"higher\"\",\nthen lower\"\r\n");
 }
 
+TEST(ClientRecord, HoldsWhatIsWrittenButNotSavedYet) {
+    WholeLook whole;
+    Recipe draft = whole_recipe();
+    draft.parting = "right";
+    whole.library.recipes().keep_draft(whole.look, draft, whole.noon);
+    const ClientRecord record = client_record(whole.library, whole.mira);
+    ASSERT_TRUE(record.looks.at(0).draft);
+    const Json json = Json::parse(client_record_json(record));
+    EXPECT_EQ(parse_recipe_json(json["looks"][0]["draft"]["recipe"].dump()), draft);
+    EXPECT_EQ(json["consents"], Json::array());
+}
+
 TEST(ClientRecord, IsWrittenWholeAndOnlyOnce) {
     WholeLook whole;
     const Path folder = whole.folder / "mira";
-    export_client(whole.library, whole.mira, folder, whole.noon);
+    const std::string pdf = "%PDF, drawn elsewhere";
+    const auto write = [&] {
+        export_client(whole.library, client_record(whole.library, whole.mira),
+                      std::as_bytes(std::span(pdf)), folder, whole.noon);
+    };
+    write();
     const Json json = Json::parse(file_text(folder / "data/client.json"));
     EXPECT_EQ(json["looks"].size(), 1U);
+    EXPECT_EQ(file_text(folder / "data/record.pdf"), pdf);
     EXPECT_NE(file_text(folder / "data/recipes.csv").find("Build,\"1. twist into a low bun"),
               std::string::npos);
     EXPECT_NE(file_text(folder / "manifest-sha256.txt").find("  data/photos.csv"),
               std::string::npos);
-    EXPECT_THROW(export_client(whole.library, whole.mira, folder, whole.noon), StoreError);
+    EXPECT_THROW(write(), StoreError);
 }
 
 }  // namespace

@@ -71,6 +71,34 @@ TEST_F(KitTest, ListsProductsToolsAndWhoBringsTheAccessory) {
     EXPECT_EQ(kit.pieces[0].brought_by, "the bride");
 }
 
+TEST_F(KitTest, ForgetsNeitherFinishNorHeatProtectionNorAnAccessoryToldInWords) {
+    Recipe recipe;
+    recipe.heat_protection = "mist on every section";
+    recipe.finish_details.spray = Hold::regular;
+    recipe.finish_details.smoothing = "none";
+    recipe.accessory = "pearl comb above the left ear";
+    save("one", recipe);
+    recipe.accessory = "None";
+    save("two", recipe);
+    const Kit kit = kit_of(library, wedding);
+    ASSERT_EQ(kit.products.size(), 2U);
+    EXPECT_EQ(kit.products[0].name, "heat protection");
+    EXPECT_EQ(kit.products[0].uses, 2);
+    EXPECT_EQ(kit.products[1].name, "spray, regular hold");
+    ASSERT_EQ(kit.pieces.size(), 1U);
+    EXPECT_EQ(kit.pieces[0].what, "pearl comb above the left ear");
+}
+
+TEST_F(KitTest, AnAccessoryWithItsOwnFieldsIsNotListedTwice) {
+    Recipe recipe;
+    recipe.accessory = "the comb, leaves pointing up";
+    Piece comb;
+    comb.what = "leaf comb";
+    recipe.pieces = {comb};
+    save("one", recipe);
+    EXPECT_EQ(kit_of(library, wedding).pieces.size(), 1U);
+}
+
 TEST_F(KitTest, AnotherWeddingsLooksStayAtHome) {
     save("one", with_pins({{"grip", "black", 3, false}}));
     Wedding other;

@@ -2,12 +2,11 @@
 
 #include <cmath>
 
+#include "tests/indexer/sheet/page_boxes.h"
 #include "tests/indexer/sheet/plain_ruler.h"
 
 namespace quarterturn {
 namespace {
-
-constexpr double near_zero = 1e-3;
 
 std::string some_words(int most) {
     std::string text;
@@ -76,27 +75,6 @@ SheetContent some_content(int& photos) {
     return content;
 }
 
-std::optional<Box> box_of(const PageItem& item) {
-    if (const auto* text = std::get_if<TextItem>(&item)) return text->box;
-    if (const auto* photo = std::get_if<PhotoItem>(&item)) return photo->box;
-    if (const auto* frame = std::get_if<FrameItem>(&item)) return frame->box;
-    if (const auto* ring = std::get_if<RingItem>(&item)) return ring->box;
-    return std::nullopt;  // grounds and rules lie under and between the others
-}
-
-std::vector<Box> boxes_of(const Page& page) {
-    std::vector<Box> boxes;
-    for (const PageItem& item : page.items) {
-        if (const auto box = box_of(item)) boxes.push_back(*box);
-    }
-    return boxes;
-}
-
-bool overlap(const Box& a, const Box& b) {
-    return a.x + a.width > b.x + near_zero && b.x + b.width > a.x + near_zero &&
-           a.y + a.height > b.y + near_zero && b.y + b.height > a.y + near_zero;
-}
-
 SheetStyle some_style() {
     const Paper paper = *rc::gen::element(Paper::a3, Paper::a4, Paper::a5, Paper::letter);
     return sheet_style(paper);
@@ -107,17 +85,7 @@ RC_GTEST_PROP(LayOut, NothingOverlapsAndAllLiesInsideTheMargins, ()) {
     int photos = 0;
     const SheetStyle style = some_style();
     const Document document = lay_out(some_content(photos), style, ruler);
-    for (const Page& page : document.pages) {
-        const std::vector<Box> boxes = boxes_of(page);
-        for (std::size_t i = 0; i < boxes.size(); ++i) {
-            const Box& box = boxes[i];
-            RC_ASSERT(box.width > 0 && box.height > 0);
-            RC_ASSERT(box.x >= style.margin - near_zero && box.y >= style.margin - near_zero);
-            RC_ASSERT(box.x + box.width <= style.paper.width - style.margin + near_zero);
-            RC_ASSERT(box.y + box.height <= style.paper.height - style.margin + near_zero);
-            for (std::size_t k = 0; k < i; ++k) RC_ASSERT(!overlap(box, boxes[k]));
-        }
-    }
+    RC_ASSERT(problem_of_boxes(document, style.margin) == "");
 }
 
 RC_GTEST_PROP(LayOut, EveryPhotoStandsOnceInItsOrderAndIsNotStretched, ()) {

@@ -29,6 +29,19 @@ TEST_F(LibrarySettingsTest, OnlyAPaperThatIsKnownCanBeSet) {
     EXPECT_EQ(reason_against(find_library_setting(business_name_setting).value(), "b4"), "");
 }
 
+TEST_F(LibrarySettingsTest, TheSpareMarginIsANumberWithinBounds) {
+    const LibrarySetting spare = find_library_setting(spare_setting).value();
+    for (const char* good : {"0", "25", "1000"}) EXPECT_EQ(reason_against(spare, good), "");
+    for (const char* bad : {"", "-1", "1001", "25 %", "many"}) {
+        EXPECT_EQ(reason_against(spare, bad), "'" + std::string(bad) +
+                                                  "' is no spare margin: name a number from 0 to "
+                                                  "1000.");
+    }
+    EXPECT_EQ(spare_percent(settings()), usual_spare_percent);
+    settings().set(spare_setting, "35");
+    EXPECT_EQ(spare_percent(settings()), 35);
+}
+
 TEST_F(LibrarySettingsTest, ThePaperIsA4UntilAnotherIsSet) {
     EXPECT_EQ(usual_paper(settings()), Paper::a4);
     settings().set(paper_setting, "letter");

@@ -38,6 +38,23 @@ std::string pieces_by_sql(Library& library) {
                  "json_each(recipe, '$.pieces') AS p GROUP BY kind, what ORDER BY kind, what");
 }
 
+// Of every product, how many times the recipes use it.
+std::string products_by_sql(Library& library) {
+    return asked(library,
+                 "SELECT lower(p.value ->> 'name') AS name, count(*) FROM ("
+                 "SELECT value FROM newest, json_each(recipe, '$.prep') UNION ALL "
+                 "SELECT p.value FROM newest, json_each(recipe, '$.build') AS s, "
+                 "json_each(s.value, '$.products') AS p) AS p GROUP BY name");
+}
+
+std::string tools_by_sql(Library& library) {
+    return asked(library,
+                 "SELECT DISTINCT lower(tool ->> 'kind'), tool ->> 'barrel_mm' FROM ("
+                 "SELECT recipe -> '$.heat_tool' AS tool FROM newest UNION ALL "
+                 "SELECT s.value -> '$.heat_tool' FROM newest, json_each(recipe, '$.build') AS s) "
+                 "WHERE tool ->> 'kind' IS NOT NULL");
+}
+
 std::string lower_case(std::string text) {
     std::transform(text.begin(), text.end(), text.begin(),
                    [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
@@ -69,6 +86,24 @@ std::string pieces_by_kit(const Kit& kit) {
     return sorted_lines(lines);
 }
 
+std::string products_by_kit(const Kit& kit) {
+    std::vector<std::string> lines;
+    for (const KitProduct& product : kit.products) {
+        lines.push_back(lower_case(product.name) + '|' + std::to_string(product.uses));
+    }
+    return sorted_lines(lines);
+}
+
+std::string tools_by_kit(const Kit& kit) {
+    std::vector<std::string> lines;
+    for (const KitTool& tool : kit.tools) {
+        const std::string barrel =
+            tool.barrel_mm ? std::to_string(static_cast<int>(*tool.barrel_mm)) + ".0" : "";
+        lines.push_back(lower_case(tool.kind) + '|' + barrel);
+    }
+    return sorted_lines(lines);
+}
+
 Recipe any_recipe() {
     const auto one_of = [](std::initializer_list<const char*> words) {
         return std::string(*rc::gen::elementOf(std::vector<const char*>(words)));
@@ -77,9 +112,22 @@ Recipe any_recipe() {
         return *rc::gen::inRange(0, 4) == 0 ? std::nullopt
                                             : std::optional{*rc::gen::inRange(least, most)};
     };
+    const auto any_product = [&] {
+        return Product{one_of({"mousse", "Mousse", "lotion"}), one_of({"", "one walnut"}), ""};
+    };
+    const auto any_tool = [&]() -> std::optional<HeatTool> {
+        if (*rc::gen::inRange(0, 2) == 0) return std::nullopt;
+        return HeatTool{one_of({"tongs", "Tongs", "wand"}), maybe(19, 21), maybe(150, 190)};
+    };
     Recipe recipe;
+    for (int left = *rc::gen::inRange(0, 3); left > 0; --left) {
+        recipe.prep.push_back(any_product());
+    }
+    recipe.heat_tool = any_tool();
     for (int steps = *rc::gen::inRange(0, 4); steps > 0; --steps) {
         Step& step = recipe.build.emplace_back();
+        if (*rc::gen::inRange(0, 2) == 0) step.products = {any_product()};
+        step.heat_tool = any_tool();
         for (int pins = *rc::gen::inRange(0, 4); pins > 0; --pins) {
             step.pins.push_back({one_of({"grip", "Grip", "hair pin", "section clip"}),
                                  one_of({"", "brown", "Brown", "bronze"}), maybe(0, 30), false});
@@ -118,6 +166,8 @@ TEST(Kit, AddsUpAsSqlDoes) {
             return sorted_lines(lines);
         };
         RC_ASSERT(pins_by_kit(kit) == sorted(pins_by_sql(example.library)));
+        RC_ASSERT(products_by_kit(kit) == sorted(products_by_sql(example.library)));
+        RC_ASSERT(tools_by_kit(kit) == sorted(tools_by_sql(example.library)));
         RC_ASSERT(pieces_by_kit(kit) == sorted(pieces_by_sql(example.library)));
     }));
 }

@@ -77,6 +77,22 @@ TEST_F(ComingUpScreenTest, TheNextThingToDoIsAButton) {
     EXPECT_EQ(asked.front().front().value<Place>().moment, Moment::bringing_in);
 }
 
+TEST_F(ComingUpScreenTest, ANameLeadsToHerRecordsAndAWeddingToWhatToPack) {
+    QSignalSpy asked(&open.session, &Session::asked_for);
+    auto* name = called<SentenceLink>(QStringLiteral("Records of Mira Okonjo-Lindqvist"));
+    ASSERT_NE(name, nullptr);
+    name->setFocus();
+    QTest::keyClick(name, Qt::Key_Return);
+    press(QStringLiteral("What to pack"));
+    ASSERT_EQ(asked.size(), 2);
+    const auto record = asked[0].front().value<Place>();
+    EXPECT_EQ(record.moment, Moment::client_record);
+    EXPECT_EQ(record.client, open.example.mira);
+    const auto kit = asked[1].front().value<Place>();
+    EXPECT_EQ(kit.moment, Moment::kit_list);
+    EXPECT_EQ(kit.wedding, open.example.wedding);
+}
+
 TEST_F(ComingUpScreenTest, AddsAWeddingWithANewBrideAndTakesItBack) {
     press(QStringLiteral("Add a wedding"));
     QTest::keyClicks(called<QLineEdit>(QStringLiteral("Wedding of")), "Adeyemi and Sato");

@@ -13,7 +13,7 @@
 #include "tests/ui/shell/fixture.h"
 #include "tests/ui/support/screen_checks.h"
 #include "ui/contact_sheet/page_view.h"
-#include "ui/contact_sheet/printing.h"
+#include "ui/printing/printing.h"
 #include "ui/painter/paint.h"
 #include "ui/widgets/notice.h"
 

@@ -1,4 +1,4 @@
-#include "ui/contact_sheet/printing.h"
+#include "ui/printing/printing.h"
 
 #include <QPageSize>
 #include <QPrinter>

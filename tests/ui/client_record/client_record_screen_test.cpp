@@ -1,0 +1,167 @@
+// pdfinfo and pdftotext are Poppler's.
+
+#include "ui/client_record/client_record_screen.h"
+
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTest>
+
+#include "tests/indexer/looks/whole_look.h"
+#include "tests/support/command.h"
+#include "tests/ui/shell/fixture.h"
+#include "tests/ui/support/screen_checks.h"
+#include "ui/widgets/notice.h"
+#include "ui/widgets/photo_tile.h"
+
+namespace quarterturn {
+namespace {
+
+class ClientRecordScreenTest : public testing::Test {
+  protected:
+    ClientRecordScreenTest() {
+        QObject::connect(&session, &Session::records_changed, &screen,
+                         [this] { screen.refresh(); });
+        QObject::connect(&session, &Session::asked_for, &screen, [this](const Place& place) {
+            went_to = place;
+            if (place.moment != Moment::client_record) return;
+            screen.arrive(place);
+            screen.refresh();
+        });
+        screen.resize(1280, 800);
+        screen.arrive({.moment = Moment::client_record, .client = whole.mira});
+        show();
+    }
+
+    void show() {
+        screen.refresh();
+        show_active(screen);
+    }
+
+    bool says(const QString& words) {
+        for (const auto* label : screen.findChildren<QLabel*>()) {
+            if (label->isVisible() && label->text().contains(words)) return true;
+        }
+        return false;
+    }
+
+    QPushButton* button(const QString& text) {
+        for (auto* found : screen.findChildren<QPushButton*>()) {
+            if (found->isVisible() && found->text() == text) return found;
+        }
+        return nullptr;
+    }
+
+    bool wait_for_saved() {
+        return QTest::qWaitFor(
+            [this] { return screen.findChild<Notice*>()->said().startsWith("Saved:"); });
+    }
+
+    WholeLook whole;
+    NoDecoder decoder;
+    Session session{real_file_system(), decoder, [] { return at("2026-11-07T13:30:00"); }};
+    const QString problem = session.open(whole.folder / "library");
+    ClientRecordScreen screen{session};
+    std::optional<Place> went_to;
+};
+
+TEST_F(ClientRecordScreenTest, ShowsAllOfHers) {
+    for (const char* words :
+         {"Mira Okonjo-Lindqvist", "The Old Granary", "In the party: bride",
+          "Trial, 7 November 2026, 10:00 to 12:00", "No consent recorded.", "low twisted bun",
+          "Not signed off.", "Recipe, revision 1, saved 7 November 2026", "twist into a low bun",
+          "8 photos", "Private data"}) {
+        EXPECT_TRUE(says(QString::fromUtf8(words))) << words;
+    }
+    EXPECT_EQ(screen.findChildren<PhotoTile*>().size(), 8);
+}
+
+TEST_F(ClientRecordScreenTest, TellsWhatEachRevisionChangedAndWhatIsNotSavedYet) {
+    Recipe recipe = whole_recipe();
+    recipe.parting = "right";
+    whole.library.recipes().save(whole.look, recipe, at("2026-11-08T09:00"));
+    recipe.parting = "middle";
+    whole.library.recipes().keep_draft(whole.look, recipe, at("2026-11-09T09:00"));
+    show();
+    EXPECT_TRUE(says(QStringLiteral("Changed by revision 2, saved 8 November 2026, 09:00")));
+    EXPECT_TRUE(says(QStringLiteral("Parting. Was: left. Is: right")));
+    EXPECT_TRUE(says(QStringLiteral("Written since, not saved yet")));
+    EXPECT_TRUE(says(QStringLiteral("Parting. Was: right. Is: middle")));
+}
+
+TEST_F(ClientRecordScreenTest, FindsAnotherClientByAnyPartOfHerName) {
+    session.library().clients().add(client_called("Ανθή Λευκοπέτρου"));
+    session.library().clients().add(client_called("Ysolde Vale"));
+    show();
+    auto* words = screen.findChild<QLineEdit*>();
+    words->setFocus();
+    QTest::keyClicks(words, QStringLiteral("vale"));
+    EXPECT_EQ(button(QStringLiteral("Ανθή Λευκοπέτρου")), nullptr);
+    words->setText(QStringLiteral("ΛΕΥΚΟ"));
+    auto* name = button(QStringLiteral("Ανθή Λευκοπέτρου"));
+    ASSERT_NE(name, nullptr);
+    name->setFocus();
+    QTest::keyClick(name, Qt::Key_Return);
+    EXPECT_FALSE(says(QStringLiteral("The Old Granary")));
+    EXPECT_TRUE(says(QStringLiteral("No sitting is recorded.")));
+    EXPECT_TRUE(name->hasFocus());
+    words->setText(QStringLiteral("nobody at all"));
+    EXPECT_TRUE(says(QStringLiteral("Nobody of this name is in the library.")));
+}
+
+TEST_F(ClientRecordScreenTest, APhotoLeadsRoundTheHead) {
+    QTest::keyClick(screen.findChildren<PhotoTile*>().front(), Qt::Key_Space);
+    ASSERT_TRUE(went_to);
+    EXPECT_EQ(went_to->moment, Moment::round_the_head);
+    EXPECT_EQ(went_to->look, whole.look);
+    EXPECT_TRUE(went_to->photo);
+}
+
+TEST_F(ClientRecordScreenTest, SavesThePdf) {
+    const Path file = whole.folder / "mira.pdf";
+    screen.save_pdf(file);
+    ASSERT_TRUE(wait_for_saved());
+    const std::string text = output_of("pdftotext -layout " + file.string() + " -");
+    for (const char* words : {"Mira Okonjo-Lindqvist", "No consent recorded.", "Private data"}) {
+        EXPECT_NE(text.find(words), std::string::npos) << words << " is not in\n" << text;
+    }
+}
+
+TEST_F(ClientRecordScreenTest, SavesAllOfItInAFolderAndSaysWhenItIsThereAlready) {
+    const Path folder = whole.folder / "mira";
+    screen.save_everything(folder);
+    ASSERT_TRUE(wait_for_saved());
+    for (const char* name : {"record.pdf", "client.json", "photos.csv", "recipes.csv"}) {
+        EXPECT_TRUE(std::filesystem::exists(folder / "data" / name)) << name;
+    }
+    screen.save_everything(folder);
+    EXPECT_TRUE(QTest::qWaitFor(
+        [this] { return screen.findChild<Notice*>()->said().contains("is there already"); }));
+}
+
+TEST_F(ClientRecordScreenTest, HasNoProblemsAtAnySizeAlsoWithALongNoteAndManyClients) {
+    Client mira = *session.library().clients().find(whole.mira);
+    mira.note = std::string("Says so at the door: ") + std::string(60, 'a') +
+                " and the rest in many words, so that it has to go on in a further line below.";
+    session.library().clients().change(mira);
+    for (int i = 0; i < 30; ++i) {
+        session.library().clients().add(
+            client_called("Client of a long name " + std::to_string(i)));
+    }
+    show();
+    EXPECT_EQ(problems_at_all_sizes(screen), QStringList());
+}
+
+TEST(ClientRecordScreen, TeachesWhereThereIsNoClient) {
+    TemporaryFolder folder;
+    Library::create(folder / "empty");
+    NoDecoder decoder;
+    Session session{real_file_system(), decoder, [] { return at("2026-11-07T08:00:00"); }};
+    session.open(folder / "empty");
+    ClientRecordScreen screen(session);
+    screen.refresh();
+    EXPECT_EQ(problems_at_all_sizes(screen), QStringList());
+}
+
+}  // namespace
+}  // namespace quarterturn

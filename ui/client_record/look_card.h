@@ -1,0 +1,15 @@
+#pragma once
+
+#include <QFrame>
+
+#include "indexer/sheet/client_content.h"
+
+namespace quarterturn {
+
+// A card with a heading and a line for each of the section's.
+QFrame* make_facts_card(const TextSection& section);
+
+// A look: where it was worked on, how it stands, its recipe and what changed in it.
+QFrame* make_look_card(const LookSection& section);
+
+}  // namespace quarterturn

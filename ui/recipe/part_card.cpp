@@ -64,12 +64,14 @@ void PartCard::show_recipe(const Recipe& recipe) {
 
 void PartCard::show_lines() {
     empty_layout(lines_);
-    const QStringList lines = lines_at(place_, fields_.value());
+    const Recipe recipe = fields_.value();
+    const QStringList lines = lines_at(place_, recipe);
     for (const QString& line : lines) {
         QLabel* label = make_text(line);
         label->setFont(text_font(role_));
         lines_->addWidget(label);
     }
+    if (QWidget* picture = make_picture(recipe)) lines_->addWidget(picture);
     reading_->setVisible(!lines.isEmpty());
     nothing_->setVisible(lines.isEmpty());
     heading_->setAccessibleName(lines.isEmpty() ? tr("%1, nothing yet").arg(shown(place_))

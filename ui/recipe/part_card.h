@@ -52,6 +52,12 @@ class PartCard : public QFrame {
     void add_below(QWidget& widget);
     FieldForm& form() { return *form_; }
 
+    // Stands below the words while it is folded; null for none.
+    virtual QWidget* make_picture(const Recipe& recipe) const {
+        (void)recipe;
+        return nullptr;
+    }
+
     void keyPressEvent(QKeyEvent* event) override;
 
   private:

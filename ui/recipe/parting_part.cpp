@@ -1,4 +1,6 @@
 #include "ui/recipe/choice_field.h"
+#include "ui/recipe/drawing_field.h"
+#include "ui/recipe/head_sketch.h"
 #include "ui/recipe/long_text_field.h"
 #include "ui/recipe/number_field.h"
 #include "ui/recipe/recipe_parts.h"
@@ -43,6 +45,13 @@ PartingPart::PartingPart() : PartCard(RecipePlace::parting) {
     add(
         tr("On the client's"), new PartingFields,
         [](Recipe & recipe) -> auto& { return recipe.parting_line; });
+    add(
+        tr("Drawn"), new DrawingField, [](Recipe & recipe) -> auto& { return recipe.head_plan; });
+}
+
+QWidget* PartingPart::make_picture(const Recipe& recipe) const {
+    if (recipe.head_plan == HeadDrawing{}) return nullptr;
+    return new HeadSketch(recipe.head_plan);
 }
 
 }  // namespace quarterturn

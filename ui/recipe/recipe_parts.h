@@ -32,6 +32,9 @@ class PartingPart : public PartCard {
     Q_OBJECT
   public:
     PartingPart();
+
+  protected:
+    QWidget* make_picture(const Recipe& recipe) const override;  // what she has drawn
 };
 
 // The steps, and a line to say the next one as she says it to herself.

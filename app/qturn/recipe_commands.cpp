@@ -70,16 +70,9 @@ Reply list_revisions(Session& session, const RecipeOptions& options) {
     return reply;
 }
 
-// What she was writing last: the draft, else the current revision.
-Recipe begun_recipe(Library& library, const Look& look) {
-    if (const auto draft = library.recipes().draft(look.id)) return draft->recipe;
-    const auto current = library.recipes().current(look.id);
-    return current ? current->recipe : Recipe{};
-}
-
 Recipe wished_recipe(Library& library, const Look& look, const RecipeOptions& options) {
     if (!options.file.empty()) return parse_recipe_json(read_text(options.file));
-    Recipe recipe = begun_recipe(library, look);
+    Recipe recipe = begun_recipe(library, look.id);
     for (const std::string& part : options.parts) recipe = with_part(recipe, part);
     for (const std::string& step : options.steps) {
         recipe.build.push_back(parse_shorthand(step).step);

@@ -8,6 +8,7 @@
 #include "ui/coming_up/coming_up_screen.h"
 #include "ui/contact_sheet/contact_sheet_screen.h"
 #include "ui/kit_list/kit_list_screen.h"
+#include "ui/recipe/recipe_screen.h"
 #include "ui/round_the_head/round_the_head_screen.h"
 #include "ui/settings/settings_screen.h"
 #include "ui/sign_off/sign_off_screen.h"
@@ -30,6 +31,7 @@ std::vector<ScreenEntry> all_screens() {
                                 QT_TRANSLATE_NOOP("moments", "Bringing photos in")),
         entry<RoundTheHeadScreen>(Moment::round_the_head,
                                   QT_TRANSLATE_NOOP("moments", "Going round the head")),
+        entry<RecipeScreen>(Moment::recipe, QT_TRANSLATE_NOOP("moments", "The recipe")),
         entry<SignOffScreen>(Moment::sign_off, QT_TRANSLATE_NOOP("moments", "Sign-off")),
         entry<ContactSheetScreen>(Moment::contact_sheet,
                                   QT_TRANSLATE_NOOP("moments", "Contact sheet")),

@@ -12,6 +12,7 @@
 
 #include "indexer/disk/file_system.h"
 #include "indexer/record/paper.h"
+#include "indexer/record/recipe/head_drawing.h"
 #include "indexer/record/words.h"
 
 namespace quarterturn {
@@ -97,8 +98,14 @@ struct PanelItem {
     bool caution = false;
 };
 
-using PageItem =
-    std::variant<TextItem, PhotoItem, FrameItem, TickItem, RingItem, RuleItem, PanelItem>;
+// Partings, sections and marks on the head seen from above, as large as fits the box.
+struct HeadItem {
+    Box box;
+    HeadDrawing drawing;
+};
+
+using PageItem = std::variant<TextItem, PhotoItem, FrameItem, TickItem, RingItem, RuleItem,
+                              PanelItem, HeadItem>;
 
 struct Page {
     Size size;

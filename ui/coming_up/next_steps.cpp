@@ -15,7 +15,8 @@ Moment moment_of(NextStep step) {
             return Moment::bringing_in;
         case NextStep::go_round_the_head:
             return Moment::round_the_head;
-        case NextStep::write_recipe:  // what the recipe lacks is said beside the shots
+        case NextStep::write_recipe:
+            return Moment::recipe;
         case NextStep::sign_off:
         case NextStep::nothing:
             return Moment::sign_off;
@@ -32,7 +33,7 @@ QString step_text(NextStep step) {
         case NextStep::go_round_the_head:
             return step_words(QT_TRANSLATE_NOOP("next_steps", "Go round the head"));
         case NextStep::write_recipe:
-            return step_words(QT_TRANSLATE_NOOP("next_steps", "See what the recipe lacks"));
+            return step_words(QT_TRANSLATE_NOOP("next_steps", "Write the recipe"));
         case NextStep::sign_off:
             return step_words(QT_TRANSLATE_NOOP("next_steps", "Sign off"));
         case NextStep::nothing:

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "indexer/sheet/side_by_side.h"
+#include "ui/painter/head_drawing.h"
 #include "ui/painter/paint.h"
 #include "ui/painter/ring.h"
 #include "ui/painter/text.h"
@@ -113,6 +114,16 @@ class PagePainter {
         painter_.fillRect(dots(item.box), tint);
         if (!item.caution) return;
         painter_.fillRect(dots({item.box.x, item.box.y, caution_bar_mm, item.box.height}), accent);
+    }
+
+    void operator()(const HeadItem& item) {
+        draw_head_drawing(painter_, dots(item.box), item.drawing,
+                          {.outline = soft,
+                           .line = ink,
+                           .parting = accent,
+                           .tint = tint,
+                           .paper = Qt::white,
+                           .in_marks = ink});
     }
 
   private:

@@ -13,6 +13,7 @@ enum class Moment {
     coming_up,
     bringing_in,
     round_the_head,
+    recipe,
     sign_off,
     contact_sheet,
     kit_list,

@@ -1,0 +1,42 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "indexer/record/id.h"
+#include "ui/recipe/field.h"
+
+class QLabel;
+class QPushButton;
+
+namespace quarterturn {
+
+class PhotoTiles;
+class RecipeAids;
+
+// Which of the look's photos belong to a step: chosen from all of them, or pasted.
+class PhotosField : public Field {
+    Q_OBJECT
+  public:
+    explicit PhotosField(RecipeAids& aids, QWidget* parent = nullptr);
+
+    void name_it(const QString& name) override;
+    void show_value(const std::vector<std::string>& checksums);
+    const std::vector<std::string>& value() const { return checksums_; }
+
+    void put_in(const std::vector<std::string>& checksums);  // those that are not there yet
+    void paste();  // what is in the clipboard is brought in as a photo of the look
+
+  private:
+    void show_choice();
+    void turn(PhotoId photo);
+
+    RecipeAids& aids_;
+    QPushButton* choose_;
+    QPushButton* paste_;
+    QLabel* none_;
+    PhotoTiles* choice_;
+    std::vector<std::string> checksums_;
+};
+
+}  // namespace quarterturn

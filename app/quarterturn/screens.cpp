@@ -9,6 +9,7 @@
 #include "ui/round_the_head/round_the_head_screen.h"
 #include "ui/settings/settings_screen.h"
 #include "ui/sign_off/sign_off_screen.h"
+#include "ui/what_changed/what_changed_screen.h"
 
 namespace quarterturn {
 namespace {
@@ -29,6 +30,8 @@ std::vector<ScreenEntry> all_screens() {
         entry<RoundTheHeadScreen>(Moment::round_the_head,
                                   QT_TRANSLATE_NOOP("moments", "Going round the head")),
         entry<SignOffScreen>(Moment::sign_off, QT_TRANSLATE_NOOP("moments", "Sign-off")),
+        entry<WhatChangedScreen>(Moment::what_changed,
+                                 QT_TRANSLATE_NOOP("moments", "What changed")),
         entry<ContactSheetScreen>(Moment::contact_sheet,
                                   QT_TRANSLATE_NOOP("moments", "Contact sheet")),
         entry<AllPhotosScreen>(Moment::all_photos,

@@ -14,6 +14,7 @@ enum class Moment {
     bringing_in,
     round_the_head,
     sign_off,
+    what_changed,
     contact_sheet,
     all_photos,
     settings

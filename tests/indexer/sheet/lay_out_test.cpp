@@ -51,6 +51,9 @@ SheetRecipe some_recipe() {
     SheetRecipe recipe;
     recipe.heading = "Recipe";
     recipe.cautions = {"Caution: " + some_words(40)};
+    if (*rc::gen::inRange(0, 2) == 0) {
+        recipe.drawing = SheetDrawing{{{}, {{1, {0, 0}, "comb"}}}, {"x " + some_words(40), "x"}};
+    }
     const int parts = *rc::gen::inRange(0, 10);
     for (int i = 0; i < parts; ++i) {
         RecipePart part{"Part", {}};
@@ -81,6 +84,7 @@ std::optional<Box> box_of(const PageItem& item) {
     if (const auto* photo = std::get_if<PhotoItem>(&item)) return photo->box;
     if (const auto* frame = std::get_if<FrameItem>(&item)) return frame->box;
     if (const auto* ring = std::get_if<RingItem>(&item)) return ring->box;
+    if (const auto* head = std::get_if<HeadItem>(&item)) return head->box;
     return std::nullopt;  // grounds and rules lie under and between the others
 }
 

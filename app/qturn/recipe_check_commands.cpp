@@ -4,6 +4,7 @@
 #include "app/qturn/recipe_reply.h"
 #include "app/qturn/say.h"
 #include "indexer/looks/recipe_findings.h"
+#include "indexer/looks/recipe_moments.h"
 #include "indexer/record/caution.h"
 #include "indexer/rules/recipe_difference.h"
 
@@ -64,9 +65,13 @@ Reply rules(Session& session, const CheckOptions& options) {
     return reply;
 }
 
+Look look_before(Library& library, const Look& look, const CheckOptions& options) {
+    return options.other.empty() ? look : find_look(library, options.other);
+}
+
 RecipeRevision before(Library& library, const Look& look, const CheckOptions& options) {
     if (!options.other.empty()) {
-        return chosen_revision(library, find_look(library, options.other), options.from);
+        return chosen_revision(library, look_before(library, look, options), options.from);
     }
     const RecipeRevision after = chosen_revision(library, look, options.to);
     if (!options.from && after.number == 1) {
@@ -78,6 +83,26 @@ RecipeRevision before(Library& library, const Look& look, const CheckOptions& op
 void add_column(std::vector<std::string>& lines, const char* sign,
                 const std::vector<std::string>& words) {
     for (const std::string& line : words) lines.push_back(std::string("  ") + sign + line);
+}
+
+RecipeMoment moment_of(Library& library, const Look& look, const RecipeRevision& revision) {
+    return {look, revision,
+            revision.sitting ? library.sittings().find(*revision.sitting) : std::nullopt};
+}
+
+void add_photo_pairs(Reply& reply, const std::vector<AnglePair>& pairs) {
+    reply.data["photos"] = json::array();
+    const auto name = [](const std::optional<Photo>& photo) {
+        return photo ? photo->file.name : std::string();
+    };
+    for (const AnglePair& pair : pairs) {
+        reply.data["photos"].push_back({{"angle", word(pair.angle)},
+                                        {"was", pair.was ? json(name(pair.was)) : json()},
+                                        {"is", pair.is ? json(name(pair.is)) : json()}});
+        reply.lines.push_back("Photos, " + std::string(word(pair.angle)) + ":");
+        if (pair.was) add_column(reply.lines, "was: ", {name(pair.was)});
+        if (pair.is) add_column(reply.lines, "is:  ", {name(pair.is)});
+    }
 }
 
 Reply difference(Session& session, const CheckOptions& options) {
@@ -96,6 +121,9 @@ Reply difference(Session& session, const CheckOptions& options) {
             {{"what", change.what}, {"was", change.was}, {"is", change.is}});
     }
     if (reply.lines.empty()) reply.lines.emplace_back("Nothing has changed.");
+    add_photo_pairs(
+        reply, angle_pairs(library, moment_of(library, look_before(library, look, options), was),
+                           moment_of(library, look, is)));
     return reply;
 }
 

@@ -9,6 +9,8 @@ constexpr double heading_gap = 1.0;    // mm below the heading
 constexpr double panel_padding = 1.6;  // mm around the cautions
 constexpr double panel_indent = 3.2;   // mm, for the bar at the panel's side
 constexpr double block_gap = 1.8;      // mm between the recipe's parts
+constexpr double drawing_share = 1.5;  // height of the drawing by that of the ring in the header
+constexpr double drawing_gap = 3.0;    // mm between the drawing and its words
 constexpr int least_lines =
     4;  // of a recipe longer than a page, below its heading; else a new page
 
@@ -93,6 +95,31 @@ void put_cautions(SheetFlow& flow, const SheetRecipe& recipe) {
     }
 }
 
+double drawing_side(const SheetFlow& flow) {
+    return drawing_share * flow.style().ring;
+}
+
+double drawing_height(const SheetFlow& flow, const SheetRecipe& recipe) {
+    return recipe.drawing ? drawing_side(flow) + block_gap : 0;
+}
+
+// What finds no room beside the drawing is cut: the marks are few words each.
+void put_drawing(SheetFlow& flow, const SheetRecipe& recipe) {
+    if (!recipe.drawing) return;
+    const SheetStyle& style = flow.style();
+    const double side = drawing_side(flow);
+    if (flow.room() < side && !flow.page_is_fresh()) flow.new_page();
+    flow.put(HeadItem{{style.left(), flow.y(), side, side}, recipe.drawing->drawing});
+    std::string words;
+    for (const std::string& line : recipe.drawing->lines)
+        words += (words.empty() ? "" : "\n") + line;
+    TextItem text = text_item(words, style.body_points);
+    text.align = Align::start;
+    const double beside = side + drawing_gap;
+    flow.put_text(text, style.left() + beside, flow.y(), style.width() - beside, side);
+    flow.down(drawing_height(flow, recipe));
+}
+
 void put_columns(SheetFlow& flow, std::deque<Paragraph> paragraphs) {
     while (!paragraphs.empty()) {
         const double least = 2 * flow.line_height(flow.style().body_points);
@@ -110,7 +137,8 @@ void put_columns(SheetFlow& flow, std::deque<Paragraph> paragraphs) {
 }  // namespace
 
 std::optional<double> height_of_recipe(SheetFlow& flow, const SheetRecipe& recipe) {
-    const double above = heading_height(flow) + cautions_height(flow, recipe);
+    const double above =
+        heading_height(flow) + cautions_height(flow, recipe) + drawing_height(flow, recipe);
     const double most = flow.room_on_new_page() - above;
     if (most <= 0) return std::nullopt;
     const auto columns = balanced_height(flow.ruler(), paragraphs_of(recipe, flow.style()),
@@ -127,6 +155,7 @@ void put_recipe(SheetFlow& flow, const SheetRecipe& recipe, RecipeRoom room) {
     if (flow.room() < wanted && !flow.page_is_fresh()) flow.new_page();
     put_heading(flow, recipe);
     put_cautions(flow, recipe);
+    put_drawing(flow, recipe);
     put_columns(flow, paragraphs_of(recipe, flow.style()));
 }
 

@@ -19,13 +19,22 @@ std::vector<std::string> cautions_of(const Recipe& recipe) {
     return cautions;
 }
 
+std::optional<SheetDrawing> drawing_of(const Recipe& recipe) {
+    if (recipe.head_plan == HeadDrawing{}) return std::nullopt;
+    Recipe only;
+    only.head_plan = recipe.head_plan;
+    return SheetDrawing{recipe.head_plan, recipe_parts(only).front().lines};
+}
+
 }  // namespace
 
 SheetRecipe recipe_words(const RecipeRevision& revision) {
     SheetRecipe sheet;
     sheet.heading = "Recipe, revision " + std::to_string(revision.number);
     sheet.cautions = cautions_of(revision.recipe);
-    Recipe rest = revision.recipe;  // without what stands among the cautions
+    sheet.drawing = drawing_of(revision.recipe);
+    Recipe rest = revision.recipe;  // without what stands among the cautions or is drawn
+    rest.head_plan = {};
     rest.cautions.clear();
     rest.caution_details = {};
     rest.heat_tool.reset();

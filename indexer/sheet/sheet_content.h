@@ -31,10 +31,16 @@ struct SheetBand {
     std::vector<SheetCell> cells;
 };
 
+struct SheetDrawing {
+    HeadDrawing drawing;
+    std::vector<std::string> lines;  // beside it
+};
+
 struct SheetRecipe {
     std::string heading;
     std::vector<std::string> cautions;
     std::vector<RecipePart> parts;
+    std::optional<SheetDrawing> drawing = {};
 };
 
 struct SheetHeader {

@@ -17,6 +17,7 @@ enum class Moment {
     sign_off,
     contact_sheet,
     kit_list,
+    what_changed,
     client_record,
     all_photos,
     settings

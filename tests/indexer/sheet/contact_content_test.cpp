@@ -162,6 +162,19 @@ TEST(ContactContent, CautionsStandAtTheHeadOfTheRecipeAndOnlyThere) {
     EXPECT_NE(content_of(look).recipe->cautions[0].find("Ask before starting"), std::string::npos);
 }
 
+TEST(ContactContent, WhatIsDrawnOnTheHeadStandsAsADrawingAndNotOnceMoreInWords) {
+    ExampleLook look;
+    RecipeRevision revision;
+    revision.recipe.parting = "centre";
+    look.state().recipe = revision;
+    EXPECT_FALSE(content_of(look).recipe->drawing);
+    look.state().recipe->recipe.head_plan.marks = {{1, {0, 0}, "comb"}};
+    const SheetRecipe recipe = content_of(look).recipe.value();
+    ASSERT_TRUE(recipe.drawing);
+    EXPECT_EQ(recipe.drawing->lines, (std::vector<std::string>{"Mark 1: comb"}));
+    for (const RecipePart& part : recipe.parts) EXPECT_NE(part.heading, "Head plan");
+}
+
 // Whatever the photos and tags: each usable photo of the look once, none twice, and of the others
 // at most one for each line.
 RC_GTEST_PROP(ContactContent, EveryUsablePhotoStandsOnTheSheetOnce, (bool during)) {

@@ -50,6 +50,9 @@ SheetRecipe some_recipe() {
     SheetRecipe recipe;
     recipe.heading = "Recipe";
     recipe.cautions = {"Caution: " + some_words(40)};
+    if (*rc::gen::inRange(0, 2) == 0) {
+        recipe.drawing = SheetDrawing{{{}, {{1, {0, 0}, "comb"}}}, {"x " + some_words(40), "x"}};
+    }
     const int parts = *rc::gen::inRange(0, 10);
     for (int i = 0; i < parts; ++i) {
         RecipePart part{"Part", {}};

@@ -14,6 +14,7 @@ inline std::optional<Box> box_of(const PageItem& item) {
     if (const auto* frame = std::get_if<FrameItem>(&item)) return frame->box;
     if (const auto* tick = std::get_if<TickItem>(&item)) return tick->box;
     if (const auto* ring = std::get_if<RingItem>(&item)) return ring->box;
+    if (const auto* head = std::get_if<HeadItem>(&item)) return head->box;
     return std::nullopt;  // grounds and rules lie under and between the others
 }
 

@@ -9,9 +9,10 @@
 
 namespace quarterturn {
 
-PhotosField::PhotosField(RecipeAids& aids, QWidget* parent)
+PhotosField::PhotosField(RecipeAids& aids, std::size_t most, QWidget* parent)
     : Field(parent),
       aids_(aids),
+      most_(most),
       choose_(make_button(tr("Choose photos of the look…"))),
       paste_(make_button(tr("Paste a picture"))),
       none_(make_quiet(tr("There is no photo of this look yet."))),
@@ -58,8 +59,14 @@ void PhotosField::turn(PhotoId photo) {
     if (found == aids_.photos().end()) return;
     const std::string& checksum = found->file.sha256;
     if (std::erase(checksums_, checksum) == 0) checksums_.push_back(checksum);
+    keep_the_newest();
     show_choice();
     emit changed();
+}
+
+void PhotosField::keep_the_newest() {
+    if (checksums_.size() <= most_) return;
+    checksums_.erase(checksums_.begin(), checksums_.end() - static_cast<std::ptrdiff_t>(most_));
 }
 
 void PhotosField::put_in(const std::vector<std::string>& checksums) {
@@ -68,6 +75,7 @@ void PhotosField::put_in(const std::vector<std::string>& checksums) {
             checksums_.push_back(checksum);
         }
     }
+    keep_the_newest();
     show_choice();
     emit changed();
 }

@@ -5,6 +5,7 @@
 #include "ui/recipe/paste_picture.h"
 #include "ui/recipe/photo_tiles.h"
 #include "ui/recipe/recipe_aids.h"
+#include "ui/shell/session.h"
 #include "ui/widgets/parts.h"
 
 namespace quarterturn {
@@ -55,8 +56,8 @@ void PhotosField::show_choice() {
 }
 
 void PhotosField::turn(PhotoId photo) {
-    const auto found = std::ranges::find(aids_.photos(), photo, &Photo::id);
-    if (found == aids_.photos().end()) return;
+    const auto found = aids_.session().library().photos().find(photo);
+    if (!found) return;
     const std::string& checksum = found->file.sha256;
     if (std::erase(checksums_, checksum) == 0) checksums_.push_back(checksum);
     keep_the_newest();

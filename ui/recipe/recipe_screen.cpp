@@ -102,7 +102,6 @@ QWidget* RecipeScreen::build_recipe() {
 void RecipeScreen::add_keys() {
     const auto add = [this](const QKeySequence& keys, auto act) {
         auto* shortcut = new QShortcut(keys, this);
-        shortcut->setContext(Qt::WidgetWithChildrenShortcut);
         connect(shortcut, &QShortcut::activated, this, act);
     };
     add(QKeySequence::Save, [this] { in_hand_.save(); });

@@ -92,9 +92,8 @@ void SidePart::add_finding(const RecipeFinding& finding, std::optional<RecipePla
     inset->setContentsMargins(space(4), 0, 0, 0);
     inset->addWidget(words);
     places_->addLayout(inset);
-    connect(words, &MarkedButton::clicked, this, [this, place] {
-        if (place) emit asked_for(*place);
-    });
+    connect(words, &MarkedButton::clicked, this,
+            [this, place] { emit asked_for(place.value_or(RecipePlace::cautions)); });
 }
 
 }  // namespace quarterturn

@@ -81,13 +81,18 @@ class RecipeScreenTest : public testing::Test {
         key(Qt::Key_Return);
     }
 
-    // Where the keyboard is.
+    // Where the keyboard is: an open list takes it from the field below.
+    QWidget* at_the_keys() {
+        if (QWidget* list = QApplication::activePopupWidget()) return list;
+        QWidget* focus = QApplication::focusWidget();
+        return focus ? focus : screen.get();
+    }
     void key(Qt::Key pressed, Qt::KeyboardModifiers with = Qt::NoModifier) {
-        QTest::keyClick(QApplication::focusWidget(), pressed, with);
+        QTest::keyClick(at_the_keys(), pressed, with);
         show_active(*screen);
     }
     void type(const QString& words) {
-        QTest::keyClicks(QApplication::focusWidget(), words);
+        for (const QChar letter : words) QTest::keyClicks(at_the_keys(), QString(letter));
         show_active(*screen);
     }
 

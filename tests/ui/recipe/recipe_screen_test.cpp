@@ -63,6 +63,8 @@ TEST_F(RecipeScreenTest, LeavingTheScreenOrClosingItKeepsTheLastKey) {
     screen->hide();
     EXPECT_EQ(draft(evening).finish, "a");
     show_active(*screen);
+    named(QStringLiteral("In words"))->setFocus();
+    key(Qt::Key_End);
     type(QStringLiteral("b"));
     screen.reset();
     EXPECT_EQ(draft(evening).finish, "ab");

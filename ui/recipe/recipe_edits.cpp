@@ -49,7 +49,8 @@ Edit writing_anew(Library& library, LookId look, std::string said, const Recipe&
 
 Edit going_back_to_saved(Library& library, LookId look) {
     return {
-        said_of(QT_TRANSLATE_NOOP("recipe_edits", "went back to the recipe that was saved"), {}),
+        to_utf8(QCoreApplication::translate("recipe_edits",
+                                                "went back to the recipe that was saved")),
         [=](Library& l) { l.recipes().drop_draft(look); }, putting_draft_back(library, look)};
 }
 

@@ -5,11 +5,12 @@
 #include "ui/recipe/recipe_parts.h"
 #include "ui/recipe/record_fields.h"
 #include "ui/shell/session.h"
+#include "ui/theme/type.h"
 #include "ui/widgets/words.h"
 
 namespace quarterturn {
 
-CautionsPart::CautionsPart(RecipeAids& aids) : PartCard(RecipePlace::cautions, TextRole::heading) {
+CautionsPart::CautionsPart(RecipeAids& aids) : PartCard(RecipePlace::cautions) {
     using Sensitivities = ListOf<Sensitivity, SensitivityFields>;
     add(
         tr("In words"), new LongTextField(tr("none known")),
@@ -30,6 +31,10 @@ CautionsPart::CautionsPart(RecipeAids& aids) : PartCard(RecipePlace::cautions, T
         tr("Tender spots"), new TextField(tr("above the left ear")),
         [](Recipe & recipe) -> auto& { return recipe.caution_details.tender; });
     add_words(from_utf8(no_medical_advice));
+}
+
+QFont CautionsPart::line_font() const {
+    return text_font(TextRole::heading);
 }
 
 }  // namespace quarterturn

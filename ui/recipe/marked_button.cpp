@@ -9,7 +9,7 @@
 namespace quarterturn {
 namespace {
 
-constexpr int wrapped = Qt::TextWordWrap | Qt::AlignLeading | Qt::AlignTop;
+constexpr int wrapped = Qt::TextWordWrap | Qt::AlignTop | Qt::AlignAbsolute;
 constexpr int widest_line = 520;
 
 QPolygonF triangle(const QPointF& middle, double size, double turned) {
@@ -112,7 +112,9 @@ void MarkedButton::paintEvent(QPaintEvent*) {
     painter.setPen(QPen(accent_colour(palette()), 2, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
     draw_mark(painter, mark_, QPointF(x, area.top() + line / 2), line * 0.24, isRightToLeft());
     painter.setPen(ink_colour(palette()));
-    painter.drawText(area, wrapped, text());
+    // The text runs as its own script does, from the side where the layout starts.
+    painter.setLayoutDirection(text().isRightToLeft() ? Qt::RightToLeft : Qt::LeftToRight);
+    painter.drawText(area, wrapped | (isRightToLeft() ? Qt::AlignRight : Qt::AlignLeft), text());
     if (hasFocus()) draw_focus_ring(painter, rect(), palette());
 }
 

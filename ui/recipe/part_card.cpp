@@ -3,14 +3,14 @@
 #include <QKeyEvent>
 
 #include "ui/recipe/marked_button.h"
+#include "ui/recipe/reading_font.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/parts.h"
 
 namespace quarterturn {
 
-PartCard::PartCard(RecipePlace place, TextRole lines)
+PartCard::PartCard(RecipePlace place)
     : place_(place),
-      role_(lines),
       heading_(new MarkedButton(Mark::folded, shown(place))),
       nothing_(make_quiet(tr("nothing yet"))),
       reading_(new QWidget),
@@ -62,13 +62,17 @@ void PartCard::show_recipe(const Recipe& recipe) {
     if (!unfolded_) show_lines();
 }
 
+QFont PartCard::line_font() const {
+    return reading_font();
+}
+
 void PartCard::show_lines() {
     empty_layout(lines_);
     const Recipe recipe = fields_.value();
     const QStringList lines = lines_at(place_, recipe);
     for (const QString& line : lines) {
         QLabel* label = make_text(line);
-        label->setFont(text_font(role_));
+        label->setFont(line_font());
         lines_->addWidget(label);
     }
     if (QWidget* picture = make_picture(recipe)) lines_->addWidget(picture);

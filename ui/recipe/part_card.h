@@ -5,7 +5,6 @@
 #include "ui/recipe/bound_fields.h"
 #include "ui/recipe/field_form.h"
 #include "ui/recipe/recipe_place.h"
-#include "ui/theme/type.h"
 
 class QLabel;
 class QVBoxLayout;
@@ -35,7 +34,9 @@ class PartCard : public QFrame {
     void took_out(const QString& said);
 
   protected:
-    explicit PartCard(RecipePlace place, TextRole lines = TextRole::body);
+    explicit PartCard(RecipePlace place);
+
+    virtual QFont line_font() const;
 
     template <class OneField, class Member>
     OneField* add(const QString& word, OneField* field, Member member) {
@@ -65,7 +66,6 @@ class PartCard : public QFrame {
     void show_lines();
 
     RecipePlace place_;
-    TextRole role_;
     MarkedButton* heading_;
     QLabel* nothing_;
     QWidget* reading_;

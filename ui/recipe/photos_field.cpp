@@ -5,13 +5,15 @@
 #include "ui/recipe/paste_picture.h"
 #include "ui/recipe/photo_tiles.h"
 #include "ui/recipe/recipe_aids.h"
+#include "ui/shell/session.h"
 #include "ui/widgets/parts.h"
 
 namespace quarterturn {
 
-PhotosField::PhotosField(RecipeAids& aids, QWidget* parent)
+PhotosField::PhotosField(RecipeAids& aids, std::size_t most, QWidget* parent)
     : Field(parent),
       aids_(aids),
+      most_(most),
       choose_(make_button(tr("Choose photos of the look…"))),
       paste_(make_button(tr("Paste a picture"))),
       none_(make_quiet(tr("There is no photo of this look yet."))),
@@ -54,12 +56,18 @@ void PhotosField::show_choice() {
 }
 
 void PhotosField::turn(PhotoId photo) {
-    const auto found = std::ranges::find(aids_.photos(), photo, &Photo::id);
-    if (found == aids_.photos().end()) return;
+    const auto found = aids_.session().library().photos().find(photo);
+    if (!found) return;
     const std::string& checksum = found->file.sha256;
     if (std::erase(checksums_, checksum) == 0) checksums_.push_back(checksum);
+    keep_the_newest();
     show_choice();
     emit changed();
+}
+
+void PhotosField::keep_the_newest() {
+    if (checksums_.size() <= most_) return;
+    checksums_.erase(checksums_.begin(), checksums_.end() - static_cast<std::ptrdiff_t>(most_));
 }
 
 void PhotosField::put_in(const std::vector<std::string>& checksums) {
@@ -68,6 +76,7 @@ void PhotosField::put_in(const std::vector<std::string>& checksums) {
             checksums_.push_back(checksum);
         }
     }
+    keep_the_newest();
     show_choice();
     emit changed();
 }

@@ -18,7 +18,8 @@ class RecipeAids;
 class PhotosField : public Field {
     Q_OBJECT
   public:
-    explicit PhotosField(RecipeAids& aids, QWidget* parent = nullptr);
+    // Of more than `most`, the first ones go.
+    explicit PhotosField(RecipeAids& aids, std::size_t most = 100, QWidget* parent = nullptr);
 
     void name_it(const QString& name) override;
     void show_value(const std::vector<std::string>& checksums);
@@ -27,11 +28,15 @@ class PhotosField : public Field {
     void put_in(const std::vector<std::string>& checksums);  // those that are not there yet
     void paste();  // what is in the clipboard is brought in as a photo of the look
 
+    void turn(PhotoId photo);  // puts it in, or takes it out again
+
   private:
     void show_choice();
-    void turn(PhotoId photo);
+
+    void keep_the_newest();
 
     RecipeAids& aids_;
+    std::size_t most_;
     QPushButton* choose_;
     QPushButton* paste_;
     QLabel* none_;

@@ -1,9 +1,11 @@
 #include "ui/recipe/choice_field.h"
 #include "ui/recipe/long_text_field.h"
 #include "ui/recipe/number_field.h"
+#include "ui/recipe/one_photo_field.h"
 #include "ui/recipe/recipe_aids.h"
 #include "ui/recipe/recipe_parts.h"
 #include "ui/recipe/record_fields.h"
+#include "ui/recipe/spot_field.h"
 
 namespace quarterturn {
 namespace {
@@ -43,6 +45,11 @@ class PieceFields : public RecordFields<Piece> {
             add(tr("where"), new TextField(aids, WordsFor::place, tr("above her left ear")),
                 wide_piece),
             [](Piece & piece) -> auto& { return piece.where; });
+        fields().tie(
+            add(tr("on the head"), new SpotField), [](Piece & piece) -> auto& { return piece.at; });
+        fields().tie(
+            add(tr("photo"), new OnePhotoField(aids)),
+            [](Piece & piece) -> auto& { return piece.photo; });
     }
 };
 

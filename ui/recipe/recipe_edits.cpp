@@ -48,9 +48,9 @@ Edit writing_anew(Library& library, LookId look, std::string said, const Recipe&
 }
 
 Edit going_back_to_saved(Library& library, LookId look) {
-    return {
-        said_of(QT_TRANSLATE_NOOP("recipe_edits", "went back to the recipe that was saved"), {}),
-        [=](Library& l) { l.recipes().drop_draft(look); }, putting_draft_back(library, look)};
+    return {to_utf8(QCoreApplication::translate("recipe_edits",
+                                                "went back to the recipe that was saved")),
+            [=](Library& l) { l.recipes().drop_draft(look); }, putting_draft_back(library, look)};
 }
 
 Edit taking_out(LookId look, std::string said, const Recipe& with, const Recipe& without,

@@ -30,6 +30,8 @@ bool RecipeInHand::is_of_open_library() const {
 
 void RecipeInHand::take_up(std::optional<Look> look) {
     keep();
+    if (unkept_ && session_.library().looks().find(look_->id)) return;
+    unkept_ = false;
     look_ = std::move(look);
     read();
 }
@@ -51,6 +53,7 @@ void RecipeInHand::read() {
 void RecipeInHand::write(const Recipe& recipe) {
     if (!look_ || recipe == recipe_) return;
     recipe_ = recipe;
+    unkept_ = true;
     timer_.start();
     emit changed();
 }
@@ -62,13 +65,19 @@ void RecipeInHand::take_out(const QString& said, const Recipe& without) {
 }
 
 void RecipeInHand::keep() {
-    if (!timer_.isActive() || !look_ || !is_of_open_library()) return;
-    timer_.stop();
-    session_.attempt([this] {
-        session_.library().recipes().keep_draft(look_->id, recipe_, session_.now());
-        const auto draft = session_.library().recipes().draft(look_->id);
+    if (!unkept_ || !look_ || !is_of_open_library()) return;
+    const bool kept = session_.attempt([this] {
+        RecipeTable recipes = session_.library().recipes();
+        recipes.keep_draft(look_->id, recipe_, session_.now());
+        const auto draft = recipes.draft(look_->id);
         kept_at_ = draft ? std::optional(draft->kept_at) : std::nullopt;
     });
+    unkept_ = !kept;
+    if (kept) {
+        timer_.stop();
+    } else {
+        timer_.start();  // tries again
+    }
     emit changed();
 }
 

@@ -18,14 +18,15 @@ class RecipeInHand : public QObject {
     explicit RecipeInHand(Session& session);
     ~RecipeInHand() override;
 
-    // Keeps what is not kept yet and reads what the records say. Throws what the store throws.
+    // Keeps what is not kept yet and reads what the records say. What could not be kept stays in
+    // hand. Throws what the store throws.
     void take_up(std::optional<Look> look);
 
     const std::optional<Look>& look() const { return look_; }
     const Recipe& recipe() const { return recipe_; }
     const std::optional<RecipeRevision>& saved() const { return saved_; }
     std::optional<LocalTime> kept_at() const { return kept_at_; }  // nothing: there is no draft
-    bool waits_to_be_kept() const { return timer_.isActive(); }
+    bool waits_to_be_kept() const { return unkept_; }
 
     void write(const Recipe& recipe);
     void take_out(const QString& said, const Recipe& without);
@@ -48,6 +49,7 @@ class RecipeInHand : public QObject {
     std::optional<RecipeRevision> saved_;
     std::optional<LocalTime> kept_at_;
     Recipe recipe_;
+    bool unkept_ = false;
 };
 
 }  // namespace quarterturn

@@ -14,6 +14,9 @@ class CautionsPart : public PartCard {
     Q_OBJECT
   public:
     explicit CautionsPart(RecipeAids& aids);
+
+  protected:
+    QFont line_font() const override;
 };
 
 class HairPart : public PartCard {

@@ -102,7 +102,6 @@ QWidget* RecipeScreen::build_recipe() {
 void RecipeScreen::add_keys() {
     const auto add = [this](const QKeySequence& keys, auto act) {
         auto* shortcut = new QShortcut(keys, this);
-        shortcut->setContext(Qt::WidgetWithChildrenShortcut);
         connect(shortcut, &QShortcut::activated, this, act);
     };
     add(QKeySequence::Save, [this] { in_hand_.save(); });
@@ -123,12 +122,12 @@ void RecipeScreen::refresh() {
 
 void RecipeScreen::take_look(std::optional<LookId> id) {
     Library& library = session_.library();
-    const auto look = id ? library.looks().find(*id) : std::nullopt;
-    in_hand_.take_up(look);
+    in_hand_.take_up(id ? library.looks().find(*id) : std::nullopt);
+    const auto& look = in_hand_.look();
     if (look) aids_.look_at(*look);
-    const bool another = shown_look_ != id;
-    shown_look_ = id;
-    if (!another) return;
+    const auto shown_before = std::exchange(
+        shown_look_, look ? std::optional<LookId>(look->id) : std::optional<LookId>());
+    if (shown_before == shown_look_) return;
     for (PartCard* part : parts_) part->unfold(part->starts_unfolded());
 }
 

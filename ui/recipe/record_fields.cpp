@@ -76,7 +76,8 @@ SettingFields::SettingFields() {
 
 PinsFields::PinsFields(RecipeAids& aids) {
     fields().tie(
-        add({}, new WholeNumberField({})), [](Pins & pins) -> auto& { return pins.count; });
+        add(tr("how many"), new WholeNumberField({})),
+        [](Pins & pins) -> auto& { return pins.count; });
     fields().tie(
         add(tr("of"), new TextField(aids, WordsFor::pins, tr("hairpins")), middling),
         [](Pins & pins) -> auto& { return pins.kind; });

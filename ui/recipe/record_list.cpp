@@ -49,6 +49,7 @@ Field& RecordList::insert_row(std::size_t place) {
     rows_.insert(rows_.begin() + static_cast<std::ptrdiff_t>(place), row);
     frames_.insert(frames_.begin() + static_cast<std::ptrdiff_t>(place), frame);
     column_->insertWidget(static_cast<int>(place), frame);
+    frame->show();  // now, so that it can take the keyboard
     return *row;
 }
 

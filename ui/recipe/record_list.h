@@ -65,6 +65,7 @@ class ListOf : public RecordList {
         : RecordList(std::move(words)), make_(std::move(make)) {}
 
     void show_value(const std::vector<Record>& records) {
+        if (records == value()) return;  // a row that she has just added may stay empty
         show_number_of_rows(records.size());
         for (std::size_t i = 0; i < records.size(); ++i) row(*rows()[i]).show_value(records[i]);
         this->renumber();

@@ -35,7 +35,7 @@ SidePart::SidePart(RecipeInHand& in_hand, QWidget* parent)
 void SidePart::show_kept() {
     const bool draft = in_hand_.kept_at() || in_hand_.waits_to_be_kept();
     if (in_hand_.waits_to_be_kept()) {
-        kept_->setText(tr("Writing …"));
+        kept_->setText(tr("Not kept yet …"));
     } else if (in_hand_.kept_at()) {
         kept_->setText(tr("Kept as a draft at %1. It is not a revision until you save it.")
                            .arg(clock_shown(*in_hand_.kept_at())));
@@ -44,7 +44,6 @@ void SidePart::show_kept() {
                                         : tr("Nothing is written yet. Whatever you write is kept "
                                              "as a draft by itself."));
     }
-    save_->setEnabled(draft);
     back_->setVisible(draft && in_hand_.saved().has_value());
 }
 
@@ -93,9 +92,8 @@ void SidePart::add_finding(const RecipeFinding& finding, std::optional<RecipePla
     inset->setContentsMargins(space(4), 0, 0, 0);
     inset->addWidget(words);
     places_->addLayout(inset);
-    connect(words, &MarkedButton::clicked, this, [this, place] {
-        if (place) emit asked_for(*place);
-    });
+    connect(words, &MarkedButton::clicked, this,
+            [this, place] { emit asked_for(place.value_or(RecipePlace::cautions)); });
 }
 
 }  // namespace quarterturn

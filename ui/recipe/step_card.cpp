@@ -10,6 +10,7 @@
 #include "ui/recipe/number_field.h"
 #include "ui/recipe/photo_tiles.h"
 #include "ui/recipe/photos_field.h"
+#include "ui/recipe/reading_font.h"
 #include "ui/recipe/recipe_aids.h"
 #include "ui/recipe/record_fields.h"
 #include "ui/shell/session.h"
@@ -18,15 +19,6 @@
 #include "ui/widgets/words.h"
 
 namespace quarterturn {
-namespace {
-
-QFont step_font() {
-    QFont font = text_font(TextRole::heading);
-    font.setBold(false);
-    return font;
-}
-
-}  // namespace
 
 StepCard::StepCard(RecipeAids& aids, QWidget* parent)
     : Field(parent),
@@ -38,7 +30,7 @@ StepCard::StepCard(RecipeAids& aids, QWidget* parent)
       photos_(new PhotosField(aids)),
       heat_(make_quiet(from_utf8(heat_caution))) {
     QVBoxLayout* column = make_column(1);
-    heading_->setFont(step_font());
+    heading_->setFont(reading_font());
     column->addWidget(heading_);
     QVBoxLayout* inside = make_column();
     inside->setContentsMargins(space(7), 0, 0, 0);

@@ -277,6 +277,10 @@ void SignOffScreen::show_recipe() {
     if (state_->recipe_findings.empty()) {
         recipe_->addWidget(make_text(tr("The recipe says all that is needed.")));
     }
+    QPushButton* write = make_button(state_->recipe ? tr("Go to the recipe") : tr("Write it"));
+    connect(write, &QPushButton::clicked, this,
+            [this] { session_.go_to({.moment = Moment::recipe, .look = look_}); });
+    recipe_->addWidget(write, 0, Qt::AlignLeading);
     if (!state_->recipe) return;
     for (const RecipePart& part : recipe_parts(state_->recipe->recipe)) {
         recipe_->addWidget(make_hairline());

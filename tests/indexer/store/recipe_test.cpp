@@ -163,6 +163,36 @@ TEST_F(RecipeTableTest, KeepsEachSavedChange) {
     EXPECT_EQ(library.recipes().current(look)->number, 3);
 }
 
+TEST_F(RecipeTableTest, ASavingTakenBackIsADraftAgain) {
+    RecipeTable recipes = library.recipes();
+    const RevisionId first = recipes.save(look, bun(), at("2026-11-07T12:00"));
+    Recipe changed = bun();
+    changed.finish = "mist";
+    const RevisionId second = recipes.save(look, changed, at("2026-11-07T12:10"));
+    EXPECT_THROW(recipes.take_back(look, first), StoreError);
+    recipes.take_back(look, second);
+    EXPECT_EQ(recipes.current(look)->id, first);
+    EXPECT_EQ(recipes.draft(look)->recipe, changed);
+    EXPECT_EQ(recipes.draft(look)->kept_at, at("2026-11-07T12:10"));
+    Recipe later = changed;
+    later.drying = "by air";
+    const RevisionId again = recipes.save(look, changed, at("2026-11-07T12:20"));
+    recipes.keep_draft(look, later, at("2026-11-07T12:30"));
+    recipes.take_back(look, again);
+    EXPECT_EQ(recipes.draft(look)->recipe, later);
+}
+
+TEST_F(RecipeTableTest, ASealedRevisionIsNotTakenBack) {
+    const RevisionId saved = library.recipes().save(look, bun(), at("2026-11-07T12:00"));
+    SignOff sign_off;
+    sign_off.look = look;
+    sign_off.signed_at = at("2026-11-07T12:10");
+    sign_off.seal.recipe_sha256 = sha256(recipe_json(bun()));
+    library.sign_offs().add(sign_off);
+    EXPECT_THROW(library.recipes().take_back(look, saved), StoreError);
+    EXPECT_EQ(library.recipes().current(look)->id, saved);
+}
+
 TEST_F(RecipeTableTest, BelongsToALookThatIsThere) {
     EXPECT_THROW(library.recipes().save(LookId{77}, bun(), at("2026-11-07T12:00")), StoreError);
 }

@@ -81,17 +81,24 @@ class RecipeScreenTest : public testing::Test {
         key(Qt::Key_Return);
     }
 
-    // Where the keyboard is.
+    // Where the keyboard is: an open list takes it from the field below.
+    QWidget* at_the_keys() {
+        if (QWidget* list = QApplication::activePopupWidget()) return list;
+        if (QApplication::focusWidget() == nullptr) come_back();  // a list was open
+        QWidget* focus = QApplication::focusWidget();
+        return focus ? focus : screen.get();
+    }
     void key(Qt::Key pressed, Qt::KeyboardModifiers with = Qt::NoModifier) {
-        QTest::keyClick(QApplication::focusWidget(), pressed, with);
+        QTest::keyClick(at_the_keys(), pressed, with);
         show_active(*screen);
     }
     void type(const QString& words) {
-        QTest::keyClicks(QApplication::focusWidget(), words);
+        for (const QChar letter : words) QTest::keyClicks(at_the_keys(), QString(letter));
         show_active(*screen);
     }
 
     void say_step(const QString& words) {
+        come_back();
         named(QStringLiteral("The next step"))->setFocus();
         type(words);
         key(Qt::Key_Return);
@@ -104,8 +111,13 @@ class RecipeScreenTest : public testing::Test {
     Recipe kept(LookId look) {
         screen->hide();
         const Recipe recipe = draft(look);
-        show_active(*screen);
+        come_back();
         return recipe;
+    }
+    void come_back() {
+        show_active(*screen);
+        screen->activateWindow();
+        (void)QTest::qWaitForWindowActive(screen.get());
     }
     std::vector<RecipeRevision> revisions(LookId look) {
         return session.library().recipes().revisions(look);

@@ -62,7 +62,9 @@ TEST_F(RecipeScreenTest, LeavingTheScreenOrClosingItKeepsTheLastKey) {
     type(QStringLiteral("a"));
     screen->hide();
     EXPECT_EQ(draft(evening).finish, "a");
-    show_active(*screen);
+    come_back();
+    named(QStringLiteral("In words"))->setFocus();
+    key(Qt::Key_End);
     type(QStringLiteral("b"));
     screen.reset();
     EXPECT_EQ(draft(evening).finish, "ab");

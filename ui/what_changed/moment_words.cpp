@@ -33,8 +33,11 @@ QString which_words(const RecipeMoment& moment) {
 }
 
 QString moment_words(const RecipeMoment& moment) {
-    //: when that was, and the look with the number of its recipe
-    return MomentWords::tr("%1: %2").arg(when_words(moment), which_words(moment));
+    //: when that was, the number of the recipe, and the look
+    return MomentWords::tr("%1, recipe %2: %3")
+        .arg(when_words(moment))
+        .arg(moment.revision.number)
+        .arg(isolated(from_utf8(moment.look.name)));
 }
 
 }  // namespace quarterturn

@@ -128,20 +128,8 @@ Lines time_lines(const Recipe& recipe) {
         .lines();
 }
 
-}  // namespace
-
-Lines caution_lines(const Recipe& recipe) {
-    const CautionDetails& details = recipe.caution_details;
-    return PartLines{}
-        .add(recipe.cautions)
-        .each(details.sensitivities, sensitivity_text)
-        .add(details.scalp, "Scalp: ")
-        .add(details.tender, "Tender: ")
-        .lines();
-}
-
-std::vector<RecipePart> recipe_parts(const Recipe& recipe) {
-    std::vector<RecipePart> parts{
+std::vector<RecipePart> parts_even_if_empty(const Recipe& recipe) {
+    return {
         {"Cautions", caution_lines(recipe)},
         {"Hair on the day", hair_lines(recipe)},
         {"Prep", PartLines{}.each(recipe.prep, product_text).lines()},
@@ -161,8 +149,30 @@ std::vector<RecipePart> recipe_parts(const Recipe& recipe) {
         {"Second look", second_look_lines(recipe.second_look)},
         {"Feedback", feedback_lines(recipe)},
         {"Time", time_lines(recipe)}};
+}
+
+}  // namespace
+
+Lines caution_lines(const Recipe& recipe) {
+    const CautionDetails& details = recipe.caution_details;
+    return PartLines{}
+        .add(recipe.cautions)
+        .each(details.sensitivities, sensitivity_text)
+        .add(details.scalp, "Scalp: ")
+        .add(details.tender, "Tender: ")
+        .lines();
+}
+
+std::vector<RecipePart> recipe_parts(const Recipe& recipe) {
+    std::vector<RecipePart> parts = parts_even_if_empty(recipe);
     std::erase_if(parts, [](const RecipePart& part) { return part.lines.empty(); });
     return parts;
+}
+
+std::vector<std::string> recipe_headings() {
+    std::vector<std::string> headings;
+    for (const RecipePart& part : parts_even_if_empty({})) headings.push_back(part.heading);
+    return headings;
 }
 
 }  // namespace quarterturn

@@ -31,4 +31,7 @@ std::vector<std::string> caution_lines(const Recipe& recipe);
 // The parts that say something: cautions first, then in working order.
 std::vector<RecipePart> recipe_parts(const Recipe& recipe);
 
+// The headings that parts can have, in the same order.
+std::vector<std::string> recipe_headings();
+
 }  // namespace quarterturn

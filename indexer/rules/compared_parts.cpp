@@ -15,6 +15,14 @@ const char* const drawing_heading = "Head plan";
 // What is not told in words.
 const char* const shown_elsewhere = "(another photo, or another place on the head)";
 
+std::vector<std::string> lines_under(const std::vector<RecipePart>& parts,
+                                     const std::string& heading) {
+    const auto found = std::find_if(parts.begin(), parts.end(), [&](const RecipePart& part) {
+        return part.heading == heading;
+    });
+    return found == parts.end() ? std::vector<std::string>() : found->lines;
+}
+
 class ComparedRecipes {
   public:
     ComparedRecipes(const Recipe& was, const Recipe& is)
@@ -25,22 +33,11 @@ class ComparedRecipes {
     std::vector<ComparedPart> parts() {
         const auto before = recipe_parts(was_);
         const auto after = recipe_parts(is_);
-        const auto in = [](const std::vector<RecipePart>& parts, const std::string& heading) {
-            return std::any_of(parts.begin(), parts.end(),
-                               [&](const RecipePart& part) { return part.heading == heading; });
-        };
-        auto old_part = before.begin();
-        for (const RecipePart& part : after) {
-            if (!in(before, part.heading)) {
-                add(part.heading, {}, part.lines);
-                continue;
-            }
-            for (; old_part->heading != part.heading; ++old_part) {
-                add(old_part->heading, old_part->lines, {});
-            }
-            add(part.heading, (old_part++)->lines, part.lines);
+        for (const std::string& heading : recipe_headings()) {
+            const auto was = lines_under(before, heading);
+            const auto is = lines_under(after, heading);
+            if (!was.empty() || !is.empty()) add(heading, was, is);
         }
-        for (; old_part != before.end(); ++old_part) add(old_part->heading, old_part->lines, {});
         return std::move(parts_);
     }
 

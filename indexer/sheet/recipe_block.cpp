@@ -99,25 +99,39 @@ double drawing_side(const SheetFlow& flow) {
     return drawing_share * flow.style().ring;
 }
 
-double drawing_height(const SheetFlow& flow, const SheetRecipe& recipe) {
-    return recipe.drawing ? drawing_side(flow) + block_gap : 0;
+double beside_drawing(const SheetFlow& flow) {
+    return drawing_side(flow) + drawing_gap;
 }
 
-// What finds no room beside the drawing is cut: the marks are few words each.
+TextItem drawing_words(const SheetDrawing& drawing, const SheetStyle& style) {
+    std::string words;
+    for (const std::string& line : drawing.lines) {
+        if (!words.empty()) words += '\n';
+        words += line;
+    }
+    TextItem text = text_item(std::move(words), style.body_points);
+    text.align = Align::start;
+    return text;
+}
+
+double drawing_height(SheetFlow& flow, const SheetRecipe& recipe) {
+    if (!recipe.drawing) return 0;
+    const double width = flow.style().width() - beside_drawing(flow);
+    const double words = flow.height_of(drawing_words(*recipe.drawing, flow.style()), width);
+    return std::max(drawing_side(flow), words) + block_gap;
+}
+
 void put_drawing(SheetFlow& flow, const SheetRecipe& recipe) {
     if (!recipe.drawing) return;
     const SheetStyle& style = flow.style();
+    const double height = drawing_height(flow, recipe);
+    if (flow.room() < height && !flow.page_is_fresh()) flow.new_page();
     const double side = drawing_side(flow);
-    if (flow.room() < side && !flow.page_is_fresh()) flow.new_page();
     flow.put(HeadItem{{style.left(), flow.y(), side, side}, recipe.drawing->drawing});
-    std::string words;
-    for (const std::string& line : recipe.drawing->lines)
-        words += (words.empty() ? "" : "\n") + line;
-    TextItem text = text_item(words, style.body_points);
-    text.align = Align::start;
-    const double beside = side + drawing_gap;
-    flow.put_text(text, style.left() + beside, flow.y(), style.width() - beside, side);
-    flow.down(drawing_height(flow, recipe));
+    const double beside = beside_drawing(flow);
+    flow.put_text(drawing_words(*recipe.drawing, style), style.left() + beside, flow.y(),
+                  style.width() - beside, flow.room());
+    flow.down(height);
 }
 
 void put_columns(SheetFlow& flow, std::deque<Paragraph> paragraphs) {

@@ -80,6 +80,7 @@ TEST_F(RecipeCommands, DifferencesAreToldByFieldAndStep) {
     EXPECT_EQ(told["changes"][0],
               (json{{"what", "Parting"}, {"was", {"left"}}, {"is", {"right"}}}));
     EXPECT_EQ(told["changes"][1]["what"], "Step 1");
+    EXPECT_EQ(told["photos"], json::array());
     said({"look", "add", "1", "Other"});
     said({"recipe", "from", "Other", "Low bun"});
     EXPECT_TRUE(answer({"recipe", "diff", "Other", "--with", "Low bun"})["changes"].empty());

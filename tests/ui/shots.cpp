@@ -2,7 +2,7 @@
 // library offscreen, goes to each moment and saves what stands there as OUT/<number>-<moment>.png.
 //
 //     quarterturn_shots --library DIR --today 2026-11-07 --out DIR [--size 1280x800]
-//                       [--mood dawn] [--text largest] [--right-to-left]
+//                       [--look NUMBER] [--mood dawn] [--text largest] [--right-to-left]
 //
 // Without --library it shows the page of the first run. Set QT_SCALE_FACTOR for other scales.
 
@@ -73,6 +73,7 @@ int run(QApplication& application) {
                        {"out", "Where the pictures go.", "folder", "."},
                        {"size", "Of the window.", "WxH", "1280x800"},
                        {"today", "The day it is in the pictures.", "date"},
+                       {"look", "The look the screens are about.", "number"},
                        {"mood", "paper or dawn.", "mood"},
                        {"text", "normal, large or largest.", "size"},
                        {"right-to-left", "Mirror the layout."}});
@@ -96,6 +97,7 @@ int run(QApplication& application) {
         std::cerr << problem.toStdString() << "\n";
         return 1;
     }
+    if (parser.isSet("look")) session.choose_look(LookId{parser.value("look").toLongLong()});
     window.resize(size_in(parser.value("size")));
     window.show();
     QDir().mkpath(parser.value("out"));

@@ -1,10 +1,9 @@
 #include "ui/sign_off/shot_row.h"
 
-#include <QPainter>
-
 #include "ui/shell/session.h"
 #include "ui/sign_off/waiving.h"
 #include "ui/theme/theme.h"
+#include "ui/widgets/empty_frame.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/photo_tile.h"
 #include "ui/widgets/photo_words.h"
@@ -18,20 +17,6 @@ namespace {
 QSize tile_size() {
     return {space(18), space(22)};
 }
-
-// Where a photo would lie, were there one.
-class EmptyFrame : public QWidget {
-  public:
-    EmptyFrame() { setFixedSize(tile_size()); }
-
-  protected:
-    void paintEvent(QPaintEvent*) override {
-        QPainter painter(this);
-        painter.setRenderHint(QPainter::Antialiasing);
-        painter.setPen(QPen(outline_colour(palette()), 1.5, Qt::DashLine));
-        painter.drawRoundedRect(QRectF(rect()).adjusted(1, 1, -1, -1), 8, 8);
-    }
-};
 
 QString title_of(const ShotLine& wanted) {
     //: a stage and an angle
@@ -66,7 +51,7 @@ ShotRow::ShotRow(Session& session, const LookState& state, const CoverageLine& l
 }
 
 QWidget* ShotRow::build_picture() {
-    if (!photo_) return new EmptyFrame;
+    if (!photo_) return new EmptyFrame(tile_size());
     tile_ = new PhotoTile(photo_->id, tile_size());
     PhotoLook look = look_of(*photo_);
     look.flaws.clear();  // said in the words beside it

@@ -1,6 +1,8 @@
 #include "ui/what_changed/comparison.h"
 
+#include "indexer/rules/compared_parts.h"
 #include "ui/theme/theme.h"
+#include "ui/what_changed/moment_words.h"
 #include "ui/what_changed/part_row.h"
 #include "ui/widgets/parts.h"
 
@@ -25,16 +27,17 @@ Comparison::Comparison(QWidget* parent)
     all->addWidget(same_);
 }
 
-void Comparison::show_recipes(const Recipe& was, const QString& then, const Recipe& is,
-                              const QString& now) {
+void Comparison::show_moments(const RecipeMoment& was, const RecipeMoment& is) {
+    const Recipe& old_recipe = was.revision.recipe;
+    const Recipe& new_recipe = is.revision.recipe;
     empty_layout(changed_);
     empty_layout(same_parts_);
     stayed_ = 0;
-    add_sides(then, now);
+    add_sides(was, is);
     bool any = false;
-    for (const ComparedPart& part : compared_parts(was, is)) {
+    for (const ComparedPart& part : compared_parts(old_recipe, new_recipe)) {
         const bool same = part.edit == PartEdit::same;
-        auto* row = new PartRow(part, was.head_plan, is.head_plan);
+        auto* row = new PartRow(part, old_recipe.head_plan, new_recipe.head_plan);
         if (same) {
             ++stayed_;
         } else {
@@ -49,10 +52,17 @@ void Comparison::show_recipes(const Recipe& was, const QString& then, const Reci
     show_fold();
 }
 
-void Comparison::add_sides(const QString& then, const QString& now) {
+void Comparison::add_sides(const RecipeMoment& was, const RecipeMoment& is) {
     QHBoxLayout* row = make_row(6);
-    row->addWidget(make_heading(then), 1);
-    row->addWidget(make_heading(now), 1);
+    const auto add_side = [row](const QString& heading, const RecipeMoment& moment) {
+        QVBoxLayout* column = make_column(1);
+        column->addWidget(make_heading(heading.arg(when_words(moment))));
+        column->addWidget(make_quiet(which_words(moment)));
+        row->addLayout(column, 1);
+    };
+    //: %1 is as in "trial on 7 Nov 2026"
+    add_side(tr("Then: %1"), was);
+    add_side(tr("Now: %1"), is);
     changed_->addLayout(row);
 }
 

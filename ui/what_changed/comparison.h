@@ -2,7 +2,7 @@
 
 #include <QWidget>
 
-#include "indexer/rules/compared_parts.h"
+#include "indexer/looks/recipe_moments.h"
 
 class QPushButton;
 class QVBoxLayout;
@@ -16,11 +16,10 @@ class Comparison : public QWidget {
   public:
     explicit Comparison(QWidget* parent = nullptr);
 
-    // `then` and `now` stand above the sides.
-    void show_recipes(const Recipe& was, const QString& then, const Recipe& is, const QString& now);
+    void show_moments(const RecipeMoment& was, const RecipeMoment& is);
 
   private:
-    void add_sides(const QString& then, const QString& now);
+    void add_sides(const RecipeMoment& was, const RecipeMoment& is);
     void show_fold();
 
     QVBoxLayout* changed_;

@@ -25,12 +25,19 @@ QString when_words(const RecipeMoment& moment) {
     return MomentWords::tr("%1 on %2").arg(shown(sitting.kind), day(sitting.starts));
 }
 
-QString moment_words(const RecipeMoment& moment) {
-    //: a look, the number of its recipe, and when that was
-    return MomentWords::tr("%1, recipe %2: %3")
+QString which_words(const RecipeMoment& moment) {
+    //: a look and the number of its recipe
+    return MomentWords::tr("%1, recipe %2")
         .arg(isolated(from_utf8(moment.look.name)))
+        .arg(moment.revision.number);
+}
+
+QString moment_words(const RecipeMoment& moment) {
+    //: when that was, the number of the recipe, and the look
+    return MomentWords::tr("%1, recipe %2: %3")
+        .arg(when_words(moment))
         .arg(moment.revision.number)
-        .arg(when_words(moment));
+        .arg(isolated(from_utf8(moment.look.name)));
 }
 
 }  // namespace quarterturn

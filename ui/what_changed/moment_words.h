@@ -7,7 +7,8 @@
 
 namespace quarterturn {
 
-QString moment_words(const RecipeMoment& moment);  // "Low bun, recipe 2: trial on 7 Nov 2026"
 QString when_words(const RecipeMoment& moment);    // "trial on 7 Nov 2026"
+QString which_words(const RecipeMoment& moment);   // "Low twisted bun, recipe 2"
+QString moment_words(const RecipeMoment& moment);  // "trial on 7 Nov 2026, recipe 2: Low bun"
 
 }  // namespace quarterturn

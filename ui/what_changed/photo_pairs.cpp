@@ -2,6 +2,7 @@
 
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"
+#include "ui/widgets/empty_frame.h"
 #include "ui/widgets/flow_layout.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/photo_tile.h"
@@ -58,10 +59,7 @@ void PhotoPairs::add_photo(QHBoxLayout& row, const std::optional<Photo>& photo, 
                            Angle angle) {
     if (!photo) {
         //: %1 is "then" or "now"
-        QLabel* none = make_quiet(tr("%1: no photo of this angle").arg(side));
-        none->setFixedSize(photo_size());
-        none->setAlignment(Qt::AlignCenter);
-        row.addWidget(none);
+        row.addWidget(new EmptyFrame(photo_size(), tr("%1: no photo of this angle").arg(side)));
         return;
     }
     auto* tile = new PhotoTile(photo->id, photo_size());

@@ -67,8 +67,12 @@ QWidget* WhatChangedScreen::build_page() {
     page.column->addWidget(looks_);
     choices_ = build_choices();
     page.column->addWidget(choices_);
+    const Card waiting = make_card();
+    waiting_ = waiting.frame;
     sentence_ = make_text({});
-    page.column->addWidget(sentence_);
+    waiting.column->addWidget(make_heading(tr("Nothing to set side by side yet")));
+    waiting.column->addWidget(sentence_);
+    page.column->addWidget(waiting_);
     const Card recipes = make_card();
     recipes_ = recipes.frame;
     comparison_ = new Comparison;
@@ -172,7 +176,7 @@ void WhatChangedScreen::show_choice(QComboBox& choice, const std::optional<Recip
 void WhatChangedScreen::show_comparison() {
     const bool two = was_ && is_;
     choices_->setVisible(two);
-    sentence_->setVisible(!two);
+    waiting_->setVisible(!two);
     recipes_->setVisible(two);
     if (two) return compare(*was_, *is_);
     const bool one = std::any_of(moments_.begin(), moments_.end(),
@@ -182,8 +186,7 @@ void WhatChangedScreen::show_comparison() {
 }
 
 void WhatChangedScreen::compare(const RecipeMoment& was, const RecipeMoment& is) {
-    comparison_->show_recipes(was.revision.recipe, tr("Then: %1").arg(moment_words(was)),
-                              is.revision.recipe, tr("Now: %1").arg(moment_words(is)));
+    comparison_->show_moments(was, is);
     const auto pairs = angle_pairs(session_.library(), was, is);
     pairs_->show_pairs(pairs);
     photos_->setVisible(!pairs.empty());

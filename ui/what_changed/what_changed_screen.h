@@ -50,6 +50,7 @@ class WhatChangedScreen : public Screen {
     QWidget* choices_;
     QComboBox* then_;
     QComboBox* now_;
+    QWidget* waiting_;
     QLabel* sentence_;
     QWidget* recipes_;
     Comparison* comparison_;

@@ -9,11 +9,11 @@
 namespace quarterturn {
 namespace {
 
-const Box box{5, 5, 40, 40};
+const Box plan_box{5, 5, 40, 40};
 
 int changed_pixels(const HeadDrawing& one, const HeadDrawing& other, const Box& within) {
-    const QImage first = painted(document_of({HeadItem{box, one}}));
-    const QImage second = painted(document_of({HeadItem{box, other}}));
+    const QImage first = painted(document_of({HeadItem{plan_box, one}}));
+    const QImage second = painted(document_of({HeadItem{plan_box, other}}));
     const QRect area = pixels(within);
     int changed = 0;
     for (int y = area.top(); y <= area.bottom(); ++y) {
@@ -36,7 +36,7 @@ TEST(HeadDrawing, OnAPageEachThingLiesWhereItWasDrawnAndNowhereElse) {
 }
 
 TEST(HeadDrawing, AMarkShowsItsNumberAndASectionIsToldFromAPartingByItsShape) {
-    EXPECT_GT(changed_pixels({{}, {{1, {0, 0}, ""}}}, {{}, {{8, {0, 0}, ""}}}, box), 20);
+    EXPECT_GT(changed_pixels({{}, {{1, {0, 0}, ""}}}, {{}, {{8, {0, 0}, ""}}}, plan_box), 20);
     const std::vector<PlanPoint> line{{-0.8, 0}, {0.8, 0}};
     const DrawingColours one_colour{Qt::black, Qt::black, Qt::black,
                                     Qt::white, Qt::white, Qt::black};

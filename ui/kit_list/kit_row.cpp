@@ -21,6 +21,7 @@ KitRow::KitRow(const KitLine& line, QWidget* parent)
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(space(2), space(1), space(2), space(1));
     row->setSpacing(space(3));
+    box_->setMinimumWidth(least_target);
     row->addWidget(box_, 0, Qt::AlignTop);
     QVBoxLayout* words = make_column(0);
     words->setContentsMargins(0, space(1), 0, space(1));

@@ -60,7 +60,8 @@ QString ComingUpScreen::help() const {
     return tr(
         "Weddings and sittings by date, today's first. The small ring is the head from "
         "above, front at the top: solid quarters are covered, hatched ones weak, empty ones "
-        "missing, a thin line is waived. Click a sentence to go where it is mended.");
+        "missing, a thin line is waived. Click a sentence to go where it is mended, and a name "
+        "to see everything that is kept of her.");
 }
 
 bool ComingUpScreen::being_changed() const {

@@ -61,7 +61,7 @@ QString ComingUpScreen::help() const {
         "Weddings and sittings by date, today's first. The small ring is the head from "
         "above, front at the top: solid quarters are covered, half-solid ones partly, "
         "hatched ones weak, empty ones missing, a thin line is waived. Click a sentence to go "
-        "where it is mended.");
+        "where it is mended, and a name to see everything that is kept of her.");
 }
 
 bool ComingUpScreen::being_changed() const {

@@ -137,6 +137,7 @@ void KitListScreen::add_choices(QVBoxLayout& column) {
     connect(spare_, &QSpinBox::valueChanged, this, &KitListScreen::change_margin);
     papers_ = new QComboBox;
     for (const Paper paper : all_papers) papers_->addItem(shown(paper));
+    spare_->setMinimumHeight(papers_->sizeHint().height());
     const auto add = [&](const QString& name, QWidget* choice) {
         choice->setAccessibleName(name);
         column.addWidget(make_quiet(name));
@@ -179,9 +180,9 @@ void KitListScreen::show_weddings() {
     const auto weddings = next_wedding_first(session_.library(), session_.today());
     weddings_->clear();
     for (const Wedding& wedding : weddings) {
-        //: a wedding and its day
+        //: a day and whose wedding is on it
         weddings_->addItem(
-            tr("%1, %2").arg(isolated(from_utf8(wedding.name)), short_shown(wedding.date)),
+            tr("%1: %2").arg(short_shown(wedding.date), isolated(from_utf8(wedding.name))),
             number_of(wedding.id));
     }
     const int there = wedding_ ? weddings_->findData(number_of(*wedding_)) : -1;

@@ -21,6 +21,9 @@ KitRow::KitRow(const KitLine& line, QWidget* parent)
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(space(2), space(1), space(2), space(1));
     row->setSpacing(space(3));
+    // Its mark stands in the middle of the first line.
+    const int line_height = QFontMetrics(text_font(TextRole::body)).height() + 2 * space(1);
+    box_->setMinimumSize(least_target, std::max(least_target, line_height));
     row->addWidget(box_, 0, Qt::AlignTop);
     QVBoxLayout* words = make_column(0);
     words->setContentsMargins(0, space(1), 0, space(1));

@@ -5,6 +5,7 @@
 #include <QPainterPath>
 #include <QRawFont>
 #include <algorithm>
+#include <limits>
 
 namespace quarterturn {
 namespace {
@@ -66,19 +67,35 @@ QGlyphRun unshaped(const QString& word, const QRawFont& font, bool to_the_left) 
     return run;
 }
 
+// From where to where the glyphs go, whatever runs the other way beside them. A cursor between two
+// directions could stand at the end of either, so it is not asked.
+std::pair<double, double> reach_of(const QList<QGlyphRun>& runs) {
+    double from = std::numeric_limits<double>::max();
+    double to = std::numeric_limits<double>::lowest();
+    for (const QGlyphRun& run : runs) {
+        const auto places = run.positions();
+        const auto advances = run.rawFont().advancesForGlyphIndexes(run.glyphIndexes());
+        for (qsizetype i = 0; i < places.size(); ++i) {
+            from = std::min(from, places[i].x());
+            to = std::max(to, places[i].x() + advances[i].x());
+        }
+    }
+    return {from, to};
+}
+
 void draw_word_behind(QPainter& painter, const QString& text, const QTextLine& line, int start,
                       int length, const QPointF& at) {
     const auto runs = line.glyphRuns(start, length);
-    const double from = line.cursorToX(start);
-    const double to = line.cursorToX(start + length);
-    if (runs.isEmpty() || from == to) return;
-    const QGlyphRun letters = unshaped(text.mid(start, length), runs.first().rawFont(), to < from);
+    const auto [from, to] = reach_of(runs);
+    if (from >= to) return;
+    const QGlyphRun letters =
+        unshaped(text.mid(start, length), runs.first().rawFont(), runs.first().isRightToLeft());
     const double width = letters.boundingRect().width();
     if (width <= 0) return;
     painter.save();
     painter.setPen(Qt::white);
-    painter.translate(at.x() + std::min(from, to), at.y() + line.y() + line.ascent());
-    painter.scale(std::abs(to - from) / width, 1);
+    painter.translate(at.x() + from, at.y() + line.y() + line.ascent());
+    painter.scale((to - from) / width, 1);
     painter.drawGlyphRun({0, 0}, letters);
     painter.restore();
 }

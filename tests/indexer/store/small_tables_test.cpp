@@ -60,5 +60,24 @@ TEST_F(SmallTables, KeepSettings) {
     EXPECT_THROW(library.settings().set("business line", "\xff"), StoreError);
 }
 
+TEST_F(SmallTables, KeepTicksOfAKitForEachWedding) {
+    using Ticks = std::map<std::string, std::int64_t>;
+    Wedding other;
+    other.name = "Other";
+    other.date = parse_date("2027-01-01").value();
+    const WeddingId second = library.weddings().add(other);
+    library.kit_ticks().set(wedding, "grip", 12);
+    library.kit_ticks().set(wedding, "grip", 15);
+    library.kit_ticks().set(second, "grip", 3);
+    library.kit_ticks().clear(wedding, "never ticked");
+    reopen();
+    EXPECT_EQ(library.kit_ticks().of_wedding(wedding), (Ticks{{"grip", 15}}));
+    library.kit_ticks().clear(wedding, "grip");
+    EXPECT_EQ(library.kit_ticks().of_wedding(wedding), Ticks{});
+    library.weddings().remove(second);
+    EXPECT_EQ(library.kit_ticks().of_wedding(second), Ticks{});
+    EXPECT_THROW(library.kit_ticks().set(WeddingId{99}, "grip", 1), StoreError);
+}
+
 }  // namespace
 }  // namespace quarterturn

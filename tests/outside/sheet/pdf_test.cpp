@@ -106,6 +106,25 @@ TEST(Pdf, TextOfAnyScriptIsReadBackAsItWasWritten) {
     }
 }
 
+TEST(Pdf, WordsOfALineInTwoDirectionsAreReadBackAsTheyWereWritten) {
+    const TemporaryFolder folder;
+    const std::vector<std::string> words{"Trial", "ليان", "الياسميني", "comes", "along"};
+    for (const bool to_the_left : {false, true}) {
+        TextItem text;
+        for (std::size_t i = to_the_left ? 1 : 0; i < words.size(); ++i) {
+            text.text += words[i] + ' ';
+        }
+        text.points = 10;
+        text.box = {2, 5, 56, 7};
+        const std::string read = without_direction_marks(output_of(
+            "pdftotext " + shell_word(written_pdf(folder, document_of({text})).string()) + " -"));
+        for (std::size_t i = to_the_left ? 1 : 0; i < words.size(); ++i) {
+            EXPECT_NE(read.find(words[i]), std::string::npos) << words[i] << "\nis not in\n"
+                                                              << read;
+        }
+    }
+}
+
 cv::Mat rendered(const TemporaryFolder& folder, const Path& pdf, int dpi) {
     output_of("pdftoppm -singlefile -png -r " + std::to_string(dpi) + " " +
               shell_word(pdf.string()) + " " + shell_word((folder / "page").string()));

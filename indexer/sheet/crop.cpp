@@ -6,7 +6,7 @@ namespace {
 constexpr double least_share = 0.56;
 constexpr double greatest_share = 0.78;
 constexpr double widest_head = 0.94;  // of the cell's width
-constexpr double head_centre = 0.47;  // of the cell's height, from the top
+constexpr double head_centre = 0.42;  // of the cell's height, from the top: long hair hangs below
 constexpr double least_air_above = 0.05;
 // A head with its hair is at least this much higher than wide: where an outline ends above a bun or
 // a chin, the bun and the chin are shown all the same (chosen by measurement on the demo photos).

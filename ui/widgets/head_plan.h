@@ -17,7 +17,7 @@ class HeadPlan : public QWidget {
   public:
     explicit HeadPlan(QWidget* parent = nullptr);
 
-    //     void show_ring(const Ring& ring);
+    void show_ring(const Ring& ring);
     void show_place(Angle angle, const PlanPlaceState& state);
     PlanPlace* place(Angle angle) const { return places_.at(angle); }
 

@@ -32,11 +32,10 @@ class ClientPages {
     }
 
     void put(const std::vector<PhotoSection>& sections, const Path& folder) {
-        put_section(flow_, "Photos");
-        if (sections.empty()) return put("No photo is of her.");
+        if (sections.empty()) return put(TextSection{"Photos", {"No photo is of her."}});
         std::vector<SheetBand> bands;
         for (const PhotoSection& section : sections) {
-            bands.push_back({section.heading, {}});
+            bands.push_back({"Photos: " + section.heading, {}});
             for (const Photo& photo : section.photos) {
                 bands.back().cells.push_back(frame_cell(photo, folder));
             }

@@ -151,7 +151,7 @@ TEST_F(RecipeCommands, KitAddsUpTheWeddingsRecipes) {
 
 TEST_F(RecipeCommands, KitIsTickedOffAndTheTicksAreKept) {
     set({"--step", "10 brown grips crossed", "--step", "5 black hair pins"});
-    said({"kit", "Boathouse", "--tick", "grip, brown", "--tick", "#1"});
+    said({"kit", "Boathouse", "--tick", "grip, brown", "--tick", "#2"});
     json kit = answer({"kit", "Boathouse"});
     EXPECT_EQ(kit["packed"], 2);
     EXPECT_EQ(kit["lines"], 2);

@@ -27,7 +27,7 @@ PhotosCard::PhotosCard(Session& session, const PhotoSection& section, QWidget* p
 }
 
 void PhotosCard::add_tile(QLayout& tiles, const Photo& photo) {
-    auto* tile = new PhotoTile(photo.id, {space(24), space(30)});
+    auto* tile = new PhotoTile(photo.id, {space(30), space(36)});
     PhotoLook look = look_of(photo);
     look.caption = photo.tags.angle ? shown(*photo.tags.angle) : time_or_name(photo);
     tile->show_look(look);

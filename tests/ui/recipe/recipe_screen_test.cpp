@@ -228,7 +228,7 @@ TEST_F(RecipeScreenTest, NothingIsCutAtTheSideHoweverLargeTheText) {
     screen = std::make_unique<RecipeScreen>(session);
     screen->resize(1280, 800);
     Recipe recipe = whole_recipe();
-    recipe.pieces.push_back({PieceKind::accessory, "leaf comb", "gold"});
+    recipe.pieces.push_back({PieceKind::accessory, "leaf comb", "gold", {}, {}, {}, {}, {}});
     recipe.caution_details.sensitivities = {{"nickel", parse_date("2026-11-01"), "none"}};
     session.library().recipes().save(whole.look, recipe, at("2026-11-07T13:00"));
     show(whole.look);

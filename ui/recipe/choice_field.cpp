@@ -1,7 +1,7 @@
 #include "ui/recipe/choice_field.h"
 
 #include <QComboBox>
-#include <QKeyEvent>
+#include <QEvent>
 #include <QSignalBlocker>
 
 #include "ui/widgets/parts.h"
@@ -23,9 +23,7 @@ void ChoiceField::name_it(const QString& name) {
 }
 
 bool ChoiceField::eventFilter(QObject* watched, QEvent* event) {
-    const bool with_alt = event->type() == QEvent::KeyPress &&
-                          static_cast<QKeyEvent*>(event)->modifiers() & Qt::AltModifier;
-    if (!with_alt && event->type() != QEvent::Wheel) return Field::eventFilter(watched, event);
+    if (event->type() != QEvent::Wheel) return Field::eventFilter(watched, event);
     event->ignore();
     return true;
 }

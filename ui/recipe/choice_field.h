@@ -9,8 +9,7 @@ class QComboBox;
 
 namespace quarterturn {
 
-// One of a few words, or nothing said. The wheel scrolls the page, and keys with Alt belong to
-// whatever the field stands in.
+// One of a few words, or nothing said. The wheel scrolls the page.
 class ChoiceField : public Field {
     Q_OBJECT
   public:

@@ -6,6 +6,8 @@
 #include "ui/recipe/photo_tiles.h"
 #include "ui/recipe/recipe_aids.h"
 #include "ui/shell/session.h"
+#include "ui/theme/theme.h"
+#include "ui/widgets/flow_layout.h"
 #include "ui/widgets/parts.h"
 
 namespace quarterturn {
@@ -18,10 +20,9 @@ PhotosField::PhotosField(RecipeAids& aids, std::size_t most, QWidget* parent)
       paste_(make_button(tr("Paste a picture"))),
       none_(make_quiet(tr("There is no photo of this look yet."))),
       choice_(new PhotoTiles(aids.session())) {
-    QHBoxLayout* buttons = make_row();
+    auto* buttons = new FlowLayout(space(2));
     buttons->addWidget(choose_);
     buttons->addWidget(paste_);
-    buttons->addStretch();
     QVBoxLayout* column = make_column();
     column->addLayout(buttons);
     column->addWidget(none_);

@@ -8,6 +8,7 @@
 
 #include "ui/look_choice/look_choice.h"
 #include "ui/recipe/recipe_parts.h"
+#include "ui/recipe/record_list.h"
 #include "ui/recipe/side_part.h"
 #include "ui/recipe/starting_part.h"
 #include "ui/shell/session.h"
@@ -107,6 +108,16 @@ void RecipeScreen::add_keys() {
     add(QKeySequence::Save, [this] { in_hand_.save(); });
     add(Qt::CTRL | Qt::Key_PageDown, [this] { go_on(1); });
     add(Qt::CTRL | Qt::Key_PageUp, [this] { go_on(-1); });
+    const auto add_for_row = [&](const QKeySequence& keys, auto act) {
+        add(keys, [act] {
+            if (RecordList* list = RecordList::in_hand()) act(*list);
+        });
+    };
+    add_for_row(Qt::ALT | Qt::Key_Up, [](RecordList& list) { list.move_row_in_hand(-1); });
+    add_for_row(Qt::ALT | Qt::Key_Down, [](RecordList& list) { list.move_row_in_hand(1); });
+    add_for_row(Qt::ALT | Qt::SHIFT | Qt::Key_Down,
+                [](RecordList& list) { list.double_row_in_hand(); });
+    add_for_row(Qt::ALT | Qt::Key_Delete, [](RecordList& list) { list.remove_row_in_hand(); });
 }
 
 void RecipeScreen::arrive(const Place& place) {

@@ -1,7 +1,6 @@
 #include "ui/recipe/record_list.h"
 
 #include <QApplication>
-#include <QKeyEvent>
 
 #include "ui/theme/theme.h"
 #include "ui/widgets/parts.h"
@@ -118,20 +117,24 @@ Field* RecordList::row_in_hand() const {
     return nullptr;
 }
 
-void RecordList::keyPressEvent(QKeyEvent* event) {
-    Field* row = row_in_hand();
-    const bool alt = event->modifiers() & Qt::AltModifier;
-    const bool shift = event->modifiers() & Qt::ShiftModifier;
-    if (!row || !alt) return Field::keyPressEvent(event);
-    if (event->key() == Qt::Key_Down && shift) {
-        double_up(*row);
-    } else if (event->key() == Qt::Key_Up || event->key() == Qt::Key_Down) {
-        move(*row, event->key() == Qt::Key_Up ? -1 : 1);
-    } else if (event->key() == Qt::Key_Delete) {
-        remove(*row);
-    } else {
-        Field::keyPressEvent(event);
+RecordList* RecordList::in_hand() {
+    for (QWidget* at = QApplication::focusWidget(); at; at = at->parentWidget()) {
+        auto* list = qobject_cast<RecordList*>(at);
+        if (list && list->row_in_hand()) return list;
     }
+    return nullptr;
+}
+
+void RecordList::move_row_in_hand(int by) {
+    if (Field* row = row_in_hand()) move(*row, by);
+}
+
+void RecordList::double_row_in_hand() {
+    if (Field* row = row_in_hand()) double_up(*row);
+}
+
+void RecordList::remove_row_in_hand() {
+    if (Field* row = row_in_hand()) remove(*row);
 }
 
 }  // namespace quarterturn

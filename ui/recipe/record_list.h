@@ -16,13 +16,18 @@ struct RecordListWords {
     QString removed;  // "removed a product", for undo
 };
 
-// Records of one kind below each other, with a button for one more. With the keyboard inside one of
-// them, Alt and an arrow move it up or down, Alt+Shift+Down makes a second one like it, and
-// Alt+Delete takes it out.
+// Records of one kind below each other, with a button for one more.
 class RecordList : public Field {
     Q_OBJECT
   public:
     void add_record();
+
+    // The innermost list with the keyboard in one of its rows, or null, and what can be done to
+    // that row.
+    static RecordList* in_hand();
+    void move_row_in_hand(int by);
+    void double_row_in_hand();
+    void remove_row_in_hand();
 
   protected:
     explicit RecordList(RecordListWords words);
@@ -41,8 +46,6 @@ class RecordList : public Field {
     void hide_adding();
     QString number_words(int number) const { return words_.one.arg(number); }
     const RecordListWords& words() const { return words_; }
-
-    void keyPressEvent(QKeyEvent* event) override;
 
   private:
     Field& insert_row(std::size_t place);

@@ -1,6 +1,9 @@
+#include <QApplication>
 #include <QComboBox>
 
 #include "tests/ui/recipe/recipe_fixture.h"
+#include "ui/theme/theme.h"
+#include "ui/widgets/words.h"
 
 namespace quarterturn {
 namespace {
@@ -218,6 +221,25 @@ TEST_F(RecipeScreenTest, HasNoProblemsWithEverythingUnfoldedAtAnySize) {
     steps().front()->unfold(true);
     press<MarkedButton>(QStringLiteral("Start from another look"));
     EXPECT_EQ(problems_at_all_sizes(*screen), QStringList());
+}
+
+TEST_F(RecipeScreenTest, NothingIsCutAtTheSideHoweverLargeTheText) {
+    apply_theme(*qApp, {.text_size = TextSize::largest});
+    screen = std::make_unique<RecipeScreen>(session);
+    screen->resize(1280, 800);
+    Recipe recipe = whole_recipe();
+    recipe.pieces.push_back({PieceKind::accessory, "leaf comb", "gold", {}, {}, {}, {}, {}});
+    recipe.caution_details.sensitivities = {{"nickel", parse_date("2026-11-01"), "none"}};
+    session.library().recipes().save(whole.look, recipe, at("2026-11-07T13:00"));
+    show(whole.look);
+    for (PartCard* card : screen->findChildren<PartCard*>()) {
+        card->unfold(true);
+        show_active(*screen);
+        const QWidget* page = card->parentWidget()->parentWidget();
+        EXPECT_LE(page->width(), page->parentWidget()->width())
+            << to_utf8(shown(card->place())) << " is too wide";
+    }
+    apply_theme(*qApp, {});
 }
 
 TEST_F(RecipeScreenTest, HasNoProblemsWithNothingWritten) {

@@ -118,6 +118,7 @@ TEST_F(StepsTest, APhotoOfTheLookIsChosenByKeys) {
     const std::string checksum = session.library().photos().find(chosen)->file.sha256;
     EXPECT_EQ(kept(whole.look).build[0].photos, std::vector<std::string>{checksum});
     EXPECT_TRUE(tiles[3]->look().selected);
+    tiles[3]->setFocus();
     key(Qt::Key_Escape);
     int shown_photos = 0;
     for (auto* tile : steps()[0]->findChildren<PhotoTile*>()) shown_photos += tile->isVisible();

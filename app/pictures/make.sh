@@ -20,3 +20,4 @@ framed "$folder/contact-sheet.png" contact-sheet.jpg 1000
   --size 1280x800 >/dev/null
 framed "$folder"/*-whats-coming-up.png coming-up.jpg 1100
 framed "$folder"/*-going-round-the-head.png round-the-head.jpg 1100
+framed "$folder"/*-the-recipe.png recipe.jpg 1100

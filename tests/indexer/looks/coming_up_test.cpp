@@ -91,7 +91,7 @@ TEST_F(ComingUpTest, WithoutPhotosTheNextThingIsToBringThemIn) {
     EXPECT_EQ(stands.next, NextStep::bring_photos_in);
     ASSERT_FALSE(stands.lacks.empty());
     EXPECT_EQ(stands.lacks[0].sentence, "No photos yet.");
-    for (const Coverage quarter : stands.ring) EXPECT_EQ(quarter, Coverage::missing);
+    for (const Quarter quarter : stands.ring) EXPECT_EQ(quarter, Quarter::missing);
 }
 
 TEST_F(ComingUpTest, PhotosWithoutAnAngleAreNextToGoRoundTheHead) {

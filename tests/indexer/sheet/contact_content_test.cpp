@@ -132,8 +132,8 @@ TEST(ContactContent, HeaderSaysWhoWhenWhatAndHowComplete) {
               (Strings{"Low twisted bun, worn for the ceremony", "Okonjo-Lindqvist and Vale",
                        "21 November 2026, The Old Granary"}));
     EXPECT_EQ(header.state, "Not signed off");
-    EXPECT_EQ(header.ring.value(), (std::array{Coverage::missing, Coverage::missing,
-                                               Coverage::missing, Coverage::missing}));
+    EXPECT_EQ(header.ring.value(),
+              (Ring{Quarter::missing, Quarter::missing, Quarter::missing, Quarter::missing}));
     EXPECT_EQ(header.sentence, state.coverage.next_shot);
 
     state.sign_off = SignOff{};

@@ -3,7 +3,9 @@
 #include <QDateEdit>
 #include <QSignalBlocker>
 
+#include "ui/theme/theme.h"
 #include "ui/widgets/date_field.h"
+#include "ui/widgets/flow_layout.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/words.h"
 
@@ -14,12 +16,11 @@ DayField::DayField(Date today, QWidget* parent)
       add_(make_button(tr("Say when…"))),
       day_(make_date_field(today)),
       remove_(make_quiet_button(tr("No day"))) {
-    QHBoxLayout* row = make_row();
+    auto* row = new FlowLayout(space(2));
     for (QWidget* part : {static_cast<QWidget*>(add_), static_cast<QWidget*>(day_),
                           static_cast<QWidget*>(remove_)}) {
         row->addWidget(part);
     }
-    row->addStretch();
     setLayout(row);
     connect(add_, &QPushButton::clicked, this, [this, today] {
         day_->setDate(to_qdate(today));

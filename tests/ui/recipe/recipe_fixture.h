@@ -84,8 +84,7 @@ class RecipeScreenTest : public testing::Test {
     // Where the keyboard is: an open list takes it from the field below.
     QWidget* at_the_keys() {
         if (QWidget* list = QApplication::activePopupWidget()) return list;
-        if (QApplication::focusWidget() == nullptr) come_back();  // a list was open
-        QWidget* focus = QApplication::focusWidget();
+        QWidget* focus = screen->focusWidget();
         return focus ? focus : screen.get();
     }
     void key(Qt::Key pressed, Qt::KeyboardModifiers with = Qt::NoModifier) {
@@ -98,7 +97,6 @@ class RecipeScreenTest : public testing::Test {
     }
 
     void say_step(const QString& words) {
-        come_back();
         named(QStringLiteral("The next step"))->setFocus();
         type(words);
         key(Qt::Key_Return);
@@ -108,16 +106,11 @@ class RecipeScreenTest : public testing::Test {
         const auto kept = session.library().recipes().draft(look);
         return kept ? kept->recipe : Recipe{};
     }
+    // Once she has paused.
     Recipe kept(LookId look) {
-        screen->hide();
-        const Recipe recipe = draft(look);
-        come_back();
-        return recipe;
-    }
-    void come_back() {
-        show_active(*screen);
-        screen->activateWindow();
-        (void)QTest::qWaitForWindowActive(screen.get());
+        EXPECT_TRUE(QTest::qWaitFor(
+            [&] { return with_text<QLabel>(QStringLiteral("Not kept yet")) == nullptr; }));
+        return draft(look);
     }
     std::vector<RecipeRevision> revisions(LookId look) {
         return session.library().recipes().revisions(look);

@@ -113,8 +113,8 @@ void check_cautions(const Recipe& recipe, const AddFinding& add) {
                                !details.sensitivities.empty();
     if (dated && told_in_words) return;
     add(RecipeRule::patch_test,
-        "There are cautions, but no word of a patch test: write when it was done and what "
-        "came of it, and follow each product's label.");
+        "There are cautions, but no patch test is noted: write when it was done and what came of "
+        "it, and follow each product's label.");
 }
 
 void check_prep(const Recipe& recipe, const AddFinding& add) {

@@ -64,7 +64,7 @@ void SidePart::build_places(const std::vector<RecipeFinding>& findings) {
     place_buttons_.clear();
     const auto bars = std::ranges::count(findings, Weight::bars_sign_off, &RecipeFinding::weight);
     verdict_->setText(findings.empty() ? tr("The recipe says all that is needed.")
-                      : bars == 0      ? tr("Nothing stands in the way of sign-off.")
+                      : bars == 0      ? tr("The recipe says what sign-off needs.")
                                        : tr("%n thing(s) stand in the way of sign-off.", nullptr,
                                             static_cast<int>(bars)));
     for (const RecipePlace place : all_recipe_places) {

@@ -9,6 +9,7 @@
 #include "ui/widgets/parts.h"
 #include "ui/widgets/photo_tile.h"
 #include "ui/widgets/photo_words.h"
+#include "ui/widgets/sentence_link.h"
 
 namespace quarterturn {
 namespace {
@@ -53,11 +54,11 @@ Tray::Tray(Session& session, QWidget* parent)
     column->setSpacing(space(2));
     column->addWidget(heading_);
     column->addWidget(nothing_);
-    more_ = make_quiet_button(tr("Bring more photos in"));
-    connect(more_, &QPushButton::clicked, this, [this] {
+    more_ = new SentenceLink(tr("Bring more photos in"));
+    connect(more_, &SentenceLink::clicked, this, [this] {
         session_.go_to({.moment = Moment::bringing_in, .look = session_.look_in_hand()});
     });
-    column->addWidget(more_, 0, Qt::AlignLeading);
+    column->addWidget(more_);
     column->addWidget(scroll_, 1);
     connect(scroll_->verticalScrollBar(), &QScrollBar::valueChanged, this,
             &Tray::want_what_is_seen);

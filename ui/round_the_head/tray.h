@@ -6,13 +6,13 @@
 #include "indexer/looks/round_the_head.h"
 
 class QLabel;
-class QPushButton;
 class QScrollArea;
 
 namespace quarterturn {
 
 class FlowLayout;
 class PhotoTile;
+class SentenceLink;
 class Session;
 
 // The photos that wait for their place, in the order of time; each can be taken in hand or dragged
@@ -40,7 +40,7 @@ class Tray : public QWidget {
     Session& session_;
     QLabel* heading_;
     QLabel* nothing_;
-    QPushButton* more_;
+    SentenceLink* more_;
     QScrollArea* scroll_;
     FlowLayout* flow_;
     std::vector<WaitingPhoto> waiting_;

@@ -22,15 +22,12 @@ int MomentButton::arrow_width() const {
     return opens_ == Opens::menu ? space(5) : 0;
 }
 
-int MomentButton::width_for(const QString& title) const {
-    QFont bold = text_font(TextRole::body);
-    bold.setBold(true);
-    return QFontMetrics(bold).horizontalAdvance(title) + space(4) + arrow_width();
-}
-
 QSize MomentButton::sizeHint() const {
-    const int text_height = QFontMetrics(text_font(TextRole::body)).height();
-    return {width_for(text()), std::max(text_height + space(5), least_target)};
+    QFont bold = text_font(TextRole::body);
+    bold.setBold(true);  // so that being chosen moves nothing
+    const QFontMetrics metrics(bold);
+    return {metrics.horizontalAdvance(text()) + space(4) + arrow_width(),
+            std::max(metrics.height() + space(5), least_target)};
 }
 
 void MomentButton::paintEvent(QPaintEvent*) {

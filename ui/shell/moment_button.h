@@ -13,7 +13,6 @@ class MomentButton : public TextButton {
     explicit MomentButton(const QString& title, Opens opens = Opens::screen,
                           QWidget* parent = nullptr);
 
-    int width_for(const QString& title) const;  // bold, so that being chosen moves nothing
     QSize sizeHint() const override;
 
   protected:

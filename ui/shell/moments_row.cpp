@@ -12,7 +12,7 @@ namespace quarterturn {
 MomentsRow::MomentsRow(const std::vector<ScreenEntry>& entries, QWidget* parent)
     : QWidget(parent),
       moments_(new QButtonGroup(this)),
-      more_(new MomentButton({}, MomentButton::Opens::menu)),
+      more_(new MomentButton(tr("More"), MomentButton::Opens::menu)),
       menu_(new QMenu(this)),
       line_(new QHBoxLayout(this)) {
     line_->setContentsMargins(0, 0, 0, 0);
@@ -49,17 +49,11 @@ int MomentsRow::width_of(int count) const {
     return width - line_->spacing();
 }
 
-QString MomentsRow::more_text(int count) const {
-    const QAbstractButton* current = moments_->checkedButton();
-    const bool waits = current && moments_->buttons().indexOf(current) >= count;
-    return waits ? current->text() : tr("More");
-}
-
 int MomentsRow::with_room() const {
     int count = static_cast<int>(moments_->buttons().size());
     if (width_of(count) <= width()) return count;
     const auto fits = [&] {
-        return width_of(count) + line_->spacing() + more_->width_for(more_text(count)) <= width();
+        return width_of(count) + line_->spacing() + more_->sizeHint().width() <= width();
     };
     while (count > 0 && !fits()) --count;
     return count;
@@ -73,14 +67,19 @@ void MomentsRow::share_room() {
         button->setVisible(i < count);
         if (i < count) continue;
         QAction* action = menu_->addAction(button->text());
+        action->setCheckable(true);
+        action->setChecked(button->isChecked());
         connect(action, &QAction::triggered, button, &QAbstractButton::click);
     }
-    const QString text = more_text(count);
-    const bool inside = text != tr("More");
-    more_->setText(text);
-    more_->setAccessibleName(inside ? tr("%1, and more").arg(text) : text);
-    more_->setChecked(inside);
+    name_more(count);
     more_->setVisible(!menu_->isEmpty());
+}
+
+void MomentsRow::name_more(int count) {
+    const QAbstractButton* current = moments_->checkedButton();
+    const bool inside = current && moments_->buttons().indexOf(current) >= count;
+    more_->setAccessibleName(inside ? tr("More, now %1").arg(current->text()) : more_->text());
+    more_->setChecked(inside);
 }
 
 QSize MomentsRow::sizeHint() const {

@@ -15,7 +15,7 @@ namespace quarterturn {
 class MomentButton;
 
 // The moments of her job as words in one line. Those that the window is too narrow for wait in a
-// menu at its end; the one she is in is always to be read.
+// menu at its end, which stands out while she is in one of them.
 class MomentsRow : public QWidget {
     Q_OBJECT
   public:
@@ -35,8 +35,8 @@ class MomentsRow : public QWidget {
 
   private:
     void share_room();
-    int with_room() const;               // how many, from the first on
-    QString more_text(int count) const;  // when that many have room
+    int with_room() const;  // how many, from the first on
+    void name_more(int count);
     int width_of(int count) const;
 
     QButtonGroup* moments_;

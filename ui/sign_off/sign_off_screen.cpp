@@ -1,5 +1,6 @@
 #include "ui/sign_off/sign_off_screen.h"
 
+#include <QGridLayout>
 #include <QPointer>
 #include <QScrollArea>
 #include <QStackedWidget>
@@ -243,21 +244,23 @@ void SignOffScreen::show_shots() {
     empty_layout(shots_);
     rows_.clear();
     std::vector<PictureWish> wishes;
-    QHBoxLayout* columns = make_row(4);
-    std::map<bool, QVBoxLayout*> by_after;
-    for (const bool after : {false, true}) {
-        by_after[after] = make_column(3);
-        columns->addLayout(by_after[after], 1);
-    }
-    shots_->addLayout(columns);
+    auto* grid = new QGridLayout;  // an angle a row: before, and beside it after
+    grid->setHorizontalSpacing(space(4));
+    grid->setVerticalSpacing(space(3));
+    grid->setColumnStretch(0, 1);
+    grid->setColumnStretch(1, 1);
+    shots_->addLayout(grid);
+    std::map<std::pair<bool, Angle>, int> row_of;
     for (const CoverageLine& line : state_->coverage.lines) {
         auto* row = new ShotRow(session_, *state_, line);
-        by_after[line.wanted.shot.stage == Stage::after]->addWidget(row);
+        const auto& [stage, angle] = line.wanted.shot;
+        const auto at = row_of.emplace(std::pair(stage == Stage::during, angle),
+                                       static_cast<int>(row_of.size()));
+        grid->addWidget(row, at.first->second, stage == Stage::after ? 1 : 0, Qt::AlignTop);
         rows_.push_back(row);
         row->show_picture();
         if (row->photo()) wishes.push_back({*row->photo(), small_long_edge});
     }
-    for (const auto& [after, column] : by_after) column->addStretch();
     session_.pictures().want(this, wishes);
 }
 
@@ -270,9 +273,6 @@ void SignOffScreen::show_recipe() {
         } else {
             recipe_->addWidget(make_quiet(tr("To think about: %1").arg(words)));
         }
-    }
-    if (state_->recipe && !state_->recipe->recipe.cautions.empty()) {
-        add_notice(*recipe_, tr("Cautions: %1").arg(from_utf8(state_->recipe->recipe.cautions)));
     }
     if (state_->recipe_findings.empty()) {
         recipe_->addWidget(make_text(tr("The recipe says all that is needed.")));

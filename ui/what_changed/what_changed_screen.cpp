@@ -72,6 +72,10 @@ QWidget* WhatChangedScreen::build_page() {
     sentence_ = make_text({});
     waiting.column->addWidget(make_heading(tr("Nothing to set side by side yet")));
     waiting.column->addWidget(sentence_);
+    QPushButton* open = make_next_button(tr("Open the recipe"));
+    connect(open, &QPushButton::clicked, this,
+            [this] { session_.go_to({.moment = Moment::recipe, .look = look_}); });
+    waiting.column->addWidget(open, 0, Qt::AlignLeading);
     page.column->addWidget(waiting_);
     const Card recipes = make_card();
     recipes_ = recipes.frame;

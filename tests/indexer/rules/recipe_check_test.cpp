@@ -140,7 +140,7 @@ TEST(RecipeCheck, HeatAsksForProtectionAndCare) {
 
 TEST(RecipeCheck, CautionsAskForAPatchTest) {
     expect_warning(with([](Recipe& r) { r.cautions = "itchy scalp from hairspray"; }),
-                   "no word of a patch test");
+                   "no patch test is noted");
     expect_warning(with([](Recipe& r) { r.cautions.clear(); }), "Nothing is said of allergies");
     EXPECT_TRUE(check_recipe(with([](Recipe& r) { r.cautions = "None known"; })).empty());
 }

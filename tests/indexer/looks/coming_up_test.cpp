@@ -110,8 +110,7 @@ TEST_F(ComingUpTest, AWeakPhotoIsNamedWithItsFlawAndLeadsToItsShot) {
     ASSERT_FALSE(stands.lacks.empty());
     EXPECT_EQ(stands.lacks[0].sentence, "The best after photo of the back is out of focus.");
     EXPECT_EQ(stands.lacks[0].shot, (Shot{Stage::after, Angle::back}));
-    const std::array expected{Coverage::covered, Coverage::covered, Coverage::covered,
-                              Coverage::weak};
+    const Ring expected{Quarter::covered, Quarter::covered, Quarter::covered, Quarter::weak};
     EXPECT_EQ(stands.ring, expected);
 }
 
@@ -138,8 +137,8 @@ TEST_F(ComingUpTest, ALookWithAListAndWaiversOfItsOwnIsJudgedByThem) {
     library.looks().waive(example.look, {{Stage::after, Angle::back}, "veil covers it"});
     library.photos().add(trial_photo("left.jpg", Stage::after, Angle::left));
     const ComingUp coming = coming_up(library, day("2026-11-07"));
-    EXPECT_EQ(standing(coming.ahead[0]).ring[0], Coverage::covered);
-    EXPECT_EQ(standing(coming.ahead[0]).ring[3], Coverage::waived);
+    EXPECT_EQ(standing(coming.ahead[0]).ring[0], Quarter::covered);
+    EXPECT_EQ(standing(coming.ahead[0]).ring[3], Quarter::waived);
     EXPECT_EQ(standing(coming.ahead[0]).next, NextStep::write_recipe);
 }
 

@@ -197,7 +197,7 @@ TEST_F(DrawingBoardTest, LeavesUndoToTheWindowWhenThereIsNothingToUndo) {
 }
 
 TEST_F(DrawingBoardTest, AFingerDrawsAsTheMouseDoes) {
-    QPointingDevice* screen = QTest::createTouchDevice();
+    static QPointingDevice* const screen = QTest::createTouchDevice();  // Qt keeps it for ever
     QTest::touchEvent(canvas, screen).press(0, at({0.2, -0.8}), canvas);
     for (int step = 1; step <= 20; ++step) {
         QTest::touchEvent(canvas, screen).move(0, at({0.2, -0.8 + 0.04 * step}), canvas);

@@ -22,6 +22,10 @@ CLI::Option* add_option(CLI::App& app, const std::string& name, Value& value,
     return app.add_option(option_name, value, what)->option_text(value_word);
 }
 
+std::string reason_against_empty(const std::string& given) {
+    return given.empty() ? "its value is empty: give one, or leave it out" : "";
+}
+
 }  // namespace
 
 void Command::argument(const std::string& word, std::string& value, const std::string& what) {
@@ -50,9 +54,7 @@ void Command::optional_argument(const std::string& word, Texts& value, const std
 }
 
 void Command::option(const std::string& name, std::string& value, const std::string& what) {
-    add_option(*app_, name, value, what)->check([](const std::string& given) {
-        return given.empty() ? "its value is empty: give one, or leave it out" : std::string{};
-    });
+    add_option(*app_, name, value, what)->check(reason_against_empty);
 }
 
 void Command::option(const std::string& name, Text& value, const std::string& what) {
@@ -60,7 +62,7 @@ void Command::option(const std::string& name, Text& value, const std::string& wh
 }
 
 void Command::option(const std::string& name, std::optional<int>& value, const std::string& what) {
-    add_option(*app_, name, value, what);
+    add_option(*app_, name, value, what)->check(reason_against_empty);
 }
 
 void Command::option(const std::string& name, Texts& value, const std::string& what) {
@@ -69,7 +71,7 @@ void Command::option(const std::string& name, Texts& value, const std::string& w
 
 void Command::required_option(const std::string& name, std::string& value,
                               const std::string& what) {
-    add_option(*app_, name, value, what)->required();
+    add_option(*app_, name, value, what)->required()->check(reason_against_empty);
 }
 
 void Command::required_option(const std::string& name, Text& value, const std::string& what) {

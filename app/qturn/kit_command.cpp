@@ -47,10 +47,8 @@ void change_ticks(Library& library, WeddingId wedding, const KitOptions& options
     std::vector<const KitLine*> unticked;
     for (const std::string& name : options.tick) ticked.push_back(&find_line(list, name));
     for (const std::string& name : options.untick) unticked.push_back(&find_line(list, name));
-    Transaction transaction(library.database());
     for (const KitLine* line : ticked) library.kit_ticks().set(wedding, line->item, line->count);
     for (const KitLine* line : unticked) library.kit_ticks().clear(wedding, line->item);
-    transaction.commit();
 }
 
 json product_json(const KitProduct& product) {
@@ -127,12 +125,11 @@ void add_group(Reply& reply, const KitList& list, KitGroup group) {
     }
 }
 
-void write_page(Reply& reply, Library& library, const KitList& list, const KitOptions& options) {
+void write_page(Reply& reply, Library& library, const KitList& list, const KitOptions& options,
+                Paper paper) {
     const Drawing drawing;
     const auto decoder = make_local_decoder();
     const auto ruler = make_text_ruler();
-    const Paper paper =
-        options.paper ? paper_from(*options.paper) : usual_paper(library.settings());
     const Document page = kit_sheet(list, business_words(library.settings()), *ruler, paper);
     write_pdf(page, *decoder, library.disk(), options.out);
     reply.lines.push_back("Written: " + options.out);
@@ -143,8 +140,12 @@ Reply to_pack(Session& session, const KitOptions& options) {
     if (!options.out.empty()) refuse_bad_pdf(options.out, options.replace);
     Library& library = session.library();
     const WeddingId wedding = find_wedding(library, options.wedding).id;
+    const Paper paper =
+        options.paper ? paper_from(*options.paper) : usual_paper(library.settings());
+    Transaction all_or_nothing(library.database());
     if (options.spare) set_spare_percent(library, *options.spare);
     change_ticks(library, wedding, options);
+    all_or_nothing.commit();
     const KitList list = kit_list(library, wedding);
     Reply reply{{"To pack for " + list.kit.wedding.name + ", " + iso_text(list.kit.wedding.date) +
                      ", with " + std::to_string(list.kit.spare_percent) + " % of pins to spare.",
@@ -152,7 +153,7 @@ Reply to_pack(Session& session, const KitOptions& options) {
                 list_json(list)};
     for (const KitGroup group : all_kit_groups) add_group(reply, list, group);
     append(reply.lines, kit_notes(list));
-    if (!options.out.empty()) write_page(reply, library, list, options);
+    if (!options.out.empty()) write_page(reply, library, list, options, paper);
     if (!list.kit.without_recipe.empty()) reply.outcome = Outcome::needs_attention;
     return reply;
 }

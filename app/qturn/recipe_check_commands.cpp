@@ -45,7 +45,8 @@ std::string weight_text(std::optional<Weight> weight) {
 Reply rules(Session& session, const CheckOptions& options) {
     Library& library = session.library();
     const ReadRules read = read_recipe_rules(library);
-    if (options.write) write_recipe_rules(library, read.rules);
+    std::optional<Path> before;
+    if (options.write) before = write_recipe_rules(library, read.rules);
     const std::string file = (library.folder() / recipe_rules_name).string();
     std::vector<std::vector<std::string>> rows;
     Reply reply{{}, {{"file", file}, {"rules", json::array()}, {"problems", read.problems}}};
@@ -61,6 +62,8 @@ Reply rules(Session& session, const CheckOptions& options) {
     append(reply.lines, read.problems);
     reply.lines.push_back("Weigh them otherwise in " + file +
                           (options.write ? "." : "; --write writes it."));
+    if (before)
+        reply.lines.push_back("What stood there before is kept as " + before->string() + '.');
     if (!read.problems.empty()) reply.outcome = Outcome::needs_attention;
     return reply;
 }

@@ -70,8 +70,7 @@ Reply list_revisions(Session& session, const RecipeOptions& options) {
     return reply;
 }
 
-Recipe wished_recipe(Library& library, const Look& look, const RecipeOptions& options) {
-    if (!options.file.empty()) return parse_recipe_json(read_text(options.file));
+Recipe with_parts(Library& library, const Look& look, const RecipeOptions& options) {
     Recipe recipe = begun_recipe(library, look.id);
     for (const std::string& part : options.parts) recipe = with_part(recipe, part);
     for (const std::string& step : options.steps) {
@@ -81,6 +80,7 @@ Recipe wished_recipe(Library& library, const Look& look, const RecipeOptions& op
 }
 
 Reply kept_draft(Library& library, const Look& look, const Recipe& recipe) {
+    refuse_impossible_numbers(recipe);
     library.recipes().keep_draft(look.id, recipe, local_now());
     const auto draft = library.recipes().draft(look.id);
     Reply reply{{look.name + ": " + (draft ? draft_text(*draft) : "nothing new to keep") + '.'},
@@ -92,11 +92,12 @@ Reply kept_draft(Library& library, const Look& look, const Recipe& recipe) {
 
 Reply saved(Library& library, const Look& look, const Recipe& recipe, bool as_draft) {
     if (as_draft) return kept_draft(library, look, recipe);
+    RecipeJudge judge(library);  // first: with rules that cannot be read nothing is saved
     save_recipe(library, look, recipe, local_now());
     const RecipeRevision revision = *library.recipes().current(look.id);
     Reply reply{{look.name + ": " + revision_text(revision) + '.'}, revision_json(revision)};
     add_look(reply, look);
-    add_findings(reply, RecipeJudge(library).findings(look, revision.recipe));
+    add_findings(reply, judge.findings(look, revision.recipe));
     return reply;
 }
 
@@ -109,7 +110,13 @@ Reply set(Session& session, const RecipeOptions& options) {
     }
     Library& library = session.library();
     const Look look = find_look(library, options.look);
-    return saved(library, look, wished_recipe(library, look, options), options.draft);
+    std::optional<Recipe> whole;
+    if (!part_by_part) whole = parse_recipe_json(read_text(options.file));
+    Transaction transaction(library.database());  // nobody else adds to the recipe between
+    Reply reply =
+        saved(library, look, whole ? *whole : with_parts(library, look, options), options.draft);
+    transaction.commit();
+    return reply;
 }
 
 Recipe start_from_template(Library& library, const std::string& name) {

@@ -1,4 +1,5 @@
 #include <nlohmann/json.hpp>
+#include <string_view>
 
 #include "indexer/looks/client_record.h"
 #include "indexer/record/recipe_text.h"
@@ -27,9 +28,16 @@ std::string csv_line(const std::vector<std::string>& fields) {
     return line + "\r\n";
 }
 
+// A spreadsheet would take such a text for a formula and run it (OWASP, CSV Injection).
+std::string no_formula(std::string text) {
+    const bool formula =
+        !text.empty() && std::string_view("=+-@\t\r").find(text[0]) != std::string_view::npos;
+    return formula ? '\'' + text : text;
+}
+
 std::string plain_text(const Json& value) {
     if (value.is_null()) return {};
-    if (value.is_string()) return value.get<std::string>();
+    if (value.is_string()) return no_formula(value.get<std::string>());
     if (!value.is_array()) return value.dump();
     std::string text;
     for (const Json& each : value) text += (text.empty() ? "" : " ") + plain_text(each);

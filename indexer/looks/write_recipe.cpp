@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "indexer/rules/recipe/possible_numbers.h"
 #include "indexer/rules/recipe_difference.h"
 #include "indexer/rules/recipe_start.h"
 
@@ -18,7 +19,13 @@ std::optional<SittingId> sitting_at(Library& library, const Look& look, LocalTim
     return of_the_day;
 }
 
+void refuse_impossible_numbers(const Recipe& recipe) {
+    const std::string against = impossible_number(recipe);
+    if (!against.empty()) throw StoreError(against);
+}
+
 RevisionId save_recipe(Library& library, const Look& look, const Recipe& recipe, LocalTime now) {
+    refuse_impossible_numbers(recipe);
     return library.recipes().save(look.id, recipe, now, sitting_at(library, look, now));
 }
 

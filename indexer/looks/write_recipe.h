@@ -11,6 +11,9 @@ namespace quarterturn {
 // else the first of that day; nothing on a day without one.
 std::optional<SittingId> sitting_at(Library& library, const Look& look, LocalTime moment);
 
+// Throws StoreError for a number that no recipe can mean.
+void refuse_impossible_numbers(const Recipe& recipe);
+
 // Saves a revision with the sitting it was written at. Throws StoreError.
 RevisionId save_recipe(Library& library, const Look& look, const Recipe& recipe, LocalTime now);
 

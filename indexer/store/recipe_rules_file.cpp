@@ -20,6 +20,15 @@ std::string_view weight_word(std::optional<Weight> weight) {
     return *weight == Weight::warning ? "warning" : "bar";
 }
 
+// As word processors like to write it.
+std::string with_plain_apostrophe(std::string name) {
+    constexpr std::string_view curly = "’";
+    if (const auto at = name.find(curly); at != std::string::npos) {
+        name.replace(at, curly.size(), "'");
+    }
+    return name;
+}
+
 class RulesReader {
   public:
     void line(std::string_view whole) {
@@ -38,7 +47,7 @@ class RulesReader {
 
   private:
     void weigh(std::string_view name, std::string_view weight) {
-        const auto rule = parse_recipe_rule(name);
+        const auto rule = parse_recipe_rule(with_plain_apostrophe(std::string(name)));
         const std::string plain = plain_word(weight);
         if (!rule) {
             problem("there is no rule '" + std::string(name) +
@@ -64,6 +73,8 @@ class RulesReader {
 }  // namespace
 
 ReadRules parse_recipe_rules(std::string_view text) {
+    constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
+    if (text.starts_with(byte_order_mark)) text.remove_prefix(byte_order_mark.size());
     RulesReader reader;
     while (!text.empty()) {
         const auto end = std::min(text.find('\n'), text.size());
@@ -91,10 +102,20 @@ ReadRules read_recipe_rules(Library& library) {
     return parse_recipe_rules({reinterpret_cast<const char*>(bytes.data()), bytes.size()});
 }
 
-void write_recipe_rules(Library& library, const RecipeRules& rules) {
+std::optional<Path> write_recipe_rules(Library& library, const RecipeRules& rules) {
     const std::string text = recipe_rules_text(rules);
-    replace_file(library.disk(), library.folder() / recipe_rules_name,
-                 std::as_bytes(std::span(text.data(), text.size())));
+    const auto bytes = std::as_bytes(std::span(text.data(), text.size()));
+    const Path file = library.folder() / recipe_rules_name;
+    std::optional<Path> kept;
+    if (library.disk().exists(file)) {
+        const Bytes before = library.disk().read(file, most_bytes);
+        if (!std::ranges::equal(before, bytes)) {
+            kept = library.folder() / recipe_rules_before_name;
+            replace_file(library.disk(), *kept, before);
+        }
+    }
+    replace_file(library.disk(), file, bytes);
+    return kept;
 }
 
 }  // namespace quarterturn

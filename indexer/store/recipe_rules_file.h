@@ -3,10 +3,12 @@
 // folder, a line "patch test = bar" for each rule that weighs otherwise than usual. The words are
 // bar, warning and off; what follows '#' is a remark.
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
+#include "indexer/disk/file_system.h"
 #include "indexer/rules/recipe/recipe_rules.h"
 
 namespace quarterturn {
@@ -14,6 +16,7 @@ namespace quarterturn {
 class Library;
 
 inline constexpr const char* recipe_rules_name = "recipe-rules.txt";
+inline constexpr const char* recipe_rules_before_name = "recipe-rules-before.txt";
 
 struct ReadRules {
     RecipeRules rules;
@@ -26,6 +29,7 @@ std::string recipe_rules_text(const RecipeRules& rules);
 
 // The usual rules when there is no such file. Throws DiskError.
 ReadRules read_recipe_rules(Library& library);
-void write_recipe_rules(Library& library, const RecipeRules& rules);
+// Answers where the file lies that stood there before with other words, her remarks among them.
+std::optional<Path> write_recipe_rules(Library& library, const RecipeRules& rules);
 
 }  // namespace quarterturn

@@ -1,3 +1,5 @@
+#include <future>
+
 #include "tests/app/program.h"
 
 namespace quarterturn {
@@ -42,6 +44,40 @@ TEST_F(RecipeCommands, WhatIsNoValueOfAFieldSaysWhatIs) {
     EXPECT_NE(refused("parting_line.side=north").find("\"left\", \"middle\""), std::string::npos);
     EXPECT_NE(refused("build.5.words=twist").find("the next number is 1"), std::string::npos);
     EXPECT_NE(refused("parting.side=left").find("has no parts"), std::string::npos);
+}
+
+TEST_F(RecipeCommands, NumbersThatNoRecipeCanMeanAreNotSaved) {
+    for (const char* part : {"build.1.pins.1.count=-5", "hands_on_minutes=-3",
+                             "heat_tool.barrel_mm=1e300", "build.1.minutes=2147483647"}) {
+        const std::string why = complained({"recipe", "set", "Low bun", "--part", part}, 1);
+        EXPECT_NE(why.find("a number from 0 to"), std::string::npos) << why;
+        complained({"recipe", "set", "Low bun", "--draft", "--part", part}, 1);
+    }
+    EXPECT_TRUE(answer({"recipe", "revisions", "Low bun"})["revisions"].empty());
+}
+
+TEST_F(RecipeCommands, TwoProgramsAtOnceLoseNoStep) {
+    std::vector<std::future<Ran>> running;
+    for (const char* step : {"one", "two", "three", "four"}) {
+        running.push_back(std::async(std::launch::async, [this, step] {
+            return run({"recipe", "set", "Low bun", "--step", step});
+        }));
+    }
+    for (auto& each : running) each.wait();
+    EXPECT_EQ(recipe()["build"].size(), 4U);
+}
+
+TEST_F(RecipeCommands, WithRulesThatCannotBeReadNothingIsSaved) {
+    std::filesystem::create_directory(library + "/recipe-rules.txt");
+    complained({"recipe", "set", "Low bun", "--step", "3 pins"}, 1);
+    EXPECT_TRUE(answer({"recipe", "revisions", "Low bun"})["revisions"].empty());
+}
+
+TEST_F(RecipeCommands, HerRemarksInTheRulesAreKeptBeside) {
+    std::ofstream(library + "/recipe-rules.txt") << "\xEF\xBB\xBF# mine\nclient’s yes = off\n";
+    EXPECT_TRUE(answer({"recipe", "rules", "--write"})["problems"].empty());
+    EXPECT_NE(text_of(library + "/recipe-rules.txt").find("client's yes = off"), std::string::npos);
+    EXPECT_NE(text_of(library + "/recipe-rules-before.txt").find("# mine"), std::string::npos);
 }
 
 TEST_F(RecipeCommands, AStepIsSpokenAsShorthand) {
@@ -171,7 +207,12 @@ TEST_F(RecipeCommands, KitTicksNothingWhenOneOfTheItemsIsNotThere) {
                   .find("Nothing in the kit list is called 'tongs'"),
               std::string::npos);
     EXPECT_NE(complained({"kit", "Boathouse", "--tick", "brown"}, 2).find("#1"), std::string::npos);
+    complained({"kit", "Boathouse", "--spare", "33", "--tick", "tongs"}, 2);
+    complained({"kit", "Boathouse", "--spare", ""}, 2);
+    complained({"kit", "Boathouse", "--tick", "#1", "--out", folder / "kit.pdf", "--paper", "a9"},
+               2);
     EXPECT_EQ(answer({"kit", "Boathouse"})["packed"], 0);
+    EXPECT_EQ(answer({"kit", "Boathouse"})["spare_percent"], 20);
 }
 
 TEST_F(RecipeCommands, KitIsWrittenAsAPdf) {

@@ -63,6 +63,18 @@ TEST(ClientRecord, AsCsvKeepsCommasQuotesAndLineEnds) {
               "\"says \"\"higher\"\",\nthen lower\"\r\n");
 }
 
+// OWASP, CSV Injection: a cell that begins with one of = + - @ is run as a formula.
+TEST(ClientRecord, AsCsvHoldsNoFormulas) {
+    for (const char* note : {"=1+1", "+1", "-1", "@now"}) {
+        ExampleLibrary example;
+        Client mira = *example.library.clients().find(example.mira);
+        mira.note = note;
+        example.library.clients().change(mira);
+        const auto files = client_record_csv(client_record(example.library, mira.id));
+        EXPECT_TRUE(files.at(0).text.ends_with(",'" + mira.note + "\r\n")) << files.at(0).text;
+    }
+}
+
 TEST(ClientRecord, HoldsWhatIsWrittenButNotSavedYet) {
     WholeLook whole;
     Recipe draft = whole_recipe();

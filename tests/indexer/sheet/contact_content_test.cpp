@@ -133,7 +133,7 @@ TEST(ContactContent, HeaderSaysWhoWhenWhatAndHowComplete) {
                        "21 November 2026, The Old Granary"}));
     EXPECT_EQ(header.state, "Not signed off");
     EXPECT_EQ(header.ring.value(),
-              (Ring{Quarter::missing, Quarter::missing, Quarter::missing, Quarter::missing}));
+              (Ring{Quarter::partly, Quarter::partly, Quarter::partly, Quarter::partly}));
     EXPECT_EQ(header.sentence, state.coverage.next_shot);
 
     state.sign_off = SignOff{};

@@ -9,7 +9,7 @@
 namespace quarterturn {
 
 std::span<const Migration> all_migrations() {
-    static const std::array migrations{first_tables, search_words, recipe_drafts};
+    static const std::array migrations{first_tables, search_words, recipe_drafts, wedding_mornings};
     return migrations;
 }
 

@@ -2,6 +2,7 @@
 #include "app/qturn/commands.h"
 #include "app/qturn/drawing.h"
 #include "app/qturn/find.h"
+#include "app/qturn/out_file.h"
 #include "app/qturn/parse.h"
 #include "app/qturn/say.h"
 #include "indexer/record/caution.h"
@@ -20,28 +21,13 @@ struct SheetOptions {
     bool replace = false;
 };
 
-bool is_pdf(const Path& file) {
-    std::string ending = file.extension().string();
-    std::transform(ending.begin(), ending.end(), ending.begin(),
-                   [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
-    return ending == ".pdf";
-}
-
-void refuse_to_replace(const Path& file) {
-    if (!real_file_system().exists(file)) return;
-    throw WrongUse(file.string() + " is there already. To write over it, add --replace.");
-}
-
 void refuse_bad_target(const SheetOptions& options) {
     const Path file = options.out;
     if (!is_pdf(file) && picture_format(file).empty()) {
         throw WrongUse("A sheet is written as .pdf, .png, .jpg or .jpeg; '" + options.out +
                        "' ends in none of these.");
     }
-    const Path folder = file.has_parent_path() ? file.parent_path() : Path(".");
-    if (!real_file_system().exists(folder)) {
-        throw WrongUse("There is no folder " + folder.string() + ". Make it first.");
-    }
+    refuse_missing_folder(file);
     if (!options.replace) refuse_to_replace(file);
 }
 

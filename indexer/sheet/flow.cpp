@@ -3,7 +3,6 @@
 namespace quarterturn {
 namespace {
 
-constexpr std::string_view privacy_line = "Photos of a person: show them only as she has allowed.";
 constexpr double again_gap = 2;      // mm above and below the rule under the line of a further page
 constexpr double foot_gap = 0.8;     // mm between the rule and the foot lines
 constexpr double page_share = 0.16;  // of the page's width, for its number
@@ -75,7 +74,7 @@ void SheetFlow::put_foot(Page& page, std::size_t number) {
     };
     put_part("Page " + std::to_string(number) + " of " + std::to_string(document_.pages.size()),
              Align::right, style_.left() + style_.width() - side, side);
-    for (const std::string& text : {content_.business_line, std::string(privacy_line)}) {
+    for (const std::string& text : {content_.business_line, content_.private_line}) {
         if (text.empty()) continue;
         put_part(text, Align::left, style_.left(), style_.width() - side);
         y += line;

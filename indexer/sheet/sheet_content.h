@@ -46,6 +46,9 @@ struct SheetHeader {
     std::string again;                            // one line for the top of every further page
 };
 
+inline constexpr const char* photos_are_private =
+    "Photos of a person: show them only as she has allowed.";
+
 struct SheetContent {
     std::string title;
     SheetHeader header;
@@ -53,6 +56,7 @@ struct SheetContent {
     std::optional<SheetRecipe> recipe;  // at the foot, after the bands
     std::vector<SheetBand> more;        // photos to look through, after the recipe
     std::string business_line;
+    std::string private_line = photos_are_private;  // at the foot of every page; may be empty
 };
 
 }  // namespace quarterturn

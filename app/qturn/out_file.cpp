@@ -1,0 +1,34 @@
+#include "app/qturn/out_file.h"
+
+#include "app/qturn/reply.h"
+
+namespace quarterturn {
+
+bool is_pdf(const Path& file) {
+    std::string ending = file.extension().string();
+    std::transform(ending.begin(), ending.end(), ending.begin(),
+                   [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+    return ending == ".pdf";
+}
+
+void refuse_missing_folder(const Path& file) {
+    const Path folder = file.has_parent_path() ? file.parent_path() : Path(".");
+    if (!real_file_system().exists(folder)) {
+        throw WrongUse("There is no folder " + folder.string() + ". Make it first.");
+    }
+}
+
+void refuse_to_replace(const Path& file) {
+    if (!real_file_system().exists(file)) return;
+    throw WrongUse(file.string() + " is there already. To write over it, add --replace.");
+}
+
+void refuse_bad_pdf(const Path& file, bool replace) {
+    if (!is_pdf(file)) {
+        throw WrongUse("It is written as .pdf; '" + file.string() + "' does not end in it.");
+    }
+    refuse_missing_folder(file);
+    if (!replace) refuse_to_replace(file);
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,44 @@
+#pragma once
+// The best division of the clients among the stylists, within the limits of their jobs.
+
+#include <memory>
+#include <optional>
+#include <vector>
+
+#include "indexer/rules/running_order/one_stylist.h"
+
+namespace quarterturn {
+
+struct Division {
+    int late_in_all = 0;
+    std::vector<JobSet> sets;  // of each stylist
+};
+
+// Searches throw OutOfSteps.
+class Crew {
+  public:
+    Crew(std::vector<Job> jobs, std::vector<Calendar> calendars, Steps& steps);
+    Crew(const Crew&) = delete;
+    Crew& operator=(const Crew&) = delete;
+
+    // The best one that begins at `from` or later and is less than `below` late in all.
+    std::optional<Division> divide(int from, int below);
+    std::vector<PlacedPart> order(int stylist, JobSet set, int from, int below);
+    // Of one stylist's clients alone; exact when less than `below`.
+    int least_lateness(int stylist, JobSet set, int from, int below);
+
+  private:
+    using Table = std::vector<int>;  // lateness by set of jobs
+
+    bool like_the_one_before(std::size_t stylist) const;
+    Table table_of(int stylist, int from, int below);
+    int pooled_rest(JobSet rest, int from) const;
+    std::optional<Division> join(const std::vector<Table>& tables, int below) const;
+
+    std::vector<Job> jobs_;
+    std::vector<Calendar> calendars_;
+    std::vector<std::shared_ptr<OneStylist>> stylists_;  // those with equal hours share one
+    JobSet all_;
+};
+
+}  // namespace quarterturn

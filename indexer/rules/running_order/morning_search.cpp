@@ -1,0 +1,295 @@
+#include "indexer/rules/running_order/morning_search.h"
+
+#include <algorithm>
+#include <array>
+#include <tuple>
+
+namespace quarterturn {
+namespace {
+
+// Lateness is searched for below these in turn: most mornings have none.
+constexpr std::array rungs{1, 16, 64, 256, 1024, 4096};
+
+int late_of(const MorningClient& client, int ends) {
+    return std::max(0, ends - client.ready_by);
+}
+
+// From `from` on; the set is begun later where the finish would come too late.
+std::vector<Seat> both_parts(const MorningClient& client, const Calendar& calendar, int stylist,
+                             int from) {
+    const ChairWork& work = client.work;
+    for (int begins = calendar.place(from, work.before);;
+         begins = calendar.place(begins + 1, work.before)) {
+        const int set = begins + work.before;
+        std::vector<Seat> seats{{client.client, Part::set, stylist, begins, set}};
+        if (!work.in_two_parts()) return seats;
+        const int finish = calendar.place(set + work.cooling, work.after);
+        seats.push_back({client.client, Part::finish, stylist, finish, finish + work.after});
+        if (finish - set <= work.may_be_left) return seats;
+    }
+}
+
+}  // namespace
+
+MorningSearch::MorningSearch(const MorningNeeds& needs, long steps) : needs_(needs), steps_{steps} {
+    for (const StylistHours& hours : needs.stylists) calendars_.emplace_back(hours);
+    for (const MorningClient& client : needs.clients) {
+        if (client.first) first_ = client.client;
+        if (client.last) last_ = client.client;
+        if (!client.first) continue;
+        whole_.from = no_limit;
+        for (const Calendar& calendar : calendars_) {
+            whole_.from = std::min(whole_.from, calendar.place(client.arrives, client.work.before));
+        }
+    }
+}
+
+std::vector<Job> MorningSearch::jobs_in(const Window& window, int worst) const {
+    std::vector<Job> jobs;
+    for (const MorningClient& client : needs_.clients) {
+        Job job{.work = client.work, .arrives = client.arrives, .ready_by = client.ready_by};
+        job.first = client.first;
+        job.last = client.last;
+        if (worst < no_limit) job.latest_end = client.ready_by + worst;
+        job.latest_end = std::min(job.latest_end, window.ends_by);
+        if (job.first) job.latest_begin = window.first_latest;
+        if (job.last) job.earliest_end = window.last_earliest;
+        jobs.push_back(job);
+    }
+    return jobs;
+}
+
+// What is known of the last jobs is kept while only the beginning changes.
+Crew& MorningSearch::crew_for(const Window& window, int worst) {
+    std::vector<Job> jobs = jobs_in(window, worst);
+    if (!crew_ || jobs != jobs_of_crew_) {
+        crew_ = std::make_unique<Crew>(jobs, calendars_, steps_);
+        jobs_of_crew_ = std::move(jobs);
+    }
+    return *crew_;
+}
+
+std::vector<Seat> MorningSearch::seats_of(int stylist, const std::vector<PlacedPart>& parts) const {
+    std::vector<Seat> seats;
+    for (const PlacedPart& part : parts) {
+        const ClientId client = needs_.clients[static_cast<std::size_t>(part.job)].client;
+        seats.push_back({client, part.part, stylist, part.begins, part.ends});
+    }
+    return seats;
+}
+
+int MorningSearch::begin_of(ClientId client, const std::vector<Seat>& seats) const {
+    return std::ranges::find(seats, client, &Seat::client)->begins;
+}
+
+int MorningSearch::end_of(ClientId client, const std::vector<Seat>& seats) const {
+    int ends = 0;
+    for (const Seat& seat : seats) {
+        if (seat.client == client) ends = std::max(ends, seat.ends);
+    }
+    return ends;
+}
+
+void MorningSearch::sum_up(Found& found) const {
+    std::ranges::sort(found.seats, [](const Seat& left, const Seat& right) {
+        return std::pair{left.begins, left.stylist} < std::pair{right.begins, right.stylist};
+    });
+    found.late_in_all = 0;
+    found.worst = 0;
+    found.begins = found.seats.front().begins;
+    for (const MorningClient& client : needs_.clients) {
+        const int late = late_of(client, end_of(client.client, found.seats));
+        found.late_in_all += late;
+        found.worst = std::max(found.worst, late);
+    }
+}
+
+Found MorningSearch::found(Crew& crew, const Division& division, int from) const {
+    Found found;
+    found.division = division;
+    for (int stylist = 0; stylist < static_cast<int>(calendars_.size()); ++stylist) {
+        const JobSet set = division.sets[static_cast<std::size_t>(stylist)];
+        const auto seats =
+            seats_of(stylist, crew.order(stylist, set, from, division.late_in_all + 1));
+        found.seats.insert(found.seats.end(), seats.begin(), seats.end());
+    }
+    sum_up(found);
+    return found;
+}
+
+std::vector<Window> MorningSearch::halves(const Window& window, const Found& found) const {
+    Window early = window;
+    Window late = window;
+    if (first_ && begin_of(*first_, found.seats) > found.begins) {
+        early.first_latest = (found.begins + begin_of(*first_, found.seats)) / 2;
+        late.from = early.first_latest + 1;
+        return {early, late};
+    }
+    if (!last_) return {};
+    const int ends = std::ranges::max(found.seats, {}, &Seat::ends).ends;
+    const int last = end_of(*last_, found.seats);
+    if (last >= ends) return {};
+    early.ends_by = (last + ends) / 2;
+    late.last_earliest = early.ends_by + 1;
+    return {late, early};
+}
+
+void MorningSearch::branch(const Window& window, int worst, std::optional<Found>& best, int below) {
+    if (best) below = best->late_in_all;
+    Crew& crew = crew_for(window, worst);
+    const auto division = crew.divide(window.from, below);
+    if (!division) return;
+    Found candidate = found(crew, *division, window.from);
+    const auto further = halves(window, candidate);
+    if (further.empty()) best = std::move(candidate);
+    for (const Window& half : further) branch(half, worst, best, below);
+}
+
+std::optional<Found> MorningSearch::least(const Window& window, int worst, int below) {
+    std::optional<Found> best;
+    branch(window, std::min(worst, std::max(0, below - 1)), best, below);
+    return best;
+}
+
+// A plan that always is one: each client from begin to end, by the ready-by times.
+Found MorningSearch::one_after_the_other() const {
+    std::vector<MorningClient> clients = needs_.clients;
+    std::ranges::stable_sort(clients, {}, [](const MorningClient& client) {
+        return std::tuple{!client.first, client.last, client.ready_by};
+    });
+    std::vector<int> free(calendars_.size(), whole_.from);
+    Found found;
+    for (const MorningClient& client : clients) {
+        const auto stylist = std::ranges::min_element(free) - free.begin();
+        const Calendar& calendar = calendars_[static_cast<std::size_t>(stylist)];
+        const int not_before = client.last ? std::ranges::max(free) : 0;
+        int from = std::max(*(free.begin() + stylist), client.arrives);
+        auto seats = both_parts(client, calendar, static_cast<int>(stylist), from);
+        while (seats.back().ends < not_before) {
+            seats = both_parts(client, calendar, static_cast<int>(stylist), ++from);
+        }
+        if (client.first) std::ranges::fill(free, seats.front().begins);
+        *(free.begin() + stylist) = seats.back().ends;
+        found.seats.insert(found.seats.end(), seats.begin(), seats.end());
+    }
+    sum_up(found);
+    return found;
+}
+
+void MorningSearch::find_least_lateness() {
+    const int certain = best_->late_in_all;
+    for (const int rung : rungs) {
+        const int below = std::min(rung, certain);
+        if (auto better = least(whole_, no_limit, below)) {
+            best_ = std::move(better);
+            return;
+        }
+        if (below == certain) break;
+    }
+    // Nothing is less late than the plain plan; what follows needs its division.
+    best_ = least(whole_, no_limit, certain + 1);
+}
+
+void MorningSearch::lessen_the_worst() {
+    const int count = static_cast<int>(needs_.clients.size());
+    int least_worst = (best_->late_in_all + count - 1) / count;
+    while (least_worst < best_->worst) {
+        const int worst = (least_worst + best_->worst) / 2;
+        if (auto better = least(whole_, worst, best_->late_in_all + 1)) {
+            best_ = std::move(better);
+        } else {
+            least_worst = worst + 1;
+        }
+    }
+}
+
+void MorningSearch::begin_later() {
+    const int worst = best_->worst;
+    int latest = no_limit;
+    for (const MorningClient& client : needs_.clients) {
+        latest = std::min(latest,
+                          client.ready_by + worst - client.work.hands_on() - client.work.cooling);
+    }
+    while (best_->begins < latest) {
+        Window window = whole_;
+        window.from = (best_->begins + latest + 1) / 2;
+        if (auto later = least(window, worst, best_->late_in_all + 1)) {
+            best_ = std::move(later);
+        } else {
+            latest = window.from - 1;
+        }
+    }
+}
+
+void MorningSearch::begin_later(int stylist, Crew& crew) {
+    const JobSet set = best_->division.sets[static_cast<std::size_t>(stylist)];
+    if (set == 0) return;
+    std::vector<Seat> others;
+    std::vector<Seat> own;
+    for (const Seat& seat : best_->seats) {
+        (seat.stylist == stylist ? own : others).push_back(seat);
+    }
+    if (first_ && std::ranges::count(own, *first_, &Seat::client) > 0) return;
+    int late = 0;
+    int latest = no_limit;
+    for (const MorningClient& client : needs_.clients) {
+        if (std::ranges::count(own, client.client, &Seat::client) == 0) continue;
+        late += late_of(client, end_of(client.client, own));
+        latest = std::min(
+            latest, client.ready_by + best_->worst - client.work.hands_on() - client.work.cooling);
+    }
+    int from = own.front().begins;
+    while (from < latest) {
+        const int middle = (from + latest + 1) / 2;
+        if (crew.least_lateness(stylist, set, middle, late + 1) <= late) {
+            from = middle;
+        } else {
+            latest = middle - 1;
+        }
+    }
+    own = seats_of(stylist, crew.order(stylist, set, from, late + 1));
+    best_->seats = std::move(others);
+    best_->seats.insert(best_->seats.end(), own.begin(), own.end());
+    sum_up(*best_);
+}
+
+void MorningSearch::let_each_begin_later() {
+    Window window = whole_;
+    if (last_) window.last_earliest = end_of(*last_, best_->seats);
+    std::vector<Job> jobs = jobs_in(window, best_->worst);
+    for (Job& job : jobs) {
+        if (last_ && !job.last) job.latest_end = std::min(job.latest_end, window.last_earliest);
+    }
+    Crew crew(std::move(jobs), calendars_, steps_);
+    for (int stylist = 0; stylist < static_cast<int>(calendars_.size()); ++stylist) {
+        begin_later(stylist, crew);
+    }
+}
+
+RunningOrder MorningSearch::result() const {
+    RunningOrder order;
+    order.seats = best_->seats;
+    order.late_in_all = best_->late_in_all;
+    order.worst = best_->worst;
+    order.begins = best_->begins;
+    order.proven = proven_;
+    for (const MorningClient& client : needs_.clients) {
+        order.late.push_back(late_of(client, end_of(client.client, best_->seats)));
+    }
+    return order;
+}
+
+RunningOrder MorningSearch::run() {
+    best_ = one_after_the_other();
+    try {
+        find_least_lateness();
+        lessen_the_worst();
+        begin_later();
+        let_each_begin_later();
+    } catch (const OutOfSteps&) {
+        proven_ = false;
+    }
+    return result();
+}
+
+}  // namespace quarterturn

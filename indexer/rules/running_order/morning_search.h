@@ -1,0 +1,71 @@
+#pragma once
+// The search behind plan_morning(): order rules bind the stylists together, so they are first left
+// out between stylists, and where the answer breaks one, the time in question is halved and both
+// halves are searched.
+
+#include <functional>
+#include <optional>
+
+#include "indexer/rules/running_order.h"
+#include "indexer/rules/running_order/crew.h"
+
+namespace quarterturn {
+
+struct Window {
+    int from = 0;                 // nothing begins earlier
+    int first_latest = no_limit;  // when she who is first must have begun
+    int ends_by = no_limit;       // everything
+    int last_earliest = 0;        // she who is last is not ready before
+
+    bool operator==(const Window&) const = default;
+};
+
+struct Found {
+    Division division;
+    std::vector<Seat> seats;
+    int late_in_all = 0;
+    int worst = 0;
+    int begins = 0;
+};
+
+class MorningSearch {
+  public:
+    MorningSearch(const MorningNeeds& needs, long steps);
+
+    RunningOrder run();
+
+  private:
+    std::vector<Job> jobs_in(const Window& window, int worst) const;
+    Crew& crew_for(const Window& window, int worst);
+    Found found(Crew& crew, const Division& division, int from) const;
+    void sum_up(Found& found) const;
+    std::vector<Seat> seats_of(int stylist, const std::vector<PlacedPart>& parts) const;
+
+    void branch(const Window& window, int worst, std::optional<Found>& best, int below);
+    std::optional<Found> least(const Window& window, int worst, int below);
+    // The two halves when the plan breaks an order rule.
+    std::vector<Window> halves(const Window& window, const Found& found) const;
+    int begin_of(ClientId client, const std::vector<Seat>& seats) const;
+    int end_of(ClientId client, const std::vector<Seat>& seats) const;
+
+    Found one_after_the_other() const;
+    void find_least_lateness();
+    void lessen_the_worst();
+    void begin_later();
+    void let_each_begin_later();
+    void begin_later(int stylist, Crew& crew);
+    RunningOrder result() const;
+
+    const MorningNeeds& needs_;
+    std::vector<Calendar> calendars_;
+    std::optional<ClientId> first_;
+    std::optional<ClientId> last_;
+    Steps steps_;
+    Window whole_;
+    std::optional<Found> best_;
+    bool proven_ = true;
+    std::vector<Job> jobs_of_crew_;
+    std::unique_ptr<Crew> crew_;
+};
+
+}  // namespace quarterturn

@@ -3,6 +3,8 @@
 // minutes after midnight.
 
 #include <optional>
+#include <string>
+#include <string_view>
 #include <vector>
 
 #include "indexer/record/id.h"
@@ -13,6 +15,9 @@ inline constexpr int most_stylists = 4;
 inline constexpr int most_in_the_chair = 12;  // clients of one morning
 inline constexpr int usual_arrival = 6 * 60;  // of a stylist who has named no other
 inline constexpr int usual_may_be_left = 60;  // minutes, where a recipe leaves it open
+
+std::string minute_text(int minute);                      // "07:40", "00:10 the next day"
+std::optional<int> parse_minute(std::string_view clock);  // of "07:40" and nothing else
 
 struct Break {
     int begins = 0;

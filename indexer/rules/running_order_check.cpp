@@ -1,6 +1,7 @@
 #include "indexer/rules/running_order_check.h"
 
 #include <algorithm>
+#include <tuple>
 
 namespace quarterturn {
 namespace {
@@ -177,18 +178,6 @@ std::vector<Seat> moved(std::vector<Seat> seats, ClientId client, int at,
         if (stylist) seat.stylist = *stylist;
     }
     return seats;
-}
-
-std::string minute_text(int minute) {
-    constexpr int day = 24 * 60;
-    const int of_day = (minute % day + day) % day;
-    const std::string hours = std::to_string(of_day / 60);
-    const std::string minutes = std::to_string(of_day % 60);
-    std::string text = std::string(2 - hours.size(), '0') + hours + ":" +
-                       std::string(2 - minutes.size(), '0') + minutes;
-    if (minute < 0) text += " the day before";
-    if (minute >= day) text += " the next day";
-    return text;
 }
 
 std::string lateness_text(const MorningClient& client, int ends) {

@@ -1,6 +1,7 @@
 #pragma once
 // What follows from a plan that was changed by hand. The rules are those of running_order.h.
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -24,8 +25,6 @@ Consequences check_morning(const MorningNeeds& needs, const std::vector<Seat>& s
 std::vector<Seat> moved(std::vector<Seat> seats, ClientId client, int at,
                         std::optional<int> stylist);
 
-// "07:40"; past midnight "00:10 the next day".
-std::string minute_text(int minute);
 // "Ada Lindqvist is ready at 12:40, 10 minutes late."
 std::string lateness_text(const MorningClient& client, int ends);
 // When she is ready; nothing without a seat for her.

@@ -10,6 +10,7 @@
 #include "indexer/store/kit_tick_table.h"
 #include "indexer/store/library_settings.h"
 #include "indexer/store/look_table.h"
+#include "indexer/store/morning_table.h"
 #include "indexer/store/photo_table.h"
 #include "indexer/store/recipe_table.h"
 #include "indexer/store/recipe_template_table.h"
@@ -39,6 +40,7 @@ class Library {
     ClientTable clients() { return ClientTable{*database_}; }
     WeddingTable weddings() { return WeddingTable{*database_}; }
     SittingTable sittings() { return SittingTable{*database_}; }
+    MorningTable mornings() { return MorningTable{*database_}; }
     LookTable looks() { return LookTable{*database_}; }
     RecipeTable recipes() { return RecipeTable{*database_}; }
     RecipeTemplateTable recipe_templates() { return RecipeTemplateTable{*database_}; }

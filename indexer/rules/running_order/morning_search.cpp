@@ -9,6 +9,7 @@ namespace {
 
 // Lateness is searched for below these in turn: most mornings have none.
 constexpr std::array rungs{1, 16, 64, 256, 1024, 4096};
+constexpr long probes = 16;  // that share the steps: about as many as most mornings need
 
 int late_of(const MorningClient& client, int ends) {
     return std::max(0, ends - client.ready_by);
@@ -31,7 +32,8 @@ std::vector<Seat> both_parts(const MorningClient& client, const Calendar& calend
 
 }  // namespace
 
-MorningSearch::MorningSearch(const MorningNeeds& needs, long steps) : needs_(needs), steps_{steps} {
+MorningSearch::MorningSearch(const MorningNeeds& needs, long steps)
+    : needs_(needs), share_(std::max(1L, steps / probes)) {
     for (const StylistHours& hours : needs.stylists) calendars_.emplace_back(hours);
     for (const MorningClient& client : needs.clients) {
         if (client.first) first_ = client.client;
@@ -145,9 +147,16 @@ void MorningSearch::branch(const Window& window, int worst, std::optional<Found>
     for (const Window& half : further) branch(half, worst, best, below);
 }
 
+// Each probe has a share of the steps, so that a hard one leaves some to the others; one that
+// runs out of them leaves the plan unproven.
 std::optional<Found> MorningSearch::least(const Window& window, int worst, int below) {
     std::optional<Found> best;
-    branch(window, std::min(worst, std::max(0, below - 1)), best, below);
+    steps_.left = share_;
+    try {
+        branch(window, std::min(worst, std::max(0, below - 1)), best, below);
+    } catch (const OutOfSteps&) {
+        proven_ = false;
+    }
     return best;
 }
 
@@ -159,6 +168,7 @@ Found MorningSearch::one_after_the_other() const {
     });
     std::vector<int> free(calendars_.size(), whole_.from);
     Found found;
+    found.division.sets.resize(calendars_.size());
     for (const MorningClient& client : clients) {
         const auto stylist = std::ranges::min_element(free) - free.begin();
         const Calendar& calendar = calendars_[static_cast<std::size_t>(stylist)];
@@ -171,32 +181,33 @@ Found MorningSearch::one_after_the_other() const {
         if (client.first) std::ranges::fill(free, seats.front().begins);
         *(free.begin() + stylist) = seats.back().ends;
         found.seats.insert(found.seats.end(), seats.begin(), seats.end());
+        const auto job = std::ranges::find(needs_.clients, client.client, &MorningClient::client) -
+                         needs_.clients.begin();
+        found.division.sets[static_cast<std::size_t>(stylist)] |= JobSet{1} << job;
     }
     sum_up(found);
     return found;
 }
 
 void MorningSearch::find_least_lateness() {
-    const int certain = best_->late_in_all;
+    const int certain = best_.late_in_all;
     for (const int rung : rungs) {
         const int below = std::min(rung, certain);
         if (auto better = least(whole_, no_limit, below)) {
-            best_ = std::move(better);
+            best_ = std::move(*better);
             return;
         }
-        if (below == certain) break;
+        if (below == certain) return;
     }
-    // Nothing is less late than the plain plan; what follows needs its division.
-    best_ = least(whole_, no_limit, certain + 1);
 }
 
 void MorningSearch::lessen_the_worst() {
     const int count = static_cast<int>(needs_.clients.size());
-    int least_worst = (best_->late_in_all + count - 1) / count;
-    while (least_worst < best_->worst) {
-        const int worst = (least_worst + best_->worst) / 2;
-        if (auto better = least(whole_, worst, best_->late_in_all + 1)) {
-            best_ = std::move(better);
+    int least_worst = (best_.late_in_all + count - 1) / count;
+    while (least_worst < best_.worst) {
+        const int worst = (least_worst + best_.worst) / 2;
+        if (auto better = least(whole_, worst, best_.late_in_all + 1)) {
+            best_ = std::move(*better);
         } else {
             least_worst = worst + 1;
         }
@@ -204,17 +215,17 @@ void MorningSearch::lessen_the_worst() {
 }
 
 void MorningSearch::begin_later() {
-    const int worst = best_->worst;
+    const int worst = best_.worst;
     int latest = no_limit;
     for (const MorningClient& client : needs_.clients) {
         latest = std::min(latest,
                           client.ready_by + worst - client.work.hands_on() - client.work.cooling);
     }
-    while (best_->begins < latest) {
+    while (best_.begins < latest) {
         Window window = whole_;
-        window.from = (best_->begins + latest + 1) / 2;
-        if (auto later = least(window, worst, best_->late_in_all + 1)) {
-            best_ = std::move(later);
+        window.from = (best_.begins + latest + 1) / 2;
+        if (auto later = least(window, worst, best_.late_in_all + 1)) {
+            best_ = std::move(*later);
         } else {
             latest = window.from - 1;
         }
@@ -222,11 +233,11 @@ void MorningSearch::begin_later() {
 }
 
 void MorningSearch::begin_later(int stylist, Crew& crew) {
-    const JobSet set = best_->division.sets[static_cast<std::size_t>(stylist)];
+    const JobSet set = best_.division.sets[static_cast<std::size_t>(stylist)];
     if (set == 0) return;
     std::vector<Seat> others;
     std::vector<Seat> own;
-    for (const Seat& seat : best_->seats) {
+    for (const Seat& seat : best_.seats) {
         (seat.stylist == stylist ? own : others).push_back(seat);
     }
     if (first_ && std::ranges::count(own, *first_, &Seat::client) > 0) return;
@@ -236,7 +247,7 @@ void MorningSearch::begin_later(int stylist, Crew& crew) {
         if (std::ranges::count(own, client.client, &Seat::client) == 0) continue;
         late += late_of(client, end_of(client.client, own));
         latest = std::min(
-            latest, client.ready_by + best_->worst - client.work.hands_on() - client.work.cooling);
+            latest, client.ready_by + best_.worst - client.work.hands_on() - client.work.cooling);
     }
     int from = own.front().begins;
     while (from < latest) {
@@ -248,47 +259,50 @@ void MorningSearch::begin_later(int stylist, Crew& crew) {
         }
     }
     own = seats_of(stylist, crew.order(stylist, set, from, late + 1));
-    best_->seats = std::move(others);
-    best_->seats.insert(best_->seats.end(), own.begin(), own.end());
-    sum_up(*best_);
+    best_.seats = std::move(others);
+    best_.seats.insert(best_.seats.end(), own.begin(), own.end());
+    sum_up(best_);
 }
 
 void MorningSearch::let_each_begin_later() {
     Window window = whole_;
-    if (last_) window.last_earliest = end_of(*last_, best_->seats);
-    std::vector<Job> jobs = jobs_in(window, best_->worst);
+    if (last_) window.last_earliest = end_of(*last_, best_.seats);
+    std::vector<Job> jobs = jobs_in(window, best_.worst);
     for (Job& job : jobs) {
         if (last_ && !job.last) job.latest_end = std::min(job.latest_end, window.last_earliest);
     }
     Crew crew(std::move(jobs), calendars_, steps_);
     for (int stylist = 0; stylist < static_cast<int>(calendars_.size()); ++stylist) {
-        begin_later(stylist, crew);
+        steps_.left = share_;
+        try {
+            begin_later(stylist, crew);
+        } catch (const OutOfSteps&) {
+            proven_ = false;
+        }
     }
 }
 
 RunningOrder MorningSearch::result() const {
     RunningOrder order;
-    order.seats = best_->seats;
-    order.late_in_all = best_->late_in_all;
-    order.worst = best_->worst;
-    order.begins = best_->begins;
+    order.seats = best_.seats;
+    order.late_in_all = best_.late_in_all;
+    order.worst = best_.worst;
+    order.begins = best_.begins;
     order.proven = proven_;
+    order.lateness_proven = lateness_proven_;
     for (const MorningClient& client : needs_.clients) {
-        order.late.push_back(late_of(client, end_of(client.client, best_->seats)));
+        order.late.push_back(late_of(client, end_of(client.client, best_.seats)));
     }
     return order;
 }
 
 RunningOrder MorningSearch::run() {
     best_ = one_after_the_other();
-    try {
-        find_least_lateness();
-        lessen_the_worst();
-        begin_later();
-        let_each_begin_later();
-    } catch (const OutOfSteps&) {
-        proven_ = false;
-    }
+    find_least_lateness();
+    lessen_the_worst();
+    lateness_proven_ = proven_;
+    begin_later();
+    let_each_begin_later();
     return result();
 }
 

@@ -60,10 +60,12 @@ class MorningSearch {
     std::vector<Calendar> calendars_;
     std::optional<ClientId> first_;
     std::optional<ClientId> last_;
+    long share_;
     Steps steps_;
     Window whole_;
-    std::optional<Found> best_;
+    Found best_;
     bool proven_ = true;
+    bool lateness_proven_ = true;
     std::vector<Job> jobs_of_crew_;
     std::unique_ptr<Crew> crew_;
 };

@@ -102,7 +102,11 @@ OneStylist::Moves OneStylist::moves_of(const State& state) const {
         if (left.begins != right.begins) return left.begins < right.begins;
         return jobs_[left.job].ready_by < jobs_[right.job].ready_by;
     };
-    std::stable_sort(moves.list.begin(), moves.list.begin() + moves.count, sooner);
+    for (int i = 1; i < moves.count; ++i) {  // std::stable_sort asks for memory each time
+        for (int k = i; k > 0 && sooner(moves.list[k], moves.list[k - 1]); --k) {
+            std::swap(moves.list[k], moves.list[k - 1]);
+        }
+    }
     return moves;
 }
 

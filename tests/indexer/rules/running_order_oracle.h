@@ -16,13 +16,16 @@ struct LeastLateness {
     auto operator<=>(const LeastLateness&) const = default;
 };
 
+inline constexpr LeastLateness never{1'000'000, 1'000'000};
+
 class MinuteByMinute {
   public:
-    MinuteByMinute(const MorningNeeds& needs, int until) : needs_(needs), until_(until) {}
+    explicit MinuteByMinute(const MorningNeeds& needs) : needs_(needs) {}
 
-    // When nothing begins before `from`.
-    LeastLateness least(int from) {
+    // When nothing begins before `from`; exact up to `most` in all, and anything more is `never`.
+    LeastLateness least(int from, int most) {
         from_ = from;
+        most_ = most;
         known_.clear();
         return from_now_on(State{0, 0, std::vector<int>(needs_.stylists.size(), 0),
                                  std::vector<Client>(needs_.clients.size()), -1, false});
@@ -47,13 +50,10 @@ class MinuteByMinute {
 
         auto operator<=>(const State&) const = default;
     };
-    static constexpr LeastLateness never{1'000'000, 1'000'000};
-
     LeastLateness from_now_on(State state) {
         bool all_done = true;
         for (const Client& client : state.clients) all_done = all_done && client.standing == done;
         if (all_done) return {};
-        if (state.now > until_) return never;
         if (state.stylist == needs_.stylists.size()) {
             if (state.begun_before_first && first_is_open(state)) return never;
             state.begun_before_first = false;
@@ -61,6 +61,7 @@ class MinuteByMinute {
             ++state.now;
             return from_now_on(forgetting(std::move(state)));
         }
+        if (is_lost(state)) return never;
         const auto seen = known_.find(state);
         if (seen != known_.end()) return seen->second;
         LeastLateness best = idle(state);
@@ -71,6 +72,24 @@ class MinuteByMinute {
         }
         known_[state] = best;
         return best;
+    }
+
+    // A set was left too long, or too much is late already.
+    bool is_lost(const State& state) const {
+        int late = 0;
+        for (std::size_t i = 0; i < state.clients.size(); ++i) {
+            const Client& client = state.clients[i];
+            const MorningClient& needs = needs_.clients[i];
+            if (client.standing == done) continue;
+            if (client.standing == waiting && state.now - client.ends > needs.work.may_be_left) {
+                return true;
+            }
+            const int work = client.standing == waiting
+                                 ? needs.work.after
+                                 : needs.work.hands_on() + needs.work.cooling;
+            late += std::max(0, state.now + work - needs.ready_by);
+        }
+        return late > most_;
     }
 
     LeastLateness idle(State state) {
@@ -140,8 +159,8 @@ class MinuteByMinute {
     }
 
     const MorningNeeds& needs_;
-    int until_;
     int from_ = 0;
+    int most_ = 0;
     std::map<State, LeastLateness> known_;
 };
 

@@ -1,0 +1,178 @@
+#include "indexer/looks/running_order.h"
+
+#include <algorithm>
+#include <array>
+#include <map>
+
+#include "indexer/store/many_looks.h"
+
+namespace quarterturn {
+namespace {
+
+struct PlannedLook {
+    Look look;
+    std::optional<ChairWork> work;
+};
+
+// The look of each client that is made in the morning.
+std::map<ClientId, PlannedLook> morning_looks(Library& library, WeddingId wedding) {
+    std::vector<Look> looks = library.looks().all();
+    std::erase_if(looks, [&](const Look& look) { return look.wedding != wedding; });
+    std::vector<LookId> ids;
+    for (const Look& look : looks) ids.push_back(look.id);
+    const auto recipes = ManyLooks(library.database(), ids).recipes();
+    std::map<ClientId, PlannedLook> planned;
+    for (const Worn worn : {Worn::ceremony, Worn::other, Worn::evening}) {
+        for (const Look& look : looks) {
+            if (look.worn != worn || planned.contains(look.client)) continue;
+            const auto recipe = recipes.find(look.id);
+            planned[look.client] = {
+                look, recipe == recipes.end() ? std::nullopt : chair_work(recipe->second)};
+        }
+    }
+    return planned;
+}
+
+std::string without_minutes(const std::string& name, const PlannedLook* planned) {
+    if (planned == nullptr) {
+        return name +
+               " has no look for this wedding yet: add one with a recipe, or name her "
+               "minutes for the morning.";
+    }
+    return "The recipe of " + planned->look.name + " (" + name +
+           ") says no minutes yet: write them into its steps, or name her minutes for the "
+           "morning.";
+}
+
+class MorningGatherer {
+  public:
+    MorningGatherer(Library& library, WeddingMorning& result)
+        : library_(library),
+          result_(result),
+          looks_(morning_looks(library, result.wedding.id)),
+          ready_by_(parse_minute(result.wedding.ready_by)) {}
+
+    void add(const PartyMember& member) {
+        const auto found = looks_.find(member.client);
+        const PlannedLook* planned = found == looks_.end() ? nullptr : &found->second;
+        const MorningWish& wish = wish_of(result_.morning, member.client);
+        const std::string name = library_.clients().find(member.client).value_or(Client{}).name;
+        const auto work = wish.work || planned == nullptr ? wish.work : planned->work;
+        const auto ready_by = wish.ready_by ? wish.ready_by : ready_by_;
+        if (!work) result_.cannot.push_back(without_minutes(name, planned));
+        if (!ready_by) {
+            result_.cannot.push_back("Nothing says when " + name +
+                                     " must be ready: set the wedding's ready-by time, or hers.");
+        }
+        if (!work || !ready_by) return;
+        result_.needs.clients.push_back({member.client, name, *work, *ready_by,
+                                         wish.arrives.value_or(0), wish.first, wish.last});
+        result_.looks.push_back(planned == nullptr ? "" : planned->look.name);
+    }
+
+  private:
+    Library& library_;
+    WeddingMorning& result_;
+    std::map<ClientId, PlannedLook> looks_;
+    std::optional<int> ready_by_;
+};
+
+const MorningClient* client_of(const MorningNeeds& needs, ClientId id) {
+    const auto found = std::ranges::find(needs.clients, id, &MorningClient::client);
+    return found == needs.clients.end() ? nullptr : &*found;
+}
+
+// The minutes of today's recipes at the times she keeps.
+std::vector<Seat> kept_seats(const WeddingMorning& morning) {
+    std::vector<Seat> seats;
+    for (const KeptSeat& kept : morning.morning.kept) {
+        const MorningClient* client = client_of(morning.needs, kept.client);
+        if (client == nullptr) continue;
+        const bool finish = kept.part == Part::finish;
+        if (finish && !client->work.in_two_parts()) continue;
+        const int minutes = finish ? client->work.after : client->work.before;
+        seats.push_back({kept.client, kept.part, kept.stylist, kept.begins, kept.begins + minutes});
+    }
+    return seats;
+}
+
+}  // namespace
+
+MorningWish& wish_of(Morning& morning, ClientId client) {
+    const auto found = std::ranges::find(morning.wishes, client, &MorningWish::client);
+    if (found != morning.wishes.end()) return *found;
+    MorningWish wish;
+    wish.client = client;
+    return morning.wishes.emplace_back(wish);
+}
+
+WeddingMorning wedding_morning(Library& library, WeddingId id) {
+    const auto wedding = library.weddings().find(id);
+    if (!wedding) {
+        throw StoreError("There is no wedding number " + std::to_string(id.value) +
+                         ": look it up in the list of weddings.");
+    }
+    WeddingMorning result;
+    result.wedding = *wedding;
+    result.morning = library.mornings().of(id);
+    result.needs.stylists = result.morning.stylists;
+    MorningGatherer gatherer(library, result);
+    for (const PartyMember& member : wedding->party) gatherer.add(member);
+    return result;
+}
+
+MorningPlan best_plan(const WeddingMorning& morning) {
+    RunningOrder order = plan_morning(morning.needs);
+    MorningPlan plan;
+    plan.seats = std::move(order.seats);
+    plan.proven = order.proven;
+    plan.lateness_proven = order.lateness_proven;
+    plan.consequences = check_morning(morning.needs, plan.seats);
+    return plan;
+}
+
+MorningPlan plan_of(const WeddingMorning& morning) {
+    if (morning.morning.kept.empty()) return best_plan(morning);
+    MorningPlan plan;
+    plan.by_hand = true;
+    plan.seats = kept_seats(morning);
+    plan.consequences = check_morning(morning.needs, plan.seats);
+    return plan;
+}
+
+void keep_move(Library& library, const WeddingMorning& morning, ClientId client, int at,
+               std::optional<int> stylist) {
+    const auto seats = plan_of(morning).seats;
+    if (std::ranges::count(seats, client, &Seat::client) == 0) {
+        throw StoreError("She has no place in the plan yet, so she cannot be moved in it.");
+    }
+    if (stylist && (*stylist < 0 || *stylist >= static_cast<int>(morning.needs.stylists.size()))) {
+        throw StoreError("There is no stylist " + std::to_string(*stylist + 1) +
+                         " on this morning: name the number of stylists first.");
+    }
+    Morning changed = morning.morning;
+    changed.kept.clear();
+    for (const Seat& seat : moved(seats, client, at, stylist)) {
+        changed.kept.push_back({seat.client, seat.part, seat.stylist, seat.begins});
+    }
+    library.mornings().save(morning.wedding.id, changed);
+}
+
+std::string task_word(const MorningNeeds& needs, const Seat& seat) {
+    if (seat.part == Part::finish) return "finish";
+    const MorningClient* client = client_of(needs, seat.client);
+    return client != nullptr && client->work.in_two_parts() ? "set" : "hair";
+}
+
+std::string possible_text(const MorningPlan& best) {
+    const int late = best.consequences.late_in_all;
+    if (late == 0) return "All can be ready in time.";
+    const std::string minutes = std::to_string(late) + (late == 1 ? " minute" : " minutes");
+    if (best.lateness_proven) {
+        return "Not all can be ready in time: the least there is is " + minutes + " late in all.";
+    }
+    return "No plan was found in which all are ready in time: the best found is " + minutes +
+           " late in all. There may be a better one.";
+}
+
+}  // namespace quarterturn

@@ -104,8 +104,21 @@ struct HeadItem {
     HeadDrawing drawing;
 };
 
+enum class BarFill { plain, tinted, hatched };  // told apart without colour
+
+// An outlined bar, as in a chart; items that follow stand on it.
+struct BarItem {
+    Box box;
+    BarFill fill = BarFill::plain;
+};
+
+// A line in ink with a short stroke across each end.
+struct ThreadItem {
+    double x1 = 0, y1 = 0, x2 = 0, y2 = 0;
+};
+
 using PageItem = std::variant<TextItem, PhotoItem, FrameItem, TickItem, RingItem, RuleItem,
-                              PanelItem, HeadItem>;
+                              PanelItem, HeadItem, BarItem, ThreadItem>;
 
 struct Page {
     Size size;

@@ -19,10 +19,13 @@ const QColor soft(0x64, 0x58, 0x50);
 const QColor accent(0x9c, 0x3f, 0x26);
 const QColor hairline(0xcf, 0xc3, 0xb5);
 const QColor tint(0xf7, 0xf2, 0xea);
+const QColor darker_tint(0xe6, 0xdc, 0xcd);  // grey enough for a printer without colour
 
 constexpr double hairline_mm = 0.18;
 constexpr double frame_line_mm = 0.25;
 constexpr double tick_line_mm = 0.3;
+constexpr double bar_line_mm = 0.3;
+constexpr double thread_end_mm = 0.8;
 constexpr double caution_bar_mm = 0.9;
 constexpr double frame_padding_mm = 2;
 constexpr double frame_points = 7.5;
@@ -126,7 +129,36 @@ class PagePainter {
                            .in_marks = ink});
     }
 
+    void operator()(const BarItem& item) {
+        const QRectF box = dots(item.box);
+        painter_.fillRect(box, item.fill == BarFill::tinted ? darker_tint : QColor(Qt::white));
+        painter_.setBrush(Qt::NoBrush);
+        painter_.setPen(pen(ink, bar_line_mm));
+        if (item.fill == BarFill::hatched) hatch(box);
+        painter_.drawRect(box);
+    }
+
+    void operator()(const ThreadItem& item) {
+        const QPointF from = QPointF(item.x1, item.y1) * dots_per_mm;
+        const QPointF to = QPointF(item.x2, item.y2) * dots_per_mm;
+        const QPointF end(0, thread_end_mm * dots_per_mm);
+        painter_.setPen(pen(ink, bar_line_mm));
+        painter_.drawLine(from, to);
+        painter_.drawLine(from - end, from + end);
+        painter_.drawLine(to - end, to + end);
+    }
+
   private:
+    void hatch(const QRectF& box) {
+        painter_.save();
+        painter_.setClipRect(box);
+        const double step = 1.6 * dots_per_mm;
+        for (double x = box.left() - box.height(); x < box.right(); x += step) {
+            painter_.drawLine(QPointF(x, box.bottom()), QPointF(x + box.height(), box.top()));
+        }
+        painter_.restore();
+    }
+
     TextItem centred_text(const FrameItem& item) {
         TextItem text{.box = item.box, .text = item.text, .points = frame_points};
         text.align = Align::centre;

@@ -1,0 +1,162 @@
+#include "indexer/sheet/time_chart.h"
+
+#include <algorithm>
+
+namespace quarterturn {
+namespace {
+
+constexpr int half_an_hour = 30;
+constexpr double label_share = 0.075;  // of the width, for the stylists' names
+constexpr double padding = 0.6;        // mm between a bar's outline and its text
+constexpr double gap = 1.2;            // mm
+constexpr int lines_in_a_bar = 4;
+
+struct Wait {
+    std::string name;
+    int from = 0;
+    int to = 0;
+};
+
+class TimeChart {
+  public:
+    TimeChart(SheetFlow& flow, const MorningNeeds& needs, const std::vector<Seat>& seats)
+        : flow_(flow),
+          needs_(needs),
+          seats_(seats),
+          points_(flow.style().caption_points),
+          line_(flow.line_height(points_)),
+          left_(flow.style().left() + flow.style().width() * label_share) {
+        const auto [first, last] = std::ranges::minmax(seats, {}, &Seat::begins);
+        from_ = first.begins / half_an_hour * half_an_hour;
+        const int ends = std::ranges::max(seats, {}, &Seat::ends).ends;
+        to_ =
+            std::max((ends + half_an_hour - 1) / half_an_hour * half_an_hour, from_ + half_an_hour);
+    }
+
+    void put() {
+        put_hours();
+        const double top = flow_.y();
+        for (int i = 0; i < static_cast<int>(needs_.stylists.size()); ++i) put_stylist(i);
+        for (int minute = from_; minute <= to_; minute += half_an_hour) {
+            flow_.put(RuleItem{x_of(minute), top, x_of(minute), flow_.y()});
+        }
+        flow_.down(flow_.style().space);
+    }
+
+  private:
+    double x_of(int minute) const {
+        const double right = flow_.style().left() + flow_.style().width();
+        return left_ + (right - left_) * (minute - from_) / (to_ - from_);
+    }
+
+    // A label where there is room for one: each half hour, else each hour or two.
+    void put_hours() {
+        const double half = x_of(from_ + half_an_hour) - x_of(from_);
+        int every = half_an_hour;
+        while (half * every / half_an_hour < 4 * line_) every *= 2;
+        const int first = (from_ + every - 1) / every * every;
+        for (int minute = first; minute < to_; minute += every) {
+            flow_.put_text(text_item(minute_text(minute), points_, true, Tone::soft), x_of(minute),
+                           flow_.y(), 4 * line_, line_);
+        }
+        flow_.down(line_ + gap);
+    }
+
+    void put_stylist(int stylist) {
+        const double top = flow_.y();
+        const double height = lines_in_a_bar * line_ + 2 * padding;
+        const std::string name = "Stylist " + std::to_string(stylist + 1);
+        flow_.put_text(text_item(name, points_, true), flow_.style().left(), top,
+                       left_ - flow_.style().left() - gap, height);
+        for (const Break& pause : needs_.stylists[static_cast<std::size_t>(stylist)].breaks) {
+            put_break(pause, top, height);
+        }
+        for (const Seat& seat : seats_) {
+            if (seat.stylist == stylist) put_seat(seat, top, height);
+        }
+        flow_.down(height + gap);
+        put_waits(stylist);
+        flow_.down(gap);
+        flow_.put(RuleItem{flow_.style().left(), flow_.y(), x_of(to_), flow_.y()});
+        flow_.down(gap);
+    }
+
+    void put_break(const Break& pause, double top, double height) {
+        const int begins = std::max(pause.begins, from_);
+        const int ends = std::min(pause.ends, to_);
+        if (begins >= ends) return;
+        const double x = x_of(begins);
+        flow_.put(BarItem{{x, top, x_of(ends) - x, height}, BarFill::hatched});
+    }
+
+    void put_seat(const Seat& seat, double top, double height) {
+        const Box box{x_of(seat.begins), top, x_of(seat.ends) - x_of(seat.begins), height};
+        flow_.put(BarItem{box, seat.part == Part::set ? BarFill::plain : BarFill::tinted});
+        const double width = box.width - 2 * padding;
+        const auto line = [&](const std::string& text, bool bold, double y, double room) {
+            flow_.put_text(text_item(text, points_, bold), box.x + padding, y, width, room);
+        };
+        line(name_of(seat.client), true, top + padding, 2 * line_);
+        line(task_word(needs_, seat), false, top + padding + 2 * line_, line_);
+        line(minute_text(seat.begins), false, top + padding + 3 * line_, line_);
+    }
+
+    // Those that overlap stand one below the other.
+    void put_waits(int stylist) {
+        std::vector<int> free_from;
+        std::vector<std::pair<Wait, std::size_t>> placed;
+        for (const Wait& wait : waits_of(stylist)) {
+            const auto lane =
+                std::ranges::find_if(free_from, [&](int minute) { return minute <= wait.from; });
+            const auto number = static_cast<std::size_t>(lane - free_from.begin());
+            if (lane == free_from.end()) free_from.push_back(0);
+            free_from[number] = wait.to;
+            placed.emplace_back(wait, number);
+        }
+        for (const auto& [wait, lane] : placed) {
+            put_wait(wait, flow_.y() + static_cast<double>(lane) * (line_ + gap));
+        }
+        flow_.down(static_cast<double>(free_from.size()) * (line_ + gap));
+    }
+
+    std::vector<Wait> waits_of(int stylist) const {
+        std::vector<Wait> waits;
+        for (const Seat& seat : seats_) {
+            if (seat.stylist != stylist || seat.part != Part::set) continue;
+            for (const Seat& later : seats_) {
+                if (later.client == seat.client && later.part == Part::finish &&
+                    later.begins > seat.ends) {
+                    waits.push_back({name_of(seat.client) + " cools", seat.ends, later.begins});
+                }
+            }
+        }
+        return waits;
+    }
+
+    void put_wait(const Wait& wait, double y) {
+        flow_.put(ThreadItem{x_of(wait.from), y, x_of(wait.to), y});
+        flow_.put_text(text_item(wait.name, points_, false, Tone::soft), x_of(wait.from) + padding,
+                       y + padding / 2, x_of(wait.to) - x_of(wait.from), line_);
+    }
+
+    std::string name_of(ClientId client) const {
+        return std::ranges::find(needs_.clients, client, &MorningClient::client)->name;
+    }
+
+    SheetFlow& flow_;
+    const MorningNeeds& needs_;
+    const std::vector<Seat>& seats_;
+    double points_;
+    double line_;
+    double left_;
+    int from_ = 0;
+    int to_ = 0;
+};
+
+}  // namespace
+
+void put_time_chart(SheetFlow& flow, const MorningNeeds& needs, const std::vector<Seat>& seats) {
+    if (!seats.empty()) TimeChart(flow, needs, seats).put();
+}
+
+}  // namespace quarterturn

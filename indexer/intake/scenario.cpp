@@ -75,8 +75,38 @@ class ScenarioLoader {
             wedding.party.push_back(
                 {clients_.named(member, member.needed("client")), member.text("role")});
         }
-        weddings_.add(entry, library_.weddings().add(wedding));
+        const WeddingId id = library_.weddings().add(wedding);
+        weddings_.add(entry, id);
+        add_morning(entry, id);
         ++report_.weddings;
+    }
+
+    void add_morning(const JsonEntry& entry, WeddingId wedding) {
+        Morning morning;
+        for (const JsonEntry& member : entry.entries("party", "party member")) {
+            MorningWish wish;
+            wish.client = clients_.named(member, member.needed("client"));
+            wish.ready_by = member.parsed_if_there("ready_by", parse_minute, "11:45");
+            wish.first = member.flag("first");
+            wish.last = member.flag("last");
+            if (member.has("minutes")) wish.work = work_in(member);
+            morning.wishes.push_back(wish);
+        }
+        library_.mornings().save(wedding, morning);
+    }
+
+    static ChairWork work_in(const JsonEntry& member) {
+        std::vector<int> minutes;
+        for (const auto& number : member.field("minutes")) {
+            if (!number.is_number_unsigned()) break;
+            minutes.push_back(number.get<int>());
+        }
+        if (minutes.size() != member.field("minutes").size() ||
+            (minutes.size() != 1 && minutes.size() != 4)) {
+            member.wrong("has minutes that are neither one number nor four");
+        }
+        if (minutes.size() == 1) return {.before = minutes[0]};
+        return {minutes[0], minutes[1], minutes[2], minutes[3]};
     }
 
     void add_sitting(const JsonEntry& entry) {

@@ -2,8 +2,14 @@
 
 #include <algorithm>
 #include <bit>
+#include <cstdlib>
 
 namespace quarterturn {
+namespace {
+
+constexpr int even_tries = 400;
+
+}  // namespace
 
 Crew::Crew(std::vector<Job> jobs, std::vector<Calendar> calendars, Steps& steps)
     : jobs_(std::move(jobs)),
@@ -76,13 +82,64 @@ std::optional<Division> Crew::join(const std::vector<Table>& tables, int below) 
     return division;
 }
 
-std::optional<Division> Crew::divide(int from, int below) {
+// The sets of `rest` whose work is nearest to an equal share first.
+std::vector<JobSet> Crew::by_evenness(JobSet rest, int shares) const {
+    if (shares == 1) return {rest};
+    const auto work_of = [&](JobSet set) {
+        int work = 0;
+        for (; set != 0; set &= set - 1) {
+            work += jobs_[static_cast<std::size_t>(std::countr_zero(set))].work.hands_on();
+        }
+        return work;
+    };
+    const int all = work_of(rest);
+    std::vector<std::pair<int, JobSet>> sets;
+    for (JobSet set = rest;; set = (set - 1) & rest) {
+        sets.emplace_back(std::abs(shares * work_of(set) - all), set);
+        if (set == 0) break;
+    }
+    std::ranges::sort(sets);
+    std::vector<JobSet> result;
+    for (const auto& [distance, set] : sets) result.push_back(set);
+    return result;
+}
+
+bool Crew::divide_evenly(std::vector<JobSet>& sets, JobSet rest, int from, int below, int& tries) {
+    const auto stylist = static_cast<int>(sets.size());
+    const int shares = static_cast<int>(calendars_.size()) - stylist;
+    if (shares == 0) return true;
+    for (const JobSet set : by_evenness(rest, shares)) {
+        if (--tries < 0) return false;
+        const int late = least_lateness(stylist, set, from, below);
+        if (late >= below) continue;
+        sets.push_back(set);
+        if (divide_evenly(sets, rest & ~set, from, below - late, tries)) return true;
+        sets.pop_back();
+    }
+    return false;
+}
+
+// Tried first, since where a division is good enough an even one mostly is.
+std::optional<Division> Crew::even_division(int from, int below) {
+    if (below <= 0) return std::nullopt;
+    int tries = even_tries;
+    std::vector<JobSet> sets;
+    if (!divide_evenly(sets, all_, from, below, tries)) return std::nullopt;
+    Division division{0, sets};
+    for (std::size_t i = 0; i < sets.size(); ++i) {
+        division.late_in_all += least_lateness(static_cast<int>(i), sets[i], from, below);
+    }
+    return division;
+}
+
+std::optional<Division> Crew::divide(int from, int below, int enough) {
     const int stylists = static_cast<int>(calendars_.size());
     if (pooled_lateness(jobs_, all_, from, stylists) >= below) return std::nullopt;
     if (calendars_.size() == 1) {
         const int late = least_lateness(0, all_, from, below);
         return late < below ? std::optional{Division{late, {all_}}} : std::nullopt;
     }
+    if (auto even = even_division(from, std::min(below, enough + 1))) return even;
     std::vector<Table> tables;
     for (std::size_t i = 0; i < calendars_.size(); ++i) {
         tables.push_back(like_the_one_before(i) ? tables.back()

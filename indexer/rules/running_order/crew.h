@@ -21,8 +21,9 @@ class Crew {
     Crew(const Crew&) = delete;
     Crew& operator=(const Crew&) = delete;
 
-    // The best one that begins at `from` or later and is less than `below` late in all.
-    std::optional<Division> divide(int from, int below);
+    // The best one that begins at `from` or later and is less than `below` late in all, or the
+    // first one found that is no more than `enough`.
+    std::optional<Division> divide(int from, int below, int enough);
     std::vector<PlacedPart> order(int stylist, JobSet set, int from, int below);
     // Of one stylist's clients alone; exact when less than `below`.
     int least_lateness(int stylist, JobSet set, int from, int below);
@@ -33,6 +34,9 @@ class Crew {
     bool like_the_one_before(std::size_t stylist) const;
     Table table_of(int stylist, int from, int below);
     int pooled_rest(JobSet rest, int from) const;
+    std::optional<Division> even_division(int from, int below);
+    bool divide_evenly(std::vector<JobSet>& sets, JobSet rest, int from, int below, int& tries);
+    std::vector<JobSet> by_evenness(JobSet rest, int shares) const;
     std::optional<Division> join(const std::vector<Table>& tables, int below) const;
 
     std::vector<Job> jobs_;

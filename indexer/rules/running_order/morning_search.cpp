@@ -9,7 +9,6 @@ namespace {
 
 // Lateness is searched for below these in turn: most mornings have none.
 constexpr std::array rungs{1, 16, 64, 256, 1024, 4096};
-constexpr long probes = 16;  // that share the steps: about as many as most mornings need
 
 int late_of(const MorningClient& client, int ends) {
     return std::max(0, ends - client.ready_by);
@@ -33,7 +32,7 @@ std::vector<Seat> both_parts(const MorningClient& client, const Calendar& calend
 }  // namespace
 
 MorningSearch::MorningSearch(const MorningNeeds& needs, long steps)
-    : needs_(needs), share_(std::max(1L, steps / probes)) {
+    : needs_(needs), in_all_(steps), least_share_(steps / 100) {
     for (const StylistHours& hours : needs.stylists) calendars_.emplace_back(hours);
     for (const MorningClient& client : needs.clients) {
         if (client.first) first_ = client.client;
@@ -139,7 +138,7 @@ std::vector<Window> MorningSearch::halves(const Window& window, const Found& fou
 void MorningSearch::branch(const Window& window, int worst, std::optional<Found>& best, int below) {
     if (best) below = best->late_in_all;
     Crew& crew = crew_for(window, worst);
-    const auto division = crew.divide(window.from, below);
+    const auto division = crew.divide(window.from, below, enough_);
     if (!division) return;
     Found candidate = found(crew, *division, window.from);
     const auto further = halves(window, candidate);
@@ -151,13 +150,20 @@ void MorningSearch::branch(const Window& window, int worst, std::optional<Found>
 // runs out of them leaves the plan unproven.
 std::optional<Found> MorningSearch::least(const Window& window, int worst, int below) {
     std::optional<Found> best;
-    steps_.left = share_;
+    give_steps();
     try {
         branch(window, std::min(worst, std::max(0, below - 1)), best, below);
     } catch (const OutOfSteps&) {
         proven_ = false;
     }
     return best;
+}
+
+// A fifth of what is left, and never nothing.
+void MorningSearch::give_steps() {
+    if (given_ > 0) in_all_ -= given_ - std::max(0L, steps_.left);
+    given_ = std::max(1L, std::max(0L, in_all_) / 5 + least_share_);
+    steps_.left = given_;
 }
 
 // A plan that always is one: each client from begin to end, by the ready-by times.
@@ -203,6 +209,7 @@ void MorningSearch::find_least_lateness() {
 
 void MorningSearch::lessen_the_worst() {
     const int count = static_cast<int>(needs_.clients.size());
+    enough_ = best_.late_in_all;
     int least_worst = (best_.late_in_all + count - 1) / count;
     while (least_worst < best_.worst) {
         const int worst = (least_worst + best_.worst) / 2;
@@ -273,7 +280,7 @@ void MorningSearch::let_each_begin_later() {
     }
     Crew crew(std::move(jobs), calendars_, steps_);
     for (int stylist = 0; stylist < static_cast<int>(calendars_.size()); ++stylist) {
-        steps_.left = share_;
+        give_steps();
         try {
             begin_later(stylist, crew);
         } catch (const OutOfSteps&) {

@@ -43,6 +43,7 @@ class MorningSearch {
 
     void branch(const Window& window, int worst, std::optional<Found>& best, int below);
     std::optional<Found> least(const Window& window, int worst, int below);
+    void give_steps();
     // The two halves when the plan breaks an order rule.
     std::vector<Window> halves(const Window& window, const Found& found) const;
     int begin_of(ClientId client, const std::vector<Seat>& seats) const;
@@ -60,7 +61,10 @@ class MorningSearch {
     std::vector<Calendar> calendars_;
     std::optional<ClientId> first_;
     std::optional<ClientId> last_;
-    long share_;
+    long in_all_;
+    long least_share_;
+    long given_ = 0;
+    int enough_ = 0;  // late in all: no less can be
     Steps steps_;
     Window whole_;
     Found best_;

@@ -28,7 +28,7 @@ std::vector<std::string> rows_of(const WeddingMorning& morning, const MorningPla
         rows.push_back({minute_text(seat.begins) + " to " + minute_text(seat.ends),
                         stylist_word(morning.needs, seat.stylist), client.name,
                         task_word(morning.needs, seat),
-                        seat.part == Part::set ? wait_words(client.work) : ""});
+                        seat.part == SeatPart::set ? wait_words(client.work) : ""});
     }
     return columns(rows);
 }

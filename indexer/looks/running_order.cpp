@@ -88,7 +88,7 @@ std::vector<Seat> kept_seats(const WeddingMorning& morning) {
     for (const KeptSeat& kept : morning.morning.kept) {
         const MorningClient* client = client_of(morning.needs, kept.client);
         if (client == nullptr) continue;
-        const bool finish = kept.part == Part::finish;
+        const bool finish = kept.part == SeatPart::finish;
         if (finish && !client->work.in_two_parts()) continue;
         const int minutes = finish ? client->work.after : client->work.before;
         seats.push_back({kept.client, kept.part, kept.stylist, kept.begins, kept.begins + minutes});
@@ -159,7 +159,7 @@ void keep_move(Library& library, const WeddingMorning& morning, ClientId client,
 }
 
 std::string task_word(const MorningNeeds& needs, const Seat& seat) {
-    if (seat.part == Part::finish) return "finish";
+    if (seat.part == SeatPart::finish) return "finish";
     const MorningClient* client = client_of(needs, seat.client);
     return client != nullptr && client->work.in_two_parts() ? "set" : "hair";
 }

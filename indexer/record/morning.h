@@ -46,11 +46,11 @@ struct ChairWork {
     bool operator==(const ChairWork&) const = default;
 };
 
-enum class Part { set, finish };  // a client who is done in one go has the first only
+enum class SeatPart { set, finish };  // a client who is done in one go has the first only
 
 struct Seat {
     ClientId client;
-    Part part = Part::set;
+    SeatPart part = SeatPart::set;
     int stylist = 0;  // from 0
     int begins = 0;
     int ends = 0;
@@ -72,7 +72,7 @@ struct MorningWish {
 
 struct KeptSeat {
     ClientId client;
-    Part part = Part::set;
+    SeatPart part = SeatPart::set;
     int stylist = 0;
     int begins = 0;
 

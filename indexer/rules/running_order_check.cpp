@@ -40,7 +40,7 @@ class MorningChecker {
   private:
     void broken(std::string sentence) { result_.broken.push_back(std::move(sentence)); }
 
-    const Seat* seat_of(ClientId client, Part part) const {
+    const Seat* seat_of(ClientId client, SeatPart part) const {
         const auto found = std::ranges::find_if(
             seats_, [&](const Seat& seat) { return seat.client == client && seat.part == part; });
         return found == seats_.end() ? nullptr : &*found;
@@ -52,22 +52,22 @@ class MorningChecker {
     }
 
     void check_client(const MorningClient& client) {
-        check_length(client, Part::set, client.work.before);
+        check_length(client, SeatPart::set, client.work.before);
         if (client.work.in_two_parts()) {
-            check_length(client, Part::finish, client.work.after);
+            check_length(client, SeatPart::finish, client.work.after);
             check_wait(client);
         }
         check_lateness(client);
     }
 
-    void check_length(const MorningClient& client, Part part, int minutes) {
+    void check_length(const MorningClient& client, SeatPart part, int minutes) {
         const Seat* seat = seat_of(client.client, part);
         if (seat == nullptr) {
-            broken(client.name + (part == Part::set ? " has no place in the plan."
-                                                    : " is not finished in the plan."));
+            broken(client.name + (part == SeatPart::set ? " has no place in the plan."
+                                                        : " is not finished in the plan."));
             return;
         }
-        if (part == Part::set && seat->begins < client.arrives) {
+        if (part == SeatPart::set && seat->begins < client.arrives) {
             broken(client.name + " is begun at " + minute_text(seat->begins) +
                    " and comes only at " + minute_text(client.arrives) + ".");
         }
@@ -78,8 +78,8 @@ class MorningChecker {
     }
 
     void check_wait(const MorningClient& client) {
-        const Seat* set = seat_of(client.client, Part::set);
-        const Seat* finish = seat_of(client.client, Part::finish);
+        const Seat* set = seat_of(client.client, SeatPart::set);
+        const Seat* finish = seat_of(client.client, SeatPart::finish);
         if (set == nullptr || finish == nullptr) return;
         if (set->stylist != finish->stylist) {
             broken(client.name + " is set by stylist " + std::to_string(set->stylist + 1) +
@@ -139,11 +139,11 @@ class MorningChecker {
     }
 
     void check_order(const MorningClient& client) {
-        const Seat* set = seat_of(client.client, Part::set);
+        const Seat* set = seat_of(client.client, SeatPart::set);
         if (set == nullptr) return;
         const int ends = *ready_at(client.client, seats_);
         for (const MorningClient& other : needs_.clients) {
-            const Seat* other_set = seat_of(other.client, Part::set);
+            const Seat* other_set = seat_of(other.client, SeatPart::set);
             if (other_set == nullptr) continue;
             if (client.first && other_set->begins < set->begins) {
                 broken(client.name + " must be first, and " + other.name + " is begun before her.");
@@ -167,8 +167,9 @@ Consequences check_morning(const MorningNeeds& needs, const std::vector<Seat>& s
 
 std::vector<Seat> moved(std::vector<Seat> seats, ClientId client, int at,
                         std::optional<int> stylist) {
-    const auto set = std::ranges::find_if(
-        seats, [&](const Seat& seat) { return seat.client == client && seat.part == Part::set; });
+    const auto set = std::ranges::find_if(seats, [&](const Seat& seat) {
+        return seat.client == client && seat.part == SeatPart::set;
+    });
     if (set == seats.end()) return seats;
     const int by = at - set->begins;
     for (Seat& seat : seats) {

@@ -10,10 +10,10 @@
 namespace quarterturn {
 namespace {
 
-constexpr double line_gap = 0.8;  // mm below a line of the list
+constexpr double row_gap = 0.8;  // mm below a line of the list
 
-SheetContent content_of(const WeddingMorning& morning, const MorningPlan& plan,
-                        const std::string& business_line) {
+SheetContent running_order_content(const WeddingMorning& morning, const MorningPlan& plan,
+                                   const std::string& business_line) {
     SheetContent content;
     content.title = "Running order, " + morning.wedding.name;
     content.header.client = morning.wedding.name;
@@ -42,7 +42,7 @@ Row row_of(const WeddingMorning& morning, const Seat& seat) {
     const auto client =
         std::ranges::find(morning.needs.clients, seat.client, &MorningClient::client);
     const auto place = static_cast<std::size_t>(client - morning.needs.clients.begin());
-    const bool ends = seat.part == Part::finish || !client->work.in_two_parts();
+    const bool ends = seat.part == SeatPart::finish || !client->work.in_two_parts();
     std::string note = morning.looks[place];
     if (ends)
         note = "ready by " + minute_text(client->ready_by) + (note.empty() ? "" : " · ") + note;
@@ -63,13 +63,13 @@ void put_row(SheetFlow& flow, const Row& row) {
         texts[i].align = Align::start;
         height = std::max(height, flow.height_of(texts[i], width - style.gutter));
     }
-    if (flow.room() < height + line_gap) flow.new_page();
+    if (flow.room() < height + row_gap) flow.new_page();
     for (std::size_t i = 0; i < row.size(); ++i) {
         const double width = style.width() * row_shares[i];
         flow.put_text(texts[i], x, flow.y(), width - style.gutter, height);
         x += width;
     }
-    flow.down(height + line_gap);
+    flow.down(height + row_gap);
 }
 
 void put_sentence(SheetFlow& flow, const std::string& sentence) {
@@ -79,14 +79,14 @@ void put_sentence(SheetFlow& flow, const std::string& sentence) {
     const double height = flow.height_of(text, style.width());
     if (flow.room() < height) flow.new_page();
     flow.put_text(text, style.left(), flow.y(), style.width(), height);
-    flow.down(height + line_gap);
+    flow.down(height + row_gap);
 }
 
 }  // namespace
 
 Document running_order_sheet(const WeddingMorning& morning, const MorningPlan& plan,
                              const std::string& business_line, TextRuler& ruler, Paper paper) {
-    const SheetContent content = content_of(morning, plan, business_line);
+    const SheetContent content = running_order_content(morning, plan, business_line);
     SheetFlow flow(content, across(paper), ruler);
     put_header(flow, content.header);
     put_time_chart(flow, morning.needs, plan.seats);

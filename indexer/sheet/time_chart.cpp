@@ -7,8 +7,8 @@ namespace {
 
 constexpr int half_an_hour = 30;
 constexpr double label_share = 0.075;  // of the width, for the stylists' names
-constexpr double padding = 0.6;        // mm between a bar's outline and its text
-constexpr double gap = 1.2;            // mm
+constexpr double bar_padding = 0.6;    // mm between a bar's outline and its text
+constexpr double bar_gap = 1.2;        // mm
 constexpr int lines_in_a_bar = 4;
 
 struct Wait {
@@ -59,26 +59,26 @@ class TimeChart {
             flow_.put_text(text_item(minute_text(minute), points_, true, Tone::soft), x_of(minute),
                            flow_.y(), 4 * line_, line_);
         }
-        flow_.down(line_ + gap);
+        flow_.down(line_ + bar_gap);
     }
 
     void put_stylist(int stylist) {
         const double top = flow_.y();
-        const double height = lines_in_a_bar * line_ + 2 * padding;
+        const double height = lines_in_a_bar * line_ + 2 * bar_padding;
         const std::string name = "Stylist " + std::to_string(stylist + 1);
         flow_.put_text(text_item(name, points_, true), flow_.style().left(), top,
-                       left_ - flow_.style().left() - gap, height);
+                       left_ - flow_.style().left() - bar_gap, height);
         for (const Break& pause : needs_.stylists[static_cast<std::size_t>(stylist)].breaks) {
             put_break(pause, top, height);
         }
         for (const Seat& seat : seats_) {
             if (seat.stylist == stylist) put_seat(seat, top, height);
         }
-        flow_.down(height + gap);
+        flow_.down(height + bar_gap);
         put_waits(stylist);
-        flow_.down(gap);
+        flow_.down(bar_gap);
         flow_.put(RuleItem{flow_.style().left(), flow_.y(), x_of(to_), flow_.y()});
-        flow_.down(gap);
+        flow_.down(bar_gap);
     }
 
     void put_break(const Break& pause, double top, double height) {
@@ -91,14 +91,14 @@ class TimeChart {
 
     void put_seat(const Seat& seat, double top, double height) {
         const Box box{x_of(seat.begins), top, x_of(seat.ends) - x_of(seat.begins), height};
-        flow_.put(BarItem{box, seat.part == Part::set ? BarFill::plain : BarFill::tinted});
-        const double width = box.width - 2 * padding;
+        flow_.put(BarItem{box, seat.part == SeatPart::set ? BarFill::plain : BarFill::tinted});
+        const double width = box.width - 2 * bar_padding;
         const auto line = [&](const std::string& text, bool bold, double y, double room) {
-            flow_.put_text(text_item(text, points_, bold), box.x + padding, y, width, room);
+            flow_.put_text(text_item(text, points_, bold), box.x + bar_padding, y, width, room);
         };
-        line(name_of(seat.client), true, top + padding, 2 * line_);
-        line(task_word(needs_, seat), false, top + padding + 2 * line_, line_);
-        line(minute_text(seat.begins), false, top + padding + 3 * line_, line_);
+        line(name_of(seat.client), true, top + bar_padding, 2 * line_);
+        line(task_word(needs_, seat), false, top + bar_padding + 2 * line_, line_);
+        line(minute_text(seat.begins), false, top + bar_padding + 3 * line_, line_);
     }
 
     // Those that overlap stand one below the other.
@@ -114,17 +114,17 @@ class TimeChart {
             placed.emplace_back(wait, number);
         }
         for (const auto& [wait, lane] : placed) {
-            put_wait(wait, flow_.y() + static_cast<double>(lane) * (line_ + gap));
+            put_wait(wait, flow_.y() + static_cast<double>(lane) * (line_ + bar_gap));
         }
-        flow_.down(static_cast<double>(free_from.size()) * (line_ + gap));
+        flow_.down(static_cast<double>(free_from.size()) * (line_ + bar_gap));
     }
 
     std::vector<Wait> waits_of(int stylist) const {
         std::vector<Wait> waits;
         for (const Seat& seat : seats_) {
-            if (seat.stylist != stylist || seat.part != Part::set) continue;
+            if (seat.stylist != stylist || seat.part != SeatPart::set) continue;
             for (const Seat& later : seats_) {
-                if (later.client == seat.client && later.part == Part::finish &&
+                if (later.client == seat.client && later.part == SeatPart::finish &&
                     later.begins > seat.ends) {
                     waits.push_back({name_of(seat.client) + " cools", seat.ends, later.begins});
                 }
@@ -135,8 +135,9 @@ class TimeChart {
 
     void put_wait(const Wait& wait, double y) {
         flow_.put(ThreadItem{x_of(wait.from), y, x_of(wait.to), y});
-        flow_.put_text(text_item(wait.name, points_, false, Tone::soft), x_of(wait.from) + padding,
-                       y + padding / 2, x_of(wait.to) - x_of(wait.from), line_);
+        flow_.put_text(text_item(wait.name, points_, false, Tone::soft),
+                       x_of(wait.from) + bar_padding, y + bar_padding / 2,
+                       x_of(wait.to) - x_of(wait.from), line_);
     }
 
     std::string name_of(ClientId client) const {

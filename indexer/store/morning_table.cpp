@@ -49,7 +49,7 @@ KeptSeat seat_in(const Statement& row) {
     KeptSeat seat;
     int part = 0;
     row.read(seat.client, part, seat.stylist, seat.begins);
-    seat.part = part == 0 ? Part::set : Part::finish;
+    seat.part = part == 0 ? SeatPart::set : SeatPart::finish;
     return seat;
 }
 
@@ -120,7 +120,7 @@ void MorningTable::save(WeddingId wedding, const Morning& morning) {
         run(*database_,
             "INSERT INTO morning_seat (wedding, client, part, stylist, begins) "
             "VALUES (?, ?, ?, ?, ?)",
-            wedding, seat.client, seat.part == Part::set ? 0 : 1, seat.stylist, seat.begins);
+            wedding, seat.client, seat.part == SeatPart::set ? 0 : 1, seat.stylist, seat.begins);
     }
     transaction.commit();
 }

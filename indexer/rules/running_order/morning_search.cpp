@@ -21,10 +21,10 @@ std::vector<Seat> both_parts(const MorningClient& client, const Calendar& calend
     for (int begins = calendar.place(from, work.before);;
          begins = calendar.place(begins + 1, work.before)) {
         const int set = begins + work.before;
-        std::vector<Seat> seats{{client.client, Part::set, stylist, begins, set}};
+        std::vector<Seat> seats{{client.client, SeatPart::set, stylist, begins, set}};
         if (!work.in_two_parts()) return seats;
         const int finish = calendar.place(set + work.cooling, work.after);
-        seats.push_back({client.client, Part::finish, stylist, finish, finish + work.after});
+        seats.push_back({client.client, SeatPart::finish, stylist, finish, finish + work.after});
         if (finish - set <= work.may_be_left) return seats;
     }
 }

@@ -51,16 +51,16 @@ std::size_t OneStylist::StateHash::operator()(const State& state) const noexcept
     return hash ^ hash >> 31U;
 }
 
-int OneStylist::minutes_of(int job, Part part) const {
-    return part == Part::set ? jobs_[job].work.before : jobs_[job].work.after;
+int OneStylist::minutes_of(int job, SeatPart part) const {
+    return part == SeatPart::set ? jobs_[job].work.before : jobs_[job].work.after;
 }
 
-bool OneStylist::ends_client(int job, Part part) const {
-    return part == Part::finish || !jobs_[job].work.in_two_parts();
+bool OneStylist::ends_client(int job, SeatPart part) const {
+    return part == SeatPart::finish || !jobs_[job].work.in_two_parts();
 }
 
-bool OneStylist::is_allowed(const State& state, int job, Part part) const {
-    if (part == Part::set) {
+bool OneStylist::is_allowed(const State& state, int job, SeatPart part) const {
+    if (part == SeatPart::set) {
         if ((state.open & alike_before_[job]) != 0) return false;
         for (int other = 0; other < static_cast<int>(jobs_.size()); ++other) {
             if (other != job && jobs_[other].first && holds(state.open, other)) return false;
@@ -70,10 +70,10 @@ bool OneStylist::is_allowed(const State& state, int job, Part part) const {
     return !(jobs_[job].last && ends_client(job, part) && others != 0);
 }
 
-int OneStylist::begin_of(const State& state, int job, Part part) const {
+int OneStylist::begin_of(const State& state, int job, SeatPart part) const {
     const Job& wanted = jobs_[job];
     int from = state.free;
-    if (part == Part::set) {
+    if (part == SeatPart::set) {
         from = std::max(from, wanted.arrives);
     } else if (state.set_at[job] != at_will) {
         from = std::max(from, state.set_at[job] + wanted.work.cooling);
@@ -83,7 +83,7 @@ int OneStylist::begin_of(const State& state, int job, Part part) const {
     return calendar_.place(from, minutes);
 }
 
-void OneStylist::add_move(const State& state, int job, Part part, Moves& moves) const {
+void OneStylist::add_move(const State& state, int job, SeatPart part, Moves& moves) const {
     if (!is_allowed(state, job, part)) return;
     const int begins = begin_of(state, job, part);
     moves.list[moves.count++] = {static_cast<std::int8_t>(job), part,
@@ -96,8 +96,8 @@ void OneStylist::add_move(const State& state, int job, Part part, Moves& moves) 
 
 OneStylist::Moves OneStylist::moves_of(const State& state) const {
     Moves moves;
-    for_each_in(state.waiting, [&](int job) { add_move(state, job, Part::finish, moves); });
-    for_each_in(state.open, [&](int job) { add_move(state, job, Part::set, moves); });
+    for_each_in(state.waiting, [&](int job) { add_move(state, job, SeatPart::finish, moves); });
+    for_each_in(state.open, [&](int job) { add_move(state, job, SeatPart::set, moves); });
     const auto sooner = [&](const Move& left, const Move& right) {
         if (left.begins != right.begins) return left.begins < right.begins;
         return jobs_[left.job].ready_by < jobs_[right.job].ready_by;
@@ -153,7 +153,8 @@ bool OneStylist::can_keep_limits(const State& state) const {
         deadlines.add(begins, pause.ends - begins, pause.ends);
     }
     for_each_in(state.waiting, [&](int i) {
-        deadlines.add(begin_of(state, i, Part::finish), jobs_[i].work.after, latest_end(state, i));
+        deadlines.add(begin_of(state, i, SeatPart::finish), jobs_[i].work.after,
+                      latest_end(state, i));
     });
     for_each_in(state.open, [&](int i) {
         const Job& job = jobs_[i];
@@ -173,7 +174,7 @@ int OneStylist::least_possible(const State& state, Minutes& missing) const {
     bool left_too_long = false;
     for_each_in(state.waiting, [&](int i) {
         const Job& job = jobs_[i];
-        const int begins = begin_of(state, i, Part::finish);
+        const int begins = begin_of(state, i, SeatPart::finish);
         const int excess = begins - state.set_at[i] - job.work.may_be_left;
         if (state.set_at[i] != at_will && excess > 0) {
             note_missing(missing[i], excess);
@@ -195,7 +196,8 @@ int OneStylist::least_possible(const State& state, Minutes& missing) const {
 void OneStylist::try_last_part(const State& state, const Move& move, Best& best, Minutes& missing) {
     const Job& job = jobs_[move.job];
     const int ends = move.begins + minutes_of(move.job, move.part);
-    if (ends > job.latest_end || (move.part == Part::set && move.begins > job.latest_begin)) return;
+    if (ends > job.latest_end || (move.part == SeatPart::set && move.begins > job.latest_begin))
+        return;
     const int late = std::max(0, ends - job.ready_by);
     const int value = late + search(after(state, move), best.value - late, missing);
     if (value < best.value) best = {value, move};

@@ -38,7 +38,7 @@ struct OutOfSteps {};
 
 struct PlacedPart {
     int job = 0;
-    Part part = Part::set;
+    SeatPart part = SeatPart::set;
     int begins = 0;
     int ends = 0;
 };
@@ -73,7 +73,7 @@ class OneStylist {
     };
     struct Move {
         std::int8_t job = 0;
-        Part part = Part::set;
+        SeatPart part = SeatPart::set;
         std::int16_t begins = 0;
     };
     struct Known {
@@ -99,11 +99,11 @@ class OneStylist {
     int set_from(const State& state, int job) const;
     void forget_what_cannot_matter(State& state) const;
     Moves moves_of(const State& state) const;
-    void add_move(const State& state, int job, Part part, Moves& moves) const;
-    bool is_allowed(const State& state, int job, Part part) const;
-    int begin_of(const State& state, int job, Part part) const;
-    int minutes_of(int job, Part part) const;
-    bool ends_client(int job, Part part) const;
+    void add_move(const State& state, int job, SeatPart part, Moves& moves) const;
+    bool is_allowed(const State& state, int job, SeatPart part) const;
+    int begin_of(const State& state, int job, SeatPart part) const;
+    int minutes_of(int job, SeatPart part) const;
+    bool ends_client(int job, SeatPart part) const;
     State after(const State& state, const Move& move) const;
     void try_last_part(const State& state, const Move& move, Best& best, Minutes& missing);
     void try_set(const State& state, Move move, Best& best, Minutes& missing);

@@ -170,11 +170,11 @@ TEST(RunningOrder, RefusesWhatCannotBePlanned) {
 
 // From 6 o'clock: 1 is set until 6:22 and finished 6:40 to 7:23, 2 is done by the second stylist.
 std::vector<Seat> by_hand() {
-    return {{ClientId{1}, Part::set, 0, 360, 382},
-            {ClientId{1}, Part::finish, 0, 400, 443},
-            {ClientId{2}, Part::set, 1, 360, 380},
-            {ClientId{2}, Part::finish, 1, 395, 420},
-            {ClientId{3}, Part::set, 1, 420, 460}};
+    return {{ClientId{1}, SeatPart::set, 0, 360, 382},
+            {ClientId{1}, SeatPart::finish, 0, 400, 443},
+            {ClientId{2}, SeatPart::set, 1, 360, 380},
+            {ClientId{2}, SeatPart::finish, 1, 395, 420},
+            {ClientId{3}, SeatPart::set, 1, 420, 460}};
 }
 
 class ChangedByHand : public testing::Test {
@@ -213,10 +213,10 @@ TEST_F(ChangedByHand, SaysWhoIsInTwoPlacesAtOnce) {
 
 TEST_F(ChangedByHand, SaysWhichSetWaitsTooShortOrTooLong) {
     auto seats = by_hand();
-    seats[1] = {ClientId{1}, Part::finish, 0, 392, 435};
+    seats[1] = {ClientId{1}, SeatPart::finish, 0, 392, 435};
     EXPECT_EQ(broken(seats),
               Sentences{"The set of Client 1 has 10 minutes to cool and needs 15 minutes."});
-    seats[1] = {ClientId{1}, Part::finish, 0, 480, 523};
+    seats[1] = {ClientId{1}, SeatPart::finish, 0, 480, 523};
     EXPECT_EQ(broken(seats), Sentences{"The set of Client 1 is left for 98 minutes and may be "
                                        "left for 90 minutes at most."});
 }

@@ -18,8 +18,9 @@ TEST_F(Mornings, AreKeptAndReplacedAsAWhole) {
     morning.stylists = {{390, {{540, 555}, {600, 610}}}, {405, {}}};
     morning.wishes = {{mira, 750, {}, false, true, ChairWork{20, 15, 60, 40}},
                       {aunt, {}, 420, true, false, {}}};
-    morning.kept = {
-        {aunt, Part::set, 1, 430}, {mira, Part::set, 0, 640}, {mira, Part::finish, 0, 690}};
+    morning.kept = {{aunt, SeatPart::set, 1, 430},
+                    {mira, SeatPart::set, 0, 640},
+                    {mira, SeatPart::finish, 0, 690}};
     library.mornings().save(wedding, morning);
     reopen();
     EXPECT_EQ(library.mornings().of(wedding), morning);

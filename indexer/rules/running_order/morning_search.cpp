@@ -2,7 +2,8 @@
 
 #include <algorithm>
 #include <array>
-#include <tuple>
+
+#include "indexer/rules/running_order/one_after_the_other.h"
 
 namespace quarterturn {
 namespace {
@@ -12,21 +13,6 @@ constexpr std::array rungs{1, 16, 64, 256, 1024, 4096};
 
 int late_of(const MorningClient& client, int ends) {
     return std::max(0, ends - client.ready_by);
-}
-
-// From `from` on; the set is begun later where the finish would come too late.
-std::vector<Seat> both_parts(const MorningClient& client, const Calendar& calendar, int stylist,
-                             int from) {
-    const ChairWork& work = client.work;
-    for (int begins = calendar.place(from, work.before);;
-         begins = calendar.place(begins + 1, work.before)) {
-        const int set = begins + work.before;
-        std::vector<Seat> seats{{client.client, SeatPart::set, stylist, begins, set}};
-        if (!work.in_two_parts()) return seats;
-        const int finish = calendar.place(set + work.cooling, work.after);
-        seats.push_back({client.client, SeatPart::finish, stylist, finish, finish + work.after});
-        if (finish - set <= work.may_be_left) return seats;
-    }
 }
 
 }  // namespace
@@ -166,30 +152,15 @@ void MorningSearch::give_steps() {
     steps_.left = given_;
 }
 
-// A plan that always is one: each client from begin to end, by the ready-by times.
-Found MorningSearch::one_after_the_other() const {
-    std::vector<MorningClient> clients = needs_.clients;
-    std::ranges::stable_sort(clients, {}, [](const MorningClient& client) {
-        return std::tuple{!client.first, client.last, client.ready_by};
-    });
-    std::vector<int> free(calendars_.size(), whole_.from);
+// A plan that always is one.
+Found MorningSearch::plain_plan() const {
     Found found;
+    found.seats = one_after_the_other(needs_, calendars_, whole_.from);
     found.division.sets.resize(calendars_.size());
-    for (const MorningClient& client : clients) {
-        const auto stylist = std::ranges::min_element(free) - free.begin();
-        const Calendar& calendar = calendars_[static_cast<std::size_t>(stylist)];
-        const int not_before = client.last ? std::ranges::max(free) : 0;
-        int from = std::max(*(free.begin() + stylist), client.arrives);
-        auto seats = both_parts(client, calendar, static_cast<int>(stylist), from);
-        while (seats.back().ends < not_before) {
-            seats = both_parts(client, calendar, static_cast<int>(stylist), ++from);
-        }
-        if (client.first) std::ranges::fill(free, seats.front().begins);
-        *(free.begin() + stylist) = seats.back().ends;
-        found.seats.insert(found.seats.end(), seats.begin(), seats.end());
-        const auto job = std::ranges::find(needs_.clients, client.client, &MorningClient::client) -
-                         needs_.clients.begin();
-        found.division.sets[static_cast<std::size_t>(stylist)] |= JobSet{1} << job;
+    for (const Seat& seat : found.seats) {
+        const auto client = std::ranges::find(needs_.clients, seat.client, &MorningClient::client);
+        found.division.sets[static_cast<std::size_t>(seat.stylist)] |=
+            JobSet{1} << (client - needs_.clients.begin());
     }
     sum_up(found);
     return found;
@@ -304,7 +275,7 @@ RunningOrder MorningSearch::result() const {
 }
 
 RunningOrder MorningSearch::run() {
-    best_ = one_after_the_other();
+    best_ = plain_plan();
     find_least_lateness();
     lessen_the_worst();
     lateness_proven_ = proven_;

@@ -49,7 +49,7 @@ class MorningSearch {
     int begin_of(ClientId client, const std::vector<Seat>& seats) const;
     int end_of(ClientId client, const std::vector<Seat>& seats) const;
 
-    Found one_after_the_other() const;
+    Found plain_plan() const;
     void find_least_lateness();
     void lessen_the_worst();
     void begin_later();

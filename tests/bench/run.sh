@@ -6,3 +6,4 @@ cd "$(dirname "$0")"
 bash import.sh
 bash sheet.sh
 bash window.sh
+bash running_order.sh

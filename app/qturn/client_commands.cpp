@@ -37,7 +37,7 @@ Reply show(Session& session, const Client& client) {
     return reply;
 }
 
-Reply list(Session& session) {
+Reply list_clients(Session& session) {
     const auto clients = session.library().clients().all();
     std::vector<std::vector<std::string>> rows;
     for (const Client& client : clients) {
@@ -86,7 +86,7 @@ void add_client_commands(CommandSet& commands) {
     change_command.option("--name NAME", options->name, "Her name now");
     note_option(change_command);
 
-    commands.add({"client list", "Lists all clients.", "qturn client list"}, list);
+    commands.add({"client list", "Lists all clients.", "qturn client list"}, list_clients);
 
     auto show_command = commands.add(
         {"client show", "Shows a client with her sittings and looks.", "qturn client show 3"},

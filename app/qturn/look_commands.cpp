@@ -63,7 +63,7 @@ Reply show(Session& session, const Look& look) {
     return reply;
 }
 
-Reply list(Session& session) {
+Reply list_looks(Session& session) {
     const Names names(session.library());
     const auto looks = session.library().looks().all();
     std::vector<std::vector<std::string>> rows;
@@ -122,7 +122,7 @@ void add_look_commands(CommandSet& commands) {
     change_command.option("--name NAME", options->name, "What you call it");
     add_look_options(change_command, *options);
 
-    commands.add({"look list", "Lists all looks.", "qturn look list"}, list);
+    commands.add({"look list", "Lists all looks.", "qturn look list"}, list_looks);
 
     auto show_command = commands.add(
         {"look show", "Shows a look: coverage and sign-off in short.", "qturn look show 2"},

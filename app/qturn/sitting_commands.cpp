@@ -51,7 +51,7 @@ Reply show(Session& session, const Sitting& sitting) {
     return reply;
 }
 
-Reply list(Session& session) {
+Reply list_sittings(Session& session) {
     const Names names(session.library());
     const auto sittings = session.library().sittings().all();
     std::vector<std::vector<std::string>> rows;
@@ -115,7 +115,8 @@ void add_sitting_commands(CommandSet& commands) {
     change_command.option(ends_option, options->ends, "When it ends");
     add_sitting_options(change_command, *options);
 
-    commands.add({"sitting list", "Lists all sittings by time.", "qturn sitting list"}, list);
+    commands.add({"sitting list", "Lists all sittings by time.", "qturn sitting list"},
+                 list_sittings);
 
     auto show_command =
         commands.add({"sitting show", "Shows a sitting with its looks.", "qturn sitting show 4"},

@@ -51,7 +51,7 @@ Reply show(Session& session, const Wedding& wedding) {
     return reply;
 }
 
-Reply list(Session& session) {
+Reply list_weddings(Session& session) {
     const auto weddings = session.library().weddings().all();
     std::vector<std::vector<std::string>> rows;
     for (const Wedding& wedding : weddings) {
@@ -109,7 +109,7 @@ void add_wedding_commands(CommandSet& commands) {
     change_command.option("--date YYYY-MM-DD", options->date, "The day");
     add_party_options(change_command, *options);
 
-    commands.add({"wedding list", "Lists all weddings.", "qturn wedding list"}, list);
+    commands.add({"wedding list", "Lists all weddings.", "qturn wedding list"}, list_weddings);
 
     auto show_command =
         commands.add({"wedding show", "Shows a wedding with its party.", "qturn wedding show 2"},

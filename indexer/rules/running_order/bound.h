@@ -13,7 +13,7 @@ namespace quarterturn {
 // these meets the k-th ready-by time.
 class LatenessBound {
   public:
-    void add(int work, int earliest_end, const Job& job) {
+    void add(int work, int earliest_end, const ChairJob& job) {
         if (earliest_end > job.latest_end) impossible_ = true;
         work_[count_] = work;
         ends_[count_] = earliest_end;

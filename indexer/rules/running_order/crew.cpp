@@ -11,7 +11,7 @@ constexpr int even_tries = 400;
 
 }  // namespace
 
-Crew::Crew(std::vector<Job> jobs, std::vector<Calendar> calendars, Steps& steps)
+Crew::Crew(std::vector<ChairJob> jobs, std::vector<Calendar> calendars, SearchSteps& steps)
     : jobs_(std::move(jobs)),
       calendars_(std::move(calendars)),
       all_((JobSet{1} << jobs_.size()) - 1) {

@@ -14,10 +14,10 @@ struct Division {
     std::vector<JobSet> sets;  // of each stylist
 };
 
-// Searches throw OutOfSteps.
+// Searches throw OutOfSearchSteps.
 class Crew {
   public:
-    Crew(std::vector<Job> jobs, std::vector<Calendar> calendars, Steps& steps);
+    Crew(std::vector<ChairJob> jobs, std::vector<Calendar> calendars, SearchSteps& steps);
     Crew(const Crew&) = delete;
     Crew& operator=(const Crew&) = delete;
 
@@ -39,7 +39,7 @@ class Crew {
     std::vector<JobSet> by_evenness(JobSet rest, int shares) const;
     std::optional<Division> join(const std::vector<Table>& tables, int below) const;
 
-    std::vector<Job> jobs_;
+    std::vector<ChairJob> jobs_;
     std::vector<Calendar> calendars_;
     std::vector<std::shared_ptr<OneStylist>> stylists_;  // those with equal hours share one
     JobSet all_;

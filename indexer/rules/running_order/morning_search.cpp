@@ -31,10 +31,10 @@ MorningSearch::MorningSearch(const MorningNeeds& needs, long steps)
     }
 }
 
-std::vector<Job> MorningSearch::jobs_in(const Window& window, int worst) const {
-    std::vector<Job> jobs;
+std::vector<ChairJob> MorningSearch::jobs_in(const MorningWindow& window, int worst) const {
+    std::vector<ChairJob> jobs;
     for (const MorningClient& client : needs_.clients) {
-        Job job{.work = client.work, .arrives = client.arrives, .ready_by = client.ready_by};
+        ChairJob job{.work = client.work, .arrives = client.arrives, .ready_by = client.ready_by};
         job.first = client.first;
         job.last = client.last;
         if (worst < no_limit) job.latest_end = client.ready_by + worst;
@@ -47,8 +47,8 @@ std::vector<Job> MorningSearch::jobs_in(const Window& window, int worst) const {
 }
 
 // What is known of the last jobs is kept while only the beginning changes.
-Crew& MorningSearch::crew_for(const Window& window, int worst) {
-    std::vector<Job> jobs = jobs_in(window, worst);
+Crew& MorningSearch::crew_for(const MorningWindow& window, int worst) {
+    std::vector<ChairJob> jobs = jobs_in(window, worst);
     if (!crew_ || jobs != jobs_of_crew_) {
         crew_ = std::make_unique<Crew>(jobs, calendars_, steps_);
         jobs_of_crew_ = std::move(jobs);
@@ -77,7 +77,7 @@ int MorningSearch::end_of(ClientId client, const std::vector<Seat>& seats) const
     return ends;
 }
 
-void MorningSearch::sum_up(Found& found) const {
+void MorningSearch::sum_up(FoundMorning& found) const {
     std::ranges::sort(found.seats, [](const Seat& left, const Seat& right) {
         return std::pair{left.begins, left.stylist} < std::pair{right.begins, right.stylist};
     });
@@ -91,8 +91,8 @@ void MorningSearch::sum_up(Found& found) const {
     }
 }
 
-Found MorningSearch::found(Crew& crew, const Division& division, int from) const {
-    Found found;
+FoundMorning MorningSearch::found(Crew& crew, const Division& division, int from) const {
+    FoundMorning found;
     found.division = division;
     for (int stylist = 0; stylist < static_cast<int>(calendars_.size()); ++stylist) {
         const JobSet set = division.sets[static_cast<std::size_t>(stylist)];
@@ -104,9 +104,10 @@ Found MorningSearch::found(Crew& crew, const Division& division, int from) const
     return found;
 }
 
-std::vector<Window> MorningSearch::halves(const Window& window, const Found& found) const {
-    Window early = window;
-    Window late = window;
+std::vector<MorningWindow> MorningSearch::halves(const MorningWindow& window,
+                                                 const FoundMorning& found) const {
+    MorningWindow early = window;
+    MorningWindow late = window;
     if (first_ && begin_of(*first_, found.seats) > found.begins) {
         early.first_latest = (found.begins + begin_of(*first_, found.seats)) / 2;
         late.from = early.first_latest + 1;
@@ -121,25 +122,27 @@ std::vector<Window> MorningSearch::halves(const Window& window, const Found& fou
     return {late, early};
 }
 
-void MorningSearch::branch(const Window& window, int worst, std::optional<Found>& best, int below) {
+void MorningSearch::branch(const MorningWindow& window, int worst,
+                           std::optional<FoundMorning>& best, int below) {
     if (best) below = best->late_in_all;
     Crew& crew = crew_for(window, worst);
     const auto division = crew.divide(window.from, below, enough_);
     if (!division) return;
-    Found candidate = found(crew, *division, window.from);
+    FoundMorning candidate = found(crew, *division, window.from);
     const auto further = halves(window, candidate);
     if (further.empty()) best = std::move(candidate);
-    for (const Window& half : further) branch(half, worst, best, below);
+    for (const MorningWindow& half : further) branch(half, worst, best, below);
 }
 
 // Each probe has a share of the steps, so that a hard one leaves some to the others; one that
 // runs out of them leaves the plan unproven.
-std::optional<Found> MorningSearch::least(const Window& window, int worst, int below) {
-    std::optional<Found> best;
+std::optional<FoundMorning> MorningSearch::least(const MorningWindow& window, int worst,
+                                                 int below) {
+    std::optional<FoundMorning> best;
     give_steps();
     try {
         branch(window, std::min(worst, std::max(0, below - 1)), best, below);
-    } catch (const OutOfSteps&) {
+    } catch (const OutOfSearchSteps&) {
         proven_ = false;
     }
     return best;
@@ -153,8 +156,8 @@ void MorningSearch::give_steps() {
 }
 
 // A plan that always is one.
-Found MorningSearch::plain_plan() const {
-    Found found;
+FoundMorning MorningSearch::plain_plan() const {
+    FoundMorning found;
     found.seats = one_after_the_other(needs_, calendars_, whole_.from);
     found.division.sets.resize(calendars_.size());
     for (const Seat& seat : found.seats) {
@@ -200,7 +203,7 @@ void MorningSearch::begin_later() {
                           client.ready_by + worst - client.work.hands_on() - client.work.cooling);
     }
     while (best_.begins < latest) {
-        Window window = whole_;
+        MorningWindow window = whole_;
         window.from = (best_.begins + latest + 1) / 2;
         if (auto later = least(window, worst, best_.late_in_all + 1)) {
             best_ = std::move(*later);
@@ -243,10 +246,10 @@ void MorningSearch::begin_later(int stylist, Crew& crew) {
 }
 
 void MorningSearch::let_each_begin_later() {
-    Window window = whole_;
+    MorningWindow window = whole_;
     if (last_) window.last_earliest = end_of(*last_, best_.seats);
-    std::vector<Job> jobs = jobs_in(window, best_.worst);
-    for (Job& job : jobs) {
+    std::vector<ChairJob> jobs = jobs_in(window, best_.worst);
+    for (ChairJob& job : jobs) {
         if (last_ && !job.last) job.latest_end = std::min(job.latest_end, window.last_earliest);
     }
     Crew crew(std::move(jobs), calendars_, steps_);
@@ -254,7 +257,7 @@ void MorningSearch::let_each_begin_later() {
         give_steps();
         try {
             begin_later(stylist, crew);
-        } catch (const OutOfSteps&) {
+        } catch (const OutOfSearchSteps&) {
             proven_ = false;
         }
     }

@@ -11,16 +11,16 @@
 
 namespace quarterturn {
 
-struct Window {
+struct MorningWindow {
     int from = 0;                 // nothing begins earlier
     int first_latest = no_limit;  // when she who is first must have begun
     int ends_by = no_limit;       // everything
     int last_earliest = 0;        // she who is last is not ready before
 
-    bool operator==(const Window&) const = default;
+    bool operator==(const MorningWindow&) const = default;
 };
 
-struct Found {
+struct FoundMorning {
     Division division;
     std::vector<Seat> seats;
     int late_in_all = 0;
@@ -35,21 +35,22 @@ class MorningSearch {
     RunningOrder run();
 
   private:
-    std::vector<Job> jobs_in(const Window& window, int worst) const;
-    Crew& crew_for(const Window& window, int worst);
-    Found found(Crew& crew, const Division& division, int from) const;
-    void sum_up(Found& found) const;
+    std::vector<ChairJob> jobs_in(const MorningWindow& window, int worst) const;
+    Crew& crew_for(const MorningWindow& window, int worst);
+    FoundMorning found(Crew& crew, const Division& division, int from) const;
+    void sum_up(FoundMorning& found) const;
     std::vector<Seat> seats_of(int stylist, const std::vector<PlacedPart>& parts) const;
 
-    void branch(const Window& window, int worst, std::optional<Found>& best, int below);
-    std::optional<Found> least(const Window& window, int worst, int below);
+    void branch(const MorningWindow& window, int worst, std::optional<FoundMorning>& best,
+                int below);
+    std::optional<FoundMorning> least(const MorningWindow& window, int worst, int below);
     void give_steps();
     // The two halves when the plan breaks an order rule.
-    std::vector<Window> halves(const Window& window, const Found& found) const;
+    std::vector<MorningWindow> halves(const MorningWindow& window, const FoundMorning& found) const;
     int begin_of(ClientId client, const std::vector<Seat>& seats) const;
     int end_of(ClientId client, const std::vector<Seat>& seats) const;
 
-    Found plain_plan() const;
+    FoundMorning plain_plan() const;
     void find_least_lateness();
     void lessen_the_worst();
     void begin_later();
@@ -65,12 +66,12 @@ class MorningSearch {
     long least_share_;
     long given_ = 0;
     int enough_ = 0;  // late in all: no less can be
-    Steps steps_;
-    Window whole_;
-    Found best_;
+    SearchSteps steps_;
+    MorningWindow whole_;
+    FoundMorning best_;
     bool proven_ = true;
     bool lateness_proven_ = true;
-    std::vector<Job> jobs_of_crew_;
+    std::vector<ChairJob> jobs_of_crew_;
     std::unique_ptr<Crew> crew_;
 };
 

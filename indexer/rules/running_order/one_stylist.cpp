@@ -29,7 +29,8 @@ void note_missing(std::int16_t& missing, int minutes) {
 
 }  // namespace
 
-OneStylist::OneStylist(const std::vector<Job>& jobs, const Calendar& calendar, Steps& steps)
+OneStylist::OneStylist(const std::vector<ChairJob>& jobs, const Calendar& calendar,
+                       SearchSteps& steps)
     : jobs_(jobs), calendar_(calendar), steps_(steps) {
     for (std::size_t i = 0; i < jobs.size(); ++i) {
         std::uint16_t alike = 0;
@@ -71,7 +72,7 @@ bool OneStylist::is_allowed(const State& state, int job, SeatPart part) const {
 }
 
 int OneStylist::begin_of(const State& state, int job, SeatPart part) const {
-    const Job& wanted = jobs_[job];
+    const ChairJob& wanted = jobs_[job];
     int from = state.free;
     if (part == SeatPart::set) {
         from = std::max(from, wanted.arrives);
@@ -126,7 +127,7 @@ OneStylist::State OneStylist::after(const State& state, const Move& move) const 
 
 void OneStylist::forget_what_cannot_matter(State& state) const {
     for_each_in(state.waiting, [&](int i) {
-        const Job& job = jobs_[i];
+        const ChairJob& job = jobs_[i];
         std::int16_t& set_at = state.set_at[i];
         if (set_at == at_will || set_at + job.work.cooling > state.free) return;
         if (set_at + job.work.may_be_left >= job.latest_end - job.work.after) set_at = at_will;
@@ -137,7 +138,7 @@ void OneStylist::forget_what_cannot_matter(State& state) const {
 int OneStylist::latest_end(const State& state, int job) const {
     int latest = jobs_[job].latest_end;
     for_each_in(state.open | state.waiting, [&](int other) {
-        const Job& last = jobs_[other];
+        const ChairJob& last = jobs_[other];
         if (!last.last || other == job) return;
         const int minutes = last.work.in_two_parts() ? last.work.after : last.work.before;
         latest = std::min(latest, last.latest_end - minutes);
@@ -157,7 +158,7 @@ bool OneStylist::can_keep_limits(const State& state) const {
                       latest_end(state, i));
     });
     for_each_in(state.open, [&](int i) {
-        const Job& job = jobs_[i];
+        const ChairJob& job = jobs_[i];
         const int from = std::max<int>(state.free, job.arrives);
         const int ends = latest_end(state, i);
         const int finish = job.work.in_two_parts() ? job.work.after + job.work.cooling : 0;
@@ -173,7 +174,7 @@ int OneStylist::least_possible(const State& state, Minutes& missing) const {
     LatenessBound bound;
     bool left_too_long = false;
     for_each_in(state.waiting, [&](int i) {
-        const Job& job = jobs_[i];
+        const ChairJob& job = jobs_[i];
         const int begins = begin_of(state, i, SeatPart::finish);
         const int excess = begins - state.set_at[i] - job.work.may_be_left;
         if (state.set_at[i] != at_will && excess > 0) {
@@ -184,7 +185,7 @@ int OneStylist::least_possible(const State& state, Minutes& missing) const {
     });
     if (left_too_long || !can_keep_limits(state)) return not_at_all;
     for_each_in(state.open, [&](int i) {
-        const Job& job = jobs_[i];
+        const ChairJob& job = jobs_[i];
         const int set = std::max<int>(state.free, job.arrives) + job.work.before;
         const int ends = job.work.in_two_parts() ? set + job.work.cooling + job.work.after : set;
         bound.add(job.work.hands_on(), std::max(ends, job.earliest_end), job);
@@ -194,7 +195,7 @@ int OneStylist::least_possible(const State& state, Minutes& missing) const {
 
 // The part after which the client is ready.
 void OneStylist::try_last_part(const State& state, const Move& move, Best& best, Minutes& missing) {
-    const Job& job = jobs_[move.job];
+    const ChairJob& job = jobs_[move.job];
     const int ends = move.begins + minutes_of(move.job, move.part);
     if (ends > job.latest_end || (move.part == SeatPart::set && move.begins > job.latest_begin))
         return;
@@ -206,7 +207,7 @@ void OneStylist::try_last_part(const State& state, const Move& move, Best& best,
 // A set is begun as early as can be, and later only by what a finish that came too late was
 // missing, the least of them first.
 void OneStylist::try_set(const State& state, Move move, Best& best, Minutes& missing) {
-    const Job& job = jobs_[move.job];
+    const ChairJob& job = jobs_[move.job];
     const int from_begin_to_end = job.work.hands_on() + job.work.cooling;
     while (move.begins <= job.latest_begin && move.begins + from_begin_to_end <= job.latest_end) {
         Minutes below_it;
@@ -234,7 +235,7 @@ int OneStylist::search(const State& state, int below, Minutes& missing) {
     }
     const int bound = least_possible(state, missing);
     if (bound >= below) return bound;
-    if (--steps_.left < 0) throw OutOfSteps{};
+    if (--steps_.left < 0) throw OutOfSearchSteps{};
     Minutes found;
     found.fill(none_missing);
     Best best{below, {}};
@@ -276,11 +277,11 @@ std::vector<PlacedPart> OneStylist::order(JobSet set, int from, int below) {
     return parts;
 }
 
-int pooled_lateness(const std::vector<Job>& jobs, JobSet set, int free, int stylists) {
+int pooled_lateness(const std::vector<ChairJob>& jobs, JobSet set, int free, int stylists) {
     LatenessBound bound;
     Deadlines deadlines;  // of one who is as fast as all together
     for_each_in(set, [&](int i) {
-        const Job& job = jobs[i];
+        const ChairJob& job = jobs[i];
         const int from = std::max(free, job.arrives);
         const int ends = from + job.work.hands_on() + job.work.cooling;
         bound.add(job.work.hands_on(), std::max(ends, job.earliest_end), job);

@@ -15,7 +15,7 @@ inline constexpr int no_limit = std::numeric_limits<std::int16_t>::max();
 inline constexpr int not_at_all = 1'000'000;  // minutes late: it cannot be done
 
 // A client with the limits of one search.
-struct Job {
+struct ChairJob {
     ChairWork work;
     int arrives = 0;
     int ready_by = 0;
@@ -25,16 +25,16 @@ struct Job {
     bool first = false;  // of those with the same stylist
     bool last = false;
 
-    bool operator==(const Job&) const = default;
+    bool operator==(const ChairJob&) const = default;
 };
 
 using JobSet = unsigned;  // a bit for each job
 
 // Counts down over all searches of one plan.
-struct Steps {
+struct SearchSteps {
     long left = 0;
 };
-struct OutOfSteps {};
+struct OutOfSearchSteps {};
 
 struct PlacedPart {
     int job = 0;
@@ -43,10 +43,10 @@ struct PlacedPart {
     int ends = 0;
 };
 
-// `jobs` and `steps` must outlive it. Searches throw OutOfSteps.
+// `jobs` and `steps` must outlive it. Searches throw OutOfSearchSteps.
 class OneStylist {
   public:
-    OneStylist(const std::vector<Job>& jobs, const Calendar& calendar, Steps& steps);
+    OneStylist(const std::vector<ChairJob>& jobs, const Calendar& calendar, SearchSteps& steps);
 
     // The least lateness added up, when nothing begins before `from`; exact when it is less than
     // `below`, otherwise some number from `below` on.
@@ -108,9 +108,9 @@ class OneStylist {
     void try_last_part(const State& state, const Move& move, Best& best, Minutes& missing);
     void try_set(const State& state, Move move, Best& best, Minutes& missing);
 
-    const std::vector<Job>& jobs_;
+    const std::vector<ChairJob>& jobs_;
     Calendar calendar_;
-    Steps& steps_;
+    SearchSteps& steps_;
     std::vector<std::uint16_t>
         alike_before_;  // of each job: those named before it with equal needs
     std::unordered_map<State, Known, StateHash> known_;
@@ -118,6 +118,6 @@ class OneStylist {
 
 // At least this many minutes are late in all when `set` is done by `stylists` who are free from
 // `free` on and could share every part; not_at_all when a latest end cannot be kept.
-int pooled_lateness(const std::vector<Job>& jobs, JobSet set, int free, int stylists);
+int pooled_lateness(const std::vector<ChairJob>& jobs, JobSet set, int free, int stylists);
 
 }  // namespace quarterturn

@@ -1,5 +1,6 @@
 #include "app/qturn/morning_wishes.h"
 
+#include <algorithm>
 #include <charconv>
 
 #include "app/qturn/find.h"
@@ -76,7 +77,9 @@ void add_break(Morning& morning, const std::string& text) {
         throw WrongUse("The break '" + text + "' ends before it begins.");
     }
     for (StylistHours* hours : stylists_named(morning, parts.name, text)) {
-        hours->breaks.push_back(pause);
+        if (std::ranges::find(hours->breaks, pause) == hours->breaks.end()) {
+            hours->breaks.push_back(pause);
+        }
     }
 }
 

@@ -39,7 +39,7 @@ struct MorningClient {
 
 struct MorningNeeds {
     std::vector<MorningClient> clients;  // at most most_in_the_chair
-    std::vector<StylistHours> stylists;  // 1 to most_stylists; breaks in any order
+    std::vector<StylistHours> stylists;  // 1 to most_stylists; breaks in any order, also overlapping
 };
 
 struct RunningOrder {

@@ -35,8 +35,8 @@ SheetStyle across(Paper paper) {
     return style;
 }
 
-using Row = std::array<std::string, 5>;
-constexpr std::array row_shares{0.14, 0.1, 0.3, 0.1, 0.36};  // of the width
+using Row = std::array<std::string, 6>;
+constexpr std::array row_shares{0.13, 0.09, 0.22, 0.16, 0.08, 0.32};  // of the width
 
 Row row_of(const WeddingMorning& morning, const Seat& seat) {
     const auto client =
@@ -48,15 +48,17 @@ Row row_of(const WeddingMorning& morning, const Seat& seat) {
         note = "ready by " + minute_text(client->ready_by) + (note.empty() ? "" : " · ") + note;
     return {minute_text(seat.begins) + " to " + minute_text(seat.ends),
             "Stylist " + std::to_string(seat.stylist + 1),
-            client->name + ", " + role_in(morning.wedding, seat.client),
-            task_word(morning.needs, seat), note};
+            client->name,
+            role_in(morning.wedding, seat.client),
+            task_word(morning.needs, seat),
+            note};
 }
 
 void put_row(SheetFlow& flow, const Row& row) {
     const SheetStyle& style = flow.style();
     double height = 0;
     double x = style.left();
-    std::array<TextItem, 5> texts;
+    std::array<TextItem, 6> texts;
     for (std::size_t i = 0; i < row.size(); ++i) {
         const double width = style.width() * row_shares[i];
         texts[i] = text_item(row[i], style.body_points, i == 2);

@@ -15,6 +15,7 @@ struct Wait {
     std::string name;
     int from = 0;
     int to = 0;
+    int lane = 0;  // below the bars, from 0
 };
 
 class TimeChart {
@@ -35,11 +36,7 @@ class TimeChart {
 
     void put() {
         put_hours();
-        const double top = flow_.y();
         for (int i = 0; i < static_cast<int>(needs_.stylists.size()); ++i) put_stylist(i);
-        for (int minute = from_; minute <= to_; minute += half_an_hour) {
-            flow_.put(RuleItem{x_of(minute), top, x_of(minute), flow_.y()});
-        }
         flow_.down(flow_.style().space);
     }
 
@@ -65,6 +62,9 @@ class TimeChart {
     void put_stylist(int stylist) {
         const double top = flow_.y();
         const double height = lines_in_a_bar * line_ + 2 * bar_padding;
+        const std::vector<Wait> waits = waits_of(stylist);
+        const double row = height + 3 * bar_gap + lanes_of(waits) * (line_ + bar_gap);
+        put_half_hours(top, row);
         const std::string name = "Stylist " + std::to_string(stylist + 1);
         flow_.put_text(text_item(name, points_, true), flow_.style().left(), top,
                        left_ - flow_.style().left() - bar_gap, height);
@@ -74,11 +74,19 @@ class TimeChart {
         for (const Seat& seat : seats_) {
             if (seat.stylist == stylist) put_seat(seat, top, height);
         }
-        flow_.down(height + bar_gap);
-        put_waits(stylist);
-        flow_.down(bar_gap);
-        flow_.put(RuleItem{flow_.style().left(), flow_.y(), x_of(to_), flow_.y()});
-        flow_.down(bar_gap);
+        for (const Wait& wait : waits) {
+            put_wait(wait, top + height + bar_gap + wait.lane * (line_ + bar_gap));
+        }
+        flow_.down(row);
+    }
+
+    // Below the bars, and one that parts the stylist from the next.
+    void put_half_hours(double top, double height) {
+        for (int minute = from_; minute <= to_; minute += half_an_hour) {
+            flow_.put(RuleItem{x_of(minute), top, x_of(minute), top + height});
+        }
+        const double y = top + height - bar_gap;
+        flow_.put(RuleItem{flow_.style().left(), y, x_of(to_), y});
     }
 
     void put_break(const Break& pause, double top, double height) {
@@ -102,35 +110,29 @@ class TimeChart {
     }
 
     // Those that overlap stand one below the other.
-    void put_waits(int stylist) {
-        std::vector<int> free_from;
-        std::vector<std::pair<Wait, std::size_t>> placed;
-        for (const Wait& wait : waits_of(stylist)) {
-            const auto lane =
-                std::ranges::find_if(free_from, [&](int minute) { return minute <= wait.from; });
-            const auto number = static_cast<std::size_t>(lane - free_from.begin());
-            if (lane == free_from.end()) free_from.push_back(0);
-            free_from[number] = wait.to;
-            placed.emplace_back(wait, number);
-        }
-        for (const auto& [wait, lane] : placed) {
-            put_wait(wait, flow_.y() + static_cast<double>(lane) * (line_ + bar_gap));
-        }
-        flow_.down(static_cast<double>(free_from.size()) * (line_ + bar_gap));
-    }
-
     std::vector<Wait> waits_of(int stylist) const {
         std::vector<Wait> waits;
+        std::vector<int> free_from;  // of each lane
         for (const Seat& seat : seats_) {
+            const auto finish = std::ranges::find_if(seats_, [&](const Seat& later) {
+                return later.client == seat.client && later.part == SeatPart::finish;
+            });
             if (seat.stylist != stylist || seat.part != SeatPart::set) continue;
-            for (const Seat& later : seats_) {
-                if (later.client == seat.client && later.part == SeatPart::finish &&
-                    later.begins > seat.ends) {
-                    waits.push_back({name_of(seat.client) + " cools", seat.ends, later.begins});
-                }
-            }
+            if (finish == seats_.end() || finish->begins <= seat.ends) continue;
+            const auto lane =
+                std::ranges::find_if(free_from, [&](int minute) { return minute <= seat.ends; });
+            const int number = static_cast<int>(lane - free_from.begin());
+            if (lane == free_from.end()) free_from.push_back(0);
+            free_from[static_cast<std::size_t>(number)] = finish->begins;
+            waits.push_back({name_of(seat.client) + " cools", seat.ends, finish->begins, number});
         }
         return waits;
+    }
+
+    static int lanes_of(const std::vector<Wait>& waits) {
+        int lanes = 0;
+        for (const Wait& wait : waits) lanes = std::max(lanes, wait.lane + 1);
+        return lanes;
     }
 
     void put_wait(const Wait& wait, double y) {

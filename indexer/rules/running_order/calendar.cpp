@@ -7,6 +7,15 @@ namespace quarterturn {
 Calendar::Calendar(const StylistHours& hours) : arrives_(hours.arrives), breaks_(hours.breaks) {
     std::erase_if(breaks_, [](const Break& pause) { return pause.ends <= pause.begins; });
     std::ranges::sort(breaks_, {}, &Break::begins);
+    std::vector<Break> joined;
+    for (const Break& pause : breaks_) {
+        if (joined.empty() || pause.begins > joined.back().ends) {
+            joined.push_back(pause);
+        } else {
+            joined.back().ends = std::max(joined.back().ends, pause.ends);
+        }
+    }
+    breaks_ = std::move(joined);
 }
 
 int Calendar::place(int from, int minutes) const {

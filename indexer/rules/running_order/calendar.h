@@ -14,7 +14,7 @@ class Calendar {
     int place(int from, int minutes) const;
     // When `minutes` of work are done at the earliest, breaks left out.
     int after_work(int from, int minutes) const;
-    const std::vector<Break>& breaks() const { return breaks_; }  // in order
+    const std::vector<Break>& breaks() const { return breaks_; }  // in order, none meets another
 
     bool operator==(const Calendar&) const = default;
 

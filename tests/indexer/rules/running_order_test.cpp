@@ -52,7 +52,7 @@ class RandomParty {
 
     StylistHours hours() {
         StylistHours hours{.arrives = pick(0, 2), .breaks = {}};
-        if (pick(1, 3) == 1) {
+        for (int more = pick(-1, 2); more > 0; --more) {  // two may overlap
             const int begins = pick(2, 8);
             hours.breaks.push_back({begins, begins + pick(1, 2)});
         }

@@ -57,7 +57,7 @@ TEST_F(RunningOrderCommand, SaysWhetherTheBookingIsPossible) {
 TEST_F(RunningOrderCommand, IsPrintedWithEveryNameAndTime) {
     said({"running-order", "Boathouse", "--minutes", "Berit Lindqvist=30", "--break",
           "11:10-11:15"});
-    const Path file = folder / "morning.pdf";
+    const std::filesystem::path file = folder / "morning.pdf";
     const json plan = answer({"running-order", "Boathouse", "--out", file.string()});
     const std::string text = output_of("pdftotext -layout " + shell_word(file.string()) + " -");
     for (const json& seat : plan["seats"]) {

@@ -4,8 +4,10 @@
 // where files wait under a temporary name until they are whole.
 
 #include "indexer/disk/file_system.h"
+#include "indexer/store/board_table.h"
 #include "indexer/store/client_table.h"
 #include "indexer/store/device_table.h"
+#include "indexer/store/head_points_table.h"
 #include "indexer/store/history.h"
 #include "indexer/store/kit_tick_table.h"
 #include "indexer/store/library_settings.h"
@@ -41,6 +43,8 @@ class Library {
     WeddingTable weddings() { return WeddingTable{*database_}; }
     SittingTable sittings() { return SittingTable{*database_}; }
     MorningTable mornings() { return MorningTable{*database_}; }
+    BoardTable boards() { return BoardTable{*database_}; }
+    HeadPointsTable head_points() { return HeadPointsTable{*database_}; }
     LookTable looks() { return LookTable{*database_}; }
     RecipeTable recipes() { return RecipeTable{*database_}; }
     RecipeTemplateTable recipe_templates() { return RecipeTemplateTable{*database_}; }

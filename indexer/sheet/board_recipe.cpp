@@ -1,0 +1,130 @@
+#include "indexer/sheet/board_pages.h"
+#include "indexer/sheet/join.h"
+#include "indexer/sheet/recipe_block.h"
+#include "indexer/sheet/running_text.h"
+#include "indexer/sheet/wording.h"
+
+namespace quarterturn {
+namespace {
+
+constexpr double step_type = 1.22;     // by the type of the rest
+constexpr double tick_of_line = 0.95;  // side of the box to tick, by a line of a step
+constexpr double side_share = 0.2;     // of the width, for pins and waiting
+constexpr double step_gap = 1.3;       // mm above and below a step
+
+class BoardRecipe {
+  public:
+    BoardRecipe(SheetFlow& flow, const LookPage& page)
+        : flow_(flow), style_(flow.style()), page_(page), look_(*page.look) {}
+
+    void put() {
+        put_title();
+        if (look_.recipe() == nullptr) {
+            put_paragraph(flow_, text_item("No recipe of this look is written yet.",
+                                           style_.lead_points, true));
+            return;
+        }
+        put_parts("Before the build", look_.before_build, look_.before_build_cautions);
+        if (!look_.steps.empty()) put_section(flow_, "Build");
+        for (std::size_t i = 0; i < look_.steps.size(); ++i) put_step(i);
+        put_pins();
+        put_parts("After the build", look_.after_build, look_.after_build_cautions);
+    }
+
+  private:
+    void put_title() {
+        std::string words = page_.client.client.name;
+        add_part(words, " · ", look_words(look_.state.look));
+        add_part(words, " · ", ready_text(page_.client));
+        put_paragraph(flow_, text_item(words, style_.lead_points * 1.15, true));
+        flow_.down(step_gap);
+    }
+
+    void put_parts(const char* heading, const std::vector<RecipePart>& parts,
+                   const std::vector<std::string>& cautions) {
+        if (parts.empty()) return;
+        flow_.down(step_gap);
+        SheetRecipe recipe;
+        recipe.heading = heading;
+        for (const std::string& caution : cautions) recipe.cautions.push_back("! " + caution);
+        recipe.parts = parts;
+        put_recipe(flow_, recipe, RecipeRoom::anywhere);
+    }
+
+    double step_points() const { return style_.body_points * step_type; }
+
+    std::string words_of(std::size_t number) const {
+        return std::to_string(number + 1) + ". " + look_.steps[number].words;
+    }
+
+    static std::string side_words(const BoardStep& step) {
+        std::string words = pins_count_text(step);
+        add_part(words, "\n", wait_text(step));
+        return words;
+    }
+
+    void put_step(std::size_t number) {
+        const BoardStep& step = look_.steps[number];
+        const double tick = flow_.line_height(step_points()) * tick_of_line;
+        const double indent = tick + style_.gutter;
+        const double side = style_.width() * side_share;
+        const double width = style_.width() - indent - side - style_.gutter;
+        TextItem words = text_item(words_of(number), step_points());
+        words.align = Align::start;
+        std::string caution;
+        for (const std::string& line : step.cautions) add_part(caution, "\n", "! " + line);
+        TextItem beside = text_item(side_words(step), style_.body_points * 1.1, true);
+        beside.align = Align::right;
+        TextItem below = text_item(caution, style_.body_points * 0.9, true);
+        below.align = Align::start;
+        const double words_height = flow_.height_of(words, width);
+        const double height = words_height + (caution.empty() ? 0 : flow_.height_of(below, width));
+        if (flow_.room() < height + 2 * step_gap && !flow_.page_is_fresh()) flow_.new_page();
+        put_rule();
+        const double top = flow_.y();
+        flow_.put(TickItem{{style_.left(), top, tick, tick}, step.done});
+        if (!beside.text.empty()) {
+            flow_.put_text(beside, style_.left() + style_.width() - side, top, side, flow_.room());
+        }
+        if (height > flow_.room()) {
+            put_paragraph(flow_, words, indent);
+            if (!caution.empty()) put_paragraph(flow_, below, indent);
+            return;
+        }
+        double y = top;
+        y += flow_.put_text(words, style_.left() + indent, y, width, flow_.room());
+        if (!caution.empty()) {
+            y += flow_.put_text(below, style_.left() + indent, y, width, flow_.room());
+        }
+        flow_.down(std::max(y - top, std::max(tick, height_beside(beside, side))) + step_gap);
+    }
+
+    double height_beside(const TextItem& beside, double width) {
+        return beside.text.empty() ? 0 : flow_.height_of(beside, width);
+    }
+
+    void put_rule() {
+        flow_.put(RuleItem{style_.left(), flow_.y(), style_.left() + style_.width(), flow_.y()});
+        flow_.down(step_gap);
+    }
+
+    void put_pins() {
+        const std::string words = all_pins_text(look_);
+        if (words.empty()) return;
+        put_rule();
+        put_paragraph(flow_, text_item(words, style_.body_points * 1.1, true));
+    }
+
+    SheetFlow& flow_;
+    const SheetStyle& style_;
+    const LookPage& page_;
+    const BoardLook& look_;
+};
+
+}  // namespace
+
+void put_board_recipe(SheetFlow& flow, const LookPage& page) {
+    BoardRecipe(flow, page).put();
+}
+
+}  // namespace quarterturn

@@ -15,6 +15,7 @@ constexpr double after_lines = 1.6;           // mm
 constexpr double least_photos_share = 0.38;   // of the page's height, else they begin a new page
 constexpr double caution_smaller = 0.72;      // where there is more than a few lines of them
 constexpr double usual_caution_share = 0.14;  // of the page's height
+constexpr double caption_smaller = 0.76;      // of a photo that was turned
 constexpr std::size_t most_changes = 4;
 constexpr double block_padding = 2;  // mm
 constexpr std::array block_scales{1.0, 0.9, 0.8, 0.7};
@@ -145,11 +146,12 @@ class BoardFront {
         if (cell.photo)
             place_photo(flow_, *cell.photo, box, share);
         else
-            flow_.put(FrameItem{box, cell.empty});
+            flow_.put(FrameItem{box, cell.empty, style_.body_points});
         std::string words = cell.title;
         add_part(words, " · ", cell.note);
         TextItem text = text_item(words, style_.caption_points, true);
         text.align = Align::centre;
+        if (flow_.height_of(text, box.width) > caption) text.points *= caption_smaller;
         flow_.put_text(text, box.x, box.y + box.height + 0.6, box.width, caption - 0.6);
     }
 
@@ -176,13 +178,29 @@ class BoardFront {
         if (recipe == nullptr) return;
         const HeadDrawing drawing = drawing_with_accessories(*recipe);
         if (drawing != HeadDrawing{} && !free.empty()) {
-            flow_.put(HeadItem{free.front(), drawing});
+            put_drawing(drawing, free.front());
             free.erase(free.begin());
         }
         std::size_t next = 0;
         for (const Block& block : blocks()) {
             if (next < free.size() && put_block(block, free[next])) ++next;
         }
+    }
+
+    void put_drawing(const HeadDrawing& drawing, Box box) {
+        std::string words;
+        for (const PlanMark& mark : drawing.marks) {
+            if (mark.words.empty()) continue;
+            add_part(words, " · ", std::to_string(mark.number) + " " + mark.words);
+        }
+        TextItem legend = text_item(words, style_.caption_points, true);
+        legend.align = Align::centre;
+        const double height = words.empty() ? 0 : flow_.height_of(legend, box.width);
+        const double head = std::max(box.height - height - block_padding, box.height / 2);
+        flow_.put(HeadItem{{box.x, box.y, box.width, head}, drawing});
+        if (height == 0) return;
+        flow_.put_text(legend, box.x, box.y + head + block_padding / 2, box.width,
+                       box.height - head);
     }
 
     // Only where all of it finds room: the recipe says it too.

@@ -9,7 +9,7 @@ namespace {
 
 constexpr double step_type = 1.22;     // by the type of the rest
 constexpr double tick_of_line = 0.95;  // side of the box to tick, by a line of a step
-constexpr double side_share = 0.2;     // of the width, for pins and waiting
+constexpr double side_share = 0.15;    // of the width, for pins and waiting
 constexpr double step_gap = 1.3;       // mm above and below a step
 
 class BoardRecipe {
@@ -47,8 +47,16 @@ class BoardRecipe {
         SheetRecipe recipe;
         recipe.heading = heading;
         for (const std::string& caution : cautions) recipe.cautions.push_back("! " + caution);
-        recipe.parts = parts;
+        for (const RecipePart& part : parts) recipe.parts.push_back(in_one_line(part));
         put_recipe(flow_, recipe, RecipeRoom::anywhere);
+    }
+
+    // Short facts stand one behind the other; what is numbered keeps its lines.
+    static RecipePart in_one_line(const RecipePart& part) {
+        if (part.heading == "Second look") return part;
+        RecipePart line{part.heading, {{}}};
+        for (const std::string& each : part.lines) add_part(line.lines.front(), "; ", each);
+        return line;
     }
 
     double step_points() const { return style_.body_points * step_type; }

@@ -9,15 +9,18 @@
 namespace quarterturn {
 namespace {
 
-constexpr double a4_margin_share = 0.048;  // of the paper's width: a mirror has no binding
-constexpr double larger_type = 1.42;       // read from a step back
+constexpr double a4_margin_share = 0.048;         // of the paper's width: a mirror has no binding
+constexpr double larger_type = 1.42;              // read from a step back
+constexpr double room_without_look = 0.3;         // of a page, for a client without a look
+constexpr double mm_below_without_look = 0.3;     // for each point of a name
+const std::string left_to_right_mark = "\u200e";  // Unicode, UAX 9
 constexpr std::array recipe_scales{1.0, 0.93, 0.86, 0.8};
 
 SheetStyle board_style(Paper paper) {
     SheetStyle style = sheet_style(paper);
     style.margin = style.paper.width * a4_margin_share;
     style.columns = 3;
-    style.text_columns = 2;
+
     style.name_points *= 1.6;
     style.lead_points *= larger_type;
     style.heading_points *= larger_type;
@@ -69,7 +72,13 @@ class BoardPages {
         : content_(content), style_(style), ruler_(ruler), flow_(content, style, ruler) {}
 
     void put(const LookPage& page) {
-        if (std::exchange(begun_, true)) flow_.new_page();
+        const bool alone = page.look != nullptr || !without_look_;
+        without_look_ = page.look == nullptr;
+        if (alone || flow_.room() < flow_.room_on_new_page() * room_without_look) {
+            if (std::exchange(begun_, true)) flow_.new_page();
+        } else {
+            flow_.down(flow_.style().name_points * mm_below_without_look);
+        }
         put_board_front(flow_, page);
         if (page.look == nullptr) return;
         const auto fits = [&](double scale) {
@@ -85,7 +94,8 @@ class BoardPages {
     Document finish(const std::vector<std::string>& remarks) {
         if (!remarks.empty()) put_section(flow_, "Not in the running order");
         for (const std::string& remark : remarks) {
-            put_paragraph(flow_, text_item(remark, style_.body_points));
+            // Begins with a name of any script, and is a sentence from left to right.
+            put_paragraph(flow_, text_item(left_to_right_mark + remark, style_.body_points));
         }
         return flow_.finish();
     }
@@ -96,6 +106,7 @@ class BoardPages {
     TextRuler& ruler_;
     SheetFlow flow_;
     bool begun_ = false;
+    bool without_look_ = false;  // the client before
 };
 
 }  // namespace

@@ -11,7 +11,9 @@ constexpr double mark_width_of_points = 0.5;  // mm for each point of that type
 
 TextItem caution_words(const CautionBox& caution) {
     std::string words;
-    for (const std::string& line : caution.lines) add_part(words, "\n", line);
+    for (const std::string& line : caution.lines) {
+        add_part(words, "\n", caution.lines.size() > 1 ? "• " + line : line);
+    }
     TextItem text = text_item(std::move(words), caution.points, caution.bold);
     text.align = Align::start;
     return text;

@@ -39,7 +39,8 @@ figcaption{text-align:center;font-weight:700;padding-top:.3rem}
 .steps label{display:grid;grid-template-columns:2.75rem 1fr;gap:.6rem;align-items:start;min-height:2.75rem;font-size:1.15rem}
 .steps input{width:2.5rem;height:2.5rem;margin:.1rem 0 0;accent-color:var(--accent)}
 .count{display:block;font-weight:700}
-.beside{margin:.4rem 0 0;margin-inline-start:3.35rem;font-size:1rem}
+.beside{margin:.4rem 0 .6rem}
+.steps .beside{margin-inline-start:3.35rem}
 dt{font-weight:700;margin-top:.6rem}
 dd{margin:0}
 .accessory{border-inline-start:.4rem solid var(--accent);padding-inline-start:.7rem}

@@ -13,6 +13,7 @@ namespace {
 
 constexpr std::size_t photos_in_a_row = 4;
 constexpr double part_gap = 2.6;           // mm between the parts of the card
+constexpr double card_caption_gap = 0.5;   // mm
 constexpr double card_padding = 2;         // mm inside a frame
 constexpr double title_scale = 1.9;        // by the type of the words
 constexpr double number_scale = 1.35;      // of a step
@@ -127,7 +128,7 @@ class Card {
 
     void put_cautions() {
         std::string words;
-        for (const std::string& line : card_.cautions) add_part(words, "\n", line);
+        for (const std::string& line : card_.cautions) add_part(words, "\n", "• " + line);
         words = within(words, size_.points, style_.width() * 0.85, 1.5 * field());
         flow_.down(
             put_caution_box(flow_, {{words}, size_.points, true}, style_.left(), style_.width()) +
@@ -143,16 +144,19 @@ class Card {
         for (const SheetCell& each : row.cells) photos.push_back(&*each.photo);
         const double share = head_share_of(photos, cell.width / cell.height);
         Box box = cell;
+        double captions = 0;
         for (const SheetCell& each : row.cells) {
             place_photo(flow_, *each.photo, box, share);
             TextItem caption =
                 text_item(std::to_string(++photo_number_) + ". " + each.title, size_.points, true);
             caption.align = Align::centre;
-            flow_.put_text(caption, box.x, box.y + box.height + 0.5, box.width,
-                           flow_.line_height(size_.points));
+            const double height = flow_.height_of(caption, box.width);
+            flow_.put_text(caption, box.x, box.y + box.height + card_caption_gap, box.width,
+                           height);
+            captions = std::max(captions, height);
             box.x += cell.width + style_.gutter;
         }
-        flow_.down(cell.height + 0.5 + flow_.line_height(size_.points) + part_gap);
+        flow_.down(cell.height + card_caption_gap + captions + part_gap);
     }
 
     void put_pins() {
@@ -185,7 +189,7 @@ class Card {
         const double large = size_.points * number_scale;
         const double line = flow_.line_height(large);
         const double tick = line * 0.8;
-        const double indent = tick + 2.2 * line;
+        const double indent = tick + 1.9 * line;
         const double width = style_.width() - indent;
         const double most = size_.cut ? room_above_sentence() - part_gap / 2 : 0;
         TextItem words =
@@ -195,7 +199,7 @@ class Card {
         const double top = flow_.y();
         flow_.put(TickItem{{style_.left(), top + (line - tick) / 2, tick, tick}, false});
         flow_.put_text(text_item(std::to_string(index + 1) + ".", large, true),
-                       style_.left() + tick + line * 0.5, top, line * 1.6, line);
+                       style_.left() + tick + line * 0.4, top, line * 1.5, line);
         const double height = flow_.height_of(words, width);
         const double shift = std::max(0.0, (line - flow_.line_height(size_.points)) / 2);
         flow_.put_text(words, style_.left() + indent, top + shift, width, height);
@@ -218,7 +222,7 @@ Document take_down_card(const TakeDown& take_down, Library& library, Decoder& de
     const SheetStyle style = card_style(paper);
     SheetContent content;
     content.title = "Take-down card, " + take_down.client.name;
-    content.business_line = business_words(library.settings());
+    content.business_line = library.settings().get(business_name_setting).value_or("");
     content.bands = {row_of("How it is now", take_down.before, library.folder()),
                      row_of("On the way", take_down.during, library.folder()),
                      row_of("How it should look after", take_down.after, library.folder())};

@@ -72,8 +72,9 @@ TEST_F(TakeDownOfALook, MayBeToldInTheFirstLooksOwnRecipe) {
 
 TEST_F(TakeDownOfALook, SaysWhatToWriteAndWhere) {
     const TakeDown nothing = take_down(library, evening);
-    EXPECT_TRUE(lacks(nothing, "The recipe of let down in waves does not say how the hair is let "
-                               "down: write it under \"Second look\"."));
+    EXPECT_TRUE(lacks(nothing,
+                      "The recipe of let down in waves does not say how the hair is let "
+                      "down: write it under \"Second look\"."));
     second = {};
     second.from = "low twisted bun";
     save(evening);

@@ -71,44 +71,57 @@ class BoardRecipe {
         return words;
     }
 
-    void put_step(std::size_t number) {
+    struct StepTexts {
+        TextItem words;
+        TextItem cautions;
+        TextItem beside;  // pins and waiting
+    };
+
+    StepTexts texts_of(std::size_t number) const {
         const BoardStep& step = look_.steps[number];
+        std::string cautions;
+        for (const std::string& line : step.cautions) add_part(cautions, "\n", "! " + line);
+        StepTexts texts{text_item(words_of(number), step_points()),
+                        text_item(cautions, style_.body_points * 0.9, true),
+                        text_item(side_words(step), style_.body_points * 1.1, true)};
+        texts.words.align = texts.cautions.align = Align::start;
+        texts.beside.align = Align::right;
+        return texts;
+    }
+
+    double height_of_text(const TextItem& text, double width) {
+        return text.text.empty() ? 0 : flow_.height_of(text, width);
+    }
+
+    double put_text(const TextItem& text, double x, double y, double width) {
+        return text.text.empty() ? 0 : flow_.put_text(text, x, y, width, flow_.room());
+    }
+
+    void put_step(std::size_t number) {
+        const StepTexts texts = texts_of(number);
         const double tick = flow_.line_height(step_points()) * tick_of_line;
-        const double indent = tick + style_.gutter;
+        const double left = style_.left() + tick + style_.gutter;
         const double side = style_.width() * side_share;
-        const double width = style_.width() - indent - side - style_.gutter;
-        TextItem words = text_item(words_of(number), step_points());
-        words.align = Align::start;
-        std::string caution;
-        for (const std::string& line : step.cautions) add_part(caution, "\n", "! " + line);
-        TextItem beside = text_item(side_words(step), style_.body_points * 1.1, true);
-        beside.align = Align::right;
-        TextItem below = text_item(caution, style_.body_points * 0.9, true);
-        below.align = Align::start;
-        const double words_height = flow_.height_of(words, width);
-        const double height = words_height + (caution.empty() ? 0 : flow_.height_of(below, width));
+        const double width = style_.left() + style_.width() - left - side - style_.gutter;
+        const double words = height_of_text(texts.words, width);
+        const double height = std::max({words + height_of_text(texts.cautions, width),
+                                        height_of_text(texts.beside, side), tick});
         if (flow_.room() < height + 2 * step_gap && !flow_.page_is_fresh()) flow_.new_page();
         put_rule();
         const double top = flow_.y();
-        flow_.put(TickItem{{style_.left(), top, tick, tick}, step.done});
-        if (!beside.text.empty()) {
-            flow_.put_text(beside, style_.left() + style_.width() - side, top, side, flow_.room());
-        }
-        if (height > flow_.room()) {
-            put_paragraph(flow_, words, indent);
-            if (!caution.empty()) put_paragraph(flow_, below, indent);
-            return;
-        }
-        double y = top;
-        y += flow_.put_text(words, style_.left() + indent, y, width, flow_.room());
-        if (!caution.empty()) {
-            y += flow_.put_text(below, style_.left() + indent, y, width, flow_.room());
-        }
-        flow_.down(std::max(y - top, std::max(tick, height_beside(beside, side))) + step_gap);
+        flow_.put(TickItem{{style_.left(), top, tick, tick}, look_.steps[number].done});
+        if (height > flow_.room()) return put_long_step(texts, left - style_.left());
+        put_text(texts.words, left, top, width);
+        put_text(texts.cautions, left, top + words, width);
+        put_text(texts.beside, style_.left() + style_.width() - side, top, side);
+        flow_.down(height + step_gap);
     }
 
-    double height_beside(const TextItem& beside, double width) {
-        return beside.text.empty() ? 0 : flow_.height_of(beside, width);
+    // One that is longer than a page.
+    void put_long_step(const StepTexts& texts, double indent) {
+        for (const TextItem* text : {&texts.words, &texts.cautions, &texts.beside}) {
+            put_paragraph(flow_, *text, indent);
+        }
     }
 
     void put_rule() {

@@ -1,6 +1,7 @@
 #include "indexer/sheet/phone_page.h"
 
 #include "indexer/looks/board_words.h"
+#include "indexer/sheet/head_svg.h"
 #include "indexer/sheet/heads.h"
 #include "indexer/sheet/html.h"
 #include "indexer/sheet/join.h"
@@ -114,6 +115,7 @@ class PhoneWriter {
         list(shown.changes);
         angles(each, shown);
         if (shown.recipe() == nullptr) text("p", "No recipe of this look is written yet.");
+        drawing(shown);
         parts("Before the build", shown.before_build, shown.before_build_cautions);
         steps(shown);
         parts("After the build", shown.after_build, shown.after_build_cautions);
@@ -153,6 +155,18 @@ class PhoneWriter {
             "\" src=\"data:image/jpeg;base64,");
         put(base64(shown->jpeg));
         put("\">");
+    }
+
+    void drawing(const BoardLook& shown) {
+        if (shown.recipe() == nullptr) return;
+        const HeadDrawing drawing = drawing_with_accessories(*shown.recipe());
+        if (drawing == HeadDrawing{}) return;
+        put(head_svg(drawing));
+        std::string marks;
+        for (const PlanMark& mark : drawing.marks) {
+            add_part(marks, " · ", std::to_string(mark.number) + " " + mark.words);
+        }
+        text("p", marks);
     }
 
     void parts(const char* heading, const std::vector<RecipePart>& shown,

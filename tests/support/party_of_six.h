@@ -50,6 +50,9 @@ class PartyOfSix {
         recipe.cautions = caution;
         recipe.heat_tool = HeatTool{"tongs", 25, 170};
         recipe.parting = "left";
+        recipe.head_plan.strokes = {{StrokeKind::parting, {{-0.3, -0.9}, {-0.3, 0}}},
+                                    {StrokeKind::section, {{-0.9, 0}, {0.9, 0}}}};
+        recipe.head_plan.marks = {{1, {0, 0.7}, "bun"}};
         recipe.build = {{step, 20, {{"grip", "brown", 6, true}}, 15},
                         {"Wind two pieces on the tongs.", 10, {}}};
         recipe.accessory = "pearl comb above the left ear";

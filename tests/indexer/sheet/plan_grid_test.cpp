@@ -1,6 +1,6 @@
 #include "indexer/sheet/plan_grid.h"
 
-#include <rapidcheck/gtest.h>
+#include <gtest/gtest.h>
 
 #include <algorithm>
 #include <optional>

@@ -55,7 +55,9 @@ class BoardRecipe {
     static RecipePart in_one_line(const RecipePart& part) {
         if (part.heading == "Second look") return part;
         RecipePart line{part.heading, {{}}};
-        for (const std::string& each : part.lines) add_part(line.lines.front(), "; ", each);
+        std::string& all = line.lines.front();
+        for (const std::string& each : part.lines)
+            add_part(all, all.ends_with('.') ? " " : "; ", each);
         return line;
     }
 

@@ -10,8 +10,8 @@
 namespace quarterturn {
 
 // Photos lie as on the head plan: front at the top, back at the bottom, the client's left at the
-// left; between them the three-quarters, the crown in the middle. Type shrinks, to eight tenths at
-// the least, where that brings a recipe onto one page.
+// left; between them the three-quarters, the crown in the middle. Type shrinks, to three quarters
+// at the least, where that brings a recipe onto one page.
 Document board_sheet(const WeddingBoard& board, Library& library, Decoder& decoder,
                      TextRuler& ruler, Paper paper);
 

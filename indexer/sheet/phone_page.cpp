@@ -176,6 +176,7 @@ class PhoneWriter {
         list(cautions, "class=\"beside\"");
         put("<dl>\n");
         for (const RecipePart& part : shown) {
+            if (part.heading == "Head plan") continue;  // drawn
             const bool accessory = part.heading == "Accessory";
             put(accessory ? "<dt class=\"accessory\">" : "<dt>");
             put(html_text(part.heading == "Feedback" ? "What she said" : part.heading) + "</dt>\n");

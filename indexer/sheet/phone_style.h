@@ -37,7 +37,7 @@ figcaption{text-align:center;font-weight:700;padding-top:.3rem}
 .steps{list-style:none;padding:0}
 .steps>li{border-top:2px solid var(--line);padding:.6rem 0}
 .steps label{display:grid;grid-template-columns:2.75rem 1fr;gap:.6rem;align-items:start;min-height:2.75rem;font-size:1.15rem}
-.steps input{width:2.5rem;height:2.5rem;margin:.1rem 0 0;accent-color:var(--accent)}
+.steps input{width:2.4rem;height:2.4rem;margin:.15rem .1rem;accent-color:var(--accent);border-radius:.2rem;box-shadow:0 0 0 2px var(--soft)}
 .count{display:block;font-weight:700}
 .beside{margin:.4rem 0 .6rem}
 .steps .beside{margin-inline-start:3.35rem}

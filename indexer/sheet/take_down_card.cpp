@@ -17,7 +17,7 @@ constexpr double card_caption_gap = 0.5;   // mm
 constexpr double card_padding = 2;         // mm inside a frame
 constexpr double title_scale = 1.9;        // by the type of the words
 constexpr double number_scale = 1.35;      // of a step
-constexpr double most_field_share = 0.12;  // of the page's height, once type is at its smallest
+constexpr double most_field_share = 0.08;  // of the page's height, once type is at its smallest
 constexpr double foot_line_mm = 1.5 * 25.4 / 72;  // for each point of type
 constexpr const char* cut_sentence =
     "Not all of it found room on one page: write the second look shorter in the recipe, or show "
@@ -73,7 +73,7 @@ class Card {
         put_cautions();
         for (const SheetBand& row : rows_) put_row(row);
         put_pins();
-        for (std::size_t i = 0; i < card_.steps.size(); ++i) put_step(i);
+        put_steps();
         for (const std::string& lack : card_.lacks) put_words("! " + lack, size_.points, true);
         if (cut_) put_words(cut_sentence, size_.points, true);
         return !cut_ && flow_.room() >= 0;
@@ -87,7 +87,15 @@ class Card {
         if (flow_.height_of(text, width) <= most) return words;
         cut_ = true;
         if (most < flow_.line_height(points)) return {};
-        return split_text(flow_.ruler(), text, width, most).first + " …";
+        const std::string first = split_text(flow_.ruler(), text, width, most).first;
+        return first.substr(0, first.rfind(' ')) + " …";  // in the place of the last word
+    }
+
+    // Where all of it cannot stand there, this part may not take what the last sentence needs.
+    bool has_room(double height) {
+        if (!size_.cut || height <= room_above_sentence()) return true;
+        cut_ = true;
+        return false;
     }
 
     double field() const { return style_.paper.height * most_field_share; }
@@ -104,10 +112,7 @@ class Card {
         TextItem text = text_item(words, points, bold, tone);
         text.align = Align::start;
         const double height = flow_.height_of(text, style_.width());
-        if (size_.cut && words != cut_sentence && height > room_above_sentence()) {
-            cut_ = true;
-            return;
-        }
+        if (words != cut_sentence && !has_room(height)) return;
         flow_.down(flow_.put_text(text, style_.left(), flow_.y(), style_.width(), height));
     }
 
@@ -136,10 +141,12 @@ class Card {
     }
 
     void put_row(const SheetBand& row) {
-        if (row.cells.empty()) return;
+        const double photos_height = style_.paper.height * size_.photo_share;
+        const double around = 3 * flow_.line_height(size_.points) + part_gap + card_caption_gap;
+        if (row.cells.empty() || !has_room(photos_height + around)) return;
         put_words(row.name, size_.points, true);
         const Box cell{style_.left(), flow_.y(), style_.column_width(style_.columns),
-                       style_.paper.height * size_.photo_share};
+                       photos_height};
         std::vector<const SheetPhoto*> photos;
         for (const SheetCell& each : row.cells) photos.push_back(&*each.photo);
         const double share = head_share_of(photos, cell.width / cell.height);
@@ -173,6 +180,7 @@ class Card {
         const TextItem stays = words_of(card_.stays);
         const double words = std::max(flow_.height_of(out, inside), flow_.height_of(stays, inside));
         const double height = top + words + 2 * card_padding;
+        if (!has_room(height + part_gap)) return;
         const auto put_frame = [&](const char* heading, const TextItem& text, double x) {
             if (text.text.empty()) return;
             flow_.put(BarItem{{x, flow_.y(), width, height}, BarFill::plain});
@@ -185,25 +193,32 @@ class Card {
         flow_.down(height + part_gap);
     }
 
-    void put_step(std::size_t index) {
+    // None after one that is not whole: a step left out in the middle would not be missed.
+    void put_steps() {
+        bool whole = true;
+        for (std::size_t i = 0; i < card_.steps.size() && whole; ++i) whole = put_step(i);
+    }
+
+    bool put_step(std::size_t index) {
         const double large = size_.points * number_scale;
         const double line = flow_.line_height(large);
+        if (!has_room(line + part_gap / 2)) return false;
         const double tick = line * 0.8;
         const double indent = tick + 1.9 * line;
         const double width = style_.width() - indent;
-        const double most = size_.cut ? room_above_sentence() - part_gap / 2 : 0;
+        const double shift = std::max(0.0, (line - flow_.line_height(size_.points)) / 2);
+        const double most = size_.cut ? room_above_sentence() - part_gap / 2 - shift : 0;
         TextItem words =
             text_item(within(card_.steps[index], size_.points, width, most), size_.points);
-        if (words.text.empty()) return;
         words.align = Align::start;
         const double top = flow_.y();
         flow_.put(TickItem{{style_.left(), top + (line - tick) / 2, tick, tick}, false});
         flow_.put_text(text_item(std::to_string(index + 1) + ".", large, true),
                        style_.left() + tick + line * 0.4, top, line * 1.5, line);
         const double height = flow_.height_of(words, width);
-        const double shift = std::max(0.0, (line - flow_.line_height(size_.points)) / 2);
         flow_.put_text(words, style_.left() + indent, top + shift, width, height);
         flow_.down(std::max(line, height + shift) + part_gap / 2);
+        return words.text == card_.steps[index];
     }
 
     SheetFlow& flow_;

@@ -29,6 +29,7 @@ step() {
 }
 
 ceremony='Low twisted bun, leaf comb'
+boathouse='Vašnovič at the boathouse'
 evening='Let down in waves, leaf comb'
 
 printf '\nA hair trial, from the photos to the printed sheet. The library of this demo:\n'
@@ -51,6 +52,13 @@ step 'The contact sheet, to print.' sheet "$ceremony" --out "$folder/contact-she
 step 'The same as a picture.' sheet "$ceremony" --out "$folder/contact-sheet.png"
 step 'The record, as a folder that carries its own checksums.' \
   export-record "$ceremony" --to "$folder/record"
+
+step 'What hangs by the mirror on the wedding morning, and how steps are ticked there.' \
+  board "$boathouse" --client 'Séraphine Vašnovič' --tick "$ceremony=1" \
+  --out "$folder/board.pdf"
+step "The same for a helper's phone." board "$boathouse" --out "$folder/board.html"
+step 'How a bridesmaid lets the hair down for the evening.' \
+  take-down "$evening" --out "$folder/take-down.pdf"
 
 printf '\nEverything lies in %s; delete that folder and nothing is left.\n' "$folder"
 printf 'To go on:\n  $ export QUARTERTURN_LIBRARY=%s\n  $ alias qturn=%s\n  $ qturn --help\n' \

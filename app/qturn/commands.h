@@ -20,6 +20,9 @@ void add_recipe_check_commands(CommandSet& commands);  // check, rules, diff
 void add_recipe_word_commands(CommandSet& commands);   // step, complete, templates
 void add_kit_command(CommandSet& commands);
 void add_running_order_command(CommandSet& commands);
+void add_board_command(CommandSet& commands);
+void add_take_down_command(CommandSet& commands);
+void add_timer_commands(CommandSet& commands);  // start, list, stop
 void add_import_command(CommandSet& commands);
 void add_photos_command(CommandSet& commands);
 void add_find_command(CommandSet& commands);

@@ -1,25 +1,14 @@
 #include "app/qturn/morning_wishes.h"
 
 #include <algorithm>
-#include <charconv>
 
 #include "app/qturn/find.h"
+#include "app/qturn/parse.h"
 #include "app/qturn/reply.h"
 #include "indexer/looks/running_order.h"
 
 namespace quarterturn {
 namespace {
-
-struct Named {
-    std::string name;  // before the last "=", or empty
-    std::string value;
-};
-
-Named named(const std::string& text) {
-    const std::size_t at = text.rfind('=');
-    if (at == std::string::npos) return {"", text};
-    return {text.substr(0, at), text.substr(at + 1)};
-}
 
 Named client_named(const std::string& text, const char* example) {
     Named parts = named(text);
@@ -27,13 +16,6 @@ Named client_named(const std::string& text, const char* example) {
         throw WrongUse("'" + text + "' names no client. Write it as in " + example + ".");
     }
     return parts;
-}
-
-int number_from(const std::string& text, const std::string& whole) {
-    int number = 0;
-    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
-    if (error == std::errc{} && end == text.data() + text.size() && number >= 0) return number;
-    throw WrongUse("'" + whole + "' holds no number where one is needed: write it as in the help.");
 }
 
 // The stylists that are meant: the one of the number, or all.

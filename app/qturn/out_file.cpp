@@ -4,11 +4,23 @@
 
 namespace quarterturn {
 
-bool is_pdf(const Path& file) {
+namespace {
+
+bool has_ending(const Path& file, std::string_view wanted) {
     std::string ending = file.extension().string();
     std::transform(ending.begin(), ending.end(), ending.begin(),
                    [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
-    return ending == ".pdf";
+    return ending == wanted;
+}
+
+}  // namespace
+
+bool is_pdf(const Path& file) {
+    return has_ending(file, ".pdf");
+}
+
+bool is_html(const Path& file) {
+    return has_ending(file, ".html") || has_ending(file, ".htm");
 }
 
 void refuse_missing_folder(const Path& file) {

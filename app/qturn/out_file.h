@@ -6,6 +6,7 @@
 namespace quarterturn {
 
 bool is_pdf(const Path& file);  // by its ending, whatever its case
+bool is_html(const Path& file);
 
 void refuse_missing_folder(const Path& file);
 void refuse_to_replace(const Path& file);  // when it is there already

@@ -1,5 +1,7 @@
 #include "app/qturn/parse.h"
 
+#include <charconv>
+
 #include "app/qturn/reply.h"
 #include "app/qturn/say.h"
 
@@ -105,6 +107,19 @@ std::chrono::seconds shift_from(const std::string& text) {
         shift = shift * 60 + std::chrono::seconds{std::stoi(part)};
     if (parts.size() == 2) shift *= 60;
     return text.starts_with('-') ? -shift : shift;
+}
+
+Named named(const std::string& text) {
+    const std::size_t at = text.rfind('=');
+    if (at == std::string::npos) return {"", text};
+    return {text.substr(0, at), text.substr(at + 1)};
+}
+
+int number_from(const std::string& text, const std::string& whole) {
+    int number = 0;
+    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
+    if (error == std::errc{} && end == text.data() + text.size() && number >= 0) return number;
+    throw WrongUse("'" + whole + "' holds no number where one is needed: write it as in the help.");
 }
 
 }  // namespace quarterturn

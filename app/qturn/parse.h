@@ -21,4 +21,12 @@ LocalTime time_from(const std::string& text);              // 2026-11-07T10:12
 std::string clock_from(const std::string& text);           // 12:30
 std::chrono::seconds shift_from(const std::string& text);  // ±HH:MM or ±HH:MM:SS
 
+struct Named {
+    std::string name;  // before the last "=", or empty
+    std::string value;
+};
+Named named(const std::string& text);  // "CLIENT=07:40"
+// `whole` is what she wrote.
+int number_from(const std::string& text, const std::string& whole);
+
 }  // namespace quarterturn

@@ -156,6 +156,10 @@ int BoardLook::pins_in() const {
     return count;
 }
 
+std::vector<BoardShot> board_shots(Library& library, const LookState& state) {
+    return ShotGatherer(library, state).gather();
+}
+
 const Recipe* BoardLook::recipe() const {
     if (state.recipe) return &state.recipe->recipe;
     return state.draft ? &state.draft->recipe : nullptr;
@@ -166,7 +170,7 @@ BoardLook board_look(Library& library, WeddingId wedding, LookId id) {
     look.state = look_state(library, id);
     look.standing = standing_of(look.state);
     look.changes = changes_of(look.state);
-    look.shots = ShotGatherer(library, look.state).gather();
+    look.shots = board_shots(library, look.state);
     if (const Recipe* recipe = look.recipe()) {
         look.steps = steps_of(library, *recipe, library.boards().ticks(wedding, id));
         add_parts(*recipe, look);

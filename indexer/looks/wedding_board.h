@@ -66,6 +66,9 @@ struct WeddingBoard {
 // where there is no other. Looks of this wedding whose client is not of the party come last.
 WeddingBoard wedding_board(Library& library, WeddingId wedding);
 
+// The photos of a look as they stand on the board.
+std::vector<BoardShot> board_shots(Library& library, const LookState& state);
+
 // One look of it, gathered anew: cheaper after a tick. Throws StoreError when there is no such
 // look.
 BoardLook board_look(Library& library, WeddingId wedding, LookId look);

@@ -1,6 +1,6 @@
 #include "indexer/sheet/bands.h"
 
-#include "indexer/sheet/crop.h"
+#include "indexer/sheet/place_photo.h"
 
 namespace quarterturn {
 namespace {
@@ -25,13 +25,14 @@ std::vector<Line> lines_of(const SheetBand& band, int columns) {
     return lines;
 }
 
-template <class Visit>
-void each_photo(std::span<const SheetBand> bands, Visit visit) {
+std::vector<const SheetPhoto*> photos_in(std::span<const SheetBand> bands) {
+    std::vector<const SheetPhoto*> photos;
     for (const SheetBand& band : bands) {
         for (const SheetCell& cell : band.cells) {
-            if (cell.photo) visit(*cell.photo);
+            if (cell.photo) photos.push_back(&*cell.photo);
         }
     }
+    return photos;
 }
 
 class BandPainter {
@@ -88,24 +89,10 @@ class BandPainter {
 
     void put_cell(const SheetCell& cell, const Box& box) {
         if (cell.photo)
-            put_photo(*cell.photo, box);
+            place_photo(flow_, *cell.photo, box, head_share_);
         else
             flow_.put(FrameItem{box, cell.empty});
         put_caption(cell, box);
-    }
-
-    void put_photo(const SheetPhoto& photo, const Box& box) {
-        PhotoItem item = photo.item;
-        const double aspect = box.width / box.height;
-        const bool known = photo.upright.width > 0 && photo.upright.height > 0;
-        if (known && photo.head) {
-            item.box = box;
-            item.part = part_around_head({photo.upright, *photo.head}, head_share_, aspect);
-        } else {
-            item.box = known ? whole_in_cell(photo.upright, box) : box;
-            flow_.put(PanelItem{box});
-        }
-        flow_.put(std::move(item));
     }
 
     void put_caption(const SheetCell& cell, const Box& box) {
@@ -130,25 +117,16 @@ class BandPainter {
     double head_share_;
 };
 
-// The share of the cell's height that heads take on all of these bands.
-double head_share_of(std::span<const SheetBand> bands, double cell_aspect) {
-    std::vector<HeadedPhoto> headed;
-    each_photo(bands, [&](const SheetPhoto& photo) {
-        if (photo.head && photo.upright.width > 0) headed.push_back({photo.upright, *photo.head});
-    });
-    return common_head_share(headed, cell_aspect);
-}
-
 }  // namespace
 
 double wanted_cell_height(std::span<const SheetBand> bands, double width) {
     std::vector<double> ratios;
-    each_photo(bands, [&](const SheetPhoto& photo) {
-        if (photo.upright.width <= 0) return;
-        const double own = photo.upright.height / photo.upright.width;
-        ratios.push_back(photo.head ? greatest_ratio
-                                    : std::clamp(own, least_ratio, greatest_ratio));
-    });
+    for (const SheetPhoto* photo : photos_in(bands)) {
+        if (photo->upright.width <= 0) continue;
+        const double own = photo->upright.height / photo->upright.width;
+        ratios.push_back(photo->head ? greatest_ratio
+                                     : std::clamp(own, least_ratio, greatest_ratio));
+    }
     if (ratios.empty()) return width * greatest_ratio;
     const auto middle = ratios.begin() + static_cast<std::ptrdiff_t>(ratios.size() / 2);
     std::ranges::nth_element(ratios, middle);
@@ -167,7 +145,7 @@ double height_of_bands(SheetFlow& flow, std::span<const SheetBand> bands, const 
 
 void put_bands(SheetFlow& flow, std::span<const SheetBand> bands, const CellGrid& grid) {
     const double aspect = flow.style().column_width(grid.columns) / grid.height;
-    BandPainter painter(flow, grid, head_share_of(bands, aspect));
+    BandPainter painter(flow, grid, head_share_of(photos_in(bands), aspect));
     for (const SheetBand& band : bands) {
         bool named = false;
         for (const Line line : lines_of(band, grid.columns)) {

@@ -15,6 +15,8 @@ class SheetFlow {
     SheetFlow(const SheetContent& content, const SheetStyle& style, TextRuler& ruler);
 
     const SheetStyle& style() const { return style_; }
+    // From here on; paper, margins and foot must be those of the style before.
+    void set_style(const SheetStyle& style) { style_ = style; }
     TextRuler& ruler() { return ruler_; }
     double y() const { return y_; }
     double room() const { return style_.bottom() - y_; }

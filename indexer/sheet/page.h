@@ -75,6 +75,7 @@ struct PhotoItem {
 struct FrameItem {
     Box box;
     std::string text;
+    double points = 7.5;
 };
 
 // A box to tick by hand; ticked already where `ticked`.

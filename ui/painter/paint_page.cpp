@@ -28,7 +28,6 @@ constexpr double bar_line_mm = 0.3;
 constexpr double thread_end_mm = 0.8;
 constexpr double caution_bar_mm = 0.9;
 constexpr double frame_padding_mm = 2;
-constexpr double frame_points = 7.5;
 
 QRectF dots(const Box& box) {
     return {box.x * dots_per_mm, box.y * dots_per_mm, box.width * dots_per_mm,
@@ -160,7 +159,7 @@ class PagePainter {
     }
 
     TextItem centred_text(const FrameItem& item) {
-        TextItem text{.box = item.box, .text = item.text, .points = frame_points};
+        TextItem text{.box = item.box, .text = item.text, .points = item.points};
         text.align = Align::centre;
         text.box.x += frame_padding_mm;
         text.box.width = std::max(text.box.width - 2 * frame_padding_mm, 1.0);

@@ -1,24 +1,10 @@
 #pragma once
-// The pixels of one photo as it stands in its box: right way round, the part that is shown, no
-// larger than the box is drawn.
 
 #include <QImage>
-#include <opencv2/core.hpp>
-#include <string>
 
-#include "indexer/disk/file_system.h"
-#include "indexer/image/decode.h"
-#include "indexer/sheet/page.h"
+#include "indexer/sheet/box_picture.h"
 
 namespace quarterturn {
-
-struct BoxPicture {
-    cv::Mat bgr;          // CV_8UC3, of the box's proportions; empty when there is a problem
-    std::string problem;  // why there is no picture, without the file's name
-};
-
-// `pixels` is the box in pixels. The picture may be smaller when the photo has no more to give.
-BoxPicture picture_for(const PhotoItem& item, cv::Size pixels, Decoder& decoder, FileSystem& disk);
 
 // The image shares the matrix's pixels and lives no longer than it.
 QImage as_image(const cv::Mat& bgr);

@@ -1,0 +1,92 @@
+#include "tests/app/program.h"
+
+namespace quarterturn {
+namespace {
+
+using nlohmann::json;
+
+class BoardCommand : public QturnTest {
+  protected:
+    void SetUp() override {
+        said({"init"});
+        said({"client", "add", "Ada Lindqvist"});
+        said({"client", "add", "Berit Lindqvist"});
+        said({"wedding", "add", "Boathouse", "--date", "2027-05-15", "--ready-by", "12:30",
+              "--party", "1=bride", "--party", "2=mother"});
+        said({"look", "add", "1", "Low bun", "--wedding", "Boathouse"});
+        said({"recipe", "set", "Low bun", "--part", "cautions=tender left ear", "--part",
+              "build.1.words=curl on the tongs", "--part", "build.1.minutes=22", "--part",
+              "build.1.waiting_minutes=15", "--part", "build.2.words=pin", "--part",
+              "build.2.minutes=43"});
+    }
+    bool is_there(const char* name) { return std::filesystem::exists(folder / name); }
+};
+
+bool says(const std::string& text, const std::string& words) {
+    return text.find(words) != std::string::npos;
+}
+
+TEST_F(BoardCommand, TicksStepsAndKeepsThem) {
+    const std::string before = said({"board", "Boathouse"}, 3);
+    for (const char* words :
+         {"Ada Lindqvist, bride, ready by 12:30", "! tender left ear", "[ ]  1. curl on the tongs",
+          "15 min waiting", "! Heat burns and dries hair", "Berit Lindqvist has no look"}) {
+        EXPECT_TRUE(says(before, words)) << words << " is not in\n" << before;
+    }
+    const json ticked =
+        answer({"board", "Boathouse", "--client", "Ada Lindqvist", "--tick", "Low bun=2"});
+    const json steps = ticked["clients"][0]["looks"][0]["steps"];
+    EXPECT_EQ(steps[0]["done"], false);
+    EXPECT_EQ(steps[1]["done"], true);
+    EXPECT_TRUE(says(said({"board", "Boathouse"}, 3), "[x]  2. pin"));
+    said({"board", "Boathouse", "--untick", "Low bun=2", "--tick", "Low bun=1"}, 3);
+    EXPECT_TRUE(says(said({"board", "Boathouse"}, 3), "[ ]  2. pin"));
+}
+
+TEST_F(BoardCommand, SaysWhatItCannotTickAndTicksNothingThen) {
+    EXPECT_TRUE(
+        says(complained({"board", "Boathouse", "--tick", "Low bun=1", "--tick", "Low bun=3"}, 2),
+             "has no step 3: it has 2 steps"));
+    complained({"board", "Boathouse", "--tick", "3"}, 2);
+    complained({"board", "Boathouse", "--tick", "Low bun=two"}, 2);
+    EXPECT_TRUE(says(said({"board", "Boathouse"}, 3), "[ ]  1. curl"));
+}
+
+TEST_F(BoardCommand, IsWrittenForPaperAndForAPhone) {
+    said({"board", "Boathouse", "--out", (folder / "board.pdf").string(), "--paper", "a3"}, 3);
+    EXPECT_TRUE(is_there("board.pdf"));
+    const json phone =
+        answer({"board", "Boathouse", "--client", "1", "--out", (folder / "board.html").string()});
+    EXPECT_TRUE(is_there("board.html"));
+    EXPECT_TRUE(says(phone["caution"], "only as she has allowed"));
+    complained({"board", "Boathouse", "--out", (folder / "board.html").string()}, 2);  // there
+    complained({"board", "Boathouse", "--out", (folder / "board.txt").string()}, 2);
+    complained({"board", "Boathouse", "--out", (folder / "none" / "board.pdf").string()}, 2);
+}
+
+TEST_F(BoardCommand, TakeDownSaysWhatTheRecipeLacksUntilItIsWritten) {
+    EXPECT_TRUE(says(said({"take-down", "Low bun"}, 3), "write it under \"Second look\""));
+    said({"recipe", "set", "Low bun", "--part", "second_look.steps.1=Take out the comb.", "--part",
+          "second_look.taken_out=six grips", "--part", "second_look.done_by=Berit"});
+    const json card = answer({"take-down", "Low bun", "--out", (folder / "card.pdf").string()}, 3);
+    EXPECT_EQ(card["steps"], json({"Take out the comb."}));
+    EXPECT_EQ(card["taken_out"], "six grips");
+    EXPECT_TRUE(is_there("card.pdf"));
+}
+
+TEST_F(BoardCommand, TimersRunOnBetweenCommands) {
+    const json timer = answer({"timer", "start", "Boathouse", "15", "Ada: cooling"})["timer"];
+    EXPECT_EQ(timer["ends"].get<std::int64_t>() - timer["begins"].get<std::int64_t>(), 15 * 60);
+    const json timers = answer({"timer", "list", "Boathouse"})["timers"];
+    ASSERT_EQ(timers.size(), 1U);
+    EXPECT_EQ(timers[0]["name"], "Ada: cooling");
+    EXPECT_EQ(timers[0]["state"], "running");
+    complained({"timer", "start", "Boathouse", "0", "Ada: cooling"}, 2);
+    complained({"timer", "start", "Boathouse", "soon", "Ada: cooling"}, 2);
+    complained({"timer", "stop", "Boathouse", "Berit: cooling"}, 2);
+    said({"timer", "stop", "Boathouse", "Ada: cooling"});
+    EXPECT_TRUE(says(said({"timer", "list", "Boathouse"}), "No timer runs."));
+}
+
+}  // namespace
+}  // namespace quarterturn

@@ -6,6 +6,7 @@
 #include "indexer/looks/look_state.h"
 #include "indexer/looks/running_order.h"
 #include "indexer/record/board.h"
+#include "indexer/record/recipe_text.h"
 
 namespace quarterturn {
 
@@ -21,20 +22,26 @@ struct BoardStep {
     std::vector<Photo> photos;           // of the step, where it names some that are in the library
     int pins = 0;                        // counted, of all kinds
     std::optional<int> waiting_minutes;  // to offer a timer: cooling first, then other waiting
+    std::string waits_for;               // "cooling", "waiting"; empty without minutes
     bool done = false;                   // ticked while it said the same
 };
 
 struct BoardLook {
     LookState state;
-    std::string standing;              // "Signed off on …", "Not signed off."
-    std::vector<std::string> changes;  // since sign-off, a sentence each
+    std::string standing;              // "Signed off on 7 November 2026.", "Not signed off."
+    std::vector<std::string> changes;  // since sign-off, and of a recipe not saved yet
     std::vector<BoardShot> shots;      // left, front, right, back; then further ones with a photo
     std::vector<RecipePart> before_build;  // prep to parting, without the cautions
     std::vector<BoardStep> steps;
-    std::vector<RecipePart>
-        after_build;      // pieces, accessory, finish, what the client said, minutes
+    // Pieces, accessory, finish, second look, what the client said, minutes.
+    std::vector<RecipePart> after_build;
+    std::vector<std::string> before_build_cautions;  // heat, spray: beside those parts
+    std::vector<std::string> after_build_cautions;
+
     int pins() const;     // of all steps
     int pins_in() const;  // of the steps done
+    // The newest revision; where none is saved yet, what is written of it; nothing without either.
+    const Recipe* recipe() const;
 };
 
 struct BoardClient {
@@ -54,7 +61,14 @@ struct WeddingBoard {
 
 // Throws StoreError when there is no such wedding. A wedding that cannot be planned has a board all
 // the same, in the order of the party.
+//
+// The photos are those of the trial: what is taken on the wedding day stands in for an angle only
+// where there is no other. Looks of this wedding whose client is not of the party come last.
 WeddingBoard wedding_board(Library& library, WeddingId wedding);
+
+// One look of it, gathered anew: cheaper after a tick. Throws StoreError when there is no such
+// look.
+BoardLook board_look(Library& library, WeddingId wedding, LookId look);
 
 // The wedding of that day; of several the one with the earliest ready-by time.
 std::optional<WeddingId> wedding_of(Library& library, Date day);

@@ -5,10 +5,6 @@
 namespace quarterturn {
 namespace {
 
-constexpr std::array month_names{"January",   "February", "March",    "April",
-                                 "May",       "June",     "July",     "August",
-                                 "September", "October",  "November", "December"};
-
 std::string flaw_words(const Photo& photo) {
     std::string words;
     for (const Flaw flaw : photo.flaws) add_part(words, ", ", word(flaw));
@@ -28,12 +24,6 @@ std::string worn_words(Worn worn) {
 }
 
 }  // namespace
-
-std::string long_date(Date date) {
-    return std::to_string(static_cast<unsigned>(date.day())) + ' ' +
-           month_names.at(static_cast<unsigned>(date.month()) - 1) + ' ' +
-           std::to_string(static_cast<int>(date.year()));
-}
 
 std::string capitalised(std::string_view words) {
     std::string result(words);

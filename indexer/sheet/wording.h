@@ -4,11 +4,11 @@
 #include <string>
 
 #include "indexer/looks/look_state.h"
+#include "indexer/record/date_words.h"
 #include "indexer/sheet/sheet_content.h"
 
 namespace quarterturn {
 
-std::string long_date(Date date);  // "7 November 2026"
 std::string capitalised(std::string_view word);
 
 // Whether the time is unknown, flaws, the reason for which the photo is accepted, and whether it

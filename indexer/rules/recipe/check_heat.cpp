@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "indexer/rules/heat_and_spray.h"
 #include "indexer/rules/recipe/check_parts.h"
 #include "indexer/rules/recipe/plain_words.h"
 
@@ -13,10 +14,6 @@ constexpr int hot_celsius = 200;
 constexpr int least_cooling_minutes = 10;
 // Common practice: a pinned set may be left an hour or two while others are done.
 constexpr int longest_left_minutes = 120;
-
-bool says_heat(std::string_view words) {
-    return says_any(words, {"tong", "iron", "straighten", "hot brush", "heated roller", "wand"});
-}
 
 bool says_curls(std::string_view words) {
     return says_any(words, {"curl", "ringlet"}) && !says_any(words, {"natural curl"});
@@ -55,8 +52,7 @@ bool barrel_size_stated(const Recipe& recipe) {
 void check_tool(const Recipe& recipe, const AddFinding& add) {
     const auto tools = tools_of(recipe);
     if (tools.empty()) {
-        const auto hot = std::find_if(recipe.build.begin(), recipe.build.end(),
-                                      [](const Step& step) { return says_heat(step.words); });
+        const auto hot = std::find_if(recipe.build.begin(), recipe.build.end(), uses_heat);
         if (hot == recipe.build.end()) return;
         add(RecipeRule::heat_tool,
             "Step " + std::to_string(hot - recipe.build.begin() + 1) +
@@ -80,10 +76,6 @@ bool protects(const Product& product) {
 bool protected_in_prep(const Recipe& recipe) {
     return !blank(recipe.heat_protection) ||
            std::any_of(recipe.prep.begin(), recipe.prep.end(), protects);
-}
-
-bool uses_heat(const Step& step) {
-    return step.heat_tool || says_heat(step.words);
 }
 
 // Heat that belongs to no step comes before the first one.

@@ -52,7 +52,10 @@ MainWindow::MainWindow(Session& session, std::vector<ScreenEntry> entries,
     resize(first_size);
     restoreGeometry(QSettings().value(geometry_key).toByteArray());
     add_actions();
-    connect(&session_, &Session::opened, this, &MainWindow::open_library);
+    connect(&session_, &Session::opened, this, [this] {
+        choose_the_day();
+        show_library();
+    });
     connect(&session_, &Session::records_changed, this, &MainWindow::refresh_current);
     connect(&session_, &Session::asked_for, this, &MainWindow::go_to);
     connect(&session_, &Session::said, this, &MainWindow::say);
@@ -60,9 +63,7 @@ MainWindow::MainWindow(Session& session, std::vector<ScreenEntry> entries,
             Qt::QueuedConnection);
     moment_ = remembered_moment().value_or(entries_.front().moment);
     if (!entry(moment_)) moment_ = entries_.front().moment;
-    if (is_wedding_day(session_) && entry(Moment::wedding_morning)) {
-        moment_ = Moment::wedding_morning;
-    }
+    choose_the_day();
     build();
     new OutsideChanges(session_, *this);
 }
@@ -149,11 +150,10 @@ QWidget* MainWindow::build_foot() {
 }
 
 // On the day of a wedding all that is needed is on its board.
-void MainWindow::open_library() {
+void MainWindow::choose_the_day() {
     if (is_wedding_day(session_) && entry(Moment::wedding_morning)) {
         moment_ = Moment::wedding_morning;
     }
-    show_library();
 }
 
 void MainWindow::show_library() {

@@ -37,7 +37,7 @@ class MainWindow : public QMainWindow {
     QWidget* build_top_row();
     QWidget* build_foot();
     void add_actions();
-    void open_library();
+    void choose_the_day();
     void show_alone(bool alone);
     Screen* current_screen() const;
     void show_library();

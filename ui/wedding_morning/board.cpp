@@ -1,5 +1,6 @@
 #include "ui/wedding_morning/board.h"
 
+#include "ui/wedding_morning/board_button.h"
 #include "ui/wedding_morning/board_photo.h"
 #include "ui/wedding_morning/client_head.h"
 #include "ui/wedding_morning/client_strip.h"
@@ -10,8 +11,7 @@
 namespace quarterturn {
 namespace {
 
-constexpr int photos_share = 11;  // of the width
-constexpr int side_share = 9;
+constexpr double photos_share = 0.55;    // of the width, at most
 constexpr double cautions_share = 0.25;  // of the height, at most
 
 std::vector<Photo> photos_of(const BoardClient& client) {
@@ -42,15 +42,15 @@ Board::Board(const PictureLoader& pictures, const BoardType& type, QWidget* pare
     column->addWidget(strip_);
     auto* row = new QHBoxLayout;
     row->setSpacing(type.px(0.8));
-    row->addWidget(photos_, photos_share);
-    row->addWidget(no_look_, photos_share);
-    row->addWidget(build_side(), side_share);
+    row->addWidget(photos_);
+    row->addWidget(no_look_, 1);
+    row->addWidget(build_side(), 1);
     column->addLayout(row, 1);
     connect(strip_, &ClientStrip::chosen, this, &Board::client_chosen);
     connect(head_, &ClientHead::look_chosen, this, &Board::look_chosen);
     connect(no_look_, &EmptyPage::started, this, &Board::look_wanted);
     for (auto* button : no_look_->findChildren<QPushButton*>()) {
-        button->setMinimumHeight(type.target());
+        suit_board(*button, type_, BoardRole::body);
     }
 }
 
@@ -69,9 +69,10 @@ QWidget* Board::build_side() {
 QLayout* Board::build_turning() {
     QHBoxLayout* row = make_row(2);
     for (QPushButton* button : {previous_, next_}) {
-        button->setFont(type_.font(BoardRole::small));
-        button->setMinimumHeight(type_.target());
-        button->setMinimumWidth(type_.target());
+        suit_board(*button, type_);
+        QSizePolicy policy = button->sizePolicy();
+        policy.setRetainSizeWhenHidden(true);
+        button->setSizePolicy(policy);
         row->addWidget(button, 1);
     }
     connect(previous_, &QPushButton::clicked, this, [this] { emit client_chosen(client_ - 1); });
@@ -83,7 +84,6 @@ void Board::show_board(const WeddingBoard& board, const BoardPlace& place) {
     client_ = place.client;
     const BoardClient& client = board.clients[client_];
     strip_->show_clients(board.clients, client_);
-    head_->limit_cautions(qRound(height() * cautions_share));
     head_->show_client(client, place.look);
     show_turning(board);
     others_.clear();
@@ -96,22 +96,26 @@ void Board::show_board(const WeddingBoard& board, const BoardPlace& place) {
     photos_->setVisible(has_look);
     recipe_->setVisible(has_look);
     no_look_->setVisible(!has_look);
-    if (has_look) show_look(client, place.look);
+    if (!has_look) return;
+    photos_->show_look(client.looks[place.look]);
+    recipe_->show_look(client.looks[place.look]);
+    share_room();
 }
 
-void Board::show_look(const BoardClient& client, std::size_t look) {
-    photos_->show_look(client.looks[look]);
-    recipe_->show_look(client.looks[look]);
+void Board::share_room() {
+    const int height = this->height() - strip_->height() - type_.px(0.4);
+    photos_->setFixedWidth(
+        std::min(qRound(width() * photos_share), photos_->fitting_width(height)));
+    head_->limit_cautions(qRound(height * cautions_share));
 }
 
 void Board::show_turning(const WeddingBoard& board) {
     const auto show = [&](QPushButton& button, std::size_t client, const QString& words) {
         const bool there = client < board.clients.size();
-        button.setEnabled(there);
         const QString name = there ? name_of(board.clients[client]) : QString();
-        button.setText(there ? words.arg(name.section(QLatin1Char(' '), 0, 0)) : QString());
-        button.setAccessibleName(there ? words.arg(name) : tr("No other client"));
-        button.setVisible(board.clients.size() > 1);
+        button.setText(words.arg(name.section(QLatin1Char(' '), 0, 0)));
+        button.setAccessibleName(words.arg(name));
+        button.setVisible(there);
     };
     //: the client before this one in the order of work
     show(*previous_, client_ - 1, tr("Previous: %1"));
@@ -137,7 +141,7 @@ std::vector<PictureWish> Board::wishes() const {
 
 void Board::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
-    head_->limit_cautions(qRound(height() * cautions_share));
+    share_room();
 }
 
 }  // namespace quarterturn

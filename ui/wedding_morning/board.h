@@ -47,7 +47,7 @@ class Board : public QWidget {
     QWidget* build_side();
     QLayout* build_turning();
     void show_turning(const WeddingBoard& board);
-    void show_look(const BoardClient& client, std::size_t look);
+    void share_room();
 
     const PictureLoader& pictures_;
     BoardType type_;

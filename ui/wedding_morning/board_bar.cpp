@@ -2,6 +2,7 @@
 
 #include <QComboBox>
 
+#include "ui/wedding_morning/board_button.h"
 #include "ui/widgets/flow_layout.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/words.h"
@@ -37,8 +38,7 @@ BoardBar::BoardBar(const BoardType& type, bool alone, QWidget* parent)
 
 QPushButton* BoardBar::add(FlowLayout& row, const QString& text) {
     QPushButton* button = make_button(text);
-    button->setFont(type_.font(BoardRole::small));
-    button->setMinimumHeight(type_.target());
+    suit_board(*button, type_);
     row.addWidget(button);
     return button;
 }

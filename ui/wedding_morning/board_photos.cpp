@@ -8,12 +8,37 @@
 namespace quarterturn {
 namespace {
 
-constexpr double gap = 0.5;  // bodies
+constexpr double gap = 0.5;           // bodies
+constexpr double usual_shape = 0.75;  // width by height of an upright photo
 
-// From the top down, as the head lies on the plan. The crown lies in the middle of it.
-constexpr std::array left_column{Angle::left_three_quarter, Angle::left};
-constexpr std::array middle_column{Angle::front, Angle::crown, Angle::back};
-constexpr std::array right_column{Angle::right_three_quarter, Angle::right, Angle::detail};
+// Where it lies on the head plan: column, and row of three.
+struct PlanCell {
+    int column = 1;
+    int row = 1;
+};
+
+PlanCell cell_of(Angle angle) {
+    switch (angle) {
+        case Angle::left_three_quarter:
+            return {0, 0};
+        case Angle::front:
+            return {1, 0};
+        case Angle::right_three_quarter:
+            return {2, 0};
+        case Angle::left:
+            return {0, 1};
+        case Angle::crown:
+            return {1, 1};
+        case Angle::right:
+            return {2, 1};
+        case Angle::back:
+            return {1, 2};
+        case Angle::detail:
+            return {2, 2};
+    }
+    return {};
+}
+
 // Round the head, for Tab.
 constexpr std::array round_the_head{Angle::left,  Angle::left_three_quarter,
                                     Angle::front, Angle::right_three_quarter,
@@ -54,39 +79,52 @@ BoardPhoto* BoardPhotos::at(Angle angle) const {
     return found == photos_.end() ? nullptr : found->second;
 }
 
+// Without a crown and a detail, front and back share the height, and what lies at the sides keeps
+// to the middle, or below its three-quarter.
+int BoardPhotos::rows() const {
+    return at(Angle::crown) || at(Angle::detail) ? 3 : 2;
+}
+
+double BoardPhotos::row_of(const BoardPhoto& photo) const {
+    const Angle angle = photo.shot().angle;
+    const int row = cell_of(angle).row;
+    if (rows() == 3 || row == 0) return row;
+    const Angle above =
+        angle == Angle::left ? Angle::left_three_quarter : Angle::right_three_quarter;
+    return angle == Angle::back || at(above) ? 1 : 0.5;
+}
+
 void BoardPhotos::lay_out() {
     const int between = type_.px(gap);
     const int width = (this->width() - 2 * between) / 3;
-    const auto column = [&](const auto& angles, int x) {
-        std::vector<BoardPhoto*> photos;
-        for (const Angle angle : angles) {
-            if (BoardPhoto* photo = at(angle)) photos.push_back(photo);
-        }
-        lay_out_column(photos, {x, 0, width, height()});
-    };
-    column(left_column, 0);
-    column(middle_column, width + between);
-    column(right_column, 2 * (width + between));
+    const int share = (height() - (rows() - 1) * between) / rows();
+    for (const auto& [angle, photo] : photos_) {
+        const int x = cell_of(angle).column * (width + between);
+        const int y = qRound(row_of(*photo) * (share + between));
+        fit(*photo, {x, y, width, share});
+    }
     show_pictures();
     emit laid_out();
 }
 
-// Each gets an equal share of the height and lies in the middle of it, as large as its shape lets
-// it be.
-void BoardPhotos::lay_out_column(const std::vector<BoardPhoto*>& column, const QRect& area) {
-    if (column.empty()) return;
-    const int count = static_cast<int>(column.size());
+void BoardPhotos::fit(BoardPhoto& photo, const QRect& area) {
+    const int caption = photo.caption_height();
+    const int width = std::min(area.width(), qRound((area.height() - caption) * photo.shape()));
+    QRect box(0, 0, width, qRound(width / photo.shape()) + caption);
+    box.moveCenter(area.center());
+    photo.setGeometry(box);
+}
+
+int BoardPhotos::fitting_width(int height) const {
     const int between = type_.px(gap);
-    const int share = std::min((area.height() - (count - 1) * between) / count, area.height() / 2);
-    int y = area.top() + (area.height() - count * share - (count - 1) * between) / 2;
-    for (BoardPhoto* photo : column) {
-        const int room = share - photo->caption_height();
-        const int width = std::min(area.width(), qRound(room * photo->shape()));
-        const int height = qRound(width / photo->shape()) + photo->caption_height();
-        photo->setGeometry(area.left() + (area.width() - width) / 2, y + (share - height) / 2,
-                           width, height);
-        y += share + between;
+    double widest = 0;
+    int caption = 0;
+    for (const auto& [angle, photo] : photos_) {
+        widest = std::max(widest, std::min(photo->shape(), usual_shape));
+        caption = photo->caption_height();
     }
+    const int share = (height - (rows() - 1) * between) / rows();
+    return 3 * qRound((share - caption) * widest) + 2 * between;
 }
 
 int BoardPhotos::edge(const BoardPhoto& photo) const {

@@ -22,6 +22,8 @@ class BoardPhotos : public QWidget {
     void show_pictures();  // those that have come since
     std::vector<PictureWish> wishes() const;
     BoardPhoto* at(Angle angle) const;
+    // Beyond it they would not be any larger in that height.
+    int fitting_width(int height) const;
 
     QSize minimumSizeHint() const override;
 
@@ -37,7 +39,9 @@ class BoardPhotos : public QWidget {
 
   private:
     void lay_out();
-    void lay_out_column(const std::vector<BoardPhoto*>& column, const QRect& area);
+    void fit(BoardPhoto& photo, const QRect& area);
+    int rows() const;
+    double row_of(const BoardPhoto& photo) const;  // from 0; may lie between two
     int edge(const BoardPhoto& photo) const;
 
     const PictureLoader& pictures_;

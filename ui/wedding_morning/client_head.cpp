@@ -4,6 +4,7 @@
 #include <QScroller>
 
 #include "ui/theme/theme.h"
+#include "ui/wedding_morning/board_button.h"
 #include "ui/wedding_morning/marked_line.h"
 #include "ui/widgets/flow_layout.h"
 #include "ui/widgets/page.h"
@@ -16,7 +17,6 @@ ClientHead::ClientHead(const BoardType& type, QWidget* parent)
     : QWidget(parent), type_(type), column_(new QVBoxLayout(this)) {
     column_->setContentsMargins(0, 0, 0, 0);
     column_->setSpacing(type.px(0.25));
-    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
 }
 
 void ClientHead::show_client(const BoardClient& client, std::size_t look) {
@@ -60,8 +60,7 @@ void ClientHead::add_looks(const BoardClient& client, std::size_t look) {
     auto* row = new FlowLayout(type_.px(0.4));
     for (std::size_t i = 0; i < client.looks.size(); ++i) {
         QPushButton* button = make_button(look_in_words(client.looks[i]));
-        button->setFont(type_.font(BoardRole::small));
-        button->setMinimumHeight(type_.target());
+        suit_board(*button, type_);
         button->setCheckable(true);
         button->setChecked(i == look);
         button->setProperty("kind", i == look ? QStringLiteral("chosen") : QString());

@@ -6,11 +6,12 @@
 #include "indexer/rules/ring.h"
 #include "ui/painter/ring.h"
 #include "ui/theme/theme.h"
+#include "ui/widgets/words.h"
 
 namespace quarterturn {
 namespace {
 
-constexpr double widest_tile = 15;  // bodies
+constexpr double widest_tile = 18;  // bodies
 constexpr double margin = 0.6;
 constexpr double underline = 0.22;
 
@@ -26,11 +27,16 @@ ClientTile::ClientTile(const BoardClient& client, const BoardType& type, QWidget
 
 void ClientTile::show_client(const BoardClient& client) {
     setText(name_of(client));
-    below_ = role_and_time(client);
-    done_ = done_in_words(steps_done(client));
+    QStringList below;
+    for (const std::string& word : {client.role, client.ready_by}) {
+        if (!word.empty()) below << from_utf8(word);
+    }
+    below << done_in_words(steps_done(client));
+    below_ = below.join(QStringLiteral(" · "));
     ring_.reset();
     if (!client.looks.empty()) ring_ = ring_of(client.looks.front().state.coverage);
-    setAccessibleName(QStringList{text(), below_, done_}.join(QStringLiteral(", ")));
+    setAccessibleName(
+        QStringList{text(), role_and_time(client), below.last()}.join(QStringLiteral(", ")));
     setToolTip(accessibleName());
     updateGeometry();
     update();
@@ -44,7 +50,7 @@ QSize ClientTile::sizeHint() const {
     QFont bold = font();
     bold.setBold(true);
     const int words = std::max(QFontMetrics(bold).horizontalAdvance(text()),
-                               fontMetrics().horizontalAdvance(below_ + "  " + done_));
+                               fontMetrics().horizontalAdvance(below_));
     const int width = words + ring_side() + type_.px(3 * margin) + 4;
     return {
         std::min(width, type_.px(widest_tile) + ring_side()),
@@ -74,10 +80,8 @@ void ClientTile::draw_lines(QPainter& painter) const {
     painter.drawText(line(0), flags,
                      painter.fontMetrics().elidedText(text(), Qt::ElideRight, area.width()));
     painter.setFont(font());
-    painter.setPen(quiet_colour(palette()));
     painter.drawText(line(1), flags,
-                     fontMetrics().elidedText(below_ + QStringLiteral("  ") + done_,
-                                              Qt::ElideMiddle, area.width()));
+                     fontMetrics().elidedText(below_, Qt::ElideMiddle, area.width()));
 }
 
 void ClientTile::paintEvent(QPaintEvent*) {

@@ -29,7 +29,6 @@ class ClientTile : public TextButton {
     BoardType type_;
     std::optional<Ring> ring_;
     QString below_;
-    QString done_;
 };
 
 }  // namespace quarterturn

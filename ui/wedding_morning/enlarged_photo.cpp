@@ -7,7 +7,7 @@
 #include "ui/pictures/picture_loader.h"
 #include "ui/theme/theme.h"
 #include "ui/wedding_morning/arrow_angle.h"
-#include "ui/wedding_morning/kind.h"
+#include "ui/wedding_morning/board_button.h"
 #include "ui/widgets/draw_photo.h"
 #include "ui/widgets/parts.h"
 
@@ -43,8 +43,7 @@ void EnlargedPhoto::build_buttons() {
     delete buttons_;
     buttons_ = new QButtonGroup(this);
     const auto add = [&](QPushButton* button) {
-        button->setFont(type_.font(BoardRole::small));
-        button->setMinimumHeight(type_.target());
+        suit_board(*button, type_);
         row_->addWidget(button);
     };
     QPushButton* back = make_next_button(tr("Back to the board"));

@@ -5,6 +5,7 @@
 #include <QSpinBox>
 
 #include "indexer/rules/timers.h"
+#include "ui/wedding_morning/board_button.h"
 #include "ui/wedding_morning/timer_watch.h"
 #include "ui/widgets/flow_layout.h"
 #include "ui/widgets/notice.h"
@@ -45,6 +46,7 @@ OwnTimer::OwnTimer(const BoardType& type, QWidget* parent)
     minutes_->setAccessibleName(tr("Minutes of the timer"));
     QPushButton* begin = make_next_button(tr("Start"));
     QPushButton* close = make_quiet_button(tr("Close"));
+    for (QPushButton* button : {begin, close}) suit_board(*button, type_);
     connect(begin, &QPushButton::clicked, this, &OwnTimer::start);
     connect(close, &QPushButton::clicked, this, &OwnTimer::closed);
     for (QWidget* part : {static_cast<QWidget*>(name_), static_cast<QWidget*>(minutes_),

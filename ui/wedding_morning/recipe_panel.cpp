@@ -5,6 +5,7 @@
 #include <QTimer>
 
 #include "ui/theme/theme.h"
+#include "ui/wedding_morning/board_button.h"
 #include "ui/wedding_morning/marked_line.h"
 #include "ui/wedding_morning/step_row.h"
 #include "ui/wedding_morning/tick_box.h"
@@ -26,6 +27,11 @@ bool same_step(const StepRow* row, const BoardStep& step) {
            shown.waits_for == step.waits_for;
 }
 
+int done_before_next(const BoardLook& look) {
+    return static_cast<int>(std::ranges::find(look.steps, false, &BoardStep::done) -
+                            look.steps.begin());
+}
+
 QString standing_in_words(const BoardLook& look) {
     const QString standing = from_utf8(look.standing);
     if (look.changes.empty()) return standing;
@@ -42,6 +48,7 @@ RecipePanel::RecipePanel(const PictureLoader& pictures, const BoardType& type, Q
       type_(type),
       standing_(make_column(0)),
       done_(make_text({})),
+      to_next_(make_button({})),
       bar_(new QProgressBar),
       all_(new QVBoxLayout(this)) {
     all_->setContentsMargins(0, 0, 0, 0);
@@ -52,7 +59,12 @@ RecipePanel::RecipePanel(const PictureLoader& pictures, const BoardType& type, Q
 void RecipePanel::build_head() {
     all_->addLayout(standing_);
     done_->setFont(type_.font(BoardRole::heading));
-    all_->addWidget(done_);
+    suit_board(*to_next_, type_);
+    connect(to_next_, &QPushButton::clicked, this, &RecipePanel::go_to_next);
+    QHBoxLayout* row = make_row(2);
+    row->addWidget(done_, 1);
+    row->addWidget(to_next_);
+    all_->addLayout(row);
     bar_->setTextVisible(false);
     bar_->setAccessibleName(tr("How much is done"));
     all_->addWidget(bar_);
@@ -122,8 +134,9 @@ void RecipePanel::add_parts(const std::vector<RecipePart>& parts,
                             const std::vector<std::string>& cautions) {
     for (const RecipePart& part : parts) {
         const QString heading = from_utf8(part.heading);
-        if (part.heading == accessory_heading || part.heading == feedback_heading) {
-            const bool said = part.heading == feedback_heading;
+        const bool said = part.heading == feedback_heading;
+        const bool marked = said || part.heading == accessory_heading;
+        if (marked) {
             column_->addWidget(new MarkedLine(said ? LineMark::speech : LineMark::accessory,
                                               said ? tr("What she said") : heading, type_,
                                               BoardRole::heading));
@@ -134,7 +147,7 @@ void RecipePanel::add_parts(const std::vector<RecipePart>& parts,
         }
         for (const std::string& line : part.lines) {
             QLabel* words = make_text(from_utf8(line));
-            words->setFont(type_.font(BoardRole::body));
+            words->setFont(type_.font(marked ? BoardRole::body : BoardRole::small));
             column_->addWidget(words);
         }
         column_->addSpacing(type_.px(0.3));
@@ -165,8 +178,7 @@ void RecipePanel::add_no_recipe(const BoardLook& look) {
     words->setFont(type_.font(BoardRole::body));
     column_->addWidget(words);
     QPushButton* write = make_next_button(tr("Write the recipe"));
-    write->setFont(type_.font(BoardRole::body));
-    write->setMinimumHeight(type_.target());
+    suit_board(*write, type_, BoardRole::body);
     connect(write, &QPushButton::clicked, this, &RecipePanel::recipe_asked);
     column_->addWidget(write, 0, Qt::AlignLeading);
 }
@@ -180,6 +192,8 @@ void RecipePanel::show_progress(const BoardLook& look) {
     done_->setText(words.join(QStringLiteral("  ·  ")));
     bar_->setRange(0, std::max(1, steps));
     bar_->setValue(done);
+    to_next_->setText(tr("To step %1").arg(done_before_next(look) + 1));
+    to_next_->setVisible(done < steps);
     done_->setVisible(steps > 0);
     bar_->setVisible(steps > 0);
 }
@@ -188,6 +202,13 @@ StepRow* RecipePanel::next_step() const {
     const auto next =
         std::ranges::find_if(steps_, [](const StepRow* row) { return !row->step().done; });
     return next == steps_.end() ? nullptr : *next;
+}
+
+void RecipePanel::go_to_next() {
+    StepRow* next = next_step();
+    if (!next) return;
+    next->box().setFocus(Qt::OtherFocusReason);
+    scroll_->ensureWidgetVisible(next, 0, type_.px(1.5));
 }
 
 // With the keyboard, where it was on a step.

@@ -8,6 +8,7 @@
 
 class QLabel;
 class QProgressBar;
+class QPushButton;
 class QScrollArea;
 class QVBoxLayout;
 
@@ -28,6 +29,7 @@ class RecipePanel : public QWidget {
     std::vector<PictureWish> wishes() const;
     const std::vector<StepRow*>& steps() const { return steps_; }
     StepRow* next_step() const;  // null when all are done
+    void go_to_next();           // with the keyboard
 
   signals:
     void ticked(int step, bool done);
@@ -51,6 +53,7 @@ class RecipePanel : public QWidget {
     std::optional<BoardLook> shown_;
     QVBoxLayout* standing_;
     QLabel* done_;
+    QPushButton* to_next_;
     QProgressBar* bar_;
     QScrollArea* scroll_ = nullptr;
     QVBoxLayout* all_;

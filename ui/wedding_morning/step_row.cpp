@@ -5,7 +5,7 @@
 
 #include "ui/pictures/picture_loader.h"
 #include "ui/theme/theme.h"
-#include "ui/wedding_morning/kind.h"
+#include "ui/wedding_morning/board_button.h"
 #include "ui/wedding_morning/marked_line.h"
 #include "ui/wedding_morning/tick_box.h"
 #include "ui/widgets/flow_layout.h"
@@ -75,8 +75,7 @@ void StepRow::add_timer(QVBoxLayout& column) {
     //: minutes, and what waits so long: "Start 15 min: cooling"
     QPushButton* start = make_button(
         tr("Start %1 min: %2").arg(*step_.waiting_minutes).arg(from_utf8(step_.waits_for)));
-    start->setFont(type_.font(BoardRole::small));
-    start->setMinimumHeight(type_.target());
+    suit_board(*start, type_);
     connect(start, &QPushButton::clicked, this, &StepRow::timer_asked);
     column.addWidget(start, 0, Qt::AlignLeading);
 }

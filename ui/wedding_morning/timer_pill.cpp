@@ -4,6 +4,7 @@
 #include <QPainter>
 
 #include "ui/theme/theme.h"
+#include "ui/wedding_morning/board_button.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/words.h"
 
@@ -30,8 +31,7 @@ TimerPill::TimerPill(const Timer& timer, const BoardType& type, QWidget* parent)
       name_(make_line(from_utf8(timer.name), type.font(BoardRole::small))),
       time_(make_line({}, type.font(BoardRole::heading))),
       away_(make_button({})) {
-    away_->setFont(type.font(BoardRole::small));
-    away_->setMinimumHeight(type.target());
+    suit_board(*away_, type_);
     connect(away_, &QPushButton::clicked, this, &TimerPill::put_away);
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(type.px(dial_side + 0.8), type.px(0.25), type.px(0.4), type.px(0.25));

@@ -60,8 +60,7 @@ QString WeddingMorningScreen::help() const {
 
 void WeddingMorningScreen::add_keys() {
     const auto add = [this](const QKeySequence& keys, auto act) {
-        auto* shortcut =
-            new QShortcut(keys, this, nullptr, nullptr, Qt::WidgetWithChildrenShortcut);
+        auto* shortcut = new QShortcut(keys, this);
         connect(shortcut, &QShortcut::activated, this, act);
     };
     add(Qt::Key_PageDown, [this] { turn(1); });
@@ -220,6 +219,7 @@ BoardType WeddingMorningScreen::fitting_type() const {
 void WeddingMorningScreen::stand_alone(bool alone) {
     if (std::exchange(alone_, alone) == alone) return;
     fit();
+    on_board_->recipe().go_to_next();
     if (alone) {
         world_.awake->ask();
     } else {

@@ -135,8 +135,8 @@ int run(QApplication& application) {
 
 // A screen as large as the window, so that what fills the screen fills the picture.
 void offer_screen(const QString& folder, const QStringList& arguments) {
-    const QSize size =
-        size_in(arguments.value(arguments.indexOf(QStringLiteral("--size")) + 1, "1280x800"));
+    const qsizetype at = arguments.indexOf(QStringLiteral("--size"));
+    const QSize size = size_in(at < 0 ? QStringLiteral("1280x800") : arguments.value(at + 1));
     const QString file = folder + QStringLiteral("/screen.json");
     QFile screen(file);
     if (!screen.open(QIODevice::WriteOnly)) return;

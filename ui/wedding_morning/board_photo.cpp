@@ -13,8 +13,7 @@ namespace {
 
 constexpr double narrowest = 0.66;
 constexpr double widest = 1.1;
-constexpr double usual_shape = 0.75;  // upright
-constexpr int least_swipe = 80;       // px, and flatter than it is long
+constexpr int least_swipe = 80;  // px, and flatter than it is long
 
 bool is_arrow(int key) {
     return key == Qt::Key_Left || key == Qt::Key_Right || key == Qt::Key_Up || key == Qt::Key_Down;
@@ -39,7 +38,7 @@ void BoardPhoto::show_picture(const QImage& picture) {
 }
 
 double BoardPhoto::shape() const {
-    if (!shot_.photo || shot_.photo->file.height <= 0) return usual_shape;
+    if (!shot_.photo || shot_.photo->file.height <= 0) return upright_shape;
     const FileFacts& file = shot_.photo->file;
     return std::clamp(static_cast<double>(file.width) / file.height, narrowest, widest);
 }

@@ -7,6 +7,8 @@
 
 namespace quarterturn {
 
+inline constexpr double upright_shape = 0.75;  // width by height of most photos
+
 // One angle on the board: its photo, or an empty frame that says what is missing. Arrow keys are
 // left to the part it lies in.
 class BoardPhoto : public TextButton {

@@ -8,8 +8,7 @@
 namespace quarterturn {
 namespace {
 
-constexpr double gap = 0.5;           // bodies
-constexpr double usual_shape = 0.75;  // width by height of an upright photo
+constexpr double gap = 0.5;  // bodies
 
 // Where it lies on the head plan: column, and row of three.
 struct PlanCell {
@@ -120,7 +119,7 @@ int BoardPhotos::fitting_width(int height) const {
     double widest = 0;
     int caption = 0;
     for (const auto& [angle, photo] : photos_) {
-        widest = std::max(widest, std::min(photo->shape(), usual_shape));
+        widest = std::max(widest, std::min(photo->shape(), upright_shape));
         caption = photo->caption_height();
     }
     const int share = (height - (rows() - 1) * between) / rows();

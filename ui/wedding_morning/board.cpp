@@ -84,7 +84,7 @@ void Board::show_board(const WeddingBoard& board, const BoardPlace& place) {
     client_ = place.client;
     const BoardClient& client = board.clients[client_];
     strip_->show_clients(board.clients, client_);
-    head_->show_client(client, place.look);
+    head_->show_client(board, client_, place.look);
     show_turning(board);
     others_.clear();
     for (const std::size_t other : {client_ + 1, client_ - 1}) {

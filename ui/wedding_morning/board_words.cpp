@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 
+#include "indexer/looks/board_words.h"
 #include "ui/widgets/words.h"
 
 namespace quarterturn {
@@ -9,15 +10,6 @@ namespace {
 
 QString board_word(const char* text) {
     return QCoreApplication::translate("board", text);
-}
-
-QString seat_in_words(const Seat& seat, bool first) {
-    const QString from = from_utf8(minute_text(seat.begins));
-    const QString to = from_utf8(minute_text(seat.ends));
-    //: two times of day
-    return (first ? board_word(QT_TRANSLATE_NOOP("board", "In the chair %1 to %2"))
-                  : board_word(QT_TRANSLATE_NOOP("board", "finish %1 to %2")))
-        .arg(from, to);
 }
 
 }  // namespace
@@ -38,29 +30,14 @@ QString name_of(const BoardClient& client) {
 QString role_and_time(const BoardClient& client) {
     QStringList words;
     if (!client.role.empty()) words << from_utf8(client.role);
-    words << (client.ready_by.empty() ? board_word(QT_TRANSLATE_NOOP("board", "no ready-by time"))
-                                      : board_word(QT_TRANSLATE_NOOP("board", "ready by %1"))
-                                            .arg(from_utf8(client.ready_by)));
+    words << from_utf8(ready_text(client));
     return words.join(QStringLiteral(" · "));
-}
-
-QString seats_in_words(const BoardClient& client) {
-    QStringList words;
-    for (const Seat& seat : client.seats) words << seat_in_words(seat, words.isEmpty());
-    return words.join(QStringLiteral(", "));
 }
 
 QString done_in_words(const StepsDone& done) {
     if (done.steps == 0) return board_word(QT_TRANSLATE_NOOP("board", "no steps"));
     if (done.done == done.steps) return board_word(QT_TRANSLATE_NOOP("board", "all done"));
     return board_word(QT_TRANSLATE_NOOP("board", "%1 of %2 done")).arg(done.done).arg(done.steps);
-}
-
-QString pins_in_words(const BoardLook& look) {
-    if (look.pins() == 0) return {};
-    return board_word(QT_TRANSLATE_NOOP("board", "Pins: %1 of %2 in"))
-        .arg(look.pins_in())
-        .arg(look.pins());
 }
 
 QString look_in_words(const BoardLook& look) {

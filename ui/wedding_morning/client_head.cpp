@@ -3,6 +3,7 @@
 #include <QScrollArea>
 #include <QScroller>
 
+#include "indexer/looks/board_words.h"
 #include "ui/theme/theme.h"
 #include "ui/wedding_morning/board_button.h"
 #include "ui/wedding_morning/marked_line.h"
@@ -19,22 +20,23 @@ ClientHead::ClientHead(const BoardType& type, QWidget* parent)
     column_->setSpacing(type.px(0.25));
 }
 
-void ClientHead::show_client(const BoardClient& client, std::size_t look) {
+void ClientHead::show_client(const WeddingBoard& board, std::size_t number, std::size_t look) {
+    const BoardClient& client = board.clients[number];
     empty_layout(column_);
-    add_name(client);
+    add_name(board, client);
     add_cautions(client);
     if (client.looks.size() > 1) add_looks(client, look);
     fit_cautions();
 }
 
-void ClientHead::add_name(const BoardClient& client) {
+void ClientHead::add_name(const WeddingBoard& board, const BoardClient& client) {
     QLabel* name = make_text(name_of(client));
     name->setFont(type_.font(BoardRole::name));
     column_->addWidget(name);
     QLabel* role = make_text(role_and_time(client));
     role->setFont(type_.font(BoardRole::heading));
     column_->addWidget(role);
-    const QString seats = seats_in_words(client);
+    const QString seats = from_utf8(chair_text(board, client));
     if (seats.isEmpty()) return;
     QLabel* chair = make_quiet(seats);
     chair->setFont(type_.font(BoardRole::small));

@@ -16,7 +16,7 @@ class ClientHead : public QWidget {
   public:
     explicit ClientHead(const BoardType& type, QWidget* parent = nullptr);
 
-    void show_client(const BoardClient& client, std::size_t look);
+    void show_client(const WeddingBoard& board, std::size_t client, std::size_t look);
     // Cautions that need more than so many pixels scroll.
     void limit_cautions(int height);
 
@@ -27,7 +27,7 @@ class ClientHead : public QWidget {
     void resizeEvent(QResizeEvent* event) override;
 
   private:
-    void add_name(const BoardClient& client);
+    void add_name(const WeddingBoard& board, const BoardClient& client);
     void add_cautions(const BoardClient& client);
     void add_looks(const BoardClient& client, std::size_t look);
     void fit_cautions();

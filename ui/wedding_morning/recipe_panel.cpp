@@ -4,6 +4,8 @@
 #include <QScroller>
 #include <QTimer>
 
+#include "indexer/looks/board_words.h"
+#include "ui/drawing_board/drawing_view.h"
 #include "ui/theme/theme.h"
 #include "ui/wedding_morning/board_button.h"
 #include "ui/wedding_morning/marked_line.h"
@@ -111,6 +113,7 @@ void RecipePanel::build(const BoardLook& look) {
     add_changes(look);
     if (look.recipe()) {
         add_parts(look.before_build, look.before_build_cautions);
+        add_drawing(*look.recipe());
         add_steps(look);
         add_parts(look.after_build, look.after_build_cautions);
     } else {
@@ -158,6 +161,21 @@ void RecipePanel::add_parts(const std::vector<RecipePart>& parts,
     }
 }
 
+// Where the parting runs, and where each accessory sits.
+void RecipePanel::add_drawing(const Recipe& recipe) {
+    const HeadDrawing drawing = drawing_with_accessories(recipe);
+    if (drawing == HeadDrawing{}) return;
+    column_->addWidget(new DrawingView(drawing), 0, Qt::AlignLeading);
+    for (const PlanMark& mark : drawing.marks) {
+        if (std::ranges::find(recipe.head_plan.marks, mark) != recipe.head_plan.marks.end()) {
+            continue;  // stands in words above
+        }
+        column_->addWidget(
+            new MarkedLine(LineMark::accessory,
+                           tr("Mark %1: %2").arg(mark.number).arg(from_utf8(mark.words)), type_));
+    }
+}
+
 void RecipePanel::add_steps(const BoardLook& look) {
     for (const BoardStep& step : look.steps) {
         const int index = static_cast<int>(steps_.size());
@@ -187,7 +205,7 @@ void RecipePanel::show_progress(const BoardLook& look) {
     const int steps = static_cast<int>(look.steps.size());
     const int done = static_cast<int>(std::ranges::count(look.steps, true, &BoardStep::done));
     QStringList words{tr("Steps: %1 of %2 done").arg(done).arg(steps)};
-    const QString pins = pins_in_words(look);
+    const QString pins = from_utf8(all_pins_text(look));
     if (!pins.isEmpty()) words << pins;
     done_->setText(words.join(QStringLiteral("  ·  ")));
     bar_->setRange(0, std::max(1, steps));

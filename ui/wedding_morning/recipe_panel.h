@@ -43,6 +43,7 @@ class RecipePanel : public QWidget {
     void build_head();
     void add_changes(const BoardLook& look);
     void add_parts(const std::vector<RecipePart>& parts, const std::vector<std::string>& cautions);
+    void add_drawing(const Recipe& recipe);
     void add_steps(const BoardLook& look);
     void add_no_recipe(const BoardLook& look);
     void show_progress(const BoardLook& look);

@@ -6,4 +6,5 @@ cd "$(dirname "$0")"
 bash import.sh
 bash sheet.sh
 bash window.sh
+bash board.sh
 bash running_order.sh

@@ -2,7 +2,10 @@
 // library offscreen, goes to each moment and saves what stands there as OUT/<number>-<moment>.png.
 //
 //     quarterturn_shots --library DIR --today 2026-11-07 --out DIR [--size 1280x800]
-//                       [--look NUMBER] [--mood dawn] [--text largest] [--right-to-left]
+//                       [--look NUMBER] [--mood dawn] [--text largest] [--right-to-left] [--board]
+//
+// With --board it shows the board of a wedding alone as it fills a screen, each client of the party
+// in turn, then one photo enlarged.
 //
 // Without --library it shows the page of the first run. Set QT_SCALE_FACTOR for other scales.
 
@@ -10,6 +13,7 @@
 #include <QCommandLineParser>
 #include <QDir>
 #include <QElapsedTimer>
+#include <QFile>
 #include <QSettings>
 #include <QTemporaryDir>
 #include <iostream>
@@ -21,6 +25,9 @@
 #include "ui/shell/main_window.h"
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"
+#include "ui/wedding_morning/board_photo.h"
+#include "ui/wedding_morning/client_tile.h"
+#include "ui/wedding_morning/wedding_morning_screen.h"
 #include "ui/widgets/plain_english.h"
 
 namespace quarterturn {
@@ -66,6 +73,22 @@ void save_all(MainWindow& window, Session& session, const QString& folder) {
     }
 }
 
+void save_board(MainWindow& window, const QString& folder) {
+    window.go_to({.moment = Moment::wedding_morning});
+    auto* board = static_cast<WeddingMorningScreen*>(window.screen(Moment::wedding_morning));
+    emit board->alone_asked(true);
+    const auto clients = board->findChildren<ClientTile*>().size();
+    for (qsizetype i = 0; i < clients; ++i) {
+        board->findChildren<ClientTile*>().at(i)->click();
+        save(window, QStringLiteral("%1/board-%2.png").arg(folder).arg(i + 1));
+    }
+    for (auto* photo : board->findChildren<BoardPhoto*>()) {
+        if (!photo->isVisible() || !photo->shot().photo) continue;
+        photo->click();
+        return save(window, folder + "/board-enlarged.png");
+    }
+}
+
 int run(QApplication& application) {
     QCommandLineParser parser;
     parser.addHelpOption();
@@ -76,7 +99,8 @@ int run(QApplication& application) {
                        {"look", "The look the screens are about.", "number"},
                        {"mood", "paper or dawn.", "mood"},
                        {"text", "normal, large or largest.", "size"},
-                       {"right-to-left", "Mirror the layout."}});
+                       {"right-to-left", "Mirror the layout."},
+                       {"board", "The board of a wedding as it fills a screen."}});
     parser.process(application);
     if (parser.isSet("right-to-left")) QApplication::setLayoutDirection(Qt::RightToLeft);
     apply_theme(application, theme_in(parser));
@@ -101,16 +125,35 @@ int run(QApplication& application) {
     window.resize(size_in(parser.value("size")));
     window.show();
     QDir().mkpath(parser.value("out"));
-    save_all(window, session, parser.value("out"));
+    if (parser.isSet("board")) {
+        save_board(window, parser.value("out"));
+    } else {
+        save_all(window, session, parser.value("out"));
+    }
     return 0;
+}
+
+// A screen as large as the window, so that what fills the screen fills the picture.
+void offer_screen(const QString& folder, const QStringList& arguments) {
+    const qsizetype at = arguments.indexOf(QStringLiteral("--size"));
+    const QSize size = size_in(at < 0 ? QStringLiteral("1280x800") : arguments.value(at + 1));
+    const QString file = folder + QStringLiteral("/screen.json");
+    QFile screen(file);
+    if (!screen.open(QIODevice::WriteOnly)) return;
+    screen.write(QStringLiteral(R"({"screens": [{"name": "one", "x": 0, "y": 0, "width": %1,
+                                    "height": %2, "logicalDpi": 96, "dpr": 1}]})")
+                     .arg(size.width())
+                     .arg(size.height())
+                     .toUtf8());
+    qputenv("QT_QPA_PLATFORM", QStringLiteral("offscreen:configfile=%1").arg(file).toUtf8());
 }
 
 }  // namespace
 }  // namespace quarterturn
 
 int main(int argc, char** argv) {
-    qputenv("QT_QPA_PLATFORM", "offscreen");
     const QTemporaryDir settings;
+    quarterturn::offer_screen(settings.path(), QStringList(argv + 1, argv + argc));
     QSettings::setDefaultFormat(QSettings::IniFormat);
     QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, settings.path());
     QApplication application(argc, argv);

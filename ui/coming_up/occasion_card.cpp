@@ -127,18 +127,20 @@ QLayout* OccasionCard::build_buttons() {
     trial->setAccessibleName(tr("%1: %2").arg(trial->text(), title));
     connect(trial, &QPushButton::clicked, this, &OccasionCard::add_sitting);
     row->addWidget(trial);
-    add_kit_button(*row);
+    if (occasion_.is_wedding) {
+        add_way(*row, tr("What to pack"), Moment::kit_list);
+        add_way(*row, tr("The wedding morning"), Moment::wedding_morning);
+    }
     return row;
 }
 
-void OccasionCard::add_kit_button(QLayout& row) {
-    if (!occasion_.is_wedding) return;
-    QPushButton* kit = make_button(tr("What to pack"));
-    kit->setAccessibleName(tr("%1: %2").arg(kit->text(), occasion_title(occasion_)));
-    connect(kit, &QPushButton::clicked, this, [this] {
-        session_.go_to({.moment = Moment::kit_list, .wedding = occasion_.wedding->id});
+void OccasionCard::add_way(QLayout& row, const QString& text, Moment moment) {
+    QPushButton* way = make_button(text);
+    way->setAccessibleName(tr("%1: %2").arg(text, occasion_title(occasion_)));
+    connect(way, &QPushButton::clicked, this, [this, moment] {
+        session_.go_to({.moment = moment, .wedding = occasion_.wedding->id});
     });
-    row.addWidget(kit);
+    row.addWidget(way);
 }
 
 void OccasionCard::add_next_button(QLayout& row) {

@@ -3,6 +3,7 @@
 #include <QFrame>
 
 #include "indexer/looks/coming_up.h"
+#include "ui/shell/place.h"
 
 class QLayout;
 class QVBoxLayout;
@@ -31,7 +32,7 @@ class OccasionCard : public QFrame {
     QLayout* build_client_buttons(const ClientAhead& client);
     QLayout* build_buttons();
     void add_next_button(QLayout& row);
-    void add_kit_button(QLayout& row);
+    void add_way(QLayout& row, const QString& text, Moment moment);
     void show_form(RecordForm* form);
     void close_form();
     void change();

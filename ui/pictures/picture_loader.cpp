@@ -56,6 +56,10 @@ QImage PictureLoader::at_hand(PhotoId photo, int long_edge) const {
     return small ? *small : QImage();
 }
 
+bool PictureLoader::is_at_hand(PhotoId photo, int long_edge) const {
+    return has(photo, needs_sharp(long_edge) ? sharp_key(long_edge) : small_key);
+}
+
 void PictureLoader::want(const QObject* viewer, const std::vector<PictureWish>& wishes) {
     watch(viewer);
     std::deque<PictureJob> jobs;

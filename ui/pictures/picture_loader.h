@@ -32,6 +32,8 @@ class PictureLoader : public QObject {
 
     // What is at hand: sharp enough for `long_edge`, else the small one, else null.
     QImage at_hand(PhotoId photo, int long_edge) const;
+    // Whether that is as sharp as was asked for, or was refused: nothing better is to come.
+    bool is_at_hand(PhotoId photo, int long_edge) const;
 
     // Says what `viewer` shows now, the most important first, in place of what it said before. Ask
     // for all that is on screen, also what is at hand already. A viewer that is destroyed is

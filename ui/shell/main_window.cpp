@@ -3,10 +3,12 @@
 #include <QAction>
 #include <QCloseEvent>
 #include <QMessageBox>
+#include <QMetaEnum>
 #include <QSettings>
 #include <QStackedWidget>
 #include <QTimer>
 
+#include "indexer/looks/wedding_board.h"
 #include "ui/shell/keyboard_place.h"
 #include "ui/shell/moments_row.h"
 #include "ui/shell/outside_changes.h"
@@ -22,6 +24,25 @@ const QString geometry_key = QStringLiteral("window/geometry");
 const QString moment_key = QStringLiteral("window/moment");
 constexpr QSize first_size{1280, 800};
 
+QMetaEnum moment_words() {
+    return QMetaEnum::fromType<Moment>();
+}
+
+std::optional<Moment> remembered_moment() {
+    bool known = false;
+    const int moment = moment_words().keyToValue(
+        QSettings().value(moment_key).toString().toLatin1().constData(), &known);
+    return known ? std::optional(static_cast<Moment>(moment)) : std::nullopt;
+}
+
+bool is_wedding_day(Session& session) {
+    bool is = false;
+    if (session.is_open()) {
+        session.attempt([&] { is = wedding_of(session.library(), session.today()).has_value(); });
+    }
+    return is;
+}
+
 }  // namespace
 
 MainWindow::MainWindow(Session& session, std::vector<ScreenEntry> entries,
@@ -31,14 +52,18 @@ MainWindow::MainWindow(Session& session, std::vector<ScreenEntry> entries,
     resize(first_size);
     restoreGeometry(QSettings().value(geometry_key).toByteArray());
     add_actions();
-    connect(&session_, &Session::opened, this, &MainWindow::show_library);
+    connect(&session_, &Session::opened, this, [this] {
+        choose_the_day();
+        show_library();
+    });
     connect(&session_, &Session::records_changed, this, &MainWindow::refresh_current);
     connect(&session_, &Session::asked_for, this, &MainWindow::go_to);
     connect(&session_, &Session::said, this, &MainWindow::say);
     connect(&session_, &Session::theme_changed, this, &MainWindow::build_anew,
             Qt::QueuedConnection);
-    moment_ = static_cast<Moment>(QSettings().value(moment_key, 0).toInt());
+    moment_ = remembered_moment().value_or(entries_.front().moment);
     if (!entry(moment_)) moment_ = entries_.front().moment;
+    choose_the_day();
     build();
     new OutsideChanges(session_, *this);
 }
@@ -89,6 +114,7 @@ void MainWindow::build_anew() {
         return say(tr("The text changes its size as soon as the work that runs has ended."));
     }
     const KeyboardPlace place(*this);
+    show_alone(false);
     build();
     // Once it is laid out, so that it is scrolled to.
     QTimer::singleShot(0, this, [this, place] { place.come_back(*this); });
@@ -123,6 +149,13 @@ QWidget* MainWindow::build_foot() {
     return foot;
 }
 
+// On the day of a wedding all that is needed is on its board.
+void MainWindow::choose_the_day() {
+    if (is_wedding_day(session_) && entry(Moment::wedding_morning)) {
+        moment_ = Moment::wedding_morning;
+    }
+}
+
 void MainWindow::show_library() {
     while (QWidget* old = stack_->widget(0)) {
         stack_->removeWidget(old);
@@ -149,6 +182,7 @@ Screen* MainWindow::screen(Moment moment) {
     if (!wanted || !session_.is_open()) return nullptr;
     Screen* screen = wanted->make(session_);
     screen->setAccessibleName(wanted->title);
+    connect(screen, &Screen::alone_asked, this, &MainWindow::show_alone);
     stack_->addWidget(screen);
     screens_[moment] = screen;
     return screen;
@@ -157,6 +191,7 @@ Screen* MainWindow::screen(Moment moment) {
 void MainWindow::go_to(const Place& place) {
     Screen* wanted = screen(place.moment);
     if (!wanted) return;
+    if (wanted != current_screen()) show_alone(false);
     moment_ = place.moment;
     moments_->show_moment(moment_);
     say({});
@@ -165,14 +200,34 @@ void MainWindow::go_to(const Place& place) {
     refresh_current();
 }
 
+Screen* MainWindow::current_screen() const {
+    return qobject_cast<Screen*>(stack_->currentWidget());
+}
+
+void MainWindow::show_alone(bool alone) {
+    Screen* screen = current_screen();
+    if (alone == alone_ || !screen) return;
+    alone_ = alone;
+    if (alone) state_before_ = windowState();
+    top_row_->setVisible(!alone);
+    setWindowState(alone ? state_before_ | Qt::WindowFullScreen : state_before_);
+    screen->stand_alone(alone);
+}
+
+// The desktop has keys of its own to leave the whole screen.
+void MainWindow::changeEvent(QEvent* event) {
+    QMainWindow::changeEvent(event);
+    if (event->type() == QEvent::WindowStateChange && alone_ && !isFullScreen()) show_alone(false);
+}
+
 void MainWindow::refresh_current() {
-    if (auto* current = qobject_cast<Screen*>(stack_->currentWidget())) {
+    if (Screen* current = current_screen()) {
         session_.attempt([current] { current->refresh(); });
     }
 }
 
 void MainWindow::show_help() {
-    const auto* current = qobject_cast<Screen*>(stack_->currentWidget());
+    const Screen* current = current_screen();
     const QString general =
         tr("Undo and redo work on every screen. What is signed off is opened again on its own "
            "screen.");
@@ -192,9 +247,11 @@ bool MainWindow::focusNextPrevChild(bool next) {
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
+    show_alone(false);
     QSettings settings;
     settings.setValue(geometry_key, saveGeometry());
-    settings.setValue(moment_key, static_cast<int>(moment_));
+    settings.setValue(moment_key,
+                      QString::fromLatin1(moment_words().valueToKey(static_cast<int>(moment_))));
     QMainWindow::closeEvent(event);
 }
 

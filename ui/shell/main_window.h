@@ -27,6 +27,7 @@ class MainWindow : public QMainWindow {
     Moment moment() const { return moment_; }
 
   protected:
+    void changeEvent(QEvent* event) override;
     void closeEvent(QCloseEvent* event) override;
     bool focusNextPrevChild(bool next) override;
 
@@ -36,6 +37,9 @@ class MainWindow : public QMainWindow {
     QWidget* build_top_row();
     QWidget* build_foot();
     void add_actions();
+    void choose_the_day();
+    void show_alone(bool alone);
+    Screen* current_screen() const;
     void show_library();
     void refresh_current();
     void show_help();
@@ -46,6 +50,8 @@ class MainWindow : public QMainWindow {
     std::vector<ScreenEntry> entries_;
     std::function<QWidget*(Session&)> welcome_;
     Moment moment_ = Moment::coming_up;
+    bool alone_ = false;  // the screen of the moment fills the whole screen
+    Qt::WindowStates state_before_;
     QWidget* top_row_ = nullptr;
     MomentsRow* moments_ = nullptr;
     QStackedWidget* stack_ = nullptr;

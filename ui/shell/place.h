@@ -1,12 +1,15 @@
 #pragma once
 // Somewhere in the window that a sentence or a button can lead to.
 
+#include <QObject>
 #include <optional>
 
 #include "indexer/record/id.h"
 #include "indexer/record/shot_list.h"
 
 namespace quarterturn {
+
+Q_NAMESPACE
 
 // The moments of her job, in the order of the row at the top.
 enum class Moment {
@@ -25,6 +28,7 @@ enum class Moment {
     all_photos,
     settings
 };
+Q_ENUM_NS(Moment)  // the window remembers a moment by its word
 
 // Where to, and what to have at hand there. What a screen has no use for it passes over.
 struct Place {

@@ -6,6 +6,8 @@ namespace quarterturn {
 
 void Screen::arrive(const Place&) {}
 
+void Screen::stand_alone(bool) {}
+
 bool Screen::focusNextPrevChild(bool next) {
     return isWindow() ? focus_in_reading_order(*this, next) : QWidget::focusNextPrevChild(next);
 }

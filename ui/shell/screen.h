@@ -27,6 +27,12 @@ class Screen : public QWidget {
     // She was led here, to this look or photo. Called before refresh().
     virtual void arrive(const Place& place);
 
+    // It fills the whole screen from now on, without the row of moments, or no longer.
+    virtual void stand_alone(bool alone);
+
+  signals:
+    void alone_asked(bool alone);  // to fill the whole screen, or no longer
+
   protected:
     // Where a screen stands in no window, Tab goes in reading order all the same.
     bool focusNextPrevChild(bool next) override;

@@ -153,6 +153,15 @@ TEST_F(MainWindowTest, IsMadeAgainWhereAndAsLargeAsItWasOnItsLastScreen) {
     QSettings().clear();
 }
 
+// A number would mean another screen once one comes in between.
+TEST_F(MainWindowTest, RemembersItsLastScreenByAWord) {
+    window.go_to({.moment = Moment::round_the_head});
+    window.close();
+    EXPECT_EQ(QSettings().value(QStringLiteral("window/moment")).toString(),
+              QStringLiteral("round_the_head"));
+    QSettings().clear();
+}
+
 TEST_F(MainWindowTest, AScreenThatIsNoLongerThereIsNotGoneBackTo) {
     QSettings().setValue(QStringLiteral("window/moment"), 99);
     const MainWindow again(open.session, two_moments(), welcome);

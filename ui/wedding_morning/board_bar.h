@@ -1,0 +1,43 @@
+#pragma once
+
+#include <QWidget>
+
+#include "indexer/record/people.h"
+#include "ui/shell/place.h"
+#include "ui/wedding_morning/board_type.h"
+
+class QComboBox;
+class QPushButton;
+
+namespace quarterturn {
+
+class FlowLayout;
+
+// Above the board: which wedding, and what is done with the board as a whole. On the whole screen
+// only what is needed there.
+class BoardBar : public QWidget {
+    Q_OBJECT
+  public:
+    BoardBar(const BoardType& type, bool alone, QWidget* parent = nullptr);
+
+    void show_weddings(const std::vector<Wedding>& weddings, WeddingId current);
+    void show_dim(bool dim);
+
+  signals:
+    void wedding_chosen(quarterturn::WeddingId wedding);
+    void timer_asked();
+    void dim_asked();
+    void alone_asked(bool alone);
+    void led_to(quarterturn::Moment moment);
+
+  private:
+    QPushButton* add(FlowLayout& row, const QString& text);
+    void add_ways(FlowLayout& row);
+
+    BoardType type_;
+    bool alone_;
+    QComboBox* weddings_;
+    QPushButton* dim_ = nullptr;
+};
+
+}  // namespace quarterturn

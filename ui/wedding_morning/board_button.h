@@ -1,0 +1,16 @@
+#pragma once
+// Buttons of the board, made from the usual ones.
+
+#include <QPushButton>
+
+#include "ui/wedding_morning/board_type.h"
+
+namespace quarterturn {
+
+// As large as everything that is pressed on the board.
+void suit_board(QPushButton& button, const BoardType& type, BoardRole role = BoardRole::small);
+
+// A kind of the style sheet for a control that is there already.
+void show_kind(QWidget& control, const QString& kind);
+
+}  // namespace quarterturn

@@ -1,0 +1,15 @@
+#pragma once
+// What she sets down at the board, each with its way back.
+
+#include "indexer/looks/wedding_board.h"
+#include "ui/shell/edits.h"
+
+namespace quarterturn {
+
+// A step of the build is done, or, with `done` false, is not done after all.
+Edit change_step(WeddingId wedding, LookId look, const StepTick& step, bool done);
+
+Edit start_timer(const Timer& timer);
+Edit stop_timer(const Timer& timer);
+
+}  // namespace quarterturn

@@ -1,0 +1,85 @@
+#include "ui/wedding_morning/board_world.h"
+
+#include <QApplication>
+#include <QAudioDevice>
+#include <QDBusConnection>
+#include <QDBusMessage>
+#include <QDBusPendingCallWatcher>
+#include <QDBusPendingReply>
+#include <QDateTime>
+#include <QMediaDevices>
+#include <QSoundEffect>
+#include <optional>
+
+namespace quarterturn {
+namespace {
+
+class SmallBell final : public Bell {
+  public:
+    void ring() override {
+        if (QMediaDevices::defaultAudioOutput().isNull()) return QApplication::beep();
+        if (!sound_) {
+            sound_ = std::make_unique<QSoundEffect>();
+            sound_->setSource(QUrl(QStringLiteral("qrc:/wedding_morning/time-is-up.wav")));
+        }
+        sound_->play();  // as soon as it is read
+    }
+
+  private:
+    std::unique_ptr<QSoundEffect> sound_;
+};
+
+// freedesktop.org, "Idle Inhibition Service", 0.1: what the desktops of today answer to.
+QDBusMessage screen_saver_call(const QString& method, const QVariantList& arguments) {
+    QDBusMessage call =
+        QDBusMessage::createMethodCall(QStringLiteral("org.freedesktop.ScreenSaver"),
+                                       QStringLiteral("/org/freedesktop/ScreenSaver"),
+                                       QStringLiteral("org.freedesktop.ScreenSaver"), method);
+    call.setArguments(arguments);
+    return call;
+}
+
+class DesktopStaysAwake final : public StayAwake {
+  public:
+    ~DesktopStaysAwake() override { DesktopStaysAwake::release(); }
+
+    void ask() override {
+        if (std::exchange(wanted_, true)) return;
+        const auto bus = QDBusConnection::sessionBus();
+        if (!bus.isConnected()) return emit refused();
+        const auto answer = bus.asyncCall(screen_saver_call(
+            QStringLiteral("Inhibit"), {QApplication::applicationDisplayName(),
+                                        tr("The board of a wedding morning is on the screen")}));
+        auto* watcher = new QDBusPendingCallWatcher(answer, this);
+        connect(watcher, &QDBusPendingCallWatcher::finished, this, &DesktopStaysAwake::take_answer);
+    }
+
+    void release() override {
+        wanted_ = false;
+        if (!cookie_) return;
+        QDBusConnection::sessionBus().send(
+            screen_saver_call(QStringLiteral("UnInhibit"), {*cookie_}));
+        cookie_.reset();
+    }
+
+  private:
+    void take_answer(QDBusPendingCallWatcher* watcher) {
+        const QDBusPendingReply<uint> answer = *watcher;
+        watcher->deleteLater();
+        if (answer.isError()) return emit refused();
+        cookie_ = answer.value();
+        if (!wanted_) release();
+    }
+
+    bool wanted_ = false;
+    std::optional<uint> cookie_;
+};
+
+}  // namespace
+
+BoardWorld this_computer() {
+    return {[] { return QDateTime::currentSecsSinceEpoch(); }, std::make_shared<SmallBell>(),
+            std::make_shared<DesktopStaysAwake>()};
+}
+
+}  // namespace quarterturn

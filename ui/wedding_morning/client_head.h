@@ -1,0 +1,41 @@
+#pragma once
+
+#include <QWidget>
+
+#include "ui/wedding_morning/board_type.h"
+#include "ui/wedding_morning/board_words.h"
+
+class QScrollArea;
+class QVBoxLayout;
+
+namespace quarterturn {
+
+// Who is in the chair and what to beware of, before anything else; then her looks to choose from.
+class ClientHead : public QWidget {
+    Q_OBJECT
+  public:
+    explicit ClientHead(const BoardType& type, QWidget* parent = nullptr);
+
+    void show_client(const WeddingBoard& board, std::size_t client, std::size_t look);
+    // Cautions that need more than so many pixels scroll.
+    void limit_cautions(int height);
+
+  signals:
+    void look_chosen(std::size_t look);
+
+  protected:
+    void resizeEvent(QResizeEvent* event) override;
+
+  private:
+    void add_name(const WeddingBoard& board, const BoardClient& client);
+    void add_cautions(const BoardClient& client);
+    void add_looks(const BoardClient& client, std::size_t look);
+    void fit_cautions();
+
+    BoardType type_;
+    QVBoxLayout* column_;
+    QScrollArea* cautions_ = nullptr;
+    int at_most_ = 0;
+};
+
+}  // namespace quarterturn

@@ -27,6 +27,8 @@
 
 namespace quarterturn {
 
+inline constexpr int minutes_of_a_day = 24 * 60;
+
 struct MorningClient {
     ClientId client;
     std::string name;
@@ -35,11 +37,16 @@ struct MorningClient {
     int arrives = 0;
     bool first = false;
     bool last = false;
+
+    bool operator==(const MorningClient&) const = default;
 };
 
 struct MorningNeeds {
     std::vector<MorningClient> clients;  // at most most_in_the_chair
-    std::vector<StylistHours> stylists;  // 1 to most_stylists; breaks in any order, also overlapping
+    std::vector<StylistHours>
+        stylists;  // 1 to most_stylists; breaks in any order, also overlapping
+
+    bool operator==(const MorningNeeds&) const = default;
 };
 
 struct RunningOrder {

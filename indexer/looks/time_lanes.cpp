@@ -4,26 +4,32 @@
 #include <map>
 
 namespace quarterturn {
+namespace {
 
-ChartHours chart_hours(const MorningNeeds& needs, const std::vector<Seat>& seats, bool all_marks) {
-    int from = minutes_of_a_day;
-    int to = 0;
-    const auto take_in = [&](int minute) {
-        from = std::min(from, minute);
-        to = std::max(to, minute);
-    };
-    for (const Seat& seat : seats) {
-        take_in(seat.begins);
-        take_in(seat.ends);
-    }
-    if (all_marks) {
-        for (const StylistHours& hours : needs.stylists) take_in(hours.arrives);
-        for (const MorningClient& client : needs.clients) take_in(client.ready_by);
-    }
-    if (from > to) return {usual_arrival, usual_arrival + half_an_hour};
+constexpr int room_to_move = 30;  // minutes before the first begin
+
+ChartHours whole_half_hours(int from, int to) {
     from = from / half_an_hour * half_an_hour;
     to = (to + half_an_hour - 1) / half_an_hour * half_an_hour;
     return {from, std::max(to, from + half_an_hour)};
+}
+
+}  // namespace
+
+ChartHours chart_hours(const std::vector<Seat>& seats) {
+    if (seats.empty()) return whole_half_hours(usual_arrival, usual_arrival);
+    return whole_half_hours(std::ranges::min(seats, {}, &Seat::begins).begins,
+                            std::ranges::max(seats, {}, &Seat::ends).ends);
+}
+
+ChartHours roomy_chart_hours(const MorningNeeds& needs, const std::vector<Seat>& seats) {
+    ChartHours hours = chart_hours(seats);
+    hours.from -= room_to_move;
+    for (const MorningClient& client : needs.clients) {
+        hours.from = std::min(hours.from, client.ready_by);
+        hours.to = std::max(hours.to, client.ready_by);
+    }
+    return whole_half_hours(std::max(0, hours.from), hours.to);
 }
 
 std::vector<Cooling> coolings(const std::vector<Seat>& seats) {

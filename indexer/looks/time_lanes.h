@@ -12,8 +12,10 @@ struct ChartHours {
     int from = 0;
     int to = half_an_hour;
 };
-// With `all_marks` wide enough for arrivals and ready-by times too.
-ChartHours chart_hours(const MorningNeeds& needs, const std::vector<Seat>& seats, bool all_marks);
+// From the first begin to the last end.
+ChartHours chart_hours(const std::vector<Seat>& seats);
+// Also the ready-by times, and room to move parts to.
+ChartHours roomy_chart_hours(const MorningNeeds& needs, const std::vector<Seat>& seats);
 
 // Hair that cools between set and finish. Those of one stylist that overlap lie in lanes of their
 // own, from 0.

@@ -21,7 +21,7 @@ class TimeChart {
           points_(flow.style().caption_points),
           line_(flow.line_height(points_)),
           left_(flow.style().left() + flow.style().width() * label_share),
-          hours_(chart_hours(needs, seats, false)),
+          hours_(chart_hours(seats)),
           coolings_(coolings(seats)) {}
 
     void put() {

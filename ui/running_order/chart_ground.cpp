@@ -44,15 +44,22 @@ class GroundPainter {
         painter_.setBrush(page_colour(palette_));
         painter_.drawRoundedRect(layout_.lane(stylist).adjusted(0, -space(1), 0, space(1)), 6, 6);
         painter_.setPen(ink_colour(palette_));
-        const bool there = stylist < static_cast<int>(needs_.stylists.size());
-        QString name =
-            chart_words(QT_TRANSLATE_NOOP("morning_chart", "Stylist %1")).arg(stylist + 1);
-        if (!there) {
-            name +=
-                QLatin1Char('\n') + chart_words(QT_TRANSLATE_NOOP("morning_chart", "not there"));
-        }
         painter_.drawText(layout_.name_place(stylist),
-                          Qt::AlignLeading | Qt::AlignVCenter | Qt::TextWordWrap, name);
+                          Qt::AlignLeading | Qt::AlignVCenter | Qt::TextWordWrap,
+                          lane_words(stylist));
+    }
+
+    QString lane_words(int stylist) const {
+        const QString name =
+            chart_words(QT_TRANSLATE_NOOP("morning_chart", "Stylist %1")).arg(stylist + 1);
+        if (stylist >= static_cast<int>(needs_.stylists.size())) {
+            return name + QLatin1Char('\n') +
+                   chart_words(QT_TRANSLATE_NOOP("morning_chart", "not there"));
+        }
+        const int arrives = needs_.stylists[static_cast<std::size_t>(stylist)].arrives;
+        return name + QLatin1Char('\n') +
+               chart_words(QT_TRANSLATE_NOOP("morning_chart", "from %1"))
+                   .arg(from_utf8(minute_text(arrives)));
     }
 
     // A label where there is room for one: each half hour, else each hour or two.

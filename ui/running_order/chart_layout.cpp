@@ -39,18 +39,19 @@ int ChartLayout::names_width(const QFontMetrics& metrics) {
 
 int ChartLayout::least_width(const MorningNeeds& needs, const std::vector<Seat>& seats,
                              const QFont& font) {
-    const ChartHours hours = chart_hours(needs, seats, true);
+    const ChartHours hours = roomy_chart_hours(needs, seats);
     return names_width(QFontMetrics(font)) +
            (hours.to - hours.from) / half_an_hour * px_for_half_hour;
 }
 
 ChartLayout::ChartLayout(const MorningNeeds& needs, const std::vector<Seat>& seats,
                          const QFont& font, int width, bool right_to_left)
-    : hours_(chart_hours(needs, seats, true)), right_to_left_(right_to_left) {
+    : hours_(roomy_chart_hours(needs, seats)), right_to_left_(right_to_left) {
     const QFontMetrics metrics(font);
     line_ = metrics.height();
     left_ = names_width(metrics);
-    width_ = std::max(1, width - left_ - space(3));
+    end_ = metrics.horizontalAdvance(QStringLiteral("00:00")) / 2 + space(2);
+    width_ = std::max(1, width - left_ - end_);
     place_flags(needs, metrics);
     place_lanes(needs, seats);
 }
@@ -93,7 +94,7 @@ void ChartLayout::place_lanes(const MorningNeeds& needs, const std::vector<Seat>
     const int tall = lines_in_a_seat * line_ + space(3);
     int y = head_;
     for (const int below : coolings_below_) {
-        lanes_.emplace_back(right_to_left_ ? space(3) : left_, y, width_, tall);
+        lanes_.emplace_back(right_to_left_ ? end_ : left_, y, width_, tall);
         y += tall + below * cooling_step() + space(4);
     }
     height_ = y;
@@ -107,7 +108,7 @@ int ChartLayout::lane_at(int y) const {
 
 int ChartLayout::x_of(int minute) const {
     const int along = width_ * (minute - hours_.from) / (hours_.to - hours_.from);
-    return right_to_left_ ? space(3) + width_ - along : left_ + along;
+    return right_to_left_ ? end_ + width_ - along : left_ + along;
 }
 
 int ChartLayout::minutes_in(int px) const {

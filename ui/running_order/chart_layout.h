@@ -49,6 +49,7 @@ class ChartLayout {
 
     ChartHours hours_;
     int left_ = 0;  // of the time, along the reading direction
+    int end_ = 0;   // after the time
     int width_ = 1;
     int line_ = 1;
     int head_ = 0;

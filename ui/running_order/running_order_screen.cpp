@@ -2,9 +2,7 @@
 
 #include <QComboBox>
 #include <QScrollArea>
-#include <QScrollBar>
 #include <QStackedWidget>
-#include <QTimer>
 
 #include "indexer/looks/exported_record.h"
 #include "indexer/looks/kit_list.h"
@@ -13,35 +11,25 @@
 #include "ui/painter/paint.h"
 #include "ui/printing/ways_out.h"
 #include "ui/running_order/client_part.h"
-#include "ui/running_order/morning_chart.h"
 #include "ui/running_order/morning_edits.h"
+#include "ui/running_order/morning_plan_part.h"
 #include "ui/running_order/planner.h"
-#include "ui/running_order/sentences.h"
 #include "ui/running_order/stylists_part.h"
-#include "ui/running_order/work_list.h"
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/empty_page.h"
 #include "ui/widgets/notice.h"
 #include "ui/widgets/page.h"
 #include "ui/widgets/parts.h"
-#include "ui/widgets/sentence_link.h"
 #include "ui/widgets/words.h"
 
 namespace quarterturn {
 namespace {
 
 constexpr int side_steps = 72;
-constexpr int ms_between_looks_at_the_clock = 20'000;
 
 QVariant key_of(WeddingId wedding) {
     return QVariant::fromValue(qlonglong{wedding.value});
-}
-
-QString joined(const std::vector<std::string>& sentences) {
-    QStringList words;
-    for (const std::string& sentence : sentences) words << from_utf8(sentence);
-    return words.join(QLatin1Char(' '));
 }
 
 // A plan from before, as far as it still fits, while the next one is being found.
@@ -54,11 +42,6 @@ std::vector<Seat> still_fitting(const std::vector<Seat>& seats, const MorningNee
     return fitting;
 }
 
-int minute_of_day(LocalTime time) {
-    const auto since = time - std::chrono::floor<std::chrono::days>(time);
-    return static_cast<int>(std::chrono::duration_cast<std::chrono::minutes>(since).count());
-}
-
 }  // namespace
 
 RunningOrderScreen::RunningOrderScreen(Session& session)
@@ -66,9 +49,6 @@ RunningOrderScreen::RunningOrderScreen(Session& session)
     build();
     connect(planner_, &Planner::planned, this,
             [this] { session_.attempt([this] { show_plan(); }); });
-    auto* clock = new QTimer(this);
-    connect(clock, &QTimer::timeout, this, &RunningOrderScreen::show_now);
-    clock->start(ms_between_looks_at_the_clock);
 }
 
 RunningOrderScreen::~RunningOrderScreen() = default;
@@ -94,72 +74,16 @@ void RunningOrderScreen::build() {
     row->setContentsMargins(space(6), space(3), space(6), 0);
     row->setSpacing(space(5));
     QWidget* side = build_side();
-    row->addWidget(build_plan(), 1);
+    plan_part_ = new MorningPlanPart(session_);
+    connect(plan_part_, &MorningPlanPart::moved, this, &RunningOrderScreen::move);
+    connect(plan_part_, &MorningPlanPart::chosen, client_, &ClientPart::choose);
+    row->addWidget(make_scrolling_side(plan_part_), 1);
     row->addWidget(side);
     pages_->addWidget(empty_);
     pages_->addWidget(going_);
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(0, 0, 0, 0);
     all->addWidget(pages_);
-}
-
-QWidget* RunningOrderScreen::build_plan() {
-    auto* plan = new QWidget;
-    auto* column = new QVBoxLayout(plan);
-    column->setContentsMargins(space(2), 0, space(3), space(6));
-    column->setSpacing(space(2));
-    title_ = make_title({});
-    when_ = make_quiet({});
-    possible_ = make_heading({});
-    cannot_ = make_column(1);
-    planned_ = new QWidget;
-    auto* planned = new QVBoxLayout(planned_);
-    planned->setContentsMargins(0, space(1), 0, 0);
-    planned->setSpacing(space(3));
-    planned->addWidget(build_chart());
-    const Card card = make_card();
-    list_ = new WorkList;
-    connect(list_, &WorkList::chosen, this, [this](ClientId client) { client_->choose(client); });
-    card.column->addWidget(make_heading(tr("In the order of work")));
-    card.column->addWidget(list_);
-    planned->addWidget(card.frame);
-    column->addWidget(title_);
-    column->addWidget(when_);
-    column->addSpacing(space(1));
-    column->addWidget(possible_);
-    column->addLayout(cannot_);
-    column->addWidget(planned_);
-    column->addStretch();
-    return make_scrolling_side(plan);
-}
-
-QWidget* RunningOrderScreen::build_chart() {
-    const Card card = make_card();
-    card.column->setContentsMargins(space(4), space(4), space(3), space(4));
-    chart_ = new MorningChart;
-    chart_scroll_ = new QScrollArea;
-    chart_scroll_->setWidgetResizable(true);
-    chart_scroll_->setFrameShape(QFrame::NoFrame);
-    chart_scroll_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    chart_scroll_->setFocusPolicy(Qt::NoFocus);
-    chart_->setProperty("kind", QStringLiteral("sheet"));
-    chart_scroll_->setWidget(chart_);
-    sentences_ = new Sentences;
-    remarks_ = make_quiet({});
-    connect(chart_, &MorningChart::tried, this, [this](const std::vector<Seat>& seats) {
-        sentences_->show_consequences(tr("If you let go here"),
-                                      check_morning(morning_->needs, seats));
-    });
-    connect(chart_, &MorningChart::given_up, this, &RunningOrderScreen::show_consequences);
-    connect(chart_, &MorningChart::changed, this, &RunningOrderScreen::move);
-    connect(chart_, &MorningChart::chosen, this,
-            [this](ClientId client) { client_->choose(client); });
-    connect(chart_, &MorningChart::looked_at, this,
-            [this](QWidget* bar) { chart_scroll_->ensureWidgetVisible(bar, space(4), 0); });
-    card.column->addWidget(chart_scroll_);
-    card.column->addWidget(sentences_);
-    card.column->addWidget(remarks_);
-    return card.frame;
 }
 
 QWidget* RunningOrderScreen::build_side() {
@@ -304,83 +228,11 @@ std::optional<MorningPlan> RunningOrderScreen::plan_to_show() const {
 }
 
 void RunningOrderScreen::show_plan() {
-    if (chart_->is_dragging()) return;
+    if (plan_part_->is_held()) return;
     plan_ = plan_to_show();
-    show_head();
-    show_cannot();
-    const bool any = plan_ && !plan_->seats.empty();
-    planned_->setVisible(any);
-    ways_buttons_->setVisible(any);
+    plan_part_->show_plan(*morning_, plan_, *planner_);
+    ways_buttons_->setVisible(plan_ && !plan_->seats.empty());
     anew_->setEnabled(!morning_->morning.kept.empty());
-    if (!any) return;
-    chart_->show_plan(morning_->needs, plan_->seats);
-    chart_scroll_->setFixedHeight(chart_->minimumSizeHint().height() +
-                                  chart_scroll_->horizontalScrollBar()->sizeHint().height());
-    list_->show_plan(*morning_, *plan_);
-    show_consequences();
-    show_now();
-}
-
-void RunningOrderScreen::show_head() {
-    const Wedding& wedding = morning_->wedding;
-    title_->setText(from_utf8(wedding.name));
-    QStringList when{shown(wedding.date)};
-    if (!wedding.venue.empty()) when << from_utf8(wedding.venue);
-    if (!wedding.ready_by.empty()) when << tr("ready by %1").arg(from_utf8(wedding.ready_by));
-    when_->setText(when.join(QStringLiteral("  ·  ")));
-    possible_->setText(possible_words());
-}
-
-QString RunningOrderScreen::possible_words() const {
-    if (!planner_->refusal().isEmpty()) return planner_->refusal();
-    if (!planner_->best()) return tr("Planning the morning…");
-    const MorningPlan& best = *planner_->best();
-    const bool well = best.consequences.late_in_all == 0;
-    QString words =
-        (well ? QStringLiteral("✓  ") : QStringLiteral("▲  ")) + from_utf8(possible_text(best));
-    if (!morning_->cannot.empty()) words += QLatin1Char(' ') + tr("Not everybody is in it yet:");
-    if (!well && plan_ && plan_->by_hand) {
-        words += QLatin1Char(' ') + joined(best.consequences.lateness);
-    }
-    return words;
-}
-
-void RunningOrderScreen::show_cannot() {
-    empty_layout(cannot_);
-    for (std::size_t i = 0; i < morning_->cannot.size(); ++i) {
-        auto* link = new SentenceLink(from_utf8(morning_->cannot[i]));
-        const auto look = morning_->cannot_looks[i];
-        connect(link, &SentenceLink::clicked, this, [this, look] {
-            if (look) {
-                session_.go_to({.moment = Moment::recipe, .look = look});
-            } else {
-                session_.go_to({.moment = Moment::coming_up});
-            }
-        });
-        cannot_->addWidget(link);
-    }
-}
-
-void RunningOrderScreen::show_consequences() {
-    if (!plan_) return;
-    if (!plan_->by_hand && !planner_->best()) {
-        sentences_->show_heading(tr("Planning anew…"));
-    } else {
-        sentences_->show_consequences(
-            plan_->by_hand ? tr("As you changed it") : tr("As it is planned"), plan_->consequences);
-    }
-    QStringList remarks;
-    if (!morning_->assumed.empty()) remarks << from_utf8(morning_->assumed);
-    const auto unproven = unproven_text(*plan_);
-    if (unproven && !plan_->by_hand) remarks << from_utf8(*unproven);
-    remarks_->setText(remarks.join(QLatin1Char(' ')));
-    remarks_->setVisible(!remarks.isEmpty());
-}
-
-void RunningOrderScreen::show_now() {
-    if (!morning_) return;
-    const bool today = morning_->wedding.date == session_.today();
-    chart_->show_now(today ? std::optional(minute_of_day(session_.now())) : std::nullopt);
 }
 
 void RunningOrderScreen::change(const Morning& after, const QString& said) {

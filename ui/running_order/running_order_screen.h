@@ -5,8 +5,7 @@
 #include "ui/shell/screen.h"
 
 class QComboBox;
-class QLabel;
-class QScrollArea;
+class QPushButton;
 class QStackedWidget;
 class QVBoxLayout;
 
@@ -14,14 +13,12 @@ namespace quarterturn {
 
 class ClientPart;
 class EmptyPage;
-class MorningChart;
 class Notice;
+class MorningPlanPart;
 class Planner;
-class Sentences;
 class Session;
 class StylistsPart;
 class WaysOut;
-class WorkList;
 
 // Who sits when on the wedding morning, and with whom; the next wedding first.
 class RunningOrderScreen : public Screen {
@@ -38,8 +35,6 @@ class RunningOrderScreen : public Screen {
 
   private:
     void build();
-    QWidget* build_plan();
-    QWidget* build_chart();
     QWidget* build_side();
     void add_choices(QVBoxLayout& column);
     void add_ways_out(QVBoxLayout& column);
@@ -47,11 +42,6 @@ class RunningOrderScreen : public Screen {
     void show_wishes();
     void show_plan();
     std::optional<MorningPlan> plan_to_show() const;
-    void show_head();
-    void show_cannot();
-    QString possible_words() const;
-    void show_consequences();
-    void show_now();
     void change(const Morning& after, const QString& said);
     void move(const std::vector<Seat>& seats, ClientId client);
     QString name_of(ClientId client) const;
@@ -68,16 +58,7 @@ class RunningOrderScreen : public Screen {
     QStackedWidget* pages_;
     EmptyPage* empty_;
     QWidget* going_;
-    QLabel* title_;
-    QLabel* when_;
-    QLabel* possible_;
-    QVBoxLayout* cannot_;
-    QWidget* planned_;
-    MorningChart* chart_;
-    QScrollArea* chart_scroll_;
-    Sentences* sentences_;
-    QLabel* remarks_;
-    WorkList* list_;
+    MorningPlanPart* plan_part_;
     QComboBox* weddings_;
     QComboBox* papers_;
     QPushButton* anew_;

@@ -28,6 +28,7 @@ StylistsPart::StylistsPart(QWidget* parent)
     count_->setRange(1, most_stylists);
     count_->setAccessibleName(tr("Number of stylists"));
     count_->setKeyboardTracking(false);
+    count_->setMinimumWidth(space(18));
     connect(count_, &QSpinBox::valueChanged, this, &StylistsPart::set_count);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);

@@ -15,10 +15,11 @@
 // What is still alike is settled by the order the clients are named in, so equal needs give equal
 // plans.
 //
-// How: the choice of parts one after the other is searched depth first for each stylist, bounded by
-// what the remaining work must take and remembered by its state (Held and Karp 1962); a part whose
-// finish would come too late is begun later by as much as is missing. The parties of the stylists
-// are put together over all divisions of the clients.
+// How: a good plan is found by trying changes, and is the limit for the exact search. That bounds
+// for each stylist how little late every set of clients can be (Held and Karp 1962), puts the
+// stylists together over all divisions of the clients, and where no order reaches the bound
+// searches that set depth first; a part whose finish would come too late is begun later by as much
+// as is missing.
 
 #include <string>
 #include <vector>

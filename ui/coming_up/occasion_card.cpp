@@ -127,18 +127,22 @@ QLayout* OccasionCard::build_buttons() {
     trial->setAccessibleName(tr("%1: %2").arg(trial->text(), title));
     connect(trial, &QPushButton::clicked, this, &OccasionCard::add_sitting);
     row->addWidget(trial);
-    add_kit_button(*row);
+    add_wedding_buttons(*row);
     return row;
 }
 
-void OccasionCard::add_kit_button(QLayout& row) {
+void OccasionCard::add_wedding_buttons(QLayout& row) {
     if (!occasion_.is_wedding) return;
-    QPushButton* kit = make_button(tr("What to pack"));
-    kit->setAccessibleName(tr("%1: %2").arg(kit->text(), occasion_title(occasion_)));
-    connect(kit, &QPushButton::clicked, this, [this] {
-        session_.go_to({.moment = Moment::kit_list, .wedding = occasion_.wedding->id});
-    });
-    row.addWidget(kit);
+    const auto add = [&](const QString& text, Moment moment) {
+        QPushButton* button = make_button(text);
+        button->setAccessibleName(tr("%1: %2").arg(text, occasion_title(occasion_)));
+        connect(button, &QPushButton::clicked, this, [this, moment] {
+            session_.go_to({.moment = moment, .wedding = occasion_.wedding->id});
+        });
+        row.addWidget(button);
+    };
+    add(tr("What to pack"), Moment::kit_list);
+    add(tr("Who sits when"), Moment::running_order);
 }
 
 void OccasionCard::add_next_button(QLayout& row) {

@@ -31,7 +31,7 @@ class OccasionCard : public QFrame {
     QLayout* build_client_buttons(const ClientAhead& client);
     QLayout* build_buttons();
     void add_next_button(QLayout& row);
-    void add_kit_button(QLayout& row);
+    void add_wedding_buttons(QLayout& row);
     void show_form(RecordForm* form);
     void close_form();
     void change();

@@ -50,6 +50,19 @@ TEST_F(ChangedByHand, SaysWhoIsInTwoPlacesAtOnce) {
                          "Stylist 1 has two at once from 06:40 on: Client 3 and Client 1."}));
 }
 
+TEST_F(ChangedByHand, ASetTakesItsFinishAlongAndAFinishMovesAlone) {
+    const auto later = moved_part(by_hand(), ClientId{1}, SeatPart::set, 370, {});
+    EXPECT_EQ(later[0].begins, 370);
+    EXPECT_EQ(later[1].begins, 410);
+    const auto finish = moved_part(by_hand(), ClientId{1}, SeatPart::finish, 405, {});
+    EXPECT_EQ(finish[0], by_hand()[0]);
+    EXPECT_EQ(finish[1], (Seat{ClientId{1}, SeatPart::finish, 0, 405, 448}));
+    const auto other = moved_part(by_hand(), ClientId{1}, SeatPart::finish, 400, 1);
+    EXPECT_EQ(other[0].stylist, 1);  // who wound a set should finish it
+    EXPECT_EQ(other[0].begins, 360);
+    EXPECT_EQ(other[1].stylist, 1);
+}
+
 TEST_F(ChangedByHand, SaysWhichSetWaitsTooShortOrTooLong) {
     auto seats = by_hand();
     seats[1] = {ClientId{1}, SeatPart::finish, 0, 392, 435};

@@ -40,14 +40,6 @@ std::string heading(const WeddingMorning& morning, const MorningPlan& plan) {
     return text + (plan.by_hand ? ", as you changed it." : ".");
 }
 
-std::optional<std::string> unproven_text(const MorningPlan& plan) {
-    if (plan.proven) return std::nullopt;
-    if (plan.lateness_proven) {
-        return "This is the best plan found: perhaps another one begins a little later.";
-    }
-    return "This is the best plan found in a limited search: there may be one that is less late.";
-}
-
 json seat_json(const WeddingMorning& morning, const Seat& seat) {
     return {{"client", client_in(morning.needs, seat.client).name},
             {"client_id", seat.client.value},
@@ -119,6 +111,7 @@ Reply running_order_reply(const WeddingMorning& morning, const MorningPlan& plan
     append(reply.lines, plan.consequences.lateness);
     append(reply.lines, plan.consequences.broken);
     append(reply.lines, morning.cannot);
+    if (!morning.assumed.empty()) reply.lines.push_back(morning.assumed);
     if (const auto unproven = unproven_text(plan)) reply.lines.push_back(*unproven);
     if (is_well(morning, plan)) {
         reply.lines.emplace_back("All are ready in time.");

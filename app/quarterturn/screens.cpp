@@ -10,6 +10,7 @@
 #include "ui/kit_list/kit_list_screen.h"
 #include "ui/recipe/recipe_screen.h"
 #include "ui/round_the_head/round_the_head_screen.h"
+#include "ui/running_order/running_order_screen.h"
 #include "ui/settings/settings_screen.h"
 #include "ui/sign_off/sign_off_screen.h"
 #include "ui/wedding_morning/wedding_morning_screen.h"
@@ -38,6 +39,8 @@ std::vector<ScreenEntry> all_screens() {
         entry<ContactSheetScreen>(Moment::contact_sheet,
                                   QT_TRANSLATE_NOOP("moments", "Contact sheet")),
         entry<KitListScreen>(Moment::kit_list, QT_TRANSLATE_NOOP("moments", "Kit list")),
+        entry<RunningOrderScreen>(Moment::running_order,
+                                  QT_TRANSLATE_NOOP("moments", "Running order")),
         entry<WeddingMorningScreen>(Moment::wedding_morning,
                                     QT_TRANSLATE_NOOP("moments", "The wedding morning")),
         entry<WhatChangedScreen>(Moment::what_changed,

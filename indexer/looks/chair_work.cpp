@@ -24,6 +24,13 @@ int hands_on(const Step& step) {
 
 }  // namespace
 
+std::optional<int> may_be_left_in(const Recipe& recipe) {
+    if (recipe.build.empty()) return recipe.setting.may_be_left_minutes;
+    const Setting& setting = recipe.build[longest_wait(recipe.build)].setting;
+    return setting.may_be_left_minutes ? setting.may_be_left_minutes
+                                       : recipe.setting.may_be_left_minutes;
+}
+
 std::optional<ChairWork> chair_work(const Recipe& recipe) {
     const auto& build = recipe.build;
     const std::size_t set = longest_wait(build);
@@ -44,11 +51,8 @@ std::optional<ChairWork> chair_work(const Recipe& recipe) {
     }
     work.before = std::max(1, work.before + other_waits);
     work.after = std::max(1, work.after);
-    const Setting& setting = build[set].setting;
     work.cooling = std::max(wait_after(build[set]), recipe.setting.cooling_minutes.value_or(0));
-    const int may_be_left = setting.may_be_left_minutes.value_or(
-        recipe.setting.may_be_left_minutes.value_or(usual_may_be_left));
-    work.may_be_left = std::max(work.cooling, may_be_left);
+    work.may_be_left = std::max(work.cooling, may_be_left_in(recipe).value_or(usual_may_be_left));
     return work;
 }
 

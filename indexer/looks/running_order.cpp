@@ -12,6 +12,7 @@ namespace {
 struct PlannedLook {
     Look look;
     std::optional<ChairWork> work;
+    bool says_may_be_left = false;
 };
 
 // The look of each client that is made in the morning.
@@ -26,8 +27,11 @@ std::map<ClientId, PlannedLook> morning_looks(Library& library, WeddingId weddin
         for (const Look& look : looks) {
             if (look.worn != worn || planned.contains(look.client)) continue;
             const auto recipe = recipes.find(look.id);
-            planned[look.client] = {
-                look, recipe == recipes.end() ? std::nullopt : chair_work(recipe->second)};
+            PlannedLook& here = planned[look.client];
+            here.look = look;
+            if (recipe == recipes.end()) continue;
+            here.work = chair_work(recipe->second);
+            here.says_may_be_left = may_be_left_in(recipe->second).has_value();
         }
     }
     return planned;
@@ -59,20 +63,35 @@ class MorningGatherer {
         const std::string name = library_.clients().find(member.client).value_or(Client{}).name;
         const auto work = wish.work || planned == nullptr ? wish.work : planned->work;
         const auto ready_by = wish.ready_by ? wish.ready_by : ready_by_;
-        if (!work) result_.cannot.push_back(without_minutes(name, planned));
+        if (!work) cannot(without_minutes(name, planned), planned);
         if (!ready_by) {
-            result_.cannot.push_back("Nothing says when " + name +
-                                     " must be ready: set the wedding's ready-by time, or hers.");
+            cannot("Nothing says when " + name +
+                       " must be ready: set the wedding's ready-by time, or hers.",
+                   nullptr);
         }
         if (!work || !ready_by) return;
+        if (!wish.work && work->in_two_parts() && !planned->says_may_be_left) assume_for(name);
         result_.needs.clients.push_back({member.client, name, *work, *ready_by,
                                          wish.arrives.value_or(0), wish.first, wish.last});
         result_.looks.push_back(planned == nullptr ? "" : planned->look.name);
     }
 
   private:
+    void cannot(std::string sentence, const PlannedLook* planned) {
+        result_.cannot.push_back(std::move(sentence));
+        result_.cannot_looks.push_back(planned == nullptr ? std::nullopt
+                                                          : std::optional(planned->look.id));
+    }
+
+    void assume_for(const std::string& name) {
+        left_open_ += (left_open_.empty() ? "" : ", ") + name;
+        result_.assumed = "Nothing says how long a set may be left (" + left_open_ +
+                          "): " + std::to_string(usual_may_be_left) + " minutes count.";
+    }
+
     Library& library_;
     WeddingMorning& result_;
+    std::string left_open_;  // names
     std::map<ClientId, PlannedLook> looks_;
     std::optional<int> ready_by_;
 };
@@ -93,6 +112,9 @@ std::vector<Seat> kept_seats(const WeddingMorning& morning) {
         const int minutes = finish ? client->work.after : client->work.before;
         seats.push_back({kept.client, kept.part, kept.stylist, kept.begins, kept.begins + minutes});
     }
+    std::ranges::stable_sort(seats, {}, [](const Seat& seat) {
+        return std::pair{seat.begins, seat.stylist};
+    });
     return seats;
 }
 
@@ -140,6 +162,14 @@ MorningPlan plan_of(const WeddingMorning& morning) {
     return plan;
 }
 
+Morning keeping(Morning morning, const std::vector<Seat>& seats) {
+    morning.kept.clear();
+    for (const Seat& seat : seats) {
+        morning.kept.push_back({seat.client, seat.part, seat.stylist, seat.begins});
+    }
+    return morning;
+}
+
 void keep_move(Library& library, const WeddingMorning& morning, ClientId client, int at,
                std::optional<int> stylist) {
     const auto seats = plan_of(morning).seats;
@@ -150,12 +180,8 @@ void keep_move(Library& library, const WeddingMorning& morning, ClientId client,
         throw StoreError("There is no stylist " + std::to_string(*stylist + 1) +
                          " on this morning: name the number of stylists first.");
     }
-    Morning changed = morning.morning;
-    changed.kept.clear();
-    for (const Seat& seat : moved(seats, client, at, stylist)) {
-        changed.kept.push_back({seat.client, seat.part, seat.stylist, seat.begins});
-    }
-    library.mornings().save(morning.wedding.id, changed);
+    library.mornings().save(morning.wedding.id,
+                            keeping(morning.morning, moved(seats, client, at, stylist)));
 }
 
 std::string task_word(const MorningNeeds& needs, const Seat& seat) {
@@ -173,6 +199,14 @@ std::string possible_text(const MorningPlan& best) {
     }
     return "No plan was found in which all are ready in time: the best found is " + minutes +
            " late in all. There may be a better one.";
+}
+
+std::optional<std::string> unproven_text(const MorningPlan& plan) {
+    if (plan.proven) return std::nullopt;
+    if (plan.lateness_proven) {
+        return "This is the best plan found: perhaps another one begins a little later.";
+    }
+    return "This is the best plan found in a limited search: there may be one that is less late.";
 }
 
 }  // namespace quarterturn

@@ -13,6 +13,8 @@ namespace quarterturn {
 // is left open: how long the set may be left, then usual_may_be_left minutes; what is done after
 // it, then a minute to see to it; and after which step a wait of the whole comes, then she stays.
 std::optional<ChairWork> chair_work(const Recipe& recipe);
+// What chair_work() takes `may_be_left` from; nothing where the recipe leaves it open.
+std::optional<int> may_be_left_in(const Recipe& recipe);
 
 struct WeddingMorning {
     Wedding wedding;
@@ -20,6 +22,8 @@ struct WeddingMorning {
     MorningNeeds needs;               // in the order of the party
     std::vector<std::string> looks;   // of each of them; "" where only minutes were named
     std::vector<std::string> cannot;  // a sentence for each member who cannot be planned yet
+    std::vector<std::optional<LookId>> cannot_looks;  // of each: whose recipe could tell it
+    std::string assumed;  // a sentence on what a set may be left, where nothing says it; or ""
 };
 
 // Of each member the look that is worn first counts: ceremony, other, then evening. Minutes, times
@@ -39,6 +43,9 @@ struct MorningPlan {
 MorningPlan plan_of(const WeddingMorning& morning);
 MorningPlan best_plan(const WeddingMorning& morning);
 
+// The morning with this plan kept as she changed it.
+Morning keeping(Morning morning, const std::vector<Seat>& seats);
+
 // Keeps the plan that stands with the client moved; see moved(). Throws StoreError when she has no
 // place in it, or when there is no such stylist.
 void keep_move(Library& library, const WeddingMorning& morning, ClientId client, int at,
@@ -52,5 +59,8 @@ std::string task_word(const MorningNeeds& needs, const Seat& seat);
 
 // Whether all can be ready in time: a sentence, with how sure that is.
 std::string possible_text(const MorningPlan& best);
+
+// How sure it is that no plan is better; nothing when it is proven.
+std::optional<std::string> unproven_text(const MorningPlan& plan);
 
 }  // namespace quarterturn

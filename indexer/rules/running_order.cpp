@@ -9,7 +9,6 @@ namespace quarterturn {
 namespace {
 
 constexpr int longest_part = 12 * 60;
-constexpr int minutes_of_a_day = 24 * 60;
 
 void refuse_unless(bool holds, const std::string& sentence) {
     if (!holds) throw std::invalid_argument(sentence);

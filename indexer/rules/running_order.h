@@ -15,10 +15,11 @@
 // What is still alike is settled by the order the clients are named in, so equal needs give equal
 // plans.
 //
-// How: the choice of parts one after the other is searched depth first for each stylist, bounded by
-// what the remaining work must take and remembered by its state (Held and Karp 1962); a part whose
-// finish would come too late is begun later by as much as is missing. The parties of the stylists
-// are put together over all divisions of the clients.
+// How: a good plan is found by trying changes, and is the limit for the exact search. That bounds
+// for each stylist how little late every set of clients can be (Held and Karp 1962), puts the
+// stylists together over all divisions of the clients, and where no order reaches the bound
+// searches that set depth first; a part whose finish would come too late is begun later by as much
+// as is missing.
 
 #include <string>
 #include <vector>
@@ -26,6 +27,8 @@
 #include "indexer/record/morning.h"
 
 namespace quarterturn {
+
+inline constexpr int minutes_of_a_day = 24 * 60;
 
 struct MorningClient {
     ClientId client;
@@ -35,11 +38,16 @@ struct MorningClient {
     int arrives = 0;
     bool first = false;
     bool last = false;
+
+    bool operator==(const MorningClient&) const = default;
 };
 
 struct MorningNeeds {
     std::vector<MorningClient> clients;  // at most most_in_the_chair
-    std::vector<StylistHours> stylists;  // 1 to most_stylists; breaks in any order, also overlapping
+    std::vector<StylistHours>
+        stylists;  // 1 to most_stylists; breaks in any order, also overlapping
+
+    bool operator==(const MorningNeeds&) const = default;
 };
 
 struct RunningOrder {
@@ -56,7 +64,7 @@ struct RunningOrder {
 
 // Steps of the search, not time, so that every machine answers alike (chosen by measurement, see
 // tests/bench/bench_running_order.cpp: about a second for twelve clients).
-inline constexpr long usual_steps = 400'000;
+inline constexpr long usual_steps = 1'200'000;
 
 // Throws std::invalid_argument with a sentence when the needs cannot be planned at all: nobody to
 // do, too many clients or stylists, two who must be first or last, one part without minutes, or one

@@ -181,6 +181,19 @@ std::vector<Seat> moved(std::vector<Seat> seats, ClientId client, int at,
     return seats;
 }
 
+std::vector<Seat> moved_part(std::vector<Seat> seats, ClientId client, SeatPart part, int at,
+                             std::optional<int> stylist) {
+    if (part == SeatPart::set) return moved(std::move(seats), client, at, stylist);
+    for (Seat& seat : seats) {
+        if (seat.client != client) continue;
+        if (stylist) seat.stylist = *stylist;
+        if (seat.part != SeatPart::finish) continue;
+        seat.ends += at - seat.begins;
+        seat.begins = at;
+    }
+    return seats;
+}
+
 std::string lateness_text(const MorningClient& client, int ends) {
     return client.name + " is ready at " + minute_text(ends) + ", " +
            minutes_text(ends - client.ready_by) + " late.";

@@ -25,6 +25,11 @@ Consequences check_morning(const MorningNeeds& needs, const std::vector<Seat>& s
 std::vector<Seat> moved(std::vector<Seat> seats, ClientId client, int at,
                         std::optional<int> stylist);
 
+// One part moved: a set takes her finish along, as above; a finish moves alone in time, and to
+// another stylist with her set.
+std::vector<Seat> moved_part(std::vector<Seat> seats, ClientId client, SeatPart part, int at,
+                             std::optional<int> stylist);
+
 // "Ada Lindqvist is ready at 12:40, 10 minutes late."
 std::string lateness_text(const MorningClient& client, int ends);
 // When she is ready; nothing without a seat for her.

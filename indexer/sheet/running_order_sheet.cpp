@@ -98,6 +98,7 @@ Document running_order_sheet(const WeddingMorning& morning, const MorningPlan& p
          {&plan.consequences.lateness, &plan.consequences.broken, &morning.cannot}) {
         for (const std::string& sentence : *sentences) put_sentence(flow, sentence);
     }
+    if (!morning.assumed.empty()) put_sentence(flow, morning.assumed);
     return flow.finish();
 }
 

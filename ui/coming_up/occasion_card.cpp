@@ -129,6 +129,7 @@ QLayout* OccasionCard::build_buttons() {
     row->addWidget(trial);
     if (occasion_.is_wedding) {
         add_way(*row, tr("What to pack"), Moment::kit_list);
+        add_way(*row, tr("Who sits when"), Moment::running_order);
         add_way(*row, tr("The wedding morning"), Moment::wedding_morning);
     }
     return row;

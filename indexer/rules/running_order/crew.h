@@ -5,7 +5,8 @@
 #include <optional>
 #include <vector>
 
-#include "indexer/rules/running_order/one_stylist.h"
+#include "indexer/rules/running_order/best_orders.h"
+#include "indexer/rules/running_order/tried_changes.h"
 
 namespace quarterturn {
 
@@ -33,15 +34,14 @@ class Crew {
 
     bool like_the_one_before(std::size_t stylist) const;
     Table table_of(int stylist, int from, int below);
-    int pooled_rest(JobSet rest, int from) const;
-    std::optional<Division> even_division(int from, int below);
-    bool divide_evenly(std::vector<JobSet>& sets, JobSet rest, int from, int below, int& tries);
-    std::vector<JobSet> by_evenness(JobSet rest, int shares) const;
+    int earliest_arrival() const;
+    bool settle(const Division& division, std::vector<Table>& tables, int below);
+    std::optional<Division> exactly(int from, int below);
     std::optional<Division> join(const std::vector<Table>& tables, int below) const;
 
     std::vector<ChairJob> jobs_;
     std::vector<Calendar> calendars_;
-    std::vector<std::shared_ptr<OneStylist>> stylists_;  // those with equal hours share one
+    std::vector<std::shared_ptr<BestOrders>> stylists_;  // those with equal hours share one
     JobSet all_;
 };
 

@@ -8,9 +8,6 @@
 namespace quarterturn {
 namespace {
 
-// Lateness is searched for below these in turn: most mornings have none.
-constexpr std::array rungs{1, 16, 64, 256, 1024, 4096};
-
 int late_of(const MorningClient& client, int ends) {
     return std::max(0, ends - client.ready_by);
 }
@@ -122,6 +119,50 @@ std::vector<MorningWindow> MorningSearch::halves(const MorningWindow& window,
     return {late, early};
 }
 
+std::vector<std::vector<OrderedPart>> MorningSearch::orders_of(const FoundMorning& found) const {
+    std::vector<std::vector<OrderedPart>> orders(calendars_.size());
+    for (const Seat& seat : found.seats) {
+        const auto client = std::ranges::find(needs_.clients, seat.client, &MorningClient::client);
+        orders[static_cast<std::size_t>(seat.stylist)].push_back(
+            {static_cast<int>(client - needs_.clients.begin()), seat.part});
+    }
+    return orders;
+}
+
+// Nobody begins before the first, and the last is ready when everybody is: both only put off what
+// is too early, so the times that keep them are reached from below.
+std::optional<FoundMorning> MorningSearch::with_order_rules(const FoundMorning& found,
+                                                            const MorningWindow& window,
+                                                            int worst) const {
+    const auto orders = orders_of(found);
+    std::vector<ChairJob> jobs = jobs_in(window, worst);
+    FoundMorning kept;
+    kept.division = found.division;
+    int from = window.from;
+    while (true) {
+        kept.seats.clear();
+        for (std::size_t i = 0; i < orders.size(); ++i) {
+            const bool own_first =
+                !orders[i].empty() && jobs[static_cast<std::size_t>(orders[i].front().job)].first;
+            const auto parts =
+                in_order(jobs, calendars_[i], orders[i], own_first ? window.from : from);
+            if (parts.empty() != orders[i].empty()) return std::nullopt;
+            const auto seats = seats_of(static_cast<int>(i), parts);
+            kept.seats.insert(kept.seats.end(), seats.begin(), seats.end());
+        }
+        sum_up(kept);
+        const auto broken = halves(window, kept);
+        if (broken.empty()) break;
+        if (first_) from = std::max(from, begin_of(*first_, kept.seats));
+        const int ends = std::ranges::max(kept.seats, {}, &Seat::ends).ends;
+        for (ChairJob& job : jobs) {
+            if (job.last) job.earliest_end = ends;
+        }
+    }
+    kept.division.late_in_all = kept.late_in_all;
+    return kept;
+}
+
 void MorningSearch::branch(const MorningWindow& window, int worst,
                            std::optional<FoundMorning>& best, int below) {
     if (best) below = best->late_in_all;
@@ -130,7 +171,14 @@ void MorningSearch::branch(const MorningWindow& window, int worst,
     if (!division) return;
     FoundMorning candidate = found(crew, *division, window.from);
     const auto further = halves(window, candidate);
-    if (further.empty()) best = std::move(candidate);
+    if (further.empty()) {
+        best = std::move(candidate);
+        return;
+    }
+    if (auto kept = with_order_rules(candidate, window, worst); kept && kept->late_in_all < below) {
+        best = std::move(kept);
+        if (best->late_in_all == candidate.late_in_all) return;
+    }
     for (const MorningWindow& half : further) branch(half, worst, best, below);
 }
 
@@ -148,10 +196,10 @@ std::optional<FoundMorning> MorningSearch::least(const MorningWindow& window, in
     return best;
 }
 
-// A fifth of what is left, and never nothing.
+// Half of what is left, and never nothing.
 void MorningSearch::give_steps() {
     if (given_ > 0) in_all_ -= given_ - std::max(0L, steps_.left);
-    given_ = std::max(1L, std::max(0L, in_all_) / 5 + least_share_);
+    given_ = std::max(1L, std::max(0L, in_all_) / 2 + least_share_);
     steps_.left = given_;
 }
 
@@ -170,28 +218,21 @@ FoundMorning MorningSearch::plain_plan() const {
 }
 
 void MorningSearch::find_least_lateness() {
-    const int certain = best_.late_in_all;
-    for (const int rung : rungs) {
-        const int below = std::min(rung, certain);
-        if (auto better = least(whole_, no_limit, below)) {
-            best_ = std::move(*better);
-            return;
-        }
-        if (below == certain) return;
-    }
+    if (auto better = least(whole_, no_limit, best_.late_in_all)) best_ = std::move(*better);
 }
 
 void MorningSearch::lessen_the_worst() {
     const int count = static_cast<int>(needs_.clients.size());
     enough_ = best_.late_in_all;
     int least_worst = (best_.late_in_all + count - 1) / count;
+    int worst = best_.worst - 1;  // mostly there is none
     while (least_worst < best_.worst) {
-        const int worst = (least_worst + best_.worst) / 2;
         if (auto better = least(whole_, worst, best_.late_in_all + 1)) {
             best_ = std::move(*better);
         } else {
             least_worst = worst + 1;
         }
+        worst = (least_worst + best_.worst) / 2;
     }
 }
 
@@ -202,9 +243,9 @@ void MorningSearch::begin_later() {
         latest = std::min(latest,
                           client.ready_by + worst - client.work.hands_on() - client.work.cooling);
     }
-    while (best_.begins < latest) {
-        MorningWindow window = whole_;
-        window.from = (best_.begins + latest + 1) / 2;
+    MorningWindow window = whole_;
+    window.from = best_.begins + 1;  // where somebody is late, there is mostly none
+    for (; best_.begins < latest; window.from = (best_.begins + latest + 1) / 2) {
         if (auto later = least(window, worst, best_.late_in_all + 1)) {
             best_ = std::move(*later);
         } else {
@@ -246,6 +287,7 @@ void MorningSearch::begin_later(int stylist, Crew& crew) {
 }
 
 void MorningSearch::let_each_begin_later() {
+    if (calendars_.size() == 1) return;  // done
     MorningWindow window = whole_;
     if (last_) window.last_earliest = end_of(*last_, best_.seats);
     std::vector<ChairJob> jobs = jobs_in(window, best_.worst);

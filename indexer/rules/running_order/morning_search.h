@@ -22,7 +22,7 @@ struct MorningWindow {
 
 struct FoundMorning {
     Division division;
-    std::vector<Seat> seats;
+    std::vector<Seat> seats;  // in the order of begins, then stylists
     int late_in_all = 0;
     int worst = 0;
     int begins = 0;
@@ -38,6 +38,10 @@ class MorningSearch {
     std::vector<ChairJob> jobs_in(const MorningWindow& window, int worst) const;
     Crew& crew_for(const MorningWindow& window, int worst);
     FoundMorning found(Crew& crew, const Division& division, int from) const;
+    // The same orders with the rules kept between stylists: the least late there is of them.
+    std::optional<FoundMorning> with_order_rules(const FoundMorning& found,
+                                                 const MorningWindow& window, int worst) const;
+    std::vector<std::vector<OrderedPart>> orders_of(const FoundMorning& found) const;
     void sum_up(FoundMorning& found) const;
     std::vector<Seat> seats_of(int stylist, const std::vector<PlacedPart>& parts) const;
 

@@ -1,0 +1,13 @@
+#include "ui/running_order/morning_edits.h"
+
+#include "ui/widgets/words.h"
+
+namespace quarterturn {
+
+Edit change_morning(WeddingId wedding, const Morning& before, const Morning& after,
+                    const QString& said) {
+    return {to_utf8(said), [=](Library& library) { library.mornings().save(wedding, after); },
+            [=](Library& library) { library.mornings().save(wedding, before); }};
+}
+
+}  // namespace quarterturn

@@ -12,6 +12,7 @@
 #include "ui/round_the_head/round_the_head_screen.h"
 #include "ui/settings/settings_screen.h"
 #include "ui/sign_off/sign_off_screen.h"
+#include "ui/trial_against_today/trial_screen.h"
 #include "ui/what_changed/what_changed_screen.h"
 
 namespace quarterturn {
@@ -37,6 +38,8 @@ std::vector<ScreenEntry> all_screens() {
         entry<ContactSheetScreen>(Moment::contact_sheet,
                                   QT_TRANSLATE_NOOP("moments", "Contact sheet")),
         entry<KitListScreen>(Moment::kit_list, QT_TRANSLATE_NOOP("moments", "Kit list")),
+        entry<TrialScreen>(Moment::trial_against_today,
+                           QT_TRANSLATE_NOOP("moments", "Trial against today")),
         entry<WhatChangedScreen>(Moment::what_changed,
                                  QT_TRANSLATE_NOOP("moments", "What changed")),
         entry<ClientRecordScreen>(Moment::client_record,

@@ -1,0 +1,79 @@
+#pragma once
+
+#include <optional>
+
+#include "indexer/looks/as_made.h"
+#include "ui/shell/screen.h"
+#include "ui/trial_against_today/pair_view.h"
+
+class QComboBox;
+class QLabel;
+class QListWidget;
+class QStackedWidget;
+class QVBoxLayout;
+
+namespace quarterturn {
+
+class EmptyPage;
+class LaidPairs;
+class ModeRow;
+class Notice;
+class PointsPanel;
+class Session;
+class WaysOut;
+
+// The photos of the day beside those that were agreed at the trial, angle by angle.
+class TrialScreen : public Screen {
+    Q_OBJECT
+  public:
+    explicit TrialScreen(Session& session);
+
+    QString help() const override;
+    void refresh() override;
+    void arrive(const Place& place) override;
+
+
+  private:
+    QWidget* build_side();
+    QWidget* build_main();
+    void add_choices(QVBoxLayout& column);
+    void add_ways_out(QVBoxLayout& column);
+    void show_weddings();
+    void show_looks();
+    void show_angles();
+    void show_pair();
+    void show_sides();
+    void show_words();
+    void set_points();
+    void keep_points(bool found_anew);
+    const LookAsMade* look() const;
+    const AgreedPair* pair() const;
+    PairSide side_of(const std::optional<Photo>& photo, bool made) const;
+
+    Session& session_;
+    LaidPairs* laid_pairs_;
+    std::optional<WeddingId> wedding_;
+    std::optional<LookId> look_;
+    std::optional<Angle> angle_;
+    std::optional<WeddingAsMade> as_made_;
+    std::optional<LaidPair> laid_;
+    QStackedWidget* pages_;
+    EmptyPage* empty_;
+    QWidget* going_;
+    QComboBox* weddings_;
+    QComboBox* looks_;
+    QListWidget* angles_;
+    QVBoxLayout* words_;
+    QLabel* title_;
+    QStackedWidget* stage_;
+    QWidget* comparing_;
+    QLabel* waiting_;
+    PairView* view_;
+    ModeRow* modes_;
+    QPushButton* points_button_;
+    PointsPanel* points_;
+    Notice* notice_;
+    WaysOut* ways_;
+};
+
+}  // namespace quarterturn

@@ -101,6 +101,7 @@ void TrialScreen::add_choices(QVBoxLayout& column) {
     angles_ = new QListWidget;
     angles_->setSizeAdjustPolicy(QAbstractScrollArea::AdjustToContents);
     angles_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    angles_->setSpacing(space(1));
     const auto add = [&](const QString& name, QWidget* choice) {
         choice->setAccessibleName(name);
         column.addWidget(make_quiet(name));

@@ -9,6 +9,7 @@
 class QComboBox;
 class QLabel;
 class QListWidget;
+class QPushButton;
 class QStackedWidget;
 class QVBoxLayout;
 

@@ -16,6 +16,7 @@ void add_all_commands(CommandSet& commands) {
     add_recipe_word_commands(commands);
     add_kit_command(commands);
     add_running_order_command(commands);
+    add_as_made_commands(commands);
     add_import_command(commands);
     add_photos_command(commands);
     add_find_command(commands);

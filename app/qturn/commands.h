@@ -20,6 +20,7 @@ void add_recipe_check_commands(CommandSet& commands);  // check, rules, diff
 void add_recipe_word_commands(CommandSet& commands);   // step, complete, templates
 void add_kit_command(CommandSet& commands);
 void add_running_order_command(CommandSet& commands);
+void add_as_made_commands(CommandSet& commands);  // day-photos, as-made, head-points
 void add_import_command(CommandSet& commands);
 void add_photos_command(CommandSet& commands);
 void add_find_command(CommandSet& commands);

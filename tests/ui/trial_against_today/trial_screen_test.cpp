@@ -35,7 +35,6 @@ class TrialScreenTest : public testing::Test {
         agreed = add("20260822_153044_back.jpg", "2026-11-07T11:30:44", example.trial, Angle::back);
         add("20260822_153021.jpg", "2026-11-07T11:30:21", example.trial, Angle::left);
         made = add("20261107_120241_3.jpg", "2026-11-21T10:47:15", day, Angle::back);
-        problem = session.open(example.folder / "library");
         QObject::connect(&session, &Session::records_changed, &screen,
                          [this] { screen.refresh(); });
         screen.resize(1280, 800);
@@ -84,7 +83,7 @@ class TrialScreenTest : public testing::Test {
     PhotoId made;
     std::unique_ptr<Decoder> decoder = make_local_decoder();
     Session session{real_file_system(), *decoder, [] { return at("2026-11-21T12:00:00"); }};
-    QString problem;
+    QString problem = session.open(example.folder / "library");
     TrialScreen screen{session};
 };
 

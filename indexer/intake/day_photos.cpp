@@ -20,10 +20,13 @@ LocalTime midnight_of(const Wedding& wedding) {
 }
 
 std::vector<Photo> photos_without_look(Library& library, const Wedding& wedding) {
-    std::vector<Photo> photos = library.photos().all();
-    std::erase_if(photos, [&](const Photo& photo) {
-        return photo.tags.look || !photo.moment || date_of(*photo.moment) != wedding.date;
-    });
+    PhotoSearch of_the_day;
+    of_the_day.from = wedding.date;
+    of_the_day.to = wedding.date;
+    std::vector<PhotoId> ids;
+    for (const FoundPhoto& found : library.search().find(of_the_day)) ids.push_back(found.id);
+    std::vector<Photo> photos = library.photos().these(ids);
+    std::erase_if(photos, [](const Photo& photo) { return photo.tags.look.has_value(); });
     return photos;
 }
 

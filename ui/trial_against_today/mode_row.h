@@ -5,7 +5,9 @@
 
 #include "ui/trial_against_today/pair_view.h"
 
+class QBoxLayout;
 class QDoubleSpinBox;
+class QPushButton;
 
 namespace quarterturn {
 

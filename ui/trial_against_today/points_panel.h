@@ -7,6 +7,9 @@
 #include "ui/trial_against_today/pair_view.h"
 #include "ui/trial_against_today/point_view.h"
 
+class QBoxLayout;
+class QLabel;
+
 namespace quarterturn {
 
 // Both photos of a pair, whole, with the two points of each: for her to set right.

@@ -1,14 +1,14 @@
 #include "ui/trial_against_today/trial_screen.h"
 
-#include <QComboBox>
-#include <QListWidget>
 #include <QStackedWidget>
 
 #include "ui/printing/ways_out.h"
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"
+#include "ui/trial_against_today/day_photos_panel.h"
 #include "ui/trial_against_today/laid_pairs.h"
 #include "ui/trial_against_today/mode_row.h"
+#include "ui/trial_against_today/pair_choice.h"
 #include "ui/trial_against_today/point_edits.h"
 #include "ui/trial_against_today/points_panel.h"
 #include "ui/widgets/empty_page.h"
@@ -21,22 +21,6 @@ namespace quarterturn {
 namespace {
 
 constexpr int side_steps = 66;
-
-QVariant value_of(std::int64_t id) {
-    return QVariant::fromValue(qlonglong{id});
-}
-
-QString capitalised(const QString& words) {
-    return words.left(1).toUpper() + words.mid(1);
-}
-
-QString angle_words(const AgreedPair& pair) {
-    const QString angle = capitalised(shown(pair.angle));
-    if (pair.both()) return angle;
-    if (pair.agreed) return TrialScreen::tr("%1\nno photo of the day").arg(angle);
-    if (pair.made) return TrialScreen::tr("%1\nno photo from the trial").arg(angle);
-    return TrialScreen::tr("%1\nno photo").arg(angle);
-}
 
 QString moment_of(const Photo& photo) {
     if (!photo.moment) return TrialScreen::tr("time unknown");
@@ -85,53 +69,40 @@ QWidget* TrialScreen::build_side() {
     auto* column = new QVBoxLayout(side);
     column->setContentsMargins(0, 0, space(3), 0);
     column->setSpacing(space(2));
-    add_choices(*column);
-    words_ = make_column(2);
-    column->addLayout(words_);
+    choice_ = new PairChoice;
+    connect(choice_, &PairChoice::wedding_chosen, this, [this](WeddingId wedding) {
+        wedding_ = wedding;
+        look_.reset();
+        session_.attempt([this] { refresh(); });
+    });
+    connect(choice_, &PairChoice::look_chosen, this, [this](LookId look) {
+        look_ = look;
+        session_.attempt([this] { show_angles(); });
+    });
+    connect(choice_, &PairChoice::angle_chosen, this, [this](int place) {
+        angle_ = look()->pairs.at(static_cast<std::size_t>(place)).angle;
+        session_.attempt([this] { show_pair(); });
+    });
+    column->addWidget(choice_);
+    column->addSpacing(space(3));
+    add_ways(*column);
     column->addStretch();
-    add_ways_out(*column);
     QScrollArea* scroll = make_scrolling_side(side);
     scroll->setFixedWidth(space(side_steps));
     return scroll;
 }
 
-void TrialScreen::add_choices(QVBoxLayout& column) {
-    weddings_ = new QComboBox;
-    looks_ = new QComboBox;
-    angles_ = new QListWidget;
-    angles_->setSizeAdjustPolicy(QAbstractScrollArea::AdjustToContents);
-    angles_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    angles_->setSpacing(space(1));
-    const auto add = [&](const QString& name, QWidget* choice) {
-        choice->setAccessibleName(name);
-        column.addWidget(make_quiet(name));
-        column.addWidget(choice);
-    };
-    add(tr("Wedding"), weddings_);
-    add(tr("Client and look"), looks_);
-    add(tr("Angle"), angles_);
-    for (QComboBox* choice : {weddings_, looks_}) {
-        choice->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    }
-    connect(weddings_, &QComboBox::activated, this, [this](int index) {
-        wedding_ = WeddingId{weddings_->itemData(index).toLongLong()};
-        look_.reset();
-        session_.attempt([this] { refresh(); });
-    });
-    connect(looks_, &QComboBox::activated, this, [this](int index) {
-        look_ = LookId{looks_->itemData(index).toLongLong()};
-        session_.attempt([this] { show_angles(); });
-    });
-    connect(angles_, &QListWidget::currentRowChanged, this, [this](int row) {
-        if (row < 0 || !look()) return;
-        angle_ = look()->pairs.at(static_cast<std::size_t>(row)).angle;
-        session_.attempt([this] { show_pair(); });
-    });
-}
-
-void TrialScreen::add_ways_out(QVBoxLayout& column) {
+void TrialScreen::add_ways(QVBoxLayout& column) {
     notice_ = new Notice;
     ways_ = new WaysOut(session_, *notice_, *this);
+    QPushButton* bring = make_button(tr("Bring in today's photos"));
+    connect(bring, &QPushButton::clicked, this,
+            [this] { session_.go_to({.moment = Moment::bringing_in, .wedding = wedding_}); });
+    place_button_ = make_next_button({});
+    connect(place_button_, &QPushButton::clicked, this, &TrialScreen::propose_places);
+    QPushButton* save = make_button(tr("Save as agreed, as made…"));
+    connect(save, &QPushButton::clicked, this, &TrialScreen::ask_where);
+    for (QPushButton* button : {place_button_, bring, save}) column.addWidget(button);
     column.addWidget(notice_);
 }
 
@@ -141,6 +112,26 @@ QWidget* TrialScreen::build_main() {
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(space(3));
     title_ = make_title({});
+    comparing_ = build_comparing();
+    points_ = new PointsPanel;
+    connect(points_, &PointsPanel::kept, this, [this] { keep_points(false); });
+    connect(points_, &PointsPanel::found_anew, this, [this] { keep_points(true); });
+    connect(points_, &PointsPanel::left, this, [this] { stage_->setCurrentWidget(comparing_); });
+    day_photos_ = new DayPhotosPanel(session_);
+    connect(day_photos_, &DayPhotosPanel::kept, this, &TrialScreen::place_photos);
+    connect(day_photos_, &DayPhotosPanel::left, this,
+            [this] { stage_->setCurrentWidget(comparing_); });
+    stage_ = new QStackedWidget;
+    for (QWidget* page :
+         {comparing_, static_cast<QWidget*>(points_), static_cast<QWidget*>(day_photos_)}) {
+        stage_->addWidget(page);
+    }
+    column->addWidget(title_);
+    column->addWidget(stage_, 1);
+    return main;
+}
+
+QWidget* TrialScreen::build_comparing() {
     view_ = new PairView;
     modes_ = new ModeRow(*view_);
     points_button_ = make_quiet_button(tr("Set the heads by hand"));
@@ -149,23 +140,14 @@ QWidget* TrialScreen::build_main() {
     row->addWidget(modes_, 1);
     row->addWidget(points_button_);
     waiting_ = make_quiet({});
-    comparing_ = new QWidget;
-    auto* compare = new QVBoxLayout(comparing_);
-    compare->setContentsMargins(0, 0, 0, 0);
-    compare->setSpacing(space(2));
-    compare->addLayout(row);
-    compare->addWidget(waiting_);
-    compare->addWidget(view_, 1);
-    points_ = new PointsPanel;
-    connect(points_, &PointsPanel::kept, this, [this] { keep_points(false); });
-    connect(points_, &PointsPanel::found_anew, this, [this] { keep_points(true); });
-    connect(points_, &PointsPanel::left, this, [this] { stage_->setCurrentWidget(comparing_); });
-    stage_ = new QStackedWidget;
-    stage_->addWidget(comparing_);
-    stage_->addWidget(points_);
-    column->addWidget(title_);
-    column->addWidget(stage_, 1);
-    return main;
+    auto* comparing = new QWidget;
+    auto* column = new QVBoxLayout(comparing);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(space(2));
+    column->addLayout(row);
+    column->addWidget(waiting_);
+    column->addWidget(view_, 1);
+    return comparing;
 }
 
 void TrialScreen::arrive(const Place& place) {
@@ -175,59 +157,25 @@ void TrialScreen::arrive(const Place& place) {
 }
 
 void TrialScreen::refresh() {
-    show_weddings();
+    choose_wedding();
     pages_->setCurrentWidget(wedding_ ? going_ : static_cast<QWidget*>(empty_));
     if (!wedding_) return;
     as_made_ = as_made(session_.library(), *wedding_);
-    show_looks();
+    look_ = choice_->show_looks(*as_made_, look_);
+    show_waiting_photos();
     show_angles();
 }
 
-void TrialScreen::show_weddings() {
-    if (wedding_ && !session_.library().weddings().find(*wedding_)) wedding_.reset();
-    if (!wedding_) wedding_ = wedding_to_compare(session_.library(), session_.today());
-    weddings_->clear();
-    for (const Wedding& wedding : session_.library().weddings().all()) {
-        //: a day and whose wedding is on it
-        weddings_->addItem(
-            tr("%1: %2").arg(short_shown(wedding.date), isolated(from_utf8(wedding.name))),
-            value_of(wedding.id.value));
-    }
-    if (wedding_) weddings_->setCurrentIndex(weddings_->findData(value_of(wedding_->value)));
+void TrialScreen::choose_wedding() {
+    Library& library = session_.library();
+    if (wedding_ && !library.weddings().find(*wedding_)) wedding_.reset();
+    if (!wedding_) wedding_ = wedding_to_compare(library, session_.today());
+    choice_->show_weddings(library.weddings().all(), wedding_);
 }
 
-void TrialScreen::show_looks() {
-    looks_->clear();
-    for (const ClientAsMade& client : as_made_->clients) {
-        for (const LookAsMade& look : client.looks) {
-            //: a client and her look
-            looks_->addItem(tr("%1: %2").arg(isolated(from_utf8(client.client.name)),
-                                             isolated(from_utf8(look.look.name))),
-                            value_of(look.look.id.value));
-        }
-    }
-    const int there = look_ ? looks_->findData(value_of(look_->value)) : -1;
-    look_.reset();
-    if (looks_->count() == 0) return;
-    looks_->setCurrentIndex(std::max(there, 0));
-    look_ = LookId{looks_->currentData().toLongLong()};
-}
-
-// The angle stays from look to look; at first the first that has both.
+// The angle stays from look to look.
 void TrialScreen::show_angles() {
-    const QSignalBlocker quiet(angles_);
-    angles_->clear();
-    int current = 0, first_of_both = -1;
-    if (look()) {
-        for (const AgreedPair& pair : look()->pairs) {
-            if (angle_ == pair.angle) current = angles_->count();
-            if (pair.both() && first_of_both < 0) first_of_both = angles_->count();
-            angles_->addItem(angle_words(pair));
-        }
-        if (!angle_) current = std::max(first_of_both, 0);
-        angle_ = look()->pairs.at(static_cast<std::size_t>(current)).angle;
-    }
-    angles_->setCurrentRow(angles_->count() > 0 ? current : -1);
+    angle_ = choice_->show_angles(look() ? look()->pairs : std::vector<AgreedPair>{}, angle_);
     show_pair();
 }
 
@@ -251,7 +199,8 @@ void TrialScreen::show_pair() {
     if (!as_made_) return;
     const QString wedding = from_utf8(as_made_->wedding.name);
     //: an angle, and whose wedding
-    title_->setText(pair() ? tr("%1  ·  %2").arg(capitalised(shown(*angle_)), wedding) : wedding);
+    title_->setText(pair() ? tr("%1  ·  %2").arg(capitalised_words(shown(*angle_)), wedding)
+                           : wedding);
     std::vector<PictureWish> wishes;
     const int edge = qRound(std::max(view_->height(), space(100)) * 1.8 * devicePixelRatioF());
     if (pair()) {

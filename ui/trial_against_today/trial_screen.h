@@ -1,24 +1,26 @@
 #pragma once
 
+#include <QPointer>
 #include <optional>
 
 #include "indexer/looks/as_made.h"
 #include "ui/shell/screen.h"
 #include "ui/trial_against_today/pair_view.h"
 
-class QComboBox;
 class QLabel;
-class QListWidget;
 class QPushButton;
 class QStackedWidget;
 class QVBoxLayout;
 
 namespace quarterturn {
 
+class DayPhotosPanel;
 class EmptyPage;
+class Job;
 class LaidPairs;
 class ModeRow;
 class Notice;
+class PairChoice;
 class PointsPanel;
 class Session;
 class WaysOut;
@@ -33,15 +35,19 @@ class TrialScreen : public Screen {
     void refresh() override;
     void arrive(const Place& place) override;
 
+    void save_to(const Path& file);  // "As agreed, as made", as PDF
 
   private:
     QWidget* build_side();
     QWidget* build_main();
-    void add_choices(QVBoxLayout& column);
-    void add_ways_out(QVBoxLayout& column);
-    void show_weddings();
-    void show_looks();
+    QWidget* build_comparing();
+    void add_ways(QVBoxLayout& column);
+    void choose_wedding();
     void show_angles();
+    void show_waiting_photos();
+    void propose_places();
+    void place_photos();
+    void ask_where();
     void show_pair();
     void show_sides();
     void show_words();
@@ -61,10 +67,8 @@ class TrialScreen : public Screen {
     QStackedWidget* pages_;
     EmptyPage* empty_;
     QWidget* going_;
-    QComboBox* weddings_;
-    QComboBox* looks_;
-    QListWidget* angles_;
-    QVBoxLayout* words_;
+    PairChoice* choice_;
+    QPushButton* place_button_;
     QLabel* title_;
     QStackedWidget* stage_;
     QWidget* comparing_;
@@ -73,6 +77,8 @@ class TrialScreen : public Screen {
     ModeRow* modes_;
     QPushButton* points_button_;
     PointsPanel* points_;
+    DayPhotosPanel* day_photos_;
+    QPointer<Job> proposing_;
     Notice* notice_;
     WaysOut* ways_;
 };

@@ -19,6 +19,7 @@ void add_all_commands(CommandSet& commands) {
     add_board_command(commands);
     add_take_down_command(commands);
     add_timer_commands(commands);
+    add_as_made_commands(commands);
     add_import_command(commands);
     add_photos_command(commands);
     add_find_command(commands);

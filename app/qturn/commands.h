@@ -23,6 +23,7 @@ void add_running_order_command(CommandSet& commands);
 void add_board_command(CommandSet& commands);
 void add_take_down_command(CommandSet& commands);
 void add_timer_commands(CommandSet& commands);  // start, list, stop
+void add_as_made_commands(CommandSet& commands);  // day-photos, as-made, head-points
 void add_import_command(CommandSet& commands);
 void add_photos_command(CommandSet& commands);
 void add_find_command(CommandSet& commands);

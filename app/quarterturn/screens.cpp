@@ -13,6 +13,7 @@
 #include "ui/running_order/running_order_screen.h"
 #include "ui/settings/settings_screen.h"
 #include "ui/sign_off/sign_off_screen.h"
+#include "ui/trial_against_today/trial_screen.h"
 #include "ui/wedding_morning/wedding_morning_screen.h"
 #include "ui/what_changed/what_changed_screen.h"
 
@@ -43,6 +44,8 @@ std::vector<ScreenEntry> all_screens() {
                                   QT_TRANSLATE_NOOP("moments", "Running order")),
         entry<WeddingMorningScreen>(Moment::wedding_morning,
                                     QT_TRANSLATE_NOOP("moments", "The wedding morning")),
+        entry<TrialScreen>(Moment::trial_against_today,
+                           QT_TRANSLATE_NOOP("moments", "Trial against today")),
         entry<WhatChangedScreen>(Moment::what_changed,
                                  QT_TRANSLATE_NOOP("moments", "What changed")),
         entry<ClientRecordScreen>(Moment::client_record,

@@ -123,13 +123,24 @@ bool is_sure(const cv::Rect& head, const cv::Mat& shape) {
            cv::countNonZero(shape(head)) >= least_filled * head.area();
 }
 
+cv::Mat shrunk(const cv::Mat& bgr, double scale) {
+    cv::Mat small;
+    cv::resize(bgr, small, {}, scale, scale, cv::INTER_AREA);
+    return small;
+}
+
 }  // namespace
+
+cv::Mat shape_before_background(const cv::Mat& bgr, int long_edge) {
+    const double scale =
+        std::min(1.0, static_cast<double>(long_edge) / std::max(bgr.cols, bgr.rows));
+    return largest_shape(separate(shrunk(bgr, scale)));
+}
 
 std::optional<cv::Rect> find_silhouette(const cv::Mat& bgr) {
     const double scale =
         std::min(1.0, static_cast<double>(working_edge) / std::max(bgr.cols, bgr.rows));
-    cv::Mat small;
-    cv::resize(bgr, small, {}, scale, scale, cv::INTER_AREA);
+    const cv::Mat small = shrunk(bgr, scale);
     if (std::min(small.cols, small.rows) < working_edge / 4) return std::nullopt;
     const cv::Mat shape = largest_shape(separate(small));
     const auto head = head_of(extents_of(shape));

@@ -12,4 +12,8 @@ namespace quarterturn {
 // when what stands out is no single shape of a head's proportions.
 std::optional<cv::Rect> find_silhouette(const cv::Mat& bgr);
 
+// Head, hair and shoulders: 255 (CV_8UC1) where the picture is not background, its long edge
+// `long_edge` or the picture's own. Empty of 255 where nothing stands out.
+cv::Mat shape_before_background(const cv::Mat& bgr, int long_edge);
+
 }  // namespace quarterturn

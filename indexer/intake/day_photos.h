@@ -1,0 +1,41 @@
+#pragma once
+// Photos of the wedding day: whose they are is proposed by the running order, and confirmed they
+// stand at the client's wedding-day sitting, with her look, as after photos.
+
+#include "indexer/rules/day_photos.h"
+#include "indexer/store/library.h"
+
+namespace quarterturn {
+
+struct DayProposal {
+    Photo photo;
+    std::optional<LookId> look;  // of the client; nothing where nobody or no look is proposed
+    std::optional<Angle> angle;
+    bool angle_told = false;  // by its file or a face, not by the walk round the head
+};
+
+// Photos of the wedding's day that carry no look yet, in the order of time; `seats` are those of
+// the running order. A client's look of the ceremony goes before others. Clients without seats get
+// nothing proposed. Throws StoreError when there is no such wedding.
+std::vector<DayProposal> propose_day_photos(Library& library, WeddingId wedding,
+                                            std::span<const Seat> seats);
+
+// What confirming changed besides the photos: sittings that were made, and looks as they were.
+struct DayPlaced {
+    int photos = 0;
+    std::vector<Sitting> sittings;
+    std::vector<Look> looks;
+    std::int64_t action = 0;  // in the library's history
+};
+
+// Places all that have a look. A client without a wedding-day sitting gets one with the hours of
+// her seats, widened to her photos. One action of the history, and with take_back() one step.
+// Throws StoreError, and changes nothing, when a look is not there or its client is not of the
+// party.
+DayPlaced place_day_photos(Library& library, WeddingId wedding, std::span<const Seat> seats,
+                           std::span<const DayProposal> confirmed);
+
+// Throws StoreError, and changes nothing, when something else was done to photos since.
+void take_back(Library& library, const DayPlaced& placed);
+
+}  // namespace quarterturn

@@ -1,0 +1,36 @@
+#pragma once
+// Two photos of one angle with both heads equally large and in the same place: at the trial and
+// today, or before and after. The files stay as they are.
+
+#include <string>
+
+#include "indexer/image/decode.h"
+#include "indexer/image/head_alignment.h"
+#include "indexer/sheet/page.h"
+#include "indexer/store/library.h"
+
+namespace quarterturn {
+
+struct LaidPair {
+    std::string refused;  // a sentence when one of them cannot be shown: then the rest says nothing
+    double first_aspect = 1;  // width over height, upright
+    double second_aspect = 1;
+    HeadAlignment alignment;
+    // Where the head stands: as she has set it, else as it was found.
+    HeadPoints first_points;
+    HeadPoints second_points;
+};
+
+// Decodes both, small. Throws StoreError.
+LaidPair lay_pair(Library& library, Decoder& decoder, HeadFinder& finder, const Photo& first,
+                  const Photo& second);
+
+// Upright and the right way round, its long edge `long_edge` or somewhat more. Empty, with
+// `refused` telling why, when it cannot be decoded.
+Decoded right_way_round(Library& library, Decoder& decoder, const Photo& photo, int long_edge);
+
+// What of both is shown in a cell of this width over height: the head with air around it, in
+// heights of the first picture. Never more than the first picture holds of it.
+Box window_of(const LaidPair& pair, double cell_aspect);
+
+}  // namespace quarterturn

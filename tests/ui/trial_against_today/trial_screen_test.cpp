@@ -1,0 +1,176 @@
+// The photos are the demo's; see demo_photos/README.md.
+
+#include "ui/trial_against_today/trial_screen.h"
+
+#include <QComboBox>
+#include <QDoubleSpinBox>
+#include <QLabel>
+#include <QListWidget>
+#include <QPushButton>
+#include <QTest>
+#include <filesystem>
+
+#include "indexer/disk/checksum.h"
+#include "tests/support/files.h"
+#include "tests/ui/shell/fixture.h"
+#include "tests/ui/support/screen_checks.h"
+#include "ui/trial_against_today/pair_view.h"
+#include "ui/trial_against_today/point_view.h"
+
+namespace quarterturn {
+namespace {
+
+// Mira's bun from the back and the left at the trial, and from the back on the day.
+class TrialScreenTest : public testing::Test {
+  protected:
+    TrialScreenTest() {
+        Library& library = example.library;
+        Sitting sitting;
+        sitting.client = example.mira;
+        sitting.wedding = example.wedding;
+        sitting.kind = SittingKind::wedding_day;
+        sitting.starts = at("2026-11-21T08:00");
+        sitting.ends = at("2026-11-21T11:00");
+        day = library.sittings().add(sitting);
+        agreed = add("20260822_153044_back.jpg", "2026-11-07T11:30:44", example.trial, Angle::back);
+        add("20260822_153021.jpg", "2026-11-07T11:30:21", example.trial, Angle::left);
+        made = add("20261107_120241_3.jpg", "2026-11-21T10:47:15", day, Angle::back);
+        QObject::connect(&session, &Session::records_changed, &screen,
+                         [this] { screen.refresh(); });
+        screen.resize(1280, 800);
+        screen.refresh();
+        show_active(screen);
+    }
+
+    PhotoId add(const std::string& name, const char* taken, SittingId sitting, Angle angle) {
+        const auto from = std::filesystem::path(QUARTERTURN_DEMO_PHOTOS "/photos/phone") / name;
+        Photo photo = example_photo(name, taken_at(taken));
+        photo.file.orientation = 6;
+        photo.file.sha256 = sha256(std::span<const std::byte>(read_bytes(from)));
+        const Path to = example.library.photo_file(photo);
+        std::filesystem::create_directories(to.parent_path());
+        std::filesystem::copy_file(from, to);
+        photo.tags.sitting = sitting;
+        photo.tags.look = example.look;
+        photo.tags.stage = Stage::after;
+        photo.tags.angle = angle;
+        return example.library.photos().add(photo);
+    }
+
+    PairView& view() { return *screen.findChild<PairView*>(); }
+    QPushButton& button(const QString& text) {
+        for (auto* found : screen.findChildren<QPushButton*>()) {
+            if (found->text() == text) return *found;
+        }
+        throw std::runtime_error("no button " + text.toStdString());
+    }
+    bool says(const QString& words) {
+        for (const auto* label : screen.findChildren<QLabel*>()) {
+            if (label->isVisible() && label->text().contains(words)) return true;
+        }
+        return false;
+    }
+    bool wait_until_laid() {
+        return QTest::qWaitFor([&] { return button(QStringLiteral("Blink")).isEnabled(); }, 60000);
+    }
+    std::optional<HeadPoints> points_of(PhotoId photo) {
+        return session.library().head_points().of(photo);
+    }
+
+    ExampleLibrary example;
+    SittingId day;
+    PhotoId agreed;
+    PhotoId made;
+    std::unique_ptr<Decoder> decoder = make_local_decoder();
+    Session session{real_file_system(), *decoder, [] { return at("2026-11-21T12:00:00"); }};
+    QString problem = session.open(example.folder / "library");
+    TrialScreen screen{session};
+};
+
+TEST_F(TrialScreenTest, StandsTheFirstAngleThatHasBothSideBySideAndSaysWhichIsWhich) {
+    ASSERT_TRUE(wait_until_laid());
+    auto* angles = screen.findChild<QListWidget*>();
+    EXPECT_EQ(angles->currentItem()->text(), QStringLiteral("Back"));
+    const QString both = view().accessibleName();
+    EXPECT_TRUE(both.contains(QStringLiteral("At the trial, Saturday, 7 November 2026, 11:30")))
+        << both.toStdString();
+    EXPECT_TRUE(both.contains(QStringLiteral("Today, Saturday, 21 November 2026, 10:47")))
+        << both.toStdString();
+    EXPECT_EQ(problems_at_all_sizes(screen), QStringList());
+}
+
+TEST_F(TrialScreenTest, AnAngleWithoutAPhotoOfTheDaySaysSo) {
+    auto* angles = screen.findChild<QListWidget*>();
+    EXPECT_TRUE(angles->item(0)->text().contains(QStringLiteral("no photo of the day")));
+    angles->setCurrentRow(0);
+    EXPECT_TRUE(view().accessibleName().contains(QStringLiteral("Today, no photo of this angle")));
+    EXPECT_FALSE(button(QStringLiteral("Sliding divide")).isEnabled());
+}
+
+TEST_F(TrialScreenTest, TheDivideMovesByKeysAndByDragging) {
+    ASSERT_TRUE(wait_until_laid());
+    QTest::keyClick(&button(QStringLiteral("Sliding divide")), Qt::Key_Space);
+    ASSERT_EQ(view().mode(), PairMode::divide);
+    const QImage half = view().grab().toImage();
+    QTest::keyClick(&view(), Qt::Key_Right);
+    EXPECT_NEAR(view().divide(), 0.52, 1e-9);
+    QTest::keyClick(&view(), Qt::Key_Home);
+    EXPECT_EQ(view().divide(), 0);
+    EXPECT_NE(view().grab().toImage(), half);
+    QTest::mousePress(&view(), Qt::LeftButton, {}, view().rect().center());
+    EXPECT_NEAR(view().divide(), 0.5, 0.01);
+    QTest::mouseMove(&view(), view().rect().center() + QPoint(40, 0));
+    QTest::mouseRelease(&view(), Qt::LeftButton);
+}
+
+TEST_F(TrialScreenTest, BlinkingIsNeverTooFastAndStops) {
+    ASSERT_TRUE(wait_until_laid());
+    QTest::keyClick(&button(QStringLiteral("Blink")), Qt::Key_Space);
+    EXPECT_TRUE(view().blinks());
+    auto* seconds = screen.findChild<QDoubleSpinBox*>();
+    EXPECT_EQ(seconds->value(), 1.0);
+    // WCAG 2.2, 2.3.1: three flashes a second at most, each of two changes.
+    EXPECT_GE(seconds->minimum(), 1.0 / 3 / 2);
+    QTest::keyClick(&view(), Qt::Key_Space);
+    EXPECT_FALSE(view().blinks());
+    const int side = view().shown_side();
+    QTest::keyClick(&view(), Qt::Key_Space);
+    EXPECT_EQ(view().shown_side(), 1 - side);
+    QTest::mouseClick(&button(QStringLiteral("Go on")), Qt::LeftButton);
+    EXPECT_TRUE(view().blinks());
+    QTest::keyClick(&button(QStringLiteral("Side by side")), Qt::Key_Space);
+    EXPECT_FALSE(view().blinks());
+}
+
+TEST_F(TrialScreenTest, PointsSetByHandAreKeptAndUndone) {
+    ASSERT_TRUE(wait_until_laid());
+    QTest::mouseClick(&button(QStringLiteral("Set the heads by hand")), Qt::LeftButton);
+    auto* points = screen.findChildren<PointView*>().front();
+    EXPECT_EQ(problems_with(screen), QStringList());
+    const HeadPoints before = points->points();
+    const QPoint top = points->place_of(before.top).toPoint();
+    QTest::mousePress(points, Qt::LeftButton, {}, top);
+    QMouseEvent drag(QEvent::MouseMove, top + QPoint(0, 30), points->mapToGlobal(top), Qt::NoButton,
+                     Qt::LeftButton, {});
+    QCoreApplication::sendEvent(points, &drag);
+    QTest::mouseRelease(points, Qt::LeftButton);
+    QTest::keyClick(points, Qt::Key_Space);
+    QTest::keyClick(points, Qt::Key_Down, Qt::ShiftModifier);
+    EXPECT_GT(points->points().top.y, before.top.y + 0.01);
+    EXPECT_NEAR(points->points().bottom.y, before.bottom.y + 0.02, 1e-6);
+    QTest::mouseClick(&button(QStringLiteral("Keep these points")), Qt::LeftButton);
+    ASSERT_TRUE(points_of(agreed).has_value());
+    ASSERT_TRUE(points_of(made).has_value());
+    EXPECT_GT(points_of(agreed)->top.y, before.top.y + 0.01);
+    session.undo();
+    EXPECT_FALSE(points_of(agreed).has_value());
+    session.redo();
+    EXPECT_TRUE(points_of(made).has_value());
+    ASSERT_TRUE(wait_until_laid());
+    QTest::mouseClick(&button(QStringLiteral("Set the heads by hand")), Qt::LeftButton);
+    QTest::mouseClick(&button(QStringLiteral("Find the heads for me")), Qt::LeftButton);
+    EXPECT_FALSE(points_of(made).has_value());
+}
+
+}  // namespace
+}  // namespace quarterturn

@@ -1,0 +1,59 @@
+// The ways in and out of the screen: photos of the day to their places, and the sheet.
+
+#include <QStackedWidget>
+
+#include "indexer/intake/heads.h"
+#include "indexer/looks/exported_record.h"
+#include "indexer/sheet/as_made_sheet.h"
+#include "ui/painter/paint.h"
+#include "ui/printing/ways_out.h"
+#include "ui/shell/session.h"
+#include "ui/trial_against_today/day_photos_panel.h"
+#include "ui/trial_against_today/trial_screen.h"
+
+namespace quarterturn {
+
+void TrialScreen::show_waiting_photos() {
+    const auto seats = planned_seats(session_.library(), *wedding_);
+    const auto waiting = propose_day_photos(session_.library(), *wedding_, seats).size();
+    place_button_->setText(tr("Place %n photo(s) of the day", nullptr, static_cast<int>(waiting)));
+    place_button_->setVisible(waiting > 0);
+}
+
+void TrialScreen::propose_places() {
+    if (proposing_ || !wedding_) return;
+    proposing_ = session_.start<std::vector<DayProposal>>(
+        [this, wedding = *wedding_](Library& library, Job&) {
+            look_for_heads(library, session_.decoder());
+            return propose_day_photos(library, wedding, planned_seats(library, wedding));
+        },
+        [this](const std::vector<DayProposal>& proposals) {
+            day_photos_->show_proposals(*as_made_, proposals);
+            stage_->setCurrentWidget(day_photos_);
+        });
+}
+
+void TrialScreen::place_photos() {
+    stage_->setCurrentWidget(comparing_);
+    session_.change_records(place_day_photos_edit(
+        *wedding_, planned_seats(session_.library(), *wedding_), day_photos_->confirmed()));
+}
+
+void TrialScreen::ask_where() {
+    const auto file = ways_->ask_file(tr("Save as agreed, as made"),
+                                      portable_name("As made " + as_made_->wedding.name),
+                                      QStringLiteral(".pdf"), tr("PDF (*.pdf)"));
+    if (file) save_to(*file);
+}
+
+void TrialScreen::save_to(const Path& file) {
+    ways_->save(
+        [this, wedding = *wedding_](Library& library) {
+            const auto ruler = make_text_ruler();
+            return as_made_sheet(library, session_.decoder(), *ruler, wedding,
+                                 usual_paper(library.settings()));
+        },
+        file);
+}
+
+}  // namespace quarterturn

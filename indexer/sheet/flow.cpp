@@ -6,6 +6,7 @@ namespace {
 constexpr double again_gap = 2;      // mm above and below the rule under the line of a further page
 constexpr double foot_gap = 0.8;     // mm between the rule and the foot lines
 constexpr double page_share = 0.16;  // of the page's width, for its number
+constexpr double page_mm = 2.2;      // and at the least, for each point of its type
 
 }  // namespace
 
@@ -64,7 +65,7 @@ void SheetFlow::put_foot(Page& page, std::size_t number) {
     const double rule = style_.paper.height - style_.margin - style_.footer;
     page.items.push_back(RuleItem{style_.left(), rule, style_.left() + style_.width(), rule});
     const double line = line_height(style_.footer_points);
-    const double side = style_.width() * page_share;
+    const double side = std::max(style_.width() * page_share, style_.footer_points * page_mm);
     double y = rule + foot_gap;
     const auto put_part = [&](std::string text, Align align, double x, double width) {
         TextItem item = text_item(std::move(text), style_.footer_points, false, Tone::soft);

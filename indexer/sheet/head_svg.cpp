@@ -39,8 +39,8 @@ std::string mark_svg(const PlanMark& mark) {
     const std::string at = in_drawing(mark.at, "\" cy=\"");
     const std::string foot = in_drawing(below, "\" y=\"");
     return "<circle cx=\"" + at + "\" r=\"15\" class=\"mark\" stroke-width=\"2\"/><text x=\"" +
-           foot + "\" text-anchor=\"middle\" font-size=\"20\" font-weight=\"700\" " +
-           "stroke=\"none\" fill=\"currentColor\">" + std::to_string(mark.number) + "</text>";
+           foot + "\" text-anchor=\"middle\" font-size=\"20\" font-weight=\"700\">" +
+           std::to_string(mark.number) + "</text>";
 }
 
 }  // namespace
@@ -48,8 +48,7 @@ std::string mark_svg(const PlanMark& mark) {
 std::string head_svg(const HeadDrawing& drawing) {
     std::string svg =
         "<svg class=\"head\" viewBox=\"0 0 220 250\" width=\"220\" height=\"250\" role=\"img\" "
-        "aria-label=\"Parting and sections, seen from above, front at the top\" fill=\"none\" "
-        "stroke=\"currentColor\">";
+        "aria-label=\"Parting and sections, seen from above, front at the top\">";
     svg += outline;
     for (const Stroke& stroke : drawing.strokes) svg += stroke_svg(stroke);
     for (const PlanMark& mark : drawing.marks) svg += mark_svg(mark);

@@ -43,8 +43,9 @@ figcaption{text-align:center;font-weight:700;padding-top:.3rem}
 .steps .beside{margin-inline-start:3.35rem}
 dt{font-weight:700;margin-top:.6rem}
 dd{margin:0}
-.head{display:block;width:13rem;max-width:100%;height:auto;margin:.6rem auto}
+.head{fill:none;stroke:currentColor;display:block;width:13rem;max-width:100%;height:auto;margin:.6rem auto}
 .head .mark{fill:var(--paper)}
+.head text{fill:currentColor;stroke:none}
 .accessory{border-inline-start:.4rem solid var(--accent);padding-inline-start:.7rem}
 footer{margin-top:2.5rem;padding-bottom:2rem;border-top:2px solid var(--line)}
 @media (prefers-reduced-motion:no-preference){html,.angles{scroll-behavior:smooth}}

@@ -122,6 +122,7 @@ void RecipePanel::build(const BoardLook& look) {
     column_->addStretch(1);
     scroll_ = make_scrolling_side(content);
     scroll_->setMinimumHeight(type_.px(6));
+    scroll_->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Ignored);
     QScroller::grabGesture(scroll_->viewport(), QScroller::TouchGesture);
     all_->addWidget(scroll_, 1);
 }

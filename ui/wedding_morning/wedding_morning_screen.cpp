@@ -11,6 +11,7 @@
 #include "ui/wedding_morning/timer_strip.h"
 #include "ui/widgets/empty_page.h"
 #include "ui/widgets/notice.h"
+#include "ui/widgets/page.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/words.h"
 
@@ -99,7 +100,7 @@ QWidget* WeddingMorningScreen::build_going() {
     for (QWidget* part : std::initializer_list<QWidget*>{bar_, own_timer_, notice_, strip_}) {
         column->addWidget(part);
     }
-    column->addWidget(body_, 1);
+    column->addWidget(make_scrolling_side(body_), 1);  // in a low window
     connect_board();
     return going;
 }

@@ -17,6 +17,18 @@
 
 namespace quarterturn {
 
+namespace {
+
+std::size_t first_not_done(const std::vector<BoardClient>& clients) {
+    const auto first = std::ranges::find_if(clients, [](const BoardClient& client) {
+        const StepsDone done = steps_done(client);
+        return done.done < done.steps;
+    });
+    return first == clients.end() ? 0 : static_cast<std::size_t>(first - clients.begin());
+}
+
+}  // namespace
+
 WeddingMorningScreen::WeddingMorningScreen(Session& session, BoardWorld world)
     : session_(session),
       world_(std::move(world)),
@@ -192,13 +204,14 @@ void WeddingMorningScreen::show_empty(const QString& sentence, const QString& bu
     body_->setCurrentWidget(empty_);
 }
 
-// Who was on the board stays there, also where the order of work has changed.
+// Who was on the board stays there, also where the order of work has changed; else the first who is
+// not done.
 void WeddingMorningScreen::show_board() {
     const auto& clients = board_->clients;
     const auto wanted = std::ranges::find_if(
         clients, [&](const BoardClient& each) { return wanted_client_ == each.client.id; });
-    place_.client =
-        wanted == clients.end() ? 0 : static_cast<std::size_t>(wanted - clients.begin());
+    place_.client = wanted == clients.end() ? first_not_done(clients)
+                                            : static_cast<std::size_t>(wanted - clients.begin());
     wanted_client_ = client().client.id;
     const auto& looks = client().looks;
     const auto look = std::ranges::find_if(

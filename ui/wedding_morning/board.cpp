@@ -46,6 +46,7 @@ Board::Board(const PictureLoader& pictures, const BoardType& type, QWidget* pare
     row->addWidget(no_look_, 1);
     row->addWidget(build_side(), 1);
     column->addLayout(row, 1);
+    no_look_->hide();
     connect(strip_, &ClientStrip::chosen, this, &Board::client_chosen);
     connect(head_, &ClientHead::look_chosen, this, &Board::look_chosen);
     connect(no_look_, &EmptyPage::started, this, &Board::look_wanted);

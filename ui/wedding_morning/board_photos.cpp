@@ -52,7 +52,9 @@ BoardPhotos::BoardPhotos(const PictureLoader& pictures, const BoardType& type, Q
     setAccessibleName(tr("The look from all angles"));
 }
 
+// The same photos stay, and the keyboard with them.
 void BoardPhotos::show_look(const BoardLook& look) {
+    if (shows(look.shots)) return;
     for (const auto& [angle, photo] : photos_) {
         photo->hide();
         photo->deleteLater();
@@ -71,6 +73,14 @@ void BoardPhotos::show_look(const BoardLook& look) {
         photos_[angle] = photo;
     }
     lay_out();
+}
+
+bool BoardPhotos::shows(const std::vector<BoardShot>& shots) const {
+    return photos_.size() == shots.size() && std::ranges::all_of(shots, [&](const BoardShot& shot) {
+               const BoardPhoto* photo = at(shot.angle);
+               return photo && photo->shot().photo == shot.photo &&
+                      photo->shot().empty == shot.empty;
+           });
 }
 
 BoardPhoto* BoardPhotos::at(Angle angle) const {

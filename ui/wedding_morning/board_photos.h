@@ -38,6 +38,7 @@ class BoardPhotos : public QWidget {
     void keyPressEvent(QKeyEvent* event) override;
 
   private:
+    bool shows(const std::vector<BoardShot>& shots) const;
     void lay_out();
     void fit(BoardPhoto& photo, const QRect& area);
     int rows() const;

@@ -1,5 +1,6 @@
 #include "ui/wedding_morning/client_head.h"
 
+#include <QApplication>
 #include <QScrollArea>
 #include <QScroller>
 
@@ -22,35 +23,47 @@ ClientHead::ClientHead(const BoardType& type, QWidget* parent)
 
 void ClientHead::show_client(const WeddingBoard& board, std::size_t number, std::size_t look) {
     const BoardClient& client = board.clients[number];
+    Words words{
+        name_of(client), role_and_time(client), from_utf8(chair_text(board, client)), {}, {}, look};
+    for (const std::string& caution : client.cautions) words.cautions << from_utf8(caution);
+    if (client.looks.size() > 1) {
+        for (const BoardLook& each : client.looks) words.looks << look_in_words(each);
+    }
+    if (words == words_) return;
+    const QWidget* focus = QApplication::focusWidget();
+    const bool choosing = focus && isAncestorOf(focus);
+    words_ = std::move(words);
+    build();
+    for (auto* button : findChildren<QPushButton*>()) {
+        if (choosing && button->isChecked() && !button->isHidden()) button->setFocus();
+    }
+}
+
+void ClientHead::build() {
     empty_layout(column_);
-    add_name(board, client);
-    add_cautions(client);
-    if (client.looks.size() > 1) add_looks(client, look);
+    add_name();
+    add_cautions();
+    if (!words_.looks.isEmpty()) add_looks();
     fit_cautions();
 }
 
-void ClientHead::add_name(const WeddingBoard& board, const BoardClient& client) {
-    QLabel* name = make_text(name_of(client));
-    name->setFont(type_.font(BoardRole::name));
-    column_->addWidget(name);
-    QLabel* role = make_text(role_and_time(client));
-    role->setFont(type_.font(BoardRole::heading));
-    column_->addWidget(role);
-    const QString seats = from_utf8(chair_text(board, client));
-    if (seats.isEmpty()) return;
-    QLabel* chair = make_quiet(seats);
-    chair->setFont(type_.font(BoardRole::small));
-    column_->addWidget(chair);
+void ClientHead::add_name() {
+    const auto add = [&](QLabel* label, BoardRole role) {
+        label->setFont(type_.font(role));
+        column_->addWidget(label);
+    };
+    add(make_text(words_.name), BoardRole::name);
+    add(make_text(words_.role), BoardRole::heading);
+    if (!words_.chair.isEmpty()) add(make_quiet(words_.chair), BoardRole::small);
 }
 
-void ClientHead::add_cautions(const BoardClient& client) {
+void ClientHead::add_cautions() {
     auto* lines = new QWidget;
     auto* column = new QVBoxLayout(lines);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(type_.px(0.15));
-    for (const std::string& caution : client.cautions) {
-        column->addWidget(
-            new MarkedLine(LineMark::caution, from_utf8(caution), type_, BoardRole::heading));
+    for (const QString& caution : words_.cautions) {
+        column->addWidget(new MarkedLine(LineMark::caution, caution, type_, BoardRole::heading));
     }
     cautions_ = make_scrolling_side(lines);
     cautions_->setAccessibleName(tr("Cautions"));
@@ -58,15 +71,16 @@ void ClientHead::add_cautions(const BoardClient& client) {
     column_->addWidget(cautions_);
 }
 
-void ClientHead::add_looks(const BoardClient& client, std::size_t look) {
+void ClientHead::add_looks() {
     auto* row = new FlowLayout(type_.px(0.4));
-    for (std::size_t i = 0; i < client.looks.size(); ++i) {
-        QPushButton* button = make_button(look_in_words(client.looks[i]));
+    for (qsizetype i = 0; i < words_.looks.size(); ++i) {
+        const auto look = static_cast<std::size_t>(i);
+        QPushButton* button = make_button(words_.looks[i]);
         suit_board(*button, type_);
         button->setCheckable(true);
-        button->setChecked(i == look);
-        button->setProperty("kind", i == look ? QStringLiteral("chosen") : QString());
-        connect(button, &QPushButton::clicked, this, [this, i] { emit look_chosen(i); });
+        button->setChecked(look == words_.look);
+        if (look == words_.look) show_kind(*button, QStringLiteral("chosen"));
+        connect(button, &QPushButton::clicked, this, [this, look] { emit look_chosen(look); });
         row->addWidget(button);
     }
     column_->addLayout(row);

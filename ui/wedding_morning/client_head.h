@@ -1,5 +1,6 @@
 #pragma once
 
+#include <QStringList>
 #include <QWidget>
 
 #include "ui/wedding_morning/board_type.h"
@@ -27,12 +28,25 @@ class ClientHead : public QWidget {
     void resizeEvent(QResizeEvent* event) override;
 
   private:
-    void add_name(const WeddingBoard& board, const BoardClient& client);
-    void add_cautions(const BoardClient& client);
-    void add_looks(const BoardClient& client, std::size_t look);
+    void add_name();
+    void add_cautions();
+    void add_looks();
     void fit_cautions();
+    void build();
+
+    // All that is said.
+    struct Words {
+        QString name;
+        QString role;
+        QString chair;
+        QStringList cautions;
+        QStringList looks;  // none where there is nothing to choose
+        std::size_t look = 0;
+        bool operator==(const Words&) const = default;
+    };
 
     BoardType type_;
+    Words words_;
     QVBoxLayout* column_;
     QScrollArea* cautions_ = nullptr;
     int at_most_ = 0;

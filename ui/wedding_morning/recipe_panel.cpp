@@ -107,7 +107,9 @@ void RecipePanel::build(const BoardLook& look) {
     }
     auto* content = new QWidget;
     column_ = new QVBoxLayout(content);
-    column_->setContentsMargins(0, 0, type_.px(0.8), type_.px(1));
+    const int beside_bar = type_.px(0.8);
+    column_->setContentsMargins(isRightToLeft() ? beside_bar : 0, 0,
+                                isRightToLeft() ? 0 : beside_bar, type_.px(1));
     column_->setSpacing(type_.px(0.4));
     steps_.clear();
     add_changes(look);
@@ -122,6 +124,7 @@ void RecipePanel::build(const BoardLook& look) {
     column_->addStretch(1);
     scroll_ = make_scrolling_side(content);
     scroll_->setMinimumHeight(type_.px(6));
+    scroll_->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Ignored);
     QScroller::grabGesture(scroll_->viewport(), QScroller::TouchGesture);
     all_->addWidget(scroll_, 1);
 }

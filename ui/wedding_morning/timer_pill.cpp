@@ -34,8 +34,9 @@ TimerPill::TimerPill(const Timer& timer, const BoardType& type, QWidget* parent)
     suit_board(*away_, type_);
     connect(away_, &QPushButton::clicked, this, &TimerPill::put_away);
     auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(type.px(dial_side + 0.8), type.px(0.25), type.px(0.4), type.px(0.25));
+    row->setContentsMargins(type.px(0.4), type.px(0.25), type.px(0.4), type.px(0.25));
     row->setSpacing(type.px(0.6));
+    row->addSpacing(type.px(dial_side - 0.2));
     row->addWidget(name_);
     row->addWidget(time_);
     row->addWidget(away_);

@@ -11,10 +11,23 @@
 #include "ui/wedding_morning/timer_strip.h"
 #include "ui/widgets/empty_page.h"
 #include "ui/widgets/notice.h"
+#include "ui/widgets/page.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/words.h"
 
 namespace quarterturn {
+
+namespace {
+
+std::size_t first_not_done(const std::vector<BoardClient>& clients) {
+    const auto first = std::ranges::find_if(clients, [](const BoardClient& client) {
+        const StepsDone done = steps_done(client);
+        return done.done < done.steps;
+    });
+    return first == clients.end() ? 0 : static_cast<std::size_t>(first - clients.begin());
+}
+
+}  // namespace
 
 WeddingMorningScreen::WeddingMorningScreen(Session& session, BoardWorld world)
     : session_(session),
@@ -99,7 +112,7 @@ QWidget* WeddingMorningScreen::build_going() {
     for (QWidget* part : std::initializer_list<QWidget*>{bar_, own_timer_, notice_, strip_}) {
         column->addWidget(part);
     }
-    column->addWidget(body_, 1);
+    column->addWidget(make_scrolling_side(body_), 1);  // in a low window
     connect_board();
     return going;
 }
@@ -191,13 +204,14 @@ void WeddingMorningScreen::show_empty(const QString& sentence, const QString& bu
     body_->setCurrentWidget(empty_);
 }
 
-// Who was on the board stays there, also where the order of work has changed.
+// Who was on the board stays there, also where the order of work has changed; else the first who is
+// not done.
 void WeddingMorningScreen::show_board() {
     const auto& clients = board_->clients;
     const auto wanted = std::ranges::find_if(
         clients, [&](const BoardClient& each) { return wanted_client_ == each.client.id; });
-    place_.client =
-        wanted == clients.end() ? 0 : static_cast<std::size_t>(wanted - clients.begin());
+    place_.client = wanted == clients.end() ? first_not_done(clients)
+                                            : static_cast<std::size_t>(wanted - clients.begin());
     wanted_client_ = client().client.id;
     const auto& looks = client().looks;
     const auto look = std::ranges::find_if(

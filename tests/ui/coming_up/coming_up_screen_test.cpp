@@ -88,13 +88,17 @@ TEST_F(ComingUpScreenTest, ANameLeadsToHerRecordsAndAWeddingToWhatToPack) {
     name->setFocus();
     QTest::keyClick(name, Qt::Key_Return);
     press(QStringLiteral("What to pack"));
-    ASSERT_EQ(asked.size(), 2);
+    press(QStringLiteral("The wedding morning"));
+    ASSERT_EQ(asked.size(), 3);
     const auto record = asked[0].front().value<Place>();
     EXPECT_EQ(record.moment, Moment::client_record);
     EXPECT_EQ(record.client, open.example.mira);
     const auto kit = asked[1].front().value<Place>();
     EXPECT_EQ(kit.moment, Moment::kit_list);
     EXPECT_EQ(kit.wedding, open.example.wedding);
+    const auto board = asked[2].front().value<Place>();
+    EXPECT_EQ(board.moment, Moment::wedding_morning);
+    EXPECT_EQ(board.wedding, open.example.wedding);
 }
 
 TEST_F(ComingUpScreenTest, AddsAWeddingWithANewBrideAndTakesItBack) {

@@ -116,6 +116,7 @@ class BoardTest : public testing::Test {
     }
     template <class Part>
     QList<Part*> seen() {
+        QApplication::processEvents();  // what is new is shown after the event that made it
         QList<Part*> parts;
         for (Part* part : board().findChildren<Part*>()) {
             if (part->isVisible()) parts << part;

@@ -37,6 +37,18 @@ TEST_F(BoardTest, TicksAreUndoneAndSurviveARestart) {
     EXPECT_FALSE(seen<StepRow>().at(1)->box().isChecked());
 }
 
+TEST_F(BoardTest, OpensAtTheFirstWhoIsNotDone) {
+    Recipe braid;
+    braid.build = {{"Braid it.", 20, {}}};
+    open.session.library().recipes().save(ada_look, braid, at("2026-11-07T12:00"));
+    go_to(open.example.mira);
+    for (int step = 0; step < 3; ++step) press_space(step);
+    make_window();
+    window->go_to({.moment = Moment::wedding_morning, .wedding = open.example.wedding});
+    ASSERT_EQ(seen<StepRow>().size(), 1);
+    EXPECT_TRUE(seen<StepRow>().front()->step().words.starts_with("Braid it."));
+}
+
 TEST_F(BoardTest, APressAnywhereOnAStepTicksIt) {
     StepRow* row = seen<StepRow>().at(1);
     QTest::mouseClick(row, Qt::LeftButton, {}, {row->width() - 8, row->height() - 8});

@@ -19,6 +19,7 @@ struct RunningOrderOptions {
     Text move;
     Text at;
     std::optional<int> stylist;
+    bool finish = false;
     bool again = false;
     bool check = false;
     std::string out;
@@ -30,6 +31,7 @@ void refuse_half_a_move(const RunningOrderOptions& options) {
     if (options.move.has_value() != options.at.has_value()) {
         throw WrongUse("To move a client, name her with --move and the time with --at.");
     }
+    if (options.finish && !options.move) throw WrongUse("--finish goes with --move.");
     if (options.stylist && !options.move) {
         throw WrongUse("--stylist goes with --move. How many there are is said with --stylists.");
     }
@@ -47,8 +49,8 @@ void move(Library& library, WeddingId wedding, const RunningOrderOptions& option
     const ClientId client = find_client(library, *options.move).id;
     std::optional<int> stylist = options.stylist;
     if (stylist) --*stylist;
-    keep_move(library, wedding_morning(library, wedding), client, minute_from(*options.at),
-              stylist);
+    keep_move(library, wedding_morning(library, wedding), client, minute_from(*options.at), stylist,
+              options.finish ? SeatPart::finish : SeatPart::set);
 }
 
 void write_page(Reply& reply, Library& library, const WeddingMorning& morning,
@@ -111,6 +113,7 @@ void add_running_order_command(CommandSet& commands) {
     command.option("--move CLIENT", options->move, "Change the plan by hand: she is begun --at");
     command.option("--at TIME", options->at, "When, as in 07:40");
     command.option("--stylist NUMBER", options->stylist, "And by this stylist");
+    command.flag("--finish", options->finish, "Move her finish alone; her set stays");
     command.flag("--again", options->again, "Drop what was changed by hand and plan again");
     command.flag("--check", options->check, "Only say whether all can be ready in time");
     command.option("--out FILE", options->out, "Write the time chart and the list as a PDF");

@@ -94,6 +94,7 @@ json reply_json(const WeddingMorning& morning, const MorningPlan& plan) {
             {"late_in_all", plan.consequences.late_in_all},
             {"broken", plan.consequences.broken},
             {"cannot", morning.cannot},
+            {"assumed", morning.assumed},
             {"by_hand", plan.by_hand},
             {"proven", plan.proven}};
 }

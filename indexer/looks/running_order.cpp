@@ -171,7 +171,7 @@ Morning keeping(Morning morning, const std::vector<Seat>& seats) {
 }
 
 void keep_move(Library& library, const WeddingMorning& morning, ClientId client, int at,
-               std::optional<int> stylist) {
+               std::optional<int> stylist, SeatPart part) {
     const auto seats = plan_of(morning).seats;
     if (std::ranges::count(seats, client, &Seat::client) == 0) {
         throw StoreError("She has no place in the plan yet, so she cannot be moved in it.");
@@ -181,7 +181,7 @@ void keep_move(Library& library, const WeddingMorning& morning, ClientId client,
                          " on this morning: name the number of stylists first.");
     }
     library.mornings().save(morning.wedding.id,
-                            keeping(morning.morning, moved(seats, client, at, stylist)));
+                            keeping(morning.morning, moved_part(seats, client, part, at, stylist)));
 }
 
 std::string task_word(const MorningNeeds& needs, const Seat& seat) {

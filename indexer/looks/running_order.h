@@ -46,10 +46,10 @@ MorningPlan best_plan(const WeddingMorning& morning);
 // The morning with this plan kept as she changed it.
 Morning keeping(Morning morning, const std::vector<Seat>& seats);
 
-// Keeps the plan that stands with the client moved; see moved(). Throws StoreError when she has no
-// place in it, or when there is no such stylist.
+// Keeps the plan that stands with a part of the client moved; see moved_part(). Throws StoreError
+// when she has no place in it, or when there is no such stylist.
 void keep_move(Library& library, const WeddingMorning& morning, ClientId client, int at,
-               std::optional<int> stylist);
+               std::optional<int> stylist, SeatPart part = SeatPart::set);
 
 // Changes what was said of a client; adds her when nothing was.
 MorningWish& wish_of(Morning& morning, ClientId client);

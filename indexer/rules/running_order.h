@@ -64,7 +64,7 @@ struct RunningOrder {
 
 // Steps of the search, not time, so that every machine answers alike (chosen by measurement, see
 // tests/bench/bench_running_order.cpp: about a second for twelve clients).
-inline constexpr long usual_steps = 1'200'000;
+inline constexpr long usual_steps = 2'000'000;
 
 // Throws std::invalid_argument with a sentence when the needs cannot be planned at all: nobody to
 // do, too many clients or stylists, two who must be first or last, one part without minutes, or one

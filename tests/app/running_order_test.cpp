@@ -41,6 +41,7 @@ TEST_F(RunningOrderCommand, SaysWhatFollowsFromAMove) {
     EXPECT_TRUE(answer({"running-order", "Boathouse"}, 3)["by_hand"]);
     EXPECT_FALSE(answer({"running-order", "Boathouse", "--again"})["by_hand"]);
     complained({"running-order", "Boathouse", "--move", "Berit Lindqvist"}, 2);
+    complained({"running-order", "Boathouse", "--finish"}, 2);
     complained({"running-order", "Boathouse", "--stylists", "5"}, 2);
     complained({"running-order", "Boathouse", "--break", "9 to 10"}, 2);
 }

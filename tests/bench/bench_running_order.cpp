@@ -98,7 +98,7 @@ void measure(const char* name, Kind kind, int clients, int stylists, unsigned mo
 }  // namespace
 
 int main(int count, char** words) {
-    const auto mornings = static_cast<unsigned>(count > 1 ? std::atoi(words[1]) : 20);
+    const auto mornings = static_cast<unsigned>(count > 1 ? std::atoi(words[1]) : 10);
     for (const int clients : {6, 8, 10, 12}) {
         for (int stylists = 1; stylists <= most_stylists; ++stylists) {
             measure("roomy", Kind::roomy, clients, stylists, mornings);

@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 #include <map>
+#include <ranges>
 
 #include "ui/theme/theme.h"
 #include "ui/widgets/words.h"
@@ -56,8 +57,8 @@ ChartLayout::ChartLayout(const MorningNeeds& needs, const std::vector<Seat>& sea
     place_lanes(needs, seats);
 }
 
-// Words end at their time, since what must be ready stands late; those that would meet stand in
-// rows.
+// Words end at their time, since what must be ready stands late. Those that would meet stand in
+// rows, the latest above, so that no line down from one runs through another.
 void ChartLayout::place_flags(const MorningNeeds& needs, const QFontMetrics& metrics) {
     std::map<int, QStringList> names;
     for (const MorningClient& client : needs.clients) {
@@ -65,20 +66,21 @@ void ChartLayout::place_flags(const MorningNeeds& needs, const QFontMetrics& met
     }
     std::vector<QRect> placed;
     int rows = 0;
-    for (const auto& [minute, who] : names) {
+    const int row = line_ + space(1);
+    for (const auto& [minute, who] : names | std::views::reverse) {
         ReadyFlag flag{minute, flag_words(who, needs.clients.size(), minute), {}};
         const int room = std::min(metrics.horizontalAdvance(flag.words) + space(1), width_ / 2);
         const int x = x_of(minute) - (right_to_left_ ? 0 : room);
-        flag.place = QRect(x, line_ + space(2), room, line_);
+        flag.place = QRect(x, line_ + space(1), room, row);
         while (std::ranges::any_of(
             placed, [&](const QRect& other) { return other.intersects(flag.place); })) {
-            flag.place.translate(0, line_);
+            flag.place.translate(0, row);
         }
         placed.push_back(flag.place.adjusted(-space(3), 0, space(3), -1));
-        rows = std::max(rows, (flag.place.top() - line_) / line_ + 1);
+        rows = std::max(rows, (flag.place.top() - line_) / row + 1);
         flags_.push_back(std::move(flag));
     }
-    head_ = line_ + space(3) + rows * line_;
+    head_ = line_ + space(3) + rows * row;
 }
 
 void ChartLayout::place_lanes(const MorningNeeds& needs, const std::vector<Seat>& seats) {

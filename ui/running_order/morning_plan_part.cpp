@@ -109,7 +109,7 @@ QWidget* MorningPlanPart::build_chart() {
         sentences_->show_consequences(tr("If you let go here"),
                                       check_morning(morning_.needs, seats));
     });
-    connect(chart_, &MorningChart::given_up, this, &MorningPlanPart::show_consequences);
+    connect(chart_, &MorningChart::given_up, this, &MorningPlanPart::given_up);
     connect(chart_, &MorningChart::changed, this, &MorningPlanPart::moved);
     connect(chart_, &MorningChart::chosen, this, &MorningPlanPart::chosen);
     connect(chart_, &MorningChart::looked_at, this,
@@ -131,6 +131,9 @@ void MorningPlanPart::show_head() {
 }
 
 QString MorningPlanPart::possible_words() const {
+    if (morning_.needs.clients.empty() && !morning_.cannot.empty()) {
+        return tr("Nobody can be planned yet:");
+    }
     if (!refusal_.isEmpty()) return refusal_;
     if (!best_) return tr("Planning the morning…");
     const MorningPlan& best = *best_;

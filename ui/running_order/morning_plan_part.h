@@ -31,6 +31,7 @@ class MorningPlanPart : public QWidget {
 
   signals:
     void moved(const std::vector<quarterturn::Seat>& seats, quarterturn::ClientId client);
+    void given_up();  // the bar goes back to its place
     void chosen(quarterturn::ClientId client);
 
   private:

@@ -75,6 +75,7 @@ void RunningOrderScreen::build() {
     row->setSpacing(space(5));
     QWidget* side = build_side();
     plan_part_ = new MorningPlanPart(session_);
+    connect(plan_part_, &MorningPlanPart::given_up, this, &RunningOrderScreen::show_plan);
     connect(plan_part_, &MorningPlanPart::moved, this, &RunningOrderScreen::move);
     connect(plan_part_, &MorningPlanPart::chosen, client_, &ClientPart::choose);
     row->addWidget(make_scrolling_side(plan_part_), 1);
@@ -236,7 +237,9 @@ void RunningOrderScreen::show_plan() {
 }
 
 void RunningOrderScreen::change(const Morning& after, const QString& said) {
-    session_.change_records(change_morning(*wedding_, morning_->morning, after, said));
+    const bool kept =
+        session_.change_records(change_morning(*wedding_, morning_->morning, after, said));
+    if (!kept) session_.attempt([this] { refresh(); });
 }
 
 void RunningOrderScreen::move(const std::vector<Seat>& seats, ClientId client) {

@@ -99,12 +99,10 @@ void StylistsPart::add_break_row(std::size_t stylist, std::size_t number) {
     TimeWords* ends = make_time(tr("End of a break %1").arg(whose), [=](auto& hours) -> int& {
         return hours[stylist].breaks[number].ends;
     });
-    QPushButton* gone = make_quiet_button(QStringLiteral("×"));
-    gone->setAccessibleName(tr("Take out the break %1").arg(whose));
-    gone->setToolTip(gone->accessibleName());
+    QPushButton* gone = make_quiet_button(tr("Take out"));
+    gone->setAccessibleName(tr("Take out a break %1").arg(whose));
     connect(gone, &QPushButton::clicked, this,
             [this, stylist, number] { remove_break(stylist, number); });
-    row->addWidget(make_quiet(tr("break")), 1);
     row->addWidget(begins, 1);
     row->addWidget(make_quiet(QStringLiteral("–")));
     row->addWidget(ends, 1);

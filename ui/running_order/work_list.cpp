@@ -80,7 +80,11 @@ void WorkList::add_row(const WeddingMorning& morning, const MorningPlan& plan, C
     auto* who = make_column(0);
     who->addWidget(name);
     const QString about = role_and_stylist(morning, plan, client);
-    if (!about.isEmpty()) who->addWidget(make_quiet(about));
+    if (!about.isEmpty()) {
+        QLabel* label = make_quiet(about);
+        label->setContentsMargins(space(5), 0, 0, 0);  // under the name, past the link's arrow
+        who->addWidget(label);
+    }
     grid_->addLayout(who, rows_, 0);
     grid_->addWidget(make_text(parts_shown(morning, plan, client)), rows_, 1);
     grid_->addWidget(make_quiet(tr("ready by %1").arg(time_of(found->ready_by))), rows_, 2);

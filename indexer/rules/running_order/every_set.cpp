@@ -40,6 +40,14 @@ EverySet::EverySet(const std::vector<ChairJob>& jobs, const Calendar& calendar, 
         }
         not_after_.push_back(others);
     }
+    ternary_.assign(std::size_t{1} << jobs.size(), 0);
+    int digit = 1;
+    for (std::size_t i = 0; i < jobs.size(); ++i, digit *= 3) {
+        for (std::size_t set = 0; set < ternary_.size(); ++set) {
+            if ((set >> i & 1U) != 0) ternary_[set] += digit;
+        }
+    }
+    groups_.assign(static_cast<std::size_t>(digit), -1);
 }
 
 int EverySet::minutes_of(int job, SeatPart part) const {
@@ -61,12 +69,12 @@ void EverySet::search(JobSet within, int from, int below, int others, int others
     reached_[0] = {0, -1};
     Label start;
     start.free = static_cast<std::int16_t>(std::max(from, calendar_.arrives()));
+    for (const Label& label : next_) group_of(label) = -1;  // where a search was broken off
     next_.assign(1, start);
     while (!next_.empty()) {
         labels_.swap(next_);
         next_.clear();
-        groups_.clear();
-        groups_.reserve(labels_.size());
+        for (const Label& label : labels_) group_of(label) = -1;
         for (const Label& label : labels_) {
             if (label.late >= 0) go_on(label);
         }
@@ -184,6 +192,11 @@ bool EverySet::is_no_worse(const Label& one, const Label& other) const {
     return true;
 }
 
+int& EverySet::group_of(const Label& label) {
+    const int done = ternary_[label.done];
+    return groups_[static_cast<std::size_t>(done + 2 * ternary_[label.waiting])];
+}
+
 // By one that did the same parts; those that it beats go no further.
 bool EverySet::is_beaten(const Label& label, int first) {
     for (int i = first; i >= 0; i = next_[static_cast<std::size_t>(i)].next) {
@@ -197,14 +210,13 @@ bool EverySet::is_beaten(const Label& label, int first) {
 
 void EverySet::keep(Label label, int before, int job, SeatPart part) {
     if (label.late >= below_) return;
-    const std::uint32_t key = std::uint32_t{label.done} << 16U | label.waiting;
-    const auto group = groups_.find(key);
-    const int first = group == groups_.end() ? -1 : group->second;
+    int& group = group_of(label);
+    const int first = group;
     if (is_beaten(label, first) || is_too_late(label)) return;
     label.next = first;
     label.trace = static_cast<int>(traces_.size());
     traces_.push_back({before, static_cast<std::int8_t>(job), part});
-    groups_.insert_or_assign(key, static_cast<int>(next_.size()));
+    group = static_cast<int>(next_.size());
     next_.push_back(label);
 }
 

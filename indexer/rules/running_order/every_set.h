@@ -63,6 +63,7 @@ class EverySet {
     bool may_set(const Label& label, int job) const;
     bool passes(Label& label, int job, int minutes) const;
     bool is_too_late(const Label& label) const;
+    int& group_of(const Label& label);
     bool is_beaten(const Label& label, int first);
     bool is_no_worse(const Label& one, const Label& other) const;
     void keep(Label label, int before, int job, SeatPart part);
@@ -77,9 +78,10 @@ class EverySet {
     int below_ = 0;
     int others_ = 0;
     int others_from_ = 0;
-    std::vector<Label> labels_;                      // with one number of parts
-    std::vector<Label> next_;                        // with one more
-    std::unordered_map<std::uint32_t, int> groups_;  // the first of each in next_
+    std::vector<Label> labels_;  // with one number of parts
+    std::vector<Label> next_;    // with one more
+    std::vector<int> groups_;    // in next_ the first of those that did the same parts, or -1
+    std::vector<int> ternary_;   // of each set: its bits as digits of base three
     std::vector<Trace> traces_;
     std::unordered_map<JobSet, Reached> reached_;
 };

@@ -65,7 +65,33 @@ TEST_F(MorningOfAWedding, NeedsMinutesAndATimeOfEach) {
     EXPECT_EQ(morning.looks, std::vector<std::string>{"low twisted bun"});
     ASSERT_EQ(morning.cannot.size(), 1U);
     EXPECT_NE(morning.cannot[0].find("Aud Vale has no look"), std::string::npos);
+    EXPECT_EQ(morning.cannot_looks, std::vector<std::optional<LookId>>{std::nullopt});
     EXPECT_THROW(wedding_morning(library, WeddingId{99}), StoreError);
+}
+
+TEST_F(MorningOfAWedding, SaysWhatCountsWhereNothingTellsHowLongASetMayBeLeft) {
+    EXPECT_EQ(wedding_morning(library, wedding).assumed,
+              "Nothing says how long a set may be left (Mira Okonjo-Lindqvist): 60 minutes count.");
+    Recipe recipe;
+    recipe.build = {step(22, 15), step(43)};
+    recipe.setting.may_be_left_minutes = 90;
+    library.recipes().save(look, recipe, at("2026-11-08T12:00"));
+    EXPECT_EQ(wedding_morning(library, wedding).assumed, "");
+}
+
+TEST_F(MorningOfAWedding, ALookWithoutMinutesIsNamedWithItsRecipe) {
+    library.recipes().save(look, Recipe{}, at("2026-11-08T12:00"));
+    const WeddingMorning morning = wedding_morning(library, wedding);
+    ASSERT_EQ(morning.cannot_looks.size(), 2U);
+    EXPECT_EQ(morning.cannot_looks[0], look);
+}
+
+TEST_F(MorningOfAWedding, AFinishIsMovedAlone) {
+    const MorningPlan best = plan_of(wedding_morning(library, wedding));
+    keep_move(library, wedding_morning(library, wedding), mira, 730, {}, SeatPart::finish);
+    const MorningPlan changed = plan_of(wedding_morning(library, wedding));
+    EXPECT_EQ(changed.seats[0], best.seats[0]);
+    EXPECT_EQ(changed.seats[1].begins, 730);
 }
 
 TEST_F(MorningOfAWedding, AChangeByHandIsKeptWithItsConsequences) {

@@ -64,9 +64,8 @@ class PairLayer {
                 shown.pictures[side] = in_cell(decoded.bgr, lays[side], window, cell_);
             }
         }
-        if (!laid.alignment.sure()) {
-            shown.remarks.push_back("The heads may not lie right upon each other.");
-        }
+        const std::string hint = hint_words(laid);
+        if (!hint.empty()) shown.remarks.push_back(hint);
     }
 
   private:

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <opencv2/imgproc.hpp>
 
 #include "indexer/sheet/crop.h"
@@ -38,6 +39,18 @@ void place_points(LaidPair& pair, const HeadPicture& first, const HeadPicture& s
                                               pair.second_aspect);
 }
 
+// A flaw moves the outline by centimetres.
+std::string reason_for_no_hint(const LaidPair& pair, const Photo& first, const Photo& second) {
+    if (!pair.alignment.sure()) {
+        return "the heads may not lie right upon each other";
+    }
+    for (const Photo* photo : {&first, &second}) {
+        if (photo->flaws.empty()) continue;
+        return std::string("one photo is ") + std::string(word(photo->flaws.front()));
+    }
+    return pair.hair.centimetres ? "" : "the hair does not stand out from the background";
+}
+
 }  // namespace
 
 Decoded right_way_round(Library& library, Decoder& decoder, const Photo& photo, int long_edge) {
@@ -66,7 +79,21 @@ LaidPair lay_pair(Library& library, Decoder& decoder, HeadFinder& finder, const 
     pair.second_aspect = aspect_of_picture(other.bgr);
     pair.alignment = align_heads(finder, first_picture, second_picture);
     place_points(pair, first_picture, second_picture, finder);
+    pair.hair = hair_height(one.bgr, other.bgr, pair.alignment, pair.first_points);
+    pair.no_hint = reason_for_no_hint(pair, first, second);
     return pair;
+}
+
+std::string hint_words(const LaidPair& pair) {
+    if (!pair.no_hint.empty()) {
+        return "Whether the hair stands as high cannot be told: " + pair.no_hint + ".";
+    }
+    if (!pair.hair.differs()) return {};
+    const int halves = static_cast<int>(std::lround(std::abs(*pair.hair.centimetres) * 2));
+    const std::string size = std::to_string(halves / 2) + (halves % 2 == 1 ? ".5" : "");
+    return "The hair stands about " + size + " cm " +
+           (*pair.hair.centimetres > 0 ? "higher" : "lower") +
+           " than at the trial, as far as the photos can tell.";
 }
 
 Box window_of(const LaidPair& pair, double cell_aspect) {

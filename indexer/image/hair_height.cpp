@@ -64,6 +64,24 @@ std::optional<Spot> top_of_shape(const cv::Mat& shape, const HeadColumns& column
     return Spot{static_cast<double>(high->second) / laid_height, high->first / laid_height};
 }
 
+// Widens left and right to the shape's outermost columns above the chin.
+void widen(HairHeight& height, const cv::Mat& shape, const HeadPoints& points) {
+    constexpr double upper_part = 0.7;  // of the head: shoulders and neck are not looked at
+    const double top = std::min(points.top.y, points.bottom.y);
+    const double bottom = top + std::abs(points.bottom.y - points.top.y) * upper_part;
+    const int from = std::clamp(cvRound(top * laid_height), 0, shape.rows - 1);
+    const int to = std::clamp(cvRound(bottom * laid_height), from + 1, shape.rows);
+    cv::Mat columns;
+    cv::reduce(shape.rowRange(from, to), columns, 0, cv::REDUCE_MAX);
+    for (int x = 0; x < columns.cols; ++x) {
+        if (columns.at<float>(0, x) < 0.5F) continue;
+        const double here = static_cast<double>(x) / laid_height;
+        const bool none_yet = height.left == height.right;
+        height.left = none_yet ? here : std::min(height.left, here);
+        height.right = none_yet ? here + 1.0 / laid_height : std::max(height.right, here);
+    }
+}
+
 }  // namespace
 
 bool HairHeight::differs() const {
@@ -76,11 +94,13 @@ HairHeight hair_height(const cv::Mat& first, const cv::Mat& second, const HeadAl
     const HeadColumns columns = columns_of(first_points, aspect);
     const double head =
         distance(spot_of(first_points.top, aspect), spot_of(first_points.bottom, aspect));
-    const auto first_top = top_of_shape(laid_shape(first, {}, aspect), columns);
-    const auto second_top =
-        top_of_shape(laid_shape(second, alignment.second_onto_first, aspect), columns);
+    const cv::Mat first_shape = laid_shape(first, {}, aspect);
+    const cv::Mat second_shape = laid_shape(second, alignment.second_onto_first, aspect);
+    const auto first_top = top_of_shape(first_shape, columns);
+    const auto second_top = top_of_shape(second_shape, columns);
     if (!first_top || !second_top || head <= 0) return {};
-    HairHeight height{{}, *first_top, *second_top};
+    HairHeight height{{}, *first_top, *second_top, 0, 0};
+    for (const cv::Mat* shape : {&first_shape, &second_shape}) widen(height, *shape, first_points);
     const double centimetres = (first_top->y - second_top->y) / head * head_centimetres;
     if (std::abs(centimetres) <= most_centimetres) height.centimetres = centimetres;
     return height;

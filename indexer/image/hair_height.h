@@ -13,6 +13,10 @@ struct HairHeight {
     std::optional<double> centimetres;
     Spot first_top;   // in heights of the first picture
     Spot second_top;  // laid upon the first
+    // How far both heads with their hair reach to the sides, above the chin, in heights of the
+    // first picture; equal where it cannot be told.
+    double left = 0;
+    double right = 0;
 
     // Of 37 pairs of unflawed demo photos that show no difference, none is measured to differ by
     // more than 0.6 cm; see tests/indexer/image/hair_height_test.cpp. Demo heads rendered with the

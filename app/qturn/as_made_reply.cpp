@@ -97,7 +97,8 @@ class AsMadeReply {
         json data{{"angle", word(pair.angle)},
                   {"agreed", side_json(pair.agreed)},
                   {"made", side_json(pair.made)},
-                  {"alignment", json()}};
+                  {"alignment", json()},
+                  {"hint", json()}};
         std::string line = "  " + std::string(word(pair.angle)) + ": ";
         if (pair.both()) {
             line += pair.agreed->file.name + " and " + pair.made->file.name;
@@ -110,6 +111,7 @@ class AsMadeReply {
             line += "no photo";
         }
         reply_.lines.push_back(line);
+        append(reply_.lines, std::exchange(hints_, {}));
         return data;
     }
 
@@ -121,6 +123,9 @@ class AsMadeReply {
             return;
         }
         data["alignment"] = alignment_json(laid);
+        const std::string hint = hint_words(laid);
+        data["hint"] = hint.empty() ? json() : json(hint);
+        if (!hint.empty()) hints_.push_back("    " + hint);
         if (laid.alignment.sure()) return;
         line += ": the heads may not lie right upon each other; set them with head-points";
         reply_.outcome = Outcome::needs_attention;
@@ -130,6 +135,7 @@ class AsMadeReply {
     Decoder& decoder_;
     HeadFinder finder_;
     Reply reply_;
+    std::vector<std::string> hints_;  // of the pair at hand
     json looks_ = json::array();
 };
 

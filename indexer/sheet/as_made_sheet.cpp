@@ -1,11 +1,10 @@
 #include "indexer/sheet/as_made_sheet.h"
 
 #include <algorithm>
-#include <array>
-#include <opencv2/imgproc.hpp>
 
 #include "indexer/sheet/header.h"
 #include "indexer/sheet/join.h"
+#include "indexer/sheet/pair_on_paper.h"
 #include "indexer/sheet/photo_cell.h"
 #include "indexer/sheet/running_text.h"
 #include "indexer/sheet/wording.h"
@@ -13,68 +12,12 @@
 namespace quarterturn {
 namespace {
 
-constexpr double cell_shape = 0.8;  // width over height: a head with its hair
-constexpr double inches = 25.4;     // mm
-constexpr int paper_white = 255;
-
-struct PairOnPaper {
-    AgreedPair pair;
-    std::array<cv::Mat, 2> pictures;  // agreed and made, as they stand in their cells
-    std::vector<std::string> remarks;
-};
+constexpr double inches = 25.4;  // mm
 
 struct LookOnPaper {
     const ClientAsMade* client = nullptr;
     const LookAsMade* look = nullptr;
     std::vector<PairOnPaper> pairs;
-};
-
-// What the cell shows of a picture. `lay`: from heights of the picture to heights of the window.
-cv::Mat in_cell(const cv::Mat& picture, const Similarity& lay, const Box& window, cv::Size cell) {
-    const double scale = cell.height / window.height;
-    const double pixel = 1.0 / picture.rows;
-    const cv::Matx23d place(lay.along * pixel * scale, -lay.across * pixel * scale,
-                            (lay.x - window.x) * scale, lay.across * pixel * scale,
-                            lay.along * pixel * scale, (lay.y - window.y) * scale);
-    cv::Mat shown;
-    cv::warpAffine(picture, shown, place, cell, cv::INTER_AREA, cv::BORDER_CONSTANT,
-                   cv::Scalar::all(paper_white));
-    return shown;
-}
-
-// Lays pairs, and makes what their cells show.
-class PairLayer {
-  public:
-    PairLayer(Library& library, Decoder& decoder, std::vector<PairOnPaper*> pairs, cv::Size cell)
-        : library_(library), decoder_(decoder), pairs_(std::move(pairs)), cell_(cell) {}
-
-    void operator()(std::size_t index) {
-        PairOnPaper& shown = *pairs_[index];
-        if (!shown.pair.both()) return;
-        const LaidPair laid =
-            lay_pair(library_, decoder_, finder_, *shown.pair.agreed, *shown.pair.made);
-        if (!laid.refused.empty()) return shown.remarks.push_back(laid.refused);
-        const Box window = window_of(laid, cell_shape);
-        const int enough = cvRound(cell_.height / window.height);
-        const std::array photos{&*shown.pair.agreed, &*shown.pair.made};
-        const std::array lays{Similarity{}, laid.alignment.second_onto_first};
-        for (std::size_t side = 0; side < photos.size(); ++side) {
-            const Decoded decoded = right_way_round(library_, decoder_, *photos[side], enough);
-            if (decoded.ok()) {
-                shown.pictures[side] = in_cell(decoded.bgr, lays[side], window, cell_);
-            }
-        }
-        if (!laid.alignment.sure()) {
-            shown.remarks.push_back("The heads may not lie right upon each other.");
-        }
-    }
-
-  private:
-    Library& library_;
-    Decoder& decoder_;
-    std::vector<PairOnPaper*> pairs_;
-    cv::Size cell_;
-    HeadFinder finder_;
 };
 
 SheetContent content_of(const WeddingAsMade& made, const std::string& business_line) {
@@ -116,7 +59,7 @@ class AsMadePages {
     }
 
     double cell_width() const { return cell_width_; }
-    double cell_height() const { return cell_width_ / cell_shape; }
+    double cell_height() const { return cell_width_ / pair_cell_shape; }
     cv::Size cell_pixels() const {
         return {cvCeil(cell_width() / inches * print_dpi),
                 cvCeil(cell_height() / inches * print_dpi)};
@@ -160,12 +103,17 @@ class AsMadePages {
         return texts;
     }
 
-    // "Left", then the hints.
-    std::vector<TextItem> words_of(const PairOnPaper& shown) const {
-        const double points = flow_.style().body_points;
-        std::vector<TextItem> texts{text_item(capitalised(word(shown.pair.angle)), points, true)};
+    TextItem angle_of(const PairOnPaper& shown) const {
+        TextItem text =
+            text_item(capitalised(word(shown.pair.angle)), flow_.style().body_points, true);
+        text.align = Align::start;
+        return text;
+    }
+
+    std::vector<TextItem> remarks_of(const PairOnPaper& shown) const {
+        std::vector<TextItem> texts;
         for (const std::string& remark : shown.remarks) {
-            texts.push_back(text_item(remark, points));
+            texts.push_back(text_item(remark, flow_.style().body_points));
         }
         for (TextItem& text : texts) text.align = Align::start;
         return texts;
@@ -185,7 +133,8 @@ class AsMadePages {
             const PairOnPaper& shown = on_paper.pairs[i];
             const double below = std::max(height_of(captions(shown, 0), cell_width_),
                                           height_of(captions(shown, 1), cell_width_));
-            height = std::max(height, below + height_of(words_of(shown), pair_width()));
+            height = std::max(height, below + height_of(remarks_of(shown), pair_width()) +
+                                          flow_.height_of(angle_of(shown), pair_width()));
         }
         return height + cell_height() + flow_.style().gutter;
     }
@@ -207,17 +156,19 @@ class AsMadePages {
     }
 
     void put_pair(const PairOnPaper& shown, double x) {
-        double lowest = flow_.y();
+        const double top = flow_.y() + flow_.put_text(angle_of(shown), x, flow_.y(), pair_width(),
+                                                      flow_.style().bottom() - flow_.y());
+        double lowest = top;
         for (std::size_t side = 0; side < 2; ++side) {
             const double left =
                 x + static_cast<double>(side) * (cell_width_ + flow_.style().gutter);
-            const Box cell{left, flow_.y(), cell_width_, cell_height()};
+            const Box cell{left, top, cell_width_, cell_height()};
             put_photo(shown, side, cell);
             double y = cell.y + cell.height + 0.5;
             put_texts(captions(shown, side), left, y, cell_width_);
             lowest = std::max(lowest, y);
         }
-        put_texts(words_of(shown), x, lowest, pair_width());
+        put_texts(remarks_of(shown), x, lowest, pair_width());
     }
 
     void put_photo(const PairOnPaper& shown, std::size_t side, const Box& cell) {
@@ -270,9 +221,9 @@ void lay_pairs(Library& library, Decoder& decoder, std::vector<LookOnPaper>& loo
     for (LookOnPaper& look : looks) {
         for (PairOnPaper& pair : look.pairs) pairs.push_back(&pair);
     }
-    PairLayer lay(library, decoder, pairs, cell);
+    HeadFinder finder;
     for (std::size_t i = 0; i < pairs.size(); ++i) {
-        lay(i);
+        lay_on_paper(library, decoder, finder, *pairs[i], cell);
         if (progress) progress(static_cast<int>(i) + 1, static_cast<int>(pairs.size()));
     }
 }

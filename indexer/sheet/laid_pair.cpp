@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <opencv2/imgproc.hpp>
 
 #include "indexer/sheet/crop.h"
@@ -38,6 +39,63 @@ void place_points(LaidPair& pair, const HeadPicture& first, const HeadPicture& s
                                               pair.second_aspect);
 }
 
+// A flaw moves the outline by centimetres.
+std::string reason_for_no_hint(const LaidPair& pair, const Photo& first, const Photo& second) {
+    if (!pair.alignment.sure()) {
+        return "the heads may not lie right upon each other";
+    }
+    for (const Photo* photo : {&first, &second}) {
+        if (photo->flaws.empty()) continue;
+        return std::string("one photo is ") + std::string(word(photo->flaws.front()));
+    }
+    return pair.hair.centimetres ? "" : "the hair does not stand out from the background";
+}
+
+// As wide as both outlines, where they are known.
+Box head_of_both(const LaidPair& pair) {
+    const Spot top = spot_of(pair.first_points.top, pair.first_aspect);
+    const Spot bottom = spot_of(pair.first_points.bottom, pair.first_aspect);
+    const double height = distance(top, bottom);
+    constexpr double least_width = 0.85;  // of the height: the demo heads from the front
+    constexpr double most_width = 1.3;    // with a bun, from the side
+    const double middle = (top.x + bottom.x) / 2;
+    const double left = std::clamp(pair.hair.left, middle - most_width * height / 2,
+                                   middle - least_width * height / 2);
+    const double right = std::clamp(pair.hair.right, middle + least_width * height / 2,
+                                    middle + most_width * height / 2);
+    const bool known = pair.hair.left < pair.hair.right;
+    const double half = least_width * height / 2;
+    return {known ? left : middle - half, std::min(top.y, bottom.y),
+            known ? right - left : 2 * half, height};
+}
+
+// About a point as far down in the window as in the head, so that the air above stays.
+Box shrunk_about(const Box& window, const Box& head, double scale) {
+    const double x = head.x + head.width / 2;
+    const double y = head.y + head.height / 2;
+    return {x - (x - window.x) * scale, y - (y - window.y) * scale, window.width * scale,
+            window.height * scale};
+}
+
+bool holds_all(const Box& window, const Box& head) {
+    return head.x >= window.x && head.y >= window.y &&
+           head.x + head.width <= window.x + window.width &&
+           head.y + head.height <= window.y + window.height;
+}
+
+bool second_fills(const LaidPair& pair, const Box& window) {
+    const Similarity back = pair.alignment.second_onto_first.inverse();
+    for (const double x : {window.x, window.x + window.width}) {
+        for (const double y : {window.y, window.y + window.height}) {
+            const Spot corner = back({x, y});
+            if (corner.x < 0 || corner.y < 0 || corner.x > pair.second_aspect || corner.y > 1) {
+                return false;
+            }
+        }
+    }
+    return true;
+}
+
 }  // namespace
 
 Decoded right_way_round(Library& library, Decoder& decoder, const Photo& photo, int long_edge) {
@@ -66,20 +124,37 @@ LaidPair lay_pair(Library& library, Decoder& decoder, HeadFinder& finder, const 
     pair.second_aspect = aspect_of_picture(other.bgr);
     pair.alignment = align_heads(finder, first_picture, second_picture);
     place_points(pair, first_picture, second_picture, finder);
+    pair.hair = hair_height(one.bgr, other.bgr, pair.alignment, pair.first_points);
+    pair.no_hint = reason_for_no_hint(pair, first, second);
     return pair;
 }
 
+std::string hint_words(const LaidPair& pair) {
+    if (!pair.no_hint.empty()) {
+        return "Whether the hair stands as high cannot be told: " + pair.no_hint + ".";
+    }
+    if (!pair.hair.differs()) return {};
+    const int halves = static_cast<int>(std::lround(std::abs(*pair.hair.centimetres) * 2));
+    const std::string size = std::to_string(halves / 2) + (halves % 2 == 1 ? ".5" : "");
+    return "The hair stands about " + size + " cm " +
+           (*pair.hair.centimetres > 0 ? "higher" : "lower") +
+           " than at the trial, as far as the photos can tell.";
+}
+
 Box window_of(const LaidPair& pair, double cell_aspect) {
-    const Spot top = spot_of(pair.first_points.top, pair.first_aspect);
-    const Spot bottom = spot_of(pair.first_points.bottom, pair.first_aspect);
-    const double height = distance(top, bottom);
-    const double width = height * 0.85;  // of the demo heads with their hair, all angles
+    const Box head = head_of_both(pair);
     HeadedPhoto photo{{pair.first_aspect, 1}, {}};
-    photo.head = {((top.x + bottom.x) / 2 - width / 2) / pair.first_aspect,
-                  std::min(top.y, bottom.y), width / pair.first_aspect, height};
+    photo.head = {head.x / pair.first_aspect, head.y, head.width / pair.first_aspect, head.height};
     const double share = common_head_share(std::array{photo}, cell_aspect);
     const Part part = part_around_head(photo, share, cell_aspect);
-    return {part.x * pair.first_aspect, part.y, part.width * pair.first_aspect, part.height};
+    const Box window{part.x * pair.first_aspect, part.y, part.width * pair.first_aspect,
+                     part.height};
+    // A little closer where the second picture then fills the window too.
+    for (const double closer : {1.0, 0.95, 0.9, 0.85}) {
+        const Box smaller = shrunk_about(window, head, closer);
+        if (holds_all(smaller, head) && second_fills(pair, smaller)) return smaller;
+    }
+    return window;
 }
 
 }  // namespace quarterturn

@@ -5,7 +5,7 @@
 #include <string>
 
 #include "indexer/image/decode.h"
-#include "indexer/image/head_alignment.h"
+#include "indexer/image/hair_height.h"
 #include "indexer/sheet/page.h"
 #include "indexer/store/library.h"
 
@@ -19,7 +19,13 @@ struct LaidPair {
     // Where the head stands: as she has set it, else as it was found.
     HeadPoints first_points;
     HeadPoints second_points;
+    HairHeight hair;      // a hint, no judgement
+    std::string no_hint;  // why nothing can be told; empty when it can
 };
+
+// What differs, as a sentence: "The hair stands about 1.5 cm higher than at the trial, as far as
+// the photos can tell.", or that it cannot be told. Empty when nothing does by more than is sure.
+std::string hint_words(const LaidPair& pair);
 
 // Decodes both, small. Throws StoreError.
 LaidPair lay_pair(Library& library, Decoder& decoder, HeadFinder& finder, const Photo& first,

@@ -60,14 +60,13 @@ class PairView : public QWidget {
     void mousePressEvent(QMouseEvent* event) override;
     void mouseMoveEvent(QMouseEvent* event) override;
     void hideEvent(QHideEvent* event) override;
-    void focusInEvent(QFocusEvent* event) override;
-    void focusOutEvent(QFocusEvent* event) override;
 
   private:
     QRectF cell(int side) const;
     QRectF middle_cell() const;
     QTransform placed(int side, const QRectF& cell) const;
     void paint_side(QPainter& painter, int side, const QRectF& cell) const;
+    void paint_hint(QPainter& painter, const QRectF& cell) const;
     void paint_whole(QPainter& painter, int side, const QRectF& cell) const;
     void paint_caption(QPainter& painter, int side, const QRectF& below, Qt::Alignment to) const;
     void paint_beside(QPainter& painter) const;

@@ -149,14 +149,4 @@ void PointView::mouseMoveEvent(QMouseEvent* event) {
     if (event->buttons() & Qt::LeftButton) move_to(event->position());
 }
 
-void PointView::focusInEvent(QFocusEvent* event) {
-    QWidget::focusInEvent(event);
-    update();
-}
-
-void PointView::focusOutEvent(QFocusEvent* event) {
-    QWidget::focusOutEvent(event);
-    update();
-}
-
 }  // namespace quarterturn

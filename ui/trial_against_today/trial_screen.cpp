@@ -247,8 +247,8 @@ void TrialScreen::show_words() {
         waiting = tr("Laying both heads upon each other…");
     } else if (both && !shown) {
         waiting = from_utf8(laid_->refused);
-    } else if (shown && !laid_->alignment.sure()) {
-        waiting = tr("The heads may not lie right upon each other: set them by hand.");
+    } else if (shown) {
+        waiting = from_utf8(hint_words(*laid_));
     }
     waiting_->setText(waiting);
     waiting_->setVisible(!waiting.isEmpty());

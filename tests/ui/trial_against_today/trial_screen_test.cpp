@@ -8,33 +8,20 @@
 #include <QListWidget>
 #include <QPushButton>
 #include <QTest>
-#include <filesystem>
 
-#include "indexer/disk/checksum.h"
-#include "tests/support/files.h"
+#include "tests/support/as_made_library.h"
 #include "tests/ui/shell/fixture.h"
 #include "tests/ui/support/screen_checks.h"
+#include "ui/trial_against_today/day_photos_panel.h"
 #include "ui/trial_against_today/pair_view.h"
 #include "ui/trial_against_today/point_view.h"
 
 namespace quarterturn {
 namespace {
 
-// Mira's bun from the back and the left at the trial, and from the back on the day.
 class TrialScreenTest : public testing::Test {
   protected:
     TrialScreenTest() {
-        Library& library = example.library;
-        Sitting sitting;
-        sitting.client = example.mira;
-        sitting.wedding = example.wedding;
-        sitting.kind = SittingKind::wedding_day;
-        sitting.starts = at("2026-11-21T08:00");
-        sitting.ends = at("2026-11-21T11:00");
-        day = library.sittings().add(sitting);
-        agreed = add("20260822_153044_back.jpg", "2026-11-07T11:30:44", example.trial, Angle::back);
-        add("20260822_153021.jpg", "2026-11-07T11:30:21", example.trial, Angle::left);
-        made = add("20261107_120241_3.jpg", "2026-11-21T10:47:15", day, Angle::back);
         QObject::connect(&session, &Session::records_changed, &screen,
                          [this] { screen.refresh(); });
         screen.resize(1280, 800);
@@ -42,25 +29,10 @@ class TrialScreenTest : public testing::Test {
         show_active(screen);
     }
 
-    PhotoId add(const std::string& name, const char* taken, SittingId sitting, Angle angle) {
-        const auto from = std::filesystem::path(QUARTERTURN_DEMO_PHOTOS "/photos/phone") / name;
-        Photo photo = example_photo(name, taken_at(taken));
-        photo.file.orientation = 6;
-        photo.file.sha256 = sha256(std::span<const std::byte>(read_bytes(from)));
-        const Path to = example.library.photo_file(photo);
-        std::filesystem::create_directories(to.parent_path());
-        std::filesystem::copy_file(from, to);
-        photo.tags.sitting = sitting;
-        photo.tags.look = example.look;
-        photo.tags.stage = Stage::after;
-        photo.tags.angle = angle;
-        return example.library.photos().add(photo);
-    }
-
     PairView& view() { return *screen.findChild<PairView*>(); }
     QPushButton& button(const QString& text) {
         for (auto* found : screen.findChildren<QPushButton*>()) {
-            if (found->text() == text) return *found;
+            if (found->text().startsWith(text)) return *found;
         }
         throw std::runtime_error("no button " + text.toStdString());
     }
@@ -77,10 +49,7 @@ class TrialScreenTest : public testing::Test {
         return session.library().head_points().of(photo);
     }
 
-    ExampleLibrary example;
-    SittingId day;
-    PhotoId agreed;
-    PhotoId made;
+    AsMadeLibrary example;
     std::unique_ptr<Decoder> decoder = make_local_decoder();
     Session session{real_file_system(), *decoder, [] { return at("2026-11-21T12:00:00"); }};
     QString problem = session.open(example.folder / "library");
@@ -159,17 +128,43 @@ TEST_F(TrialScreenTest, PointsSetByHandAreKeptAndUndone) {
     EXPECT_GT(points->points().top.y, before.top.y + 0.01);
     EXPECT_NEAR(points->points().bottom.y, before.bottom.y + 0.02, 1e-6);
     QTest::mouseClick(&button(QStringLiteral("Keep these points")), Qt::LeftButton);
-    ASSERT_TRUE(points_of(agreed).has_value());
-    ASSERT_TRUE(points_of(made).has_value());
-    EXPECT_GT(points_of(agreed)->top.y, before.top.y + 0.01);
+    ASSERT_TRUE(points_of(example.agreed).has_value());
+    ASSERT_TRUE(points_of(example.made).has_value());
+    EXPECT_GT(points_of(example.agreed)->top.y, before.top.y + 0.01);
     session.undo();
-    EXPECT_FALSE(points_of(agreed).has_value());
+    EXPECT_FALSE(points_of(example.agreed).has_value());
     session.redo();
-    EXPECT_TRUE(points_of(made).has_value());
+    EXPECT_TRUE(points_of(example.made).has_value());
     ASSERT_TRUE(wait_until_laid());
     QTest::mouseClick(&button(QStringLiteral("Set the heads by hand")), Qt::LeftButton);
     QTest::mouseClick(&button(QStringLiteral("Find the heads for me")), Qt::LeftButton);
-    EXPECT_FALSE(points_of(made).has_value());
+    EXPECT_FALSE(points_of(example.made).has_value());
+}
+
+TEST_F(TrialScreenTest, PhotosOfTheDayArePlacedWithOneClickAndTakenBack) {
+    Library& library = session.library();
+    MorningWish wish;
+    wish.client = example.mira;
+    wish.work = ChairWork{.before = 60};
+    Morning morning;
+    morning.wishes = {wish};
+    library.mornings().save(example.wedding, morning);
+    const PhotoId waiting =
+        example.add("20261107_120224.jpg", "2026-11-21T12:31:00", std::nullopt, std::nullopt);
+    screen.refresh();
+    QTest::mouseClick(&button(QStringLiteral("Place 1 photo")), Qt::LeftButton);
+    ASSERT_TRUE(
+        QTest::qWaitFor([&] { return screen.findChild<DayPhotosPanel*>()->isVisible(); }, 60000));
+    EXPECT_EQ(problems_with(screen), QStringList());
+    QTest::keyClick(&button(QStringLiteral("Place them so")), Qt::Key_Space);
+    const auto tags_of = [&] { return library.photos().find(waiting)->tags; };
+    EXPECT_EQ(tags_of().look, example.look);
+    EXPECT_EQ(tags_of().sitting, example.day);
+    EXPECT_EQ(tags_of().stage, Stage::after);
+    session.undo();
+    EXPECT_FALSE(tags_of().look.has_value());
+    session.redo();
+    EXPECT_EQ(tags_of().look, example.look);
 }
 
 }  // namespace

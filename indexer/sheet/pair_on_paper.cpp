@@ -1,0 +1,42 @@
+#include "indexer/sheet/pair_on_paper.h"
+
+#include <opencv2/imgproc.hpp>
+
+namespace quarterturn {
+namespace {
+
+constexpr int paper_white = 255;
+
+// What the cell shows of a picture. `lay`: from heights of the picture to heights of the window.
+cv::Mat in_cell(const cv::Mat& picture, const Similarity& lay, const Box& window, cv::Size cell) {
+    const double scale = cell.height / window.height;
+    const double pixel = 1.0 / picture.rows;
+    const cv::Matx23d place(lay.along * pixel * scale, -lay.across * pixel * scale,
+                            (lay.x - window.x) * scale, lay.across * pixel * scale,
+                            lay.along * pixel * scale, (lay.y - window.y) * scale);
+    cv::Mat shown;
+    cv::warpAffine(picture, shown, place, cell, cv::INTER_AREA, cv::BORDER_CONSTANT,
+                   cv::Scalar::all(paper_white));
+    return shown;
+}
+
+}  // namespace
+
+void lay_on_paper(Library& library, Decoder& decoder, HeadFinder& finder, PairOnPaper& shown,
+                  cv::Size cell) {
+    if (!shown.pair.both()) return;
+    const std::array photos{&*shown.pair.agreed, &*shown.pair.made};
+    const LaidPair laid = lay_pair(library, decoder, finder, *photos[0], *photos[1]);
+    if (!laid.refused.empty()) return shown.remarks.push_back(laid.refused);
+    const Box window = window_of(laid, pair_cell_shape);
+    const int enough = cvRound(cell.height / window.height);
+    const std::array lays{Similarity{}, laid.alignment.second_onto_first};
+    for (std::size_t side = 0; side < photos.size(); ++side) {
+        const Decoded decoded = right_way_round(library, decoder, *photos[side], enough);
+        if (decoded.ok()) shown.pictures[side] = in_cell(decoded.bgr, lays[side], window, cell);
+    }
+    const std::string hint = hint_words(laid);
+    if (!hint.empty()) shown.remarks.push_back(hint);
+}
+
+}  // namespace quarterturn

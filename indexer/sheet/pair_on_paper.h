@@ -1,0 +1,24 @@
+#pragma once
+// Two photos of one angle as they stand on a sheet.
+
+#include <array>
+
+#include "indexer/looks/as_made.h"
+#include "indexer/sheet/laid_pair.h"
+
+namespace quarterturn {
+
+inline constexpr double pair_cell_shape = 0.8;  // width over height: a head with its hair
+
+struct PairOnPaper {
+    AgreedPair pair;
+    std::array<cv::Mat, 2> pictures;  // agreed and made; empty where they are not laid
+    std::vector<std::string> remarks;
+};
+
+// Where there are both photos: lays them, cuts from each what its cell shows, in pixels, and says
+// what there is to hint at. Throws StoreError.
+void lay_on_paper(Library& library, Decoder& decoder, HeadFinder& finder, PairOnPaper& shown,
+                  cv::Size cell);
+
+}  // namespace quarterturn

@@ -1,0 +1,49 @@
+// pdftotext and pdfinfo are Poppler's.
+
+#include "indexer/sheet/as_made_sheet.h"
+
+#include <gtest/gtest.h>
+
+#include "indexer/image/decode.h"
+#include "tests/support/as_made_library.h"
+#include "tests/support/command.h"
+#include "ui/painter/paint.h"
+
+namespace quarterturn {
+namespace {
+
+struct AsMadeSheetTest : testing::Test {
+    std::string written_text() {
+        const auto ruler = make_text_ruler();
+        const Document document =
+            as_made_sheet(example.library, *decoder, *ruler, example.wedding, Paper::a4);
+        const Path file = example.folder / "as-made.pdf";
+        EXPECT_EQ(write_pdf(document, *decoder, real_file_system(), file).problems,
+                  std::vector<std::string>{});
+        return output_of("pdftotext -layout " + shell_word(file.string()) + " -");
+    }
+
+    AsMadeLibrary example;
+    std::unique_ptr<Decoder> decoder = make_local_decoder();
+};
+
+TEST_F(AsMadeSheetTest, SaysWhichPhotoIsWhichWhenAndWhatIsMissing) {
+    const std::string text = written_text();
+    for (const char* said : {"As agreed, as made", "Mira Okonjo-Lindqvist", "As agreed", "As made",
+                             "7 November 2026, 11:30", "21 November 2026, 10:47",
+                             "No photo of the day", "Back", "not signed off"}) {
+        EXPECT_NE(text.find(said), std::string::npos) << said << "\n" << text;
+    }
+    EXPECT_EQ(text.find("Front"), std::string::npos) << "there is no photo of it on either side";
+}
+
+TEST_F(AsMadeSheetTest, IsOnePageOfA4) {
+    written_text();
+    const std::string info =
+        output_of("pdfinfo " + shell_word((example.folder / "as-made.pdf").string()));
+    EXPECT_NE(info.find("A4"), std::string::npos) << info;
+    EXPECT_NE(info.find("Pages:           1"), std::string::npos) << info;
+}
+
+}  // namespace
+}  // namespace quarterturn

@@ -76,12 +76,10 @@ WeddingBoard board_for(Library& library, WeddingId wedding, const Text& name) {
     WeddingBoard board = wedding_board(library, wedding);
     if (!name) return board;
     const Client client = find_client(library, *name);
-    std::erase_if(board.clients,
-                  [&](const BoardClient& each) { return each.client.id != client.id; });
+    keep_only(board, client.id);
     if (board.clients.empty()) {
         throw WrongUse(client.name + " is not of the party of " + board.wedding.name + ".");
     }
-    board.remarks.clear();
     return board;
 }
 

@@ -103,6 +103,11 @@ WeddingBoard wedding_board(Library& library, WeddingId wedding) {
     return BoardGatherer(library, wedding).gather();
 }
 
+void keep_only(WeddingBoard& board, ClientId client) {
+    std::erase_if(board.clients, [&](const BoardClient& each) { return each.client.id != client; });
+    board.remarks.clear();
+}
+
 std::optional<WeddingId> wedding_of(Library& library, Date day) {
     std::vector<Wedding> weddings = library.weddings().all();
     std::erase_if(weddings, [&](const Wedding& wedding) { return wedding.date != day; });

@@ -73,6 +73,9 @@ std::vector<BoardShot> board_shots(Library& library, const LookState& state);
 // look.
 BoardLook board_look(Library& library, WeddingId wedding, LookId look);
 
+// Leaves hers alone on the board.
+void keep_only(WeddingBoard& board, ClientId client);
+
 // The wedding of that day; of several the one with the earliest ready-by time.
 std::optional<WeddingId> wedding_of(Library& library, Date day);
 

@@ -59,6 +59,18 @@ void WaysOut::ask_and_print(const Document& document, const QString& title) {
     if (dialog.exec() == QDialog::Accepted) print_on(printer, document);
 }
 
+void WaysOut::lay_out_and_print(const LayOut& lay_out, const QString& title) {
+    notice_.say(tr("Laying out the pages…"));
+    Job* job =
+        session_.start<Document>([lay_out](Library& library, Job&) { return lay_out(library); },
+                                 [ways = QPointer(this), title](const Document& document) {
+                                     if (!ways) return;
+                                     ways->notice_.say({});
+                                     ways->ask_and_print(document, title);
+                                 });
+    tell_failure(*job);
+}
+
 void WaysOut::print_on(const std::shared_ptr<QPrinter>& printer, const Document& document) {
     notice_.say(tr("Printing…"));
     Job* job = session_.start<PagesToPrint>(

@@ -39,6 +39,8 @@ class WaysOut : public QObject {
     // What `write` writes, on a thread of its own.
     void save_as(const std::function<Written(Library&)>& write);
     void ask_and_print(const Document& document, const QString& title);
+    // The same for pages that take a while to be laid out.
+    void lay_out_and_print(const LayOut& lay_out, const QString& title);
 
   private:
     void say_saved(const Written& written);

@@ -1,6 +1,7 @@
 #include "ui/wedding_morning/board_bar.h"
 
 #include <QComboBox>
+#include <QMenu>
 
 #include "ui/wedding_morning/board_button.h"
 #include "ui/widgets/flow_layout.h"
@@ -28,7 +29,10 @@ BoardBar::BoardBar(const BoardType& type, bool alone, QWidget* parent)
     row->addWidget(weddings_);
     QPushButton* timer = add(*row, tr("Timer (T)"));
     connect(timer, &QPushButton::clicked, this, &BoardBar::timer_asked);
-    if (!alone) add_ways(*row);
+    if (!alone) {
+        add_ways(*row);
+        add_take_along(*row);
+    }
     dim_ = add(*row, tr("Dim (D)"));
     connect(dim_, &QPushButton::clicked, this, &BoardBar::dim_asked);
     QPushButton* whole =
@@ -51,6 +55,15 @@ void BoardBar::add_ways(FlowLayout& row) {
     add_way(tr("Running order"), Moment::running_order);
     add_way(tr("Contact sheet"), Moment::contact_sheet);
     add_way(tr("The recipe"), Moment::recipe);
+}
+
+void BoardBar::add_take_along(FlowLayout& row) {
+    QPushButton* button = add(row, tr("To take along"));
+    auto* menu = new QMenu(button);
+    for (const TakenAlong what : all_taken_along) {
+        menu->addAction(shown(what), this, [this, what] { emit taken_along(what); });
+    }
+    button->setMenu(menu);
 }
 
 void BoardBar::show_weddings(const std::vector<Wedding>& weddings, WeddingId current) {

@@ -5,6 +5,7 @@
 #include "indexer/record/people.h"
 #include "ui/shell/place.h"
 #include "ui/wedding_morning/board_type.h"
+#include "ui/wedding_morning/take_along.h"
 
 class QComboBox;
 class QPushButton;
@@ -26,6 +27,7 @@ class BoardBar : public QWidget {
   signals:
     void wedding_chosen(quarterturn::WeddingId wedding);
     void timer_asked();
+    void taken_along(quarterturn::TakenAlong what);
     void dim_asked();
     void alone_asked(bool alone);
     void led_to(quarterturn::Moment moment);
@@ -33,6 +35,7 @@ class BoardBar : public QWidget {
   private:
     QPushButton* add(FlowLayout& row, const QString& text);
     void add_ways(FlowLayout& row);
+    void add_take_along(FlowLayout& row);
 
     BoardType type_;
     bool alone_;

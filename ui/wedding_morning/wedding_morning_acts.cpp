@@ -126,6 +126,13 @@ void WeddingMorningScreen::toggle_dim() {
     bar_->show_dim(theme.mood == Mood::dawn);
 }
 
+void WeddingMorningScreen::take_along(TakenAlong what) {
+    if (!board_ || board_->clients.empty()) return;
+    TakenFrom from{board_->wedding, client().client, std::nullopt};
+    if (look()) from.look = look()->state.look.id;
+    take_along_->take(what, from);
+}
+
 void WeddingMorningScreen::lead_to(Moment moment) {
     Place place{.moment = moment, .wedding = wedding_};
     if (board_ && !board_->clients.empty()) {

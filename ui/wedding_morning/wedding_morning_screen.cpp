@@ -105,6 +105,7 @@ QWidget* WeddingMorningScreen::build_going() {
     bar_ = new BoardBar(type_, alone_);
     own_timer_ = new OwnTimer(type_);
     notice_ = new Notice;
+    take_along_ = new TakeAlong(session_, *notice_, *going);
     strip_ = new TimerStrip(watch_, type_);
     on_board_ = new Board(session_.pictures(), type_);
     body_ = new QStackedWidget;
@@ -123,6 +124,7 @@ void WeddingMorningScreen::connect_board() {
         session_.attempt([this] { refresh(); });
     });
     connect(bar_, &BoardBar::timer_asked, own_timer_, &OwnTimer::ask);
+    connect(bar_, &BoardBar::taken_along, this, &WeddingMorningScreen::take_along);
     connect(bar_, &BoardBar::dim_asked, this, &WeddingMorningScreen::toggle_dim);
     connect(bar_, &BoardBar::alone_asked, this, &Screen::alone_asked);
     connect(bar_, &BoardBar::led_to, this, &WeddingMorningScreen::lead_to);

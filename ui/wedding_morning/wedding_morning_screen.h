@@ -5,6 +5,7 @@
 #include "ui/shell/screen.h"
 #include "ui/wedding_morning/board.h"
 #include "ui/wedding_morning/enlarged_photo.h"
+#include "ui/wedding_morning/take_along.h"
 #include "ui/wedding_morning/timer_watch.h"
 
 class QStackedWidget;
@@ -64,6 +65,7 @@ class WeddingMorningScreen : public Screen {
     void close_enlarged();
     void step_back();  // Esc
     void toggle_dim();
+    void take_along(TakenAlong what);
     void lead_to(Moment moment);
 
     Session& session_;
@@ -86,6 +88,7 @@ class WeddingMorningScreen : public Screen {
     OwnTimer* own_timer_ = nullptr;
     TimerStrip* strip_ = nullptr;
     Notice* notice_ = nullptr;
+    TakeAlong* take_along_ = nullptr;
     QStackedWidget* body_ = nullptr;
     Board* on_board_ = nullptr;
 };

@@ -54,7 +54,7 @@ TEST_F(PaperForTheMirror, SaysEveryClientStepAndCautionOnA4AndA3) {
     struct {
         Paper paper;
         const char* size;
-    } const papers[]{{Paper::a4, "(A4)"}, {Paper::a3, "(A3)"}, {Paper::letter, "(letter)"}};
+    } const papers[]{{Paper::a4, "(A4)"}, {Paper::a3, "(A3)"}};
     for (const auto& [paper, size] : papers) {
         const Document document = board_sheet(board, party_.library, *decoder_, *ruler_, paper);
         EXPECT_EQ(document.pages.size(), 12U);  // two for each client

@@ -4,6 +4,7 @@
 #include <array>
 #include <map>
 
+#include "indexer/looks/known_plans.h"
 #include "indexer/store/many_looks.h"
 
 namespace quarterturn {
@@ -144,7 +145,7 @@ WeddingMorning wedding_morning(Library& library, WeddingId id) {
 }
 
 MorningPlan best_plan(const WeddingMorning& morning) {
-    RunningOrder order = plan_morning(morning.needs);
+    RunningOrder order = known_plan(morning.needs);
     MorningPlan plan;
     plan.seats = std::move(order.seats);
     plan.proven = order.proven;

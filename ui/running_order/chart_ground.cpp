@@ -32,10 +32,10 @@ class GroundPainter {
         for (int i = 0; i < layout_.lanes(); ++i) draw_lane(i);
         draw_hours();
         for (int i = 0; i < static_cast<int>(needs_.stylists.size()); ++i) draw_times_off(i);
+        if (ground_.now) draw_now(*ground_.now);
         for (const ReadyFlag& flag : layout_.flags()) draw_flag(flag);
         for (const Seat& seat : ground_.seats) draw_arrival(seat);
         for (const Cooling& cooling : coolings(ground_.seats)) draw_cooling(cooling);
-        if (ground_.now) draw_now(*ground_.now);
     }
 
   private:
@@ -135,8 +135,9 @@ class GroundPainter {
         painter_.fillPath(pennant, ink_colour(palette_));
         painter_.setPen(ink_colour(palette_));
         const QFontMetrics metrics(painter_.font());
-        painter_.drawText(flag.place.adjusted(0, 0, 0, -space(1)),
-                          Qt::AlignTrailing | Qt::AlignVCenter,
+        const QRect words = flag.place.adjusted(0, 0, 0, -space(1));
+        painter_.fillRect(words, card_colour(palette_));  // no line runs through them
+        painter_.drawText(words, Qt::AlignTrailing | Qt::AlignVCenter,
                           metrics.elidedText(flag.words, Qt::ElideRight, flag.place.width()));
     }
 
@@ -178,6 +179,7 @@ class GroundPainter {
         const int x = layout_.x_of(minute);
         const QString words = chart_words(QT_TRANSLATE_NOOP("morning_chart", "now %1"))
                                   .arg(from_utf8(minute_text(minute)));
+        painter_.save();
         QFont bold = painter_.font();
         bold.setBold(true);
         painter_.setFont(bold);
@@ -190,6 +192,7 @@ class GroundPainter {
         painter_.drawRoundedRect(place, 4, 4);
         painter_.setPen(on_accent_colour(palette_));
         painter_.drawText(place, Qt::AlignCenter, words);
+        painter_.restore();
     }
 
     QPainter& painter_;

@@ -12,10 +12,14 @@ namespace {
 
 constexpr int lines_in_a_seat = 3;
 constexpr int names_letters = 10;
-constexpr int px_for_half_hour = 44;  // at least, so that a quarter of an hour can be taken hold of
+constexpr int clocks_in_half_hour = 2;  // at least, so that 20 minutes have room for words
 
 int cooling_step() {
     return space(2);
+}
+
+int clock_width(const QFontMetrics& metrics) {
+    return metrics.horizontalAdvance(QStringLiteral("00:00"));
 }
 
 QString flag_words(const QStringList& names, std::size_t clients, int minute) {
@@ -41,8 +45,9 @@ int ChartLayout::names_width(const QFontMetrics& metrics) {
 int ChartLayout::least_width(const MorningNeeds& needs, const std::vector<Seat>& seats,
                              const QFont& font) {
     const ChartHours hours = roomy_chart_hours(needs, seats);
-    return names_width(QFontMetrics(font)) +
-           (hours.to - hours.from) / half_an_hour * px_for_half_hour;
+    const QFontMetrics metrics(font);
+    const int half_hour = clocks_in_half_hour * clock_width(metrics);
+    return names_width(metrics) + (hours.to - hours.from) / half_an_hour * half_hour;
 }
 
 ChartLayout::ChartLayout(const MorningNeeds& needs, const std::vector<Seat>& seats,
@@ -51,7 +56,7 @@ ChartLayout::ChartLayout(const MorningNeeds& needs, const std::vector<Seat>& sea
     const QFontMetrics metrics(font);
     line_ = metrics.height();
     left_ = names_width(metrics);
-    end_ = metrics.horizontalAdvance(QStringLiteral("00:00")) / 2 + space(2);
+    end_ = clock_width(metrics) / 2 + space(2);
     width_ = std::max(1, width - left_ - end_);
     place_flags(needs, metrics);
     place_lanes(needs, seats);

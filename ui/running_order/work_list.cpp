@@ -52,10 +52,10 @@ WorkList::WorkList(QWidget* parent) : QWidget(parent), grid_(new QGridLayout(thi
     grid_->setContentsMargins(0, 0, 0, 0);
     grid_->setHorizontalSpacing(space(4));
     grid_->setVerticalSpacing(space(1));
-    grid_->setColumnStretch(0, 3);
+    grid_->setColumnStretch(0, 4);
     grid_->setColumnStretch(1, 3);
     grid_->setColumnStretch(2, 2);
-    grid_->setColumnStretch(3, 4);
+    grid_->setColumnStretch(3, 3);
 }
 
 void WorkList::show_plan(const WeddingMorning& morning, const MorningPlan& plan) {

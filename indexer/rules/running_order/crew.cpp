@@ -5,13 +5,14 @@
 namespace quarterturn {
 namespace {
 
-constexpr int tries = 8000;
+constexpr long tries_of_a_pair = 60;
 
 }  // namespace
 
 Crew::Crew(std::vector<ChairJob> jobs, std::vector<Calendar> calendars, SearchSteps& steps)
     : jobs_(std::move(jobs)),
       calendars_(std::move(calendars)),
+      steps_(steps),
       all_((JobSet{1} << jobs_.size()) - 1) {
     for (std::size_t i = 0; i < calendars_.size(); ++i) {
         stylists_.push_back(like_the_one_before(i)
@@ -72,7 +73,10 @@ std::optional<Division> Crew::join(const std::vector<Table>& tables, int below) 
 std::optional<Division> Crew::divide(int from, int below, int enough) {
     const int stylists = static_cast<int>(calendars_.size());
     if (pooled_lateness(jobs_, all_, from, stylists) >= below) return std::nullopt;
-    TriedOrders tried = TriedChanges(jobs_, calendars_, from).run(tries, enough);
+    const auto count = static_cast<long>(jobs_.size());
+    const long tries = std::clamp(steps_.left, 0L, tries_of_a_pair * count * count);
+    steps_.left -= tries;
+    TriedOrders tried = TriedChanges(jobs_, calendars_, from).run(static_cast<int>(tries), enough);
     std::optional<Division> found;
     if (tried.late_in_all < below) {
         found = Division{tried.late_in_all, tried.sets};
@@ -82,8 +86,14 @@ std::optional<Division> Crew::divide(int from, int below, int enough) {
         below = tried.late_in_all;
     }
     if (below <= enough) return found;
-    auto better = exactly(from, below);
-    return better ? better : found;
+    try {
+        auto better = exactly(from, below);
+        return better ? better : found;
+    } catch (const OutOfSearchSteps&) {
+        if (!found) throw;
+        cut_off_ = true;
+        return found;
+    }
 }
 
 std::optional<Division> Crew::exactly(int from, int below) {

@@ -25,6 +25,8 @@ class Crew {
     // The best one that begins at `from` or later and is less than `below` late in all, or the
     // first one found that is no more than `enough`.
     std::optional<Division> divide(int from, int below, int enough);
+    // Whether steps ran out after a good one was found, so that a better one may be left.
+    bool cut_off() const { return cut_off_; }
     std::vector<PlacedPart> order(int stylist, JobSet set, int from, int below);
     // Of one stylist's clients alone; exact when less than `below`.
     int least_lateness(int stylist, JobSet set, int from, int below);
@@ -41,6 +43,8 @@ class Crew {
 
     std::vector<ChairJob> jobs_;
     std::vector<Calendar> calendars_;
+    SearchSteps& steps_;
+    bool cut_off_ = false;
     std::vector<std::shared_ptr<BestOrders>> stylists_;  // those with equal hours share one
     JobSet all_;
 };

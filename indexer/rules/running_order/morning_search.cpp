@@ -106,6 +106,7 @@ void MorningSearch::branch(const MorningWindow& window, int worst,
     if (best) below = best->late_in_all;
     Crew& crew = crew_for(window, worst);
     const auto division = crew.divide(window.from, below, enough_);
+    if (crew.cut_off()) proven_ = false;
     if (!division) return;
     FoundMorning candidate = found(crew, *division, window.from);
     const auto further = halves(window, candidate);

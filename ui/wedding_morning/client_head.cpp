@@ -26,6 +26,7 @@ ClientHead::ClientHead(const BoardType& type, QWidget* parent)
     : QWidget(parent), type_(type), column_(new QVBoxLayout(this)) {
     column_->setContentsMargins(0, 0, 0, 0);
     column_->setSpacing(type.px(0.25));
+    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
 }
 
 void ClientHead::show_client(const WeddingBoard& board, std::size_t number, std::size_t look) {

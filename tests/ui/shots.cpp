@@ -77,11 +77,14 @@ void save_board(MainWindow& window, const QString& folder) {
     window.go_to({.moment = Moment::wedding_morning});
     auto* board = static_cast<WeddingMorningScreen*>(window.screen(Moment::wedding_morning));
     emit board->alone_asked(true);
-    const auto clients = board->findChildren<ClientTile*>().size();
-    for (qsizetype i = 0; i < clients; ++i) {
-        board->findChildren<ClientTile*>().at(i)->click();
+    settle();
+    const auto clients = board->findChildren<ClientTile*>();
+    for (qsizetype i = 0; i < clients.size(); ++i) {
+        clients[i]->click();
         save(window, QStringLiteral("%1/board-%2.png").arg(folder).arg(i + 1));
     }
+    clients.front()->click();
+    settle();
     for (auto* photo : board->findChildren<BoardPhoto*>()) {
         if (!photo->isVisible() || !photo->shot().photo) continue;
         photo->click();

@@ -88,10 +88,10 @@ BoardPhoto* BoardPhotos::at(Angle angle) const {
     return found == photos_.end() ? nullptr : found->second;
 }
 
-// Without a crown and a detail, front and back share the height, and what lies at the sides keeps
-// to the middle, or below its three-quarter.
+// Where there is room for larger ones, front and back share the height, and what lies at the sides
+// keeps to the middle, or makes room for the other on its side.
 int BoardPhotos::rows() const {
-    return at(Angle::crown) || at(Angle::detail) ? 3 : 2;
+    return at(Angle::crown) || (at(Angle::detail) && at(Angle::right_three_quarter)) ? 3 : 2;
 }
 
 double BoardPhotos::row_of(const BoardPhoto& photo) const {
@@ -100,7 +100,8 @@ double BoardPhotos::row_of(const BoardPhoto& photo) const {
     if (rows() == 3 || row == 0) return row;
     const Angle above =
         angle == Angle::left ? Angle::left_three_quarter : Angle::right_three_quarter;
-    return angle == Angle::back || at(above) ? 1 : 0.5;
+    if (angle == Angle::back || angle == Angle::detail || at(above)) return 1;
+    return angle == Angle::right && at(Angle::detail) ? 0 : 0.5;
 }
 
 void BoardPhotos::lay_out() {

@@ -14,11 +14,19 @@
 #include "ui/widgets/words.h"
 
 namespace quarterturn {
+namespace {
+
+constexpr int widest_of_one_column = 40;  // bodies
+constexpr int name_share = 4;             // of the width, where cautions stand beside it
+constexpr int cautions_share_of_width = 6;
+
+}  // namespace
 
 ClientHead::ClientHead(const BoardType& type, QWidget* parent)
     : QWidget(parent), type_(type), column_(new QVBoxLayout(this)) {
     column_->setContentsMargins(0, 0, 0, 0);
     column_->setSpacing(type.px(0.25));
+    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
 }
 
 void ClientHead::show_client(const WeddingBoard& board, std::size_t number, std::size_t look) {
@@ -41,6 +49,9 @@ void ClientHead::show_client(const WeddingBoard& board, std::size_t number, std:
 
 void ClientHead::build() {
     empty_layout(column_);
+    beside_ = new QBoxLayout(QBoxLayout::TopToBottom);
+    beside_->setSpacing(type_.px(0.25));
+    column_->addLayout(beside_);
     add_name();
     add_cautions();
     if (!words_.looks.isEmpty()) add_looks();
@@ -48,9 +59,11 @@ void ClientHead::build() {
 }
 
 void ClientHead::add_name() {
+    QVBoxLayout* column = make_column(0);
+    beside_->addLayout(column, name_share);
     const auto add = [&](QLabel* label, BoardRole role) {
         label->setFont(type_.font(role));
-        column_->addWidget(label);
+        column->addWidget(label);
     };
     add(make_text(words_.name), BoardRole::name);
     add(make_text(words_.role), BoardRole::heading);
@@ -68,7 +81,7 @@ void ClientHead::add_cautions() {
     cautions_ = make_scrolling_side(lines);
     cautions_->setAccessibleName(tr("Cautions"));
     QScroller::grabGesture(cautions_->viewport(), QScroller::TouchGesture);
-    column_->addWidget(cautions_);
+    beside_->addWidget(cautions_, cautions_share_of_width, Qt::AlignTop);
 }
 
 void ClientHead::add_looks() {
@@ -91,9 +104,17 @@ void ClientHead::limit_cautions(int height) {
     fit_cautions();
 }
 
+bool ClientHead::wide() const {
+    return width() > type_.px(widest_of_one_column);
+}
+
 void ClientHead::fit_cautions() {
     if (!cautions_) return;
-    const int wanted = cautions_->widget()->heightForWidth(std::max(width(), 1));
+    beside_->setDirection(wide() ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    const int width =
+        wide() ? this->width() * cautions_share_of_width / (name_share + cautions_share_of_width)
+               : this->width();
+    const int wanted = cautions_->widget()->heightForWidth(std::max(width - type_.px(0.5), 1));
     cautions_->setFixedHeight(std::min(wanted, std::max(at_most_, type_.px(1.6))));
 }
 

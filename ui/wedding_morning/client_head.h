@@ -7,6 +7,7 @@
 #include "ui/wedding_morning/board_words.h"
 
 class QScrollArea;
+class QBoxLayout;
 class QVBoxLayout;
 
 namespace quarterturn {
@@ -32,6 +33,7 @@ class ClientHead : public QWidget {
     void add_cautions();
     void add_looks();
     void fit_cautions();
+    bool wide() const;
     void build();
 
     // All that is said.
@@ -48,6 +50,7 @@ class ClientHead : public QWidget {
     BoardType type_;
     Words words_;
     QVBoxLayout* column_;
+    QBoxLayout* beside_ = nullptr;  // the cautions, beside her name or below it
     QScrollArea* cautions_ = nullptr;
     int at_most_ = 0;
 };

@@ -1,6 +1,6 @@
 #include "ui/wedding_morning/recipe_panel.h"
 
-#include <QProgressBar>
+#include <QScrollBar>
 #include <QScroller>
 #include <QTimer>
 
@@ -50,8 +50,8 @@ RecipePanel::RecipePanel(const PictureLoader& pictures, const BoardType& type, Q
       type_(type),
       standing_(make_column(0)),
       done_(make_text({})),
+      pins_(make_text({})),
       to_next_(make_button({})),
-      bar_(new QProgressBar),
       all_(new QVBoxLayout(this)) {
     all_->setContentsMargins(0, 0, 0, 0);
     all_->setSpacing(type.px(0.25));
@@ -60,16 +60,17 @@ RecipePanel::RecipePanel(const PictureLoader& pictures, const BoardType& type, Q
 
 void RecipePanel::build_head() {
     all_->addLayout(standing_);
-    done_->setFont(type_.font(BoardRole::heading));
+    QVBoxLayout* counted = make_column(0);
+    for (QLabel* count : {done_, pins_}) {
+        count->setFont(type_.font(BoardRole::heading));
+        counted->addWidget(count);
+    }
     suit_board(*to_next_, type_);
     connect(to_next_, &QPushButton::clicked, this, &RecipePanel::go_to_next);
     QHBoxLayout* row = make_row(2);
-    row->addWidget(done_, 1);
+    row->addLayout(counted, 1);
     row->addWidget(to_next_);
     all_->addLayout(row);
-    bar_->setTextVisible(false);
-    bar_->setAccessibleName(tr("How much is done"));
-    all_->addWidget(bar_);
 }
 
 void RecipePanel::show_look(const BoardLook& look) {
@@ -86,7 +87,7 @@ void RecipePanel::show_look(const BoardLook& look) {
     if (same) {
         move_to_next(before);
     } else if (!steps_.empty() && steps_.front()->step().done) {
-        QTimer::singleShot(0, this, [this] { move_to_next(nullptr); });  // once it is laid out
+        move_to_next(nullptr);
     }
 }
 
@@ -207,16 +208,12 @@ void RecipePanel::add_no_recipe(const BoardLook& look) {
 void RecipePanel::show_progress(const BoardLook& look) {
     const int steps = static_cast<int>(look.steps.size());
     const int done = static_cast<int>(std::ranges::count(look.steps, true, &BoardStep::done));
-    QStringList words{tr("Steps: %1 of %2 done").arg(done).arg(steps)};
-    const QString pins = from_utf8(all_pins_text(look));
-    if (!pins.isEmpty()) words << pins;
-    done_->setText(words.join(QStringLiteral("  ·  ")));
-    bar_->setRange(0, std::max(1, steps));
-    bar_->setValue(done);
+    done_->setText(tr("Steps: %1 of %2 done").arg(done).arg(steps));
+    pins_->setText(from_utf8(all_pins_text(look)));
+    pins_->setVisible(!pins_->text().isEmpty());
     to_next_->setText(tr("To step %1").arg(done_before_next(look) + 1));
     to_next_->setVisible(done < steps);
     done_->setVisible(steps > 0);
-    bar_->setVisible(steps > 0);
 }
 
 StepRow* RecipePanel::next_step() const {
@@ -229,7 +226,7 @@ void RecipePanel::go_to_next() {
     StepRow* next = next_step();
     if (!next) return;
     next->box().setFocus(Qt::OtherFocusReason);
-    scroll_->ensureWidgetVisible(next, 0, type_.px(1.5));
+    scroll_to(*next);
 }
 
 // With the keyboard, where it was on a step.
@@ -239,8 +236,14 @@ void RecipePanel::move_to_next(const StepRow* before) {
     const bool on_a_step =
         std::ranges::any_of(steps_, [](const StepRow* row) { return row->box().hasFocus(); });
     if (on_a_step) next->box().setFocus(Qt::OtherFocusReason);
-    scroll_->widget()->layout()->activate();
-    scroll_->ensureWidgetVisible(next, 0, type_.px(1.5));
+    scroll_to(*next);
+}
+
+// To the top, once all is laid out.
+void RecipePanel::scroll_to(const StepRow& step) {
+    QTimer::singleShot(0, &step, [this, &step] {
+        scroll_->verticalScrollBar()->setValue(step.y() - type_.px(0.3));
+    });
 }
 
 void RecipePanel::show_pictures() {

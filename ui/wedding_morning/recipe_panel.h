@@ -7,7 +7,6 @@
 #include "ui/wedding_morning/board_words.h"
 
 class QLabel;
-class QProgressBar;
 class QPushButton;
 class QScrollArea;
 class QVBoxLayout;
@@ -48,14 +47,15 @@ class RecipePanel : public QWidget {
     void add_no_recipe(const BoardLook& look);
     void show_progress(const BoardLook& look);
     void move_to_next(const StepRow* before);
+    void scroll_to(const StepRow& step);
 
     const PictureLoader& pictures_;
     BoardType type_;
     std::optional<BoardLook> shown_;
     QVBoxLayout* standing_;
     QLabel* done_;
+    QLabel* pins_;
     QPushButton* to_next_;
-    QProgressBar* bar_;
     QScrollArea* scroll_ = nullptr;
     QVBoxLayout* all_;
     QVBoxLayout* column_ = nullptr;

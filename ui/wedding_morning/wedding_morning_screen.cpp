@@ -251,6 +251,13 @@ void WeddingMorningScreen::fit() {
     gathered_ = false;
 }
 
+// Pictures may have come while it was not to be seen.
+void WeddingMorningScreen::showEvent(QShowEvent* event) {
+    Screen::showEvent(event);
+    on_board_->show_pictures();
+    want_pictures();
+}
+
 void WeddingMorningScreen::resizeEvent(QResizeEvent* event) {
     Screen::resizeEvent(event);
     if (fitting_type() != type_) fit();

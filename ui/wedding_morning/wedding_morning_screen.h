@@ -36,6 +36,7 @@ class WeddingMorningScreen : public Screen {
 
   protected:
     void resizeEvent(QResizeEvent* event) override;
+    void showEvent(QShowEvent* event) override;
 
   private:
     void add_keys();

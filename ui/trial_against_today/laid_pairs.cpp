@@ -25,11 +25,13 @@ std::optional<LaidPair> LaidPairs::of(const Photo& first, const Photo& second) {
     if (kept != kept_.end() && kept->second.key == key) return kept->second.pair;
     if (laying_) return std::nullopt;
     laying_ = session_.start<LaidPair>(
-        [&session = session_, first, second](Library& library, Job&) {
+        [&decoder = session_.decoder(), first, second](Library& library, Job&) {
             HeadFinder finder;
-            return lay_pair(library, session.decoder(), finder, first, second);
+            return lay_pair(library, decoder, finder, first, second);
         },
-        [this, key](LaidPair pair) { keep(key, std::move(pair)); });
+        [pairs = QPointer(this), key](LaidPair pair) {
+            if (pairs) pairs->keep(key, std::move(pair));
+        });
     connect(laying_, &Job::failed, this, [this, key](const QString& sentence) {
         LaidPair none;
         none.refused = to_utf8(sentence);

@@ -1,5 +1,6 @@
 // The ways in and out of the screen: photos of the day to their places, and the sheet.
 
+#include <QPointer>
 #include <QStackedWidget>
 
 #include "indexer/intake/heads.h"
@@ -23,13 +24,14 @@ void TrialScreen::show_waiting_photos() {
 void TrialScreen::propose_places() {
     if (proposing_ || !wedding_) return;
     proposing_ = session_.start<std::vector<DayProposal>>(
-        [this, wedding = *wedding_](Library& library, Job&) {
-            look_for_heads(library, session_.decoder());
+        [&decoder = session_.decoder(), wedding = *wedding_](Library& library, Job&) {
+            look_for_heads(library, decoder);
             return propose_day_photos(library, wedding, planned_seats(library, wedding));
         },
-        [this](const std::vector<DayProposal>& proposals) {
-            day_photos_->show_proposals(*as_made_, proposals);
-            stage_->setCurrentWidget(day_photos_);
+        [screen = QPointer(this)](const std::vector<DayProposal>& proposals) {
+            if (!screen || !screen->as_made_) return;
+            screen->day_photos_->show_proposals(*screen->as_made_, proposals);
+            screen->stage_->setCurrentWidget(screen->day_photos_);
         });
 }
 
@@ -48,9 +50,9 @@ void TrialScreen::ask_where() {
 
 void TrialScreen::save_to(const Path& file) {
     ways_->save(
-        [this, wedding = *wedding_](Library& library) {
+        [&decoder = session_.decoder(), wedding = *wedding_](Library& library) {
             const auto ruler = make_text_ruler();
-            return as_made_sheet(library, session_.decoder(), *ruler, wedding,
+            return as_made_sheet(library, decoder, *ruler, wedding,
                                  usual_paper(library.settings()));
         },
         file);

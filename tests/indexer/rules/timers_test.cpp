@@ -11,12 +11,12 @@ namespace {
 
 constexpr std::int64_t six_in_the_morning = 1'810'353'600;  // 2027-05-15T06:00Z
 
-Timer cooling(int minutes) {
-    return timer_from(WeddingId{3}, "Ysolde: cooling", minutes, six_in_the_morning);
+Timer cooling(int waits) {
+    return timer_from(WeddingId{3}, "Ysolde: cooling", waits, six_in_the_morning);
 }
 
-std::string after(const Timer& timer, std::int64_t seconds) {
-    return time_left_text(timer, six_in_the_morning + seconds);
+std::string after(const Timer& timer, std::int64_t gone) {
+    return time_left_text(timer, six_in_the_morning + gone);
 }
 
 TEST(Timers, TellWhatIsLeftToTheSecond) {
@@ -35,8 +35,8 @@ TEST(Timers, CountUpOnceTheyAreOver) {
 }
 
 TEST(Timers, TellTheLastMinuteApart) {
-    const auto state = [](std::int64_t seconds) {
-        return timer_state(cooling(15), six_in_the_morning + seconds);
+    const auto state = [](std::int64_t gone) {
+        return timer_state(cooling(15), six_in_the_morning + gone);
     };
     EXPECT_EQ(state(839), TimerState::running);
     EXPECT_EQ(state(840), TimerState::last_minute);
@@ -45,14 +45,13 @@ TEST(Timers, TellTheLastMinuteApart) {
 }
 
 RC_GTEST_PROP(Timers, TheDigitsReadBackAsTheSecondsLeft, ()) {
-    const int minutes = *rc::gen::inRange(1, most_timer_minutes + 1);
-    const int gone = *rc::gen::inRange(0, minutes * 60);
-    const Timer timer = cooling(minutes);
+    const int waits = *rc::gen::inRange(1, most_timer_minutes + 1);
+    const int gone = *rc::gen::inRange(0, waits * 60);
+    const Timer timer = cooling(waits);
     std::istringstream digits(after(timer, gone));
-    std::int64_t seconds = 0;
-    for (std::string part; std::getline(digits, part, ':');)
-        seconds = seconds * 60 + std::stoi(part);
-    RC_ASSERT(seconds == minutes * 60 - gone);
+    std::int64_t left = 0;
+    for (std::string part; std::getline(digits, part, ':');) left = left * 60 + std::stoi(part);
+    RC_ASSERT(left == waits * 60 - gone);
 }
 
 TEST(Timers, AreNamedAfterTheFirstNameAndWhatWaits) {

@@ -10,6 +10,7 @@
 
 #include "indexer/intake/photo_decoder.h"
 #include "ui/shell/main_window.h"
+#include "ui/shell/session.h"
 #include "ui/theme/theme.h"
 #include "ui/wedding_morning/board_photos.h"
 #include "ui/wedding_morning/wedding_morning_screen.h"

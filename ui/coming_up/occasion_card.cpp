@@ -115,7 +115,13 @@ QLayout* OccasionCard::build_client_buttons(const ClientAhead& client) {
 
 QLayout* OccasionCard::build_buttons() {
     auto* row = new FlowLayout(space(2));
-    add_next_button(*row);
+    const bool on_the_day = occasion_.is_wedding && occasion_.date == session_.today();
+    const QString board = tr("The wedding morning");
+    if (on_the_day) {
+        add_way(*row, make_next_button(board), Moment::wedding_morning);
+    } else {
+        add_next_button(*row);
+    }
     const QString title = occasion_title(occasion_);
     QPushButton* change =
         make_button(occasion_.is_wedding ? tr("Change the wedding") : tr("Change the sitting"));
@@ -128,16 +134,15 @@ QLayout* OccasionCard::build_buttons() {
     connect(trial, &QPushButton::clicked, this, &OccasionCard::add_sitting);
     row->addWidget(trial);
     if (occasion_.is_wedding) {
-        add_way(*row, tr("What to pack"), Moment::kit_list);
-        add_way(*row, tr("Who sits when"), Moment::running_order);
-        add_way(*row, tr("The wedding morning"), Moment::wedding_morning);
+        add_way(*row, make_button(tr("What to pack")), Moment::kit_list);
+        add_way(*row, make_button(tr("Who sits when")), Moment::running_order);
+        if (!on_the_day) add_way(*row, make_button(board), Moment::wedding_morning);
     }
     return row;
 }
 
-void OccasionCard::add_way(QLayout& row, const QString& text, Moment moment) {
-    QPushButton* way = make_button(text);
-    way->setAccessibleName(tr("%1: %2").arg(text, occasion_title(occasion_)));
+void OccasionCard::add_way(QLayout& row, QPushButton* way, Moment moment) {
+    way->setAccessibleName(tr("%1: %2").arg(way->text(), occasion_title(occasion_)));
     connect(way, &QPushButton::clicked, this, [this, moment] {
         session_.go_to({.moment = moment, .wedding = occasion_.wedding->id});
     });

@@ -6,6 +6,7 @@
 #include "ui/shell/place.h"
 
 class QLayout;
+class QPushButton;
 class QVBoxLayout;
 
 namespace quarterturn {
@@ -32,7 +33,7 @@ class OccasionCard : public QFrame {
     QLayout* build_client_buttons(const ClientAhead& client);
     QLayout* build_buttons();
     void add_next_button(QLayout& row);
-    void add_way(QLayout& row, const QString& text, Moment moment);
+    void add_way(QLayout& row, QPushButton* way, Moment moment);
     void show_form(RecordForm* form);
     void close_form();
     void change();

@@ -11,8 +11,8 @@
 namespace quarterturn {
 namespace {
 
-constexpr double photos_share = 0.55;    // of the width, at most
-constexpr double cautions_share = 0.25;  // of the height, at most
+constexpr double photos_share = 0.55;   // of the width, at most
+constexpr double cautions_share = 0.4;  // of the height, at most
 
 std::vector<Photo> photos_of(const BoardClient& client) {
     std::vector<Photo> photos;

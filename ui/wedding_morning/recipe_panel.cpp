@@ -63,6 +63,8 @@ void RecipePanel::build_head() {
     QVBoxLayout* counted = make_column(0);
     for (QLabel* count : {done_, pins_}) {
         count->setFont(type_.font(BoardRole::heading));
+        count->setWordWrap(false);
+        count->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
         counted->addWidget(count);
     }
     suit_board(*to_next_, type_);

@@ -77,6 +77,19 @@ TEST_F(ComingUpScreenTest, TheNextThingToDoIsAButton) {
     EXPECT_EQ(asked.front().front().value<Place>().moment, Moment::bringing_in);
 }
 
+TEST_F(ComingUpScreenTest, OnTheDayTheBoardIsTheNextThing) {
+    const auto kind = [&] {
+        return button(QStringLiteral("The wedding morning"))->property("kind").toString();
+    };
+    EXPECT_NE(kind(), QStringLiteral("next"));
+    Wedding wedding = *library().weddings().find(open.example.wedding);
+    wedding.date = open.session.today();
+    library().weddings().change(wedding);
+    screen.refresh();
+    show_active(screen);
+    EXPECT_EQ(kind(), QStringLiteral("next"));
+}
+
 TEST_F(ComingUpScreenTest, ANameLeadsToHerRecordsAndAWeddingToWhatToPack) {
     QSignalSpy asked(&open.session, &Session::asked_for);
     SentenceLink* name = nullptr;

@@ -138,7 +138,8 @@ void PairView::paint_side(QPainter& painter, int side, const QRectF& cell) const
         painter.drawImage(QPointF(0, 0), picture);
     }
     painter.restore();
-    if (side == 1 && laid_->no_hint.empty() && laid_->hair.differs()) paint_hint(painter, cell);
+    if (side == 1 && laid_->hair_differs()) paint_hint(painter, cell);
+    if (side == 1 && laid_->accessory_differs()) paint_move(painter, cell);
 }
 
 // Two short lines over the head: how high the hair stood at the trial, dashed, and stands now.
@@ -155,6 +156,31 @@ void PairView::paint_hint(QPainter& painter, const QRectF& cell) const {
         painter.drawLine(line);
         painter.setPen(QPen(accent_colour(palette()), 2.5, style));
         painter.drawLine(line);
+    }
+}
+
+// Two rings joined by a line: where the accessory sat at the trial, dashed, and sits now.
+void PairView::paint_move(QPainter& painter, const QRectF& cell) const {
+    const Box window = window_of(*laid_, cell.width() / cell.height());
+    const double scale = cell.height() / window.height;
+    const double ring = cell.width() / 40;
+    const auto in_cell = [&](const Spot& spot) {
+        return cell.topLeft() + QPointF(spot.x - window.x, spot.y - window.y) * scale;
+    };
+    const QPointF was = in_cell(*laid_->accessory.first);
+    const QPointF is = in_cell(*laid_->accessory.second);
+    painter.setBrush(Qt::NoBrush);
+    for (const bool under : {true, false}) {
+        const QColor colour = under ? card_colour(palette()) : accent_colour(palette());
+        const double width = under ? 5 : 2.5;
+        painter.setPen(QPen(colour, width, under ? Qt::SolidLine : Qt::DashLine));
+        painter.drawEllipse(was, ring, ring);
+        painter.setPen(QPen(colour, width));
+        painter.drawEllipse(is, ring, ring);
+        QLineF between(was, is);
+        if (between.length() <= 2 * ring) continue;
+        const double share = ring / between.length();
+        painter.drawLine(between.pointAt(share), between.pointAt(1 - share));
     }
 }
 

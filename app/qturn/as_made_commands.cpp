@@ -9,8 +9,8 @@
 #include "app/qturn/find.h"
 #include "app/qturn/out_file.h"
 #include "app/qturn/parse.h"
+#include "app/qturn/progress.h"
 #include "app/qturn/say.h"
-#include "indexer/intake/heads.h"
 #include "indexer/intake/photo_decoder.h"
 #include "indexer/sheet/as_made_sheet.h"
 #include "ui/painter/paint.h"
@@ -21,6 +21,7 @@ namespace {
 struct DayPhotosOptions {
     std::string wedding;
     bool confirm = false;
+    bool progress = false;
     Texts give;
     Texts leave;
 };
@@ -64,14 +65,22 @@ void leave(Library& library, std::vector<DayProposal>& proposals, const std::str
     std::erase_if(proposals, [&](const DayProposal& each) { return each.photo.id == photo.id; });
 }
 
+std::vector<DayProposal> proposed(Library& library, Decoder& decoder, WeddingId wedding,
+                                  std::span<const Seat> seats, bool tell) {
+    ProgressLine line(tell);
+    return propose_seen_day_photos(library, decoder, wedding, seats,
+                                   [&line](std::int64_t done, std::int64_t total) {
+                                       line.show({done, total, {}});
+                                   });
+}
+
 Reply day_photos(Session& session, const DayPhotosOptions& options) {
     Library& library = session.library();
     const Wedding wedding = find_wedding(library, options.wedding);
     const auto decoder = make_local_decoder();
     PhotoDecoder photo_decoder(*decoder);
-    look_for_heads(library, photo_decoder);
     const auto seats = planned_seats(library, wedding.id);
-    auto proposals = propose_day_photos(library, wedding.id, seats);
+    auto proposals = proposed(library, photo_decoder, wedding.id, seats, options.progress);
     for (const std::string& wish : options.give) give(library, proposals, wish);
     for (const std::string& name : options.leave) leave(library, proposals, name);
     Reply reply = day_photos_reply(library, wedding, proposals);
@@ -156,6 +165,8 @@ void add_as_made_commands(CommandSet& commands) {
     sorting.option("--leave PHOTO", day->leave, "Leave it unplaced; once for each photo");
     sorting.flag("--confirm", day->confirm,
                  "Place them at the wedding-day sittings, as after photos of the looks");
+    sorting.flag("--progress", day->progress,
+                 "Show how far it is, also when standard error is no terminal");
     const auto made = std::make_shared<AsMadeOptions>();
     auto comparing =
         commands.add({"as-made", "Sets the photos of the wedding day beside those of the trial.",

@@ -74,8 +74,10 @@ class AsMadeReply {
                   {"look_id", look.look.id.value},
                   {"signed_at", look.signed_at ? json(iso_text(*look.signed_at)) : json()},
                   {"pairs", json::array()},
+                  {"hints", look.hints},
                   {"changes", json::array()}};
         for (const AgreedPair& pair : look.pairs) data["pairs"].push_back(pair_json(pair));
+        for (const std::string& hint : look.hints) reply_.lines.push_back("  " + hint);
         for (const ToldChange& change : look.changes) {
             reply_.lines.push_back("  changed since sign-off: " + change.what);
             data["changes"].push_back(
@@ -94,11 +96,9 @@ class AsMadeReply {
 
   private:
     json pair_json(const AgreedPair& pair) {
-        json data{{"angle", word(pair.angle)},
-                  {"agreed", side_json(pair.agreed)},
-                  {"made", side_json(pair.made)},
-                  {"alignment", json()},
-                  {"hint", json()}};
+        json data{{"angle", word(pair.angle)},    {"agreed", side_json(pair.agreed)},
+                  {"made", side_json(pair.made)}, {"alignment", json()},
+                  {"accessory_move", json()},     {"hints", json::array()}};
         std::string line = "  " + std::string(word(pair.angle)) + ": ";
         if (pair.both()) {
             line += pair.agreed->file.name + " and " + pair.made->file.name;
@@ -123,9 +123,12 @@ class AsMadeReply {
             return;
         }
         data["alignment"] = alignment_json(laid);
-        const std::string hint = hint_words(laid);
-        data["hint"] = hint.empty() ? json() : json(hint);
-        if (!hint.empty()) hints_.push_back("    " + hint);
+        if (const auto& move = laid.accessory.move) {
+            data["accessory_move"] = {{"right_cm", rounded(move->right)},
+                                      {"higher_cm", rounded(move->higher)}};
+        }
+        data["hints"] = hint_words(laid);
+        for (const std::string& hint : hint_words(laid)) hints_.push_back("    " + hint);
         if (laid.alignment.sure()) return;
         line += ": the heads may not lie right upon each other; set them with head-points";
         reply_.outcome = Outcome::needs_attention;

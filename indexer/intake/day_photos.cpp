@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <map>
 
+#include "indexer/intake/heads.h"
 #include "indexer/intake/sort.h"
 #include "indexer/rules/suggestion.h"
 
@@ -142,6 +143,14 @@ std::vector<DayProposal> propose_day_photos(Library& library, WeddingId wedding,
         proposals[i].angle_told = places[i].angle_told;
     }
     return proposals;
+}
+
+std::vector<DayProposal> propose_seen_day_photos(
+    Library& library, Decoder& decoder, WeddingId wedding, std::span<const Seat> seats,
+    const std::function<void(std::int64_t, std::int64_t)>& progress) {
+    const Wedding day = wedding_called(library, wedding);
+    look_for_heads_in(library, decoder, photos_without_look(library, day), progress);
+    return propose_day_photos(library, wedding, seats);
 }
 
 DayPlaced place_day_photos(Library& library, WeddingId wedding, std::span<const Seat> seats,

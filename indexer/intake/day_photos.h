@@ -2,6 +2,9 @@
 // Photos of the wedding day: whose they are is proposed by the running order, and confirmed they
 // stand at the client's wedding-day sitting, with her look, as after photos.
 
+#include <functional>
+
+#include "indexer/image/decode.h"
 #include "indexer/rules/day_photos.h"
 #include "indexer/store/library.h"
 
@@ -19,6 +22,12 @@ struct DayProposal {
 // nothing proposed. Throws StoreError when there is no such wedding.
 std::vector<DayProposal> propose_day_photos(Library& library, WeddingId wedding,
                                             std::span<const Seat> seats);
+
+// The same, once those photos were looked at for faces where nobody has yet: some tenths of a
+// second each. `progress` is told how many of how many.
+std::vector<DayProposal> propose_seen_day_photos(
+    Library& library, Decoder& decoder, WeddingId wedding, std::span<const Seat> seats,
+    const std::function<void(std::int64_t, std::int64_t)>& progress = {});
 
 // What confirming changed besides the photos: sittings that were made, and looks as they were.
 struct DayPlaced {

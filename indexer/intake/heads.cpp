@@ -57,8 +57,13 @@ class HeadRecorder {
 HeadReport look_for_heads(Library& library, Decoder& decoder,
                           const std::function<void(std::int64_t, std::int64_t)>& progress,
                           std::stop_token stop) {
+    return look_for_heads_in(library, decoder, library.photos().all(), progress, std::move(stop));
+}
+
+HeadReport look_for_heads_in(Library& library, Decoder& decoder, std::vector<Photo> photos,
+                             const std::function<void(std::int64_t, std::int64_t)>& progress,
+                             std::stop_token stop) {
     const OneThreadEach one_thread_each;
-    std::vector<Photo> photos = library.photos().all();
     std::erase_if(photos, [](const Photo& photo) { return photo.head_signs.has_value(); });
     OrderedWork<Looked> work{photos.size(), worker_count(),
                              [&](std::size_t i) { return look_at(library, decoder, photos[i]); },

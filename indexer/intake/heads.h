@@ -23,6 +23,11 @@ HeadReport look_for_heads(Library& library, Decoder& decoder,
                           const std::function<void(std::int64_t, std::int64_t)>& progress = {},
                           std::stop_token stop = {});
 
+// In these photos alone, where nobody has looked yet.
+HeadReport look_for_heads_in(Library& library, Decoder& decoder, std::vector<Photo> photos,
+                             const std::function<void(std::int64_t, std::int64_t)>& progress = {},
+                             std::stop_token stop = {});
+
 struct TagQuestion {
     PhotoId photo;
     std::string question;

@@ -1,11 +1,13 @@
 #include "indexer/looks/as_made.h"
 
 #include <algorithm>
+#include <iterator>
 #include <map>
 #include <ranges>
 #include <set>
 
 #include "indexer/rules/coverage.h"
+#include "indexer/rules/recipe_hints.h"
 
 namespace quarterturn {
 namespace {
@@ -61,22 +63,27 @@ std::vector<AgreedPair> pairs_of(const Look& look, const PhotosOfLook& photos) {
     return pairs;
 }
 
-std::vector<ToldChange> changes_since(Library& library, LookId look, LocalTime signed_at) {
-    const auto revisions = library.recipes().revisions(look);
+// The recipe as it was sealed and the newest.
+void compare_recipes(Library& library, LookAsMade& made) {
+    const auto revisions = library.recipes().revisions(made.look.id);
     const auto sealed = std::ranges::find_if(
         revisions | std::views::reverse,
-        [&](const RecipeRevision& revision) { return revision.saved_at <= signed_at; });
-    if (sealed == revisions.rend()) return {};
-    return told_changes(sealed->recipe, recipe_difference(sealed->recipe, revisions.back().recipe));
+        [&](const RecipeRevision& revision) { return revision.saved_at <= *made.signed_at; });
+    if (sealed == revisions.rend()) return;
+    const Recipe& today = revisions.back().recipe;
+    made.changes = told_changes(sealed->recipe, recipe_difference(sealed->recipe, today));
+    std::ranges::move(recipe_hints(sealed->recipe, today), std::back_inserter(made.hints));
 }
 
 LookAsMade look_as_made(Library& library, const Wedding& wedding, const Look& look) {
     const auto sign_off = library.sign_offs().standing(look.id);
-    LookAsMade made{look, {}, pairs_of(look, photos_of(library, wedding, look, sign_off)), {}};
-    if (sign_off) {
-        made.signed_at = sign_off->signed_at;
-        made.changes = changes_since(library, look.id, sign_off->signed_at);
+    LookAsMade made{look, {}, pairs_of(look, photos_of(library, wedding, look, sign_off)), {}, {}};
+    if (std::ranges::any_of(made.pairs, &AgreedPair::both)) {
+        made.hints.emplace_back("Where the hair is parted cannot be told from the photos.");
     }
+    if (!sign_off) return made;
+    made.signed_at = sign_off->signed_at;
+    compare_recipes(library, made);
     return made;
 }
 

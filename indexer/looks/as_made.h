@@ -20,6 +20,9 @@ struct LookAsMade {
     std::optional<LocalTime> signed_at;  // when a sign-off stands
     std::vector<AgreedPair> pairs;       // left, front, right, back; then further ones with a photo
     std::vector<ToldChange> changes;     // in the recipe, since that sign-off
+    // Of parting and accessory, by the recipes: see rules/recipe_hints.h. The first sentence says
+    // that photos do not tell the parting, where there are photos from both days.
+    std::vector<std::string> hints;
 };
 
 struct ClientAsMade {

@@ -73,6 +73,9 @@ class AsMadePages {
             if (flow_.room() < row_height(on_paper, first)) flow_.new_page();
             put_row(on_paper, first);
         }
+        for (const std::string& hint : on_paper.look->hints) {
+            put_paragraph(flow_, text_item(hint, flow_.style().body_points));
+        }
         put_changes(*on_paper.look);
         flow_.down(flow_.style().space);
     }

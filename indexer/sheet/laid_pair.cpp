@@ -48,7 +48,7 @@ std::string reason_for_no_hint(const LaidPair& pair, const Photo& first, const P
         if (photo->flaws.empty()) continue;
         return std::string("one photo is ") + std::string(word(photo->flaws.front()));
     }
-    return pair.hair.centimetres ? "" : "the hair does not stand out from the background";
+    return {};
 }
 
 // As wide as both outlines, where they are known.
@@ -125,20 +125,10 @@ LaidPair lay_pair(Library& library, Decoder& decoder, HeadFinder& finder, const 
     pair.alignment = align_heads(finder, first_picture, second_picture);
     place_points(pair, first_picture, second_picture, finder);
     pair.hair = hair_height(one.bgr, other.bgr, pair.alignment, pair.first_points);
+    pair.accessory = accessory_place(one.bgr, other.bgr, pair.alignment, pair.first_points);
+    pair.angle = first.tags.angle;
     pair.no_hint = reason_for_no_hint(pair, first, second);
     return pair;
-}
-
-std::string hint_words(const LaidPair& pair) {
-    if (!pair.no_hint.empty()) {
-        return "Whether the hair stands as high cannot be told: " + pair.no_hint + ".";
-    }
-    if (!pair.hair.differs()) return {};
-    const int halves = static_cast<int>(std::lround(std::abs(*pair.hair.centimetres) * 2));
-    const std::string size = std::to_string(halves / 2) + (halves % 2 == 1 ? ".5" : "");
-    return "The hair stands about " + size + " cm " +
-           (*pair.hair.centimetres > 0 ? "higher" : "lower") +
-           " than at the trial, as far as the photos can tell.";
 }
 
 Box window_of(const LaidPair& pair, double cell_aspect) {

@@ -3,7 +3,9 @@
 // today, or before and after. The files stay as they are.
 
 #include <string>
+#include <vector>
 
+#include "indexer/image/accessory_place.h"
 #include "indexer/image/decode.h"
 #include "indexer/image/hair_height.h"
 #include "indexer/sheet/page.h"
@@ -19,13 +21,20 @@ struct LaidPair {
     // Where the head stands: as she has set it, else as it was found.
     HeadPoints first_points;
     HeadPoints second_points;
-    HairHeight hair;      // a hint, no judgement
-    std::string no_hint;  // why nothing can be told; empty when it can
+    std::optional<Angle> angle;  // of the first
+    HairHeight hair;             // a hint, no judgement
+    AccessoryPlace accessory;    // another
+    std::string no_hint;         // why neither can be told; empty when they can
+
+    bool hair_differs() const { return no_hint.empty() && hair.differs(); }
+    bool accessory_differs() const { return no_hint.empty() && accessory.differs(); }
 };
 
-// What differs, as a sentence: "The hair stands about 1.5 cm higher than at the trial, as far as
-// the photos can tell.", or that it cannot be told. Empty when nothing does by more than is sure.
-std::string hint_words(const LaidPair& pair);
+// What differs, a sentence each: "The hair stands about 1.5 cm higher than at the trial, as far as
+// the photos can tell.", "The accessory sits about 2 cm higher and 1 cm further to her left than at
+// the trial, as far as the photos can tell."; or that it cannot be told. Where nothing differs by
+// more than is sure, nothing is said.
+std::vector<std::string> hint_words(const LaidPair& pair);
 
 // Decodes both, small. Throws StoreError.
 LaidPair lay_pair(Library& library, Decoder& decoder, HeadFinder& finder, const Photo& first,

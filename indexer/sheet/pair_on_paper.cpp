@@ -35,8 +35,7 @@ void lay_on_paper(Library& library, Decoder& decoder, HeadFinder& finder, PairOn
         const Decoded decoded = right_way_round(library, decoder, *photos[side], enough);
         if (decoded.ok()) shown.pictures[side] = in_cell(decoded.bgr, lays[side], window, cell);
     }
-    const std::string hint = hint_words(laid);
-    if (!hint.empty()) shown.remarks.push_back(hint);
+    for (std::string& hint : hint_words(laid)) shown.remarks.push_back(std::move(hint));
 }
 
 }  // namespace quarterturn

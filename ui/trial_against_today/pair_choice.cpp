@@ -2,6 +2,7 @@
 
 #include <QComboBox>
 #include <QListWidget>
+#include <QLocale>
 #include <algorithm>
 
 #include "ui/theme/theme.h"
@@ -13,6 +14,11 @@ namespace {
 
 QVariant value_of(std::int64_t id) {
     return QVariant::fromValue(qlonglong{id});
+}
+
+// Weddings of many years stand in one list: "10 Oct 2026".
+QString day_and_year(Date date) {
+    return QLocale().toString(to_qdate(date), QStringLiteral("d MMM yyyy"));
 }
 
 QString angle_words(const AgreedPair& pair) {
@@ -65,7 +71,7 @@ void PairChoice::show_weddings(const std::vector<Wedding>& weddings,
     for (const Wedding& wedding : weddings) {
         //: a day and whose wedding is on it
         weddings_->addItem(
-            tr("%1: %2").arg(short_shown(wedding.date), isolated(from_utf8(wedding.name))),
+            tr("%1: %2").arg(day_and_year(wedding.date), isolated(from_utf8(wedding.name))),
             value_of(wedding.id.value));
     }
     if (chosen) weddings_->setCurrentIndex(weddings_->findData(value_of(chosen->value)));

@@ -138,24 +138,8 @@ void PairView::paint_side(QPainter& painter, int side, const QRectF& cell) const
         painter.drawImage(QPointF(0, 0), picture);
     }
     painter.restore();
-    if (side == 1 && laid_->no_hint.empty() && laid_->hair.differs()) paint_hint(painter, cell);
-}
-
-// Two short lines over the head: how high the hair stood at the trial, dashed, and stands now.
-void PairView::paint_hint(QPainter& painter, const QRectF& cell) const {
-    const Box window = window_of(*laid_, cell.width() / cell.height());
-    const double scale = cell.height() / window.height;
-    const double half = cell.width() / 6;
-    for (const auto& [top, style] : {std::pair(laid_->hair.first_top, Qt::DashLine),
-                                     std::pair(laid_->hair.second_top, Qt::SolidLine)}) {
-        const QPointF middle(cell.x() + (laid_->hair.second_top.x - window.x) * scale,
-                             cell.y() + (top.y - window.y) * scale);
-        const QLineF line(middle - QPointF(half, 0), middle + QPointF(half, 0));
-        painter.setPen(QPen(card_colour(palette()), 5));
-        painter.drawLine(line);
-        painter.setPen(QPen(accent_colour(palette()), 2.5, style));
-        painter.drawLine(line);
-    }
+    if (side == 1 && laid_->hair_differs()) paint_hint(painter, cell);
+    if (side == 1 && laid_->accessory_differs()) paint_move(painter, cell);
 }
 
 void PairView::paint_whole(QPainter& painter, int side, const QRectF& cell) const {

@@ -67,6 +67,7 @@ class PairView : public QWidget {
     QTransform placed(int side, const QRectF& cell) const;
     void paint_side(QPainter& painter, int side, const QRectF& cell) const;
     void paint_hint(QPainter& painter, const QRectF& cell) const;
+    void paint_move(QPainter& painter, const QRectF& cell) const;
     void paint_whole(QPainter& painter, int side, const QRectF& cell) const;
     void paint_caption(QPainter& painter, int side, const QRectF& below, Qt::Alignment to) const;
     void paint_beside(QPainter& painter) const;

@@ -22,6 +22,17 @@ namespace {
 
 constexpr int side_steps = 66;
 
+std::string joined(const std::vector<std::string>& sentences) {
+    std::string text;
+    for (const std::string& sentence : sentences) text += (text.empty() ? "" : " ") + sentence;
+    return text;
+}
+
+void add_line(QString& text, const QString& line) {
+    if (!text.isEmpty() && !line.isEmpty()) text += QChar(u'\n');
+    text += line;
+}
+
 QString moment_of(const Photo& photo) {
     if (!photo.moment) return TrialScreen::tr("time unknown");
     //: a day and a time
@@ -248,8 +259,9 @@ void TrialScreen::show_words() {
     } else if (both && !shown) {
         waiting = from_utf8(laid_->refused);
     } else if (shown) {
-        waiting = from_utf8(hint_words(*laid_));
+        waiting = from_utf8(joined(hint_words(*laid_)));
     }
+    if (look() && both) add_line(waiting, from_utf8(joined(look()->hints)));
     waiting_->setText(waiting);
     waiting_->setVisible(!waiting.isEmpty());
 }

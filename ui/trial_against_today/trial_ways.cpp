@@ -3,7 +3,6 @@
 #include <QPointer>
 #include <QStackedWidget>
 
-#include "indexer/intake/heads.h"
 #include "indexer/looks/exported_record.h"
 #include "indexer/sheet/as_made_sheet.h"
 #include "ui/painter/paint.h"
@@ -25,8 +24,8 @@ void TrialScreen::propose_places() {
     if (proposing_ || !wedding_) return;
     proposing_ = session_.start<std::vector<DayProposal>>(
         [&decoder = session_.decoder(), wedding = *wedding_](Library& library, Job&) {
-            look_for_heads(library, decoder);
-            return propose_day_photos(library, wedding, planned_seats(library, wedding));
+            return propose_seen_day_photos(library, decoder, wedding,
+                                           planned_seats(library, wedding));
         },
         [screen = QPointer(this)](const std::vector<DayProposal>& proposals) {
             if (!screen || !screen->as_made_) return;

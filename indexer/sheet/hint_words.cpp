@@ -15,7 +15,7 @@ int halves_of(double centimetres) {
 }
 
 // "1.5 cm"
-std::string about(double centimetres) {
+std::string length_said(double centimetres) {
     const int halves = halves_of(centimetres);
     return std::to_string(halves / 2) + (halves % 2 == 1 ? ".5" : "") + " cm";
 }
@@ -55,7 +55,7 @@ std::string moved_words(const AccessoryMove& move, const WayWords& words) {
                                            std::tuple(move.right, words.left, words.right)}) {
         if (halves_of(size) == 0) continue;
         if (!text.empty()) text += " and ";
-        text += about(size) + " " + (size < 0 ? less : more);
+        text += length_said(size) + " " + (size < 0 ? less : more);
     }
     return text;
 }
@@ -66,7 +66,7 @@ void add_hair(std::vector<std::string>& hints, const HairHeight& hair) {
             "Whether the hair stands as high cannot be told: it does not stand out from the "
             "background.");
     } else if (hair.differs()) {
-        hints.push_back("The hair stands about " + about(*hair.centimetres) +
+        hints.push_back("The hair stands about " + length_said(*hair.centimetres) +
                         (*hair.centimetres > 0 ? " higher" : " lower") + as_far);
     }
 }

@@ -38,14 +38,22 @@ EverySet::EverySet(const std::vector<ChairJob>& jobs, const Calendar& calendar, 
         }
         not_after_.push_back(others);
     }
-    ternary_.assign(std::size_t{1} << jobs.size(), 0);
+}
+
+// All groups of the former search are empty.
+void EverySet::number_groups() {
+    ternary_.assign(std::size_t{1} << jobs_.size(), 0);
+    std::vector<int> digits(jobs_.size(), 0);
     int digit = 1;
-    for (std::size_t i = 0; i < jobs.size(); ++i, digit *= 3) {
-        for (std::size_t set = 0; set < ternary_.size(); ++set) {
-            if ((set >> i & 1U) != 0) ternary_[set] += digit;
-        }
+    each_in(within_, [&](int job) {
+        digits[static_cast<std::size_t>(job)] = digit;
+        digit *= 3;
+    });
+    for (JobSet set = 1; set < ternary_.size(); ++set) {
+        const auto job = static_cast<std::size_t>(std::countr_zero(set));
+        ternary_[set] = ternary_[set & (set - 1)] + digits[job];
     }
-    groups_.assign(static_cast<std::size_t>(digit), -1);
+    groups_.resize(std::max(groups_.size(), static_cast<std::size_t>(digit)), -1);
 }
 
 int EverySet::minutes_of(int job, SeatPart part) const {
@@ -58,15 +66,16 @@ bool EverySet::ends_client(int job, SeatPart part) const {
 }
 
 void EverySet::search(JobSet within, int from, int below, OtherStylists others) {
+    for (const Label& label : next_) group_of(label) = -1;  // where a search was broken off
     within_ = within;
     below_ = below;
+    number_groups();
     outlook_.emplace(jobs_, calendar_, from, below, std::move(others));
     traces_.clear();
     reached_.clear();
     reached_[0] = {0, -1};
     Label start;
     start.free = static_cast<std::int16_t>(std::max(from, calendar_.arrives()));
-    for (const Label& label : next_) group_of(label) = -1;  // where a search was broken off
     next_.assign(1, start);
     while (!next_.empty()) {
         labels_.swap(next_);

@@ -64,6 +64,7 @@ class EverySet {
     bool may_set(const Label& label, int job) const;
     bool passes(Label& label, int job, int minutes) const;
     bool is_too_late(const Label& label);
+    void number_groups();
     int& group_of(const Label& label);
     bool is_beaten(const Label& label, int first);
     bool is_no_worse(const Label& one, const Label& other) const;
@@ -81,7 +82,8 @@ class EverySet {
     std::vector<Label> labels_;  // with one number of parts
     std::vector<Label> next_;    // with one more
     std::vector<int> groups_;    // in next_ the first of those that did the same parts, or -1
-    std::vector<int> ternary_;   // of each set: its bits as digits of base three
+    std::vector<int>
+        ternary_;  // of each set: its bits as digits of base three, those of within_ only
     std::vector<Trace> traces_;
     std::unordered_map<JobSet, Reached> reached_;
 };

@@ -49,13 +49,14 @@ void ClientHead::show_client(const WeddingBoard& board, std::size_t number, std:
 
 void ClientHead::build() {
     empty_layout(column_);
+    said_.clear();
     beside_ = new QBoxLayout(QBoxLayout::TopToBottom);
     beside_->setSpacing(type_.px(0.25));
     column_->addLayout(beside_);
     add_name();
     add_cautions();
     if (!words_.looks.isEmpty()) add_looks();
-    fit_cautions();
+    fit();
 }
 
 void ClientHead::add_name() {
@@ -64,6 +65,7 @@ void ClientHead::add_name() {
     const auto add = [&](QLabel* label, BoardRole role) {
         label->setFont(type_.font(role));
         column->addWidget(label);
+        said_ << label;
     };
     add(make_text(words_.name), BoardRole::name);
     add(make_text(words_.role), BoardRole::heading);
@@ -101,26 +103,34 @@ void ClientHead::add_looks() {
 
 void ClientHead::limit_cautions(int height) {
     at_most_ = height;
-    fit_cautions();
+    fit();
 }
 
 bool ClientHead::wide() const {
     return width() > type_.px(widest_of_one_column);
 }
 
-void ClientHead::fit_cautions() {
+int ClientHead::width_of(int share) const {
+    return wide() ? width() * share / (name_share + cautions_share_of_width) - beside_->spacing()
+                  : width();
+}
+
+// A layout that is short of height would cut words that run over several lines.
+void ClientHead::fit() {
     if (!cautions_) return;
     beside_->setDirection(wide() ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
-    const int width =
-        wide() ? this->width() * cautions_share_of_width / (name_share + cautions_share_of_width)
-               : this->width();
-    const int wanted = cautions_->widget()->heightForWidth(std::max(width - type_.px(0.5), 1));
+    for (QLabel* label : said_) {
+        label->setMinimumHeight(
+            std::max(label->heightForWidth(std::max(width_of(name_share), 1)), 0));
+    }
+    const int wanted = cautions_->widget()->heightForWidth(
+        std::max(width_of(cautions_share_of_width) - type_.px(0.5), 1));
     cautions_->setFixedHeight(std::min(wanted, std::max(at_most_, type_.px(1.6))));
 }
 
 void ClientHead::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
-    fit_cautions();
+    fit();
 }
 
 }  // namespace quarterturn

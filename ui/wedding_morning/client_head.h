@@ -6,8 +6,9 @@
 #include "ui/wedding_morning/board_type.h"
 #include "ui/wedding_morning/board_words.h"
 
-class QScrollArea;
 class QBoxLayout;
+class QLabel;
+class QScrollArea;
 class QVBoxLayout;
 
 namespace quarterturn {
@@ -32,8 +33,9 @@ class ClientHead : public QWidget {
     void add_name();
     void add_cautions();
     void add_looks();
-    void fit_cautions();
+    void fit();
     bool wide() const;
+    int width_of(int share) const;
     void build();
 
     // All that is said.
@@ -51,6 +53,7 @@ class ClientHead : public QWidget {
     Words words_;
     QVBoxLayout* column_;
     QBoxLayout* beside_ = nullptr;  // the cautions, beside her name or below it
+    QList<QLabel*> said_;           // her name, her role and when she sits
     QScrollArea* cautions_ = nullptr;
     int at_most_ = 0;
 };

@@ -16,10 +16,11 @@
 // plans.
 //
 // How: a good plan is found by trying changes, and is the limit for the exact search. That bounds
-// for each stylist how little late every set of clients can be (Held and Karp 1962), puts the
-// stylists together over all divisions of the clients, and where no order reaches the bound
-// searches that set depth first; a part whose finish would come too late is begun later by as much
-// as is missing.
+// for each stylist how little late every set of clients can be (Held and Karp 1962), holds against
+// the limit what the clients left must be late by hands-on work alone, and puts the stylists
+// together over all divisions of the clients. Where no order reaches the bound, that set is
+// searched depth first; a part whose finish would come too late is begun later by as much as is
+// missing.
 
 #include <string>
 #include <vector>

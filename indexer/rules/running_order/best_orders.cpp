@@ -31,7 +31,7 @@ const BestOrders::Found& BestOrders::find(JobSet set, int from, int below) {
     if (set == 0) found.late = 0;
     const int wanted = std::min(below, found.late);
     if (found.at_least >= wanted) return found;
-    one_set_.search(set, from, wanted, 0, from);
+    one_set_.search(set, from, wanted, {});
     found.at_least = std::min(wanted, one_set_.at_least(set));
     if (found.at_least == wanted) return found;
     remember(set, from, placed(one_set_, set, from));
@@ -53,9 +53,9 @@ std::vector<PlacedPart> BestOrders::order(JobSet set, int from, int below) {
     return found.late < below ? found.parts : find(set, from, below).parts;
 }
 
-void BestOrders::look_at_all(JobSet all, int from, int below, int others, int others_from) {
+void BestOrders::look_at_all(JobSet all, int from, int below, OtherStylists others) {
     looked_from_ = from;
-    every_set_.search(all, from, below, others, others_from);
+    every_set_.search(all, from, below, std::move(others));
 }
 
 int BestOrders::settle(JobSet set, int below) {

@@ -23,7 +23,7 @@ class BestOrders {
     void remember(JobSet set, int from, std::vector<PlacedPart> parts);
 
     // Looks at all sets of `all` in one go, as in EverySet.
-    void look_at_all(JobSet all, int from, int below, int others, int others_from);
+    void look_at_all(JobSet all, int from, int below, OtherStylists others);
     // Of a set in that look: not_at_all, or a bound.
     int at_least(JobSet set) const { return every_set_.at_least(set); }
     // least_lateness() of such a set, by what was seen in that look if that will do.

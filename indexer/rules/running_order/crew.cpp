@@ -25,36 +25,50 @@ bool Crew::like_the_one_before(std::size_t stylist) const {
     return stylist > 0 && calendars_[stylist] == calendars_[stylist - 1];
 }
 
-int Crew::earliest_arrival() const {
-    int arrives = calendars_.front().arrives();
-    for (const Calendar& calendar : calendars_) arrives = std::min(arrives, calendar.arrives());
-    return arrives;
+std::vector<LatenessTable> Crew::rough_tables(int from, int below) const {
+    std::vector<LatenessTable> tables;
+    for (std::size_t i = 0; i < calendars_.size(); ++i) {
+        tables.push_back(like_the_one_before(i)
+                             ? tables.back()
+                             : lateness_by_work(jobs_, calendars_[i], from, below));
+    }
+    return tables;
 }
 
-// A bound for each set; the others take what is left, from the earliest arrival on.
-Crew::Table Crew::table_of(int stylist, int from, int below) {
-    BestOrders& orders = *stylists_[static_cast<std::size_t>(stylist)];
-    orders.look_at_all(all_, from, below, static_cast<int>(calendars_.size()) - 1,
-                       std::max(from, earliest_arrival()));
-    Table table(std::size_t{all_} + 1, below);
-    for (JobSet set = 0; set <= all_; ++set) table[set] = std::min(below, orders.at_least(set));
-    return table;
+OtherStylists Crew::others_than(std::size_t stylist, const std::vector<LatenessTable>& rough,
+                                const std::vector<LatenessTable>& tables, int from,
+                                int below) const {
+    OtherStylists others;
+    others.from = no_limit;
+    for (std::size_t i = 0; i < calendars_.size(); ++i) {
+        if (i == stylist) continue;
+        const bool is_first = others.count++ == 0;
+        others.from = std::min(others.from, std::max(from, calendars_[i].arrives()));
+        others.rough = is_first ? rough[i] : joined(others.rough, rough[i], below);
+        others.late = is_first ? tables[i] : joined(others.late, tables[i], below);
+    }
+    return others;
 }
 
-std::optional<Division> Crew::join(const std::vector<Table>& tables, int below) const {
-    std::vector<Table> best{tables.front()};
-    for (std::size_t k = 1; k < tables.size(); ++k) {
-        const bool is_last = k + 1 == tables.size();
-        Table next(std::size_t{all_} + 1, below);
-        for (JobSet set = is_last ? all_ : 0; set <= all_; ++set) {
-            for (JobSet own = set;; own = (own - 1) & set) {
-                if (tables[k][own] < below) {
-                    next[set] = std::min(next[set], best.back()[set & ~own] + tables[k][own]);
-                }
-                if (own == 0) break;
-            }
+// A bound for each set; each look makes those of the stylists after her shorter.
+void Crew::look_at_all(const std::vector<LatenessTable>& rough, std::vector<LatenessTable>& tables,
+                       int from, int below) {
+    for (std::size_t i = 0; i < tables.size(); ++i) {
+        if (like_the_one_before(i)) {
+            tables[i] = tables[i - 1];
+            continue;
         }
-        best.push_back(std::move(next));
+        stylists_[i]->look_at_all(all_, from, below, others_than(i, rough, tables, from, below));
+        for (JobSet set = 0; set <= all_; ++set) {
+            tables[i][set] = std::min(below, stylists_[i]->at_least(set));
+        }
+    }
+}
+
+std::optional<Division> Crew::join(const std::vector<LatenessTable>& tables, int below) const {
+    std::vector<LatenessTable> best{tables.front()};
+    for (std::size_t k = 1; k < tables.size(); ++k) {
+        best.push_back(joined(best.back(), tables[k], below));
     }
     if (best.back()[all_] >= below) return std::nullopt;
     Division division{best.back()[all_], std::vector<JobSet>(tables.size())};
@@ -71,8 +85,8 @@ std::optional<Division> Crew::join(const std::vector<Table>& tables, int below) 
 
 // What is found by trying is a limit for the exact search.
 std::optional<Division> Crew::divide(int from, int below, int enough) {
-    const int stylists = static_cast<int>(calendars_.size());
-    if (pooled_lateness(jobs_, all_, from, stylists) >= below) return std::nullopt;
+    const std::vector<LatenessTable> rough = rough_tables(from, below);
+    if (!join(rough, below)) return std::nullopt;
     const auto count = static_cast<long>(jobs_.size());
     const long tries = std::clamp(steps_.left, 0L, tries_of_a_pair * count * count);
     steps_.left -= tries;
@@ -87,7 +101,7 @@ std::optional<Division> Crew::divide(int from, int below, int enough) {
     }
     if (below <= enough) return found;
     try {
-        auto better = exactly(from, below);
+        auto better = exactly(rough, from, below);
         return better ? better : found;
     } catch (const OutOfSearchSteps&) {
         if (!found) throw;
@@ -96,17 +110,15 @@ std::optional<Division> Crew::divide(int from, int below, int enough) {
     }
 }
 
-std::optional<Division> Crew::exactly(int from, int below) {
+std::optional<Division> Crew::exactly(const std::vector<LatenessTable>& rough, int from,
+                                      int below) {
     if (below <= 0) return std::nullopt;
     if (calendars_.size() == 1) {
         const int late = least_lateness(0, all_, from, below);
         return late < below ? std::optional{Division{late, {all_}}} : std::nullopt;
     }
-    std::vector<Table> tables;
-    for (std::size_t i = 0; i < calendars_.size(); ++i) {
-        tables.push_back(like_the_one_before(i) ? tables.back()
-                                                : table_of(static_cast<int>(i), from, below));
-    }
+    std::vector<LatenessTable> tables = rough;
+    look_at_all(rough, tables, from, below);
     while (true) {
         auto division = join(tables, below);
         if (!division || settle(*division, tables, below)) return division;
@@ -114,7 +126,7 @@ std::optional<Division> Crew::exactly(int from, int below) {
 }
 
 // Whether each set of the division is as little late as its bound says; else the bound is raised.
-bool Crew::settle(const Division& division, std::vector<Table>& tables, int below) {
+bool Crew::settle(const Division& division, std::vector<LatenessTable>& tables, int below) {
     bool all_settled = true;
     for (std::size_t i = 0; i < tables.size(); ++i) {
         int& bound = tables[i][division.sets[i]];

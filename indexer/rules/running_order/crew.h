@@ -32,14 +32,15 @@ class Crew {
     int least_lateness(int stylist, JobSet set, int from, int below);
 
   private:
-    using Table = std::vector<int>;  // lateness by set of jobs
-
     bool like_the_one_before(std::size_t stylist) const;
-    Table table_of(int stylist, int from, int below);
-    int earliest_arrival() const;
-    bool settle(const Division& division, std::vector<Table>& tables, int below);
-    std::optional<Division> exactly(int from, int below);
-    std::optional<Division> join(const std::vector<Table>& tables, int below) const;
+    std::vector<LatenessTable> rough_tables(int from, int below) const;
+    void look_at_all(const std::vector<LatenessTable>& rough, std::vector<LatenessTable>& tables,
+                     int from, int below);
+    OtherStylists others_than(std::size_t stylist, const std::vector<LatenessTable>& rough,
+                              const std::vector<LatenessTable>& tables, int from, int below) const;
+    bool settle(const Division& division, std::vector<LatenessTable>& tables, int below);
+    std::optional<Division> exactly(const std::vector<LatenessTable>& rough, int from, int below);
+    std::optional<Division> join(const std::vector<LatenessTable>& tables, int below) const;
 
     std::vector<ChairJob> jobs_;
     std::vector<Calendar> calendars_;

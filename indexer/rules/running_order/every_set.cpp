@@ -3,8 +3,6 @@
 #include <algorithm>
 #include <bit>
 
-#include "indexer/rules/running_order/bound.h"
-
 namespace quarterturn {
 namespace {
 
@@ -40,14 +38,22 @@ EverySet::EverySet(const std::vector<ChairJob>& jobs, const Calendar& calendar, 
         }
         not_after_.push_back(others);
     }
-    ternary_.assign(std::size_t{1} << jobs.size(), 0);
+}
+
+// All groups of the former search are empty.
+void EverySet::number_groups() {
+    ternary_.assign(std::size_t{1} << jobs_.size(), 0);
+    std::vector<int> digits(jobs_.size(), 0);
     int digit = 1;
-    for (std::size_t i = 0; i < jobs.size(); ++i, digit *= 3) {
-        for (std::size_t set = 0; set < ternary_.size(); ++set) {
-            if ((set >> i & 1U) != 0) ternary_[set] += digit;
-        }
+    each_in(within_, [&](int job) {
+        digits[static_cast<std::size_t>(job)] = digit;
+        digit *= 3;
+    });
+    for (JobSet set = 1; set < ternary_.size(); ++set) {
+        const auto job = static_cast<std::size_t>(std::countr_zero(set));
+        ternary_[set] = ternary_[set & (set - 1)] + digits[job];
     }
-    groups_.assign(static_cast<std::size_t>(digit), -1);
+    groups_.resize(std::max(groups_.size(), static_cast<std::size_t>(digit)), -1);
 }
 
 int EverySet::minutes_of(int job, SeatPart part) const {
@@ -59,17 +65,17 @@ bool EverySet::ends_client(int job, SeatPart part) const {
     return part == SeatPart::finish || !jobs_[static_cast<std::size_t>(job)].work.in_two_parts();
 }
 
-void EverySet::search(JobSet within, int from, int below, int others, int others_from) {
+void EverySet::search(JobSet within, int from, int below, OtherStylists others) {
+    for (const Label& label : next_) group_of(label) = -1;  // where a search was broken off
     within_ = within;
     below_ = below;
-    others_ = others;
-    others_from_ = others_from;
+    number_groups();
+    outlook_.emplace(jobs_, calendar_, from, below, std::move(others));
     traces_.clear();
     reached_.clear();
     reached_[0] = {0, -1};
     Label start;
     start.free = static_cast<std::int16_t>(std::max(from, calendar_.arrives()));
-    for (const Label& label : next_) group_of(label) = -1;  // where a search was broken off
     next_.assign(1, start);
     while (!next_.empty()) {
         labels_.swap(next_);
@@ -152,34 +158,18 @@ bool EverySet::passes(Label& label, int job, int minutes) const {
 }
 
 // With all that is left, by her and the others.
-bool EverySet::is_too_late(const Label& label) const {
-    LatenessBound bound;
+bool EverySet::is_too_late(const Label& label) {
+    const JobSet open = within_ & ~JobSet{label.done} & ~JobSet{label.waiting};
+    if (label.ended) {
+        return label.late + outlook_->left_to_others(open, label.free) >= below_;
+    }
+    int late = label.late;
     each_in(label.waiting, [&](int job) {
         const ChairJob& one = jobs_[static_cast<std::size_t>(job)];
         const int ends = begin_of(label, job, SeatPart::finish) + one.work.after;
-        bound.add(one.work.after, ends, one);
+        late += ends > one.latest_end ? not_at_all : std::max(0, ends - one.ready_by);
     });
-    const bool may_go_on = !label.ended;
-    if (!may_go_on && others_ == 0) {
-        return (within_ & ~JobSet{label.done}) != 0;
-    }
-    const int free = !may_go_on ? no_limit : label.free;
-    const int earliest = others_ > 0 ? std::min(free, others_from_) : free;
-    each_in(within_ & ~JobSet{label.done} & ~JobSet{label.waiting}, [&](int job) {
-        const ChairJob& one = jobs_[static_cast<std::size_t>(job)];
-        const int ends = std::max(earliest, one.arrives) + one.work.hands_on() + one.work.cooling;
-        bound.add(one.work.hands_on(), std::max(ends, one.earliest_end), one);
-    });
-    const auto done = [&](int minutes) {
-        if (others_ == 0) return calendar_.after_work(label.free, minutes);
-        // The others work from others_from_ on, she too from `free` on.
-        const int alone = others_ * std::max(0, free - others_from_);
-        if (minutes <= alone) return others_from_ + (minutes + others_ - 1) / others_;
-        const int together = others_ + 1;
-        const int all = minutes + others_ * others_from_ + free;
-        return (all + together - 1) / together;
-    };
-    return label.late + bound.least(done) >= below_;
+    return late >= below_ || late + outlook_->least(open, label.free) >= below_;
 }
 
 bool EverySet::is_no_worse(const Label& one, const Label& other) const {

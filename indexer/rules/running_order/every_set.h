@@ -8,9 +8,10 @@
 // at_least() is therefore a bound; where the order that reaches it, begun in time (in_order()), is
 // no later, it is exact.
 
+#include <optional>
 #include <unordered_map>
 
-#include "indexer/rules/running_order/one_stylist.h"
+#include "indexer/rules/running_order/outlook.h"
 
 namespace quarterturn {
 
@@ -25,9 +26,9 @@ class EverySet {
     EverySet(const std::vector<ChairJob>& jobs, const Calendar& calendar, SearchSteps& steps);
 
     // All sets of `within`, when nothing begins before `from`. What of `within` she leaves is done
-    // by `others` stylists who are free from `others_from` on; with none she must do all of it.
+    // by the others; with none she must do all of it.
     // Only what can be less than `below` late in all is looked at.
-    void search(JobSet within, int from, int below, int others, int others_from);
+    void search(JobSet within, int from, int below, OtherStylists others);
 
     // not_at_all where the search found none.
     int at_least(JobSet set) const;
@@ -62,7 +63,8 @@ class EverySet {
     int begin_of(const Label& label, int job, SeatPart part) const;
     bool may_set(const Label& label, int job) const;
     bool passes(Label& label, int job, int minutes) const;
-    bool is_too_late(const Label& label) const;
+    bool is_too_late(const Label& label);
+    void number_groups();
     int& group_of(const Label& label);
     bool is_beaten(const Label& label, int first);
     bool is_no_worse(const Label& one, const Label& other) const;
@@ -76,12 +78,12 @@ class EverySet {
     std::vector<JobSet> not_after_;  // of each job: those after whom she is not begun
     JobSet within_ = 0;
     int below_ = 0;
-    int others_ = 0;
-    int others_from_ = 0;
+    std::optional<Outlook> outlook_;
     std::vector<Label> labels_;  // with one number of parts
     std::vector<Label> next_;    // with one more
     std::vector<int> groups_;    // in next_ the first of those that did the same parts, or -1
-    std::vector<int> ternary_;   // of each set: its bits as digits of base three
+    std::vector<int>
+        ternary_;  // of each set: its bits as digits of base three, those of within_ only
     std::vector<Trace> traces_;
     std::unordered_map<JobSet, Reached> reached_;
 };

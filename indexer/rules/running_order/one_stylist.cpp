@@ -277,18 +277,4 @@ std::vector<PlacedPart> OneStylist::order(JobSet set, int from, int below) {
     return parts;
 }
 
-int pooled_lateness(const std::vector<ChairJob>& jobs, JobSet set, int free, int stylists) {
-    LatenessBound bound;
-    Deadlines deadlines;  // of one who is as fast as all together
-    for_each_in(set, [&](int i) {
-        const ChairJob& job = jobs[i];
-        const int from = std::max(free, job.arrives);
-        const int ends = from + job.work.hands_on() + job.work.cooling;
-        bound.add(job.work.hands_on(), std::max(ends, job.earliest_end), job);
-        deadlines.add(from * stylists, job.work.hands_on(), job.latest_end * stylists);
-    });
-    if (!deadlines.can_be_kept()) return not_at_all;
-    return bound.least([&](int minutes) { return free + (minutes + stylists - 1) / stylists; });
-}
-
 }  // namespace quarterturn

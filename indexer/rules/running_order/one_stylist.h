@@ -116,8 +116,4 @@ class OneStylist {
     std::unordered_map<State, Known, StateHash> known_;
 };
 
-// At least this many minutes are late in all when `set` is done by `stylists` who are free from
-// `free` on and could share every part; not_at_all when a latest end cannot be kept.
-int pooled_lateness(const std::vector<ChairJob>& jobs, JobSet set, int free, int stylists);
-
 }  // namespace quarterturn

@@ -32,6 +32,7 @@ json steps_json(const std::vector<BoardStep>& steps) {
              {"words", step.words},
              {"done", step.done},
              {"pins", step.pins},
+             {"clips", step.clips},
              {"waiting_minutes", step.waiting_minutes ? json(*step.waiting_minutes) : json()},
              {"waits_for", step.waits_for},
              {"cautions", step.cautions},

@@ -37,11 +37,25 @@ void refuse_half_a_move(const RunningOrderOptions& options) {
     }
 }
 
+bool can_be_planned(Library& library, WeddingId wedding) {
+    try {
+        plan_of(wedding_morning(library, wedding));
+        return true;
+    } catch (const std::invalid_argument&) {
+        return false;
+    }
+}
+
+// Wishes that leave a morning without any plan, which had one before, are not kept.
 void keep_wishes(Library& library, WeddingId wedding, const RunningOrderOptions& options) {
     if (options.morning.says_nothing() && !options.again) return;
+    const bool had_a_plan = can_be_planned(library, wedding);
+    Transaction all_or_nothing(library.database());
     Morning morning = with_options(library, library.mornings().of(wedding), options.morning);
     if (options.again) morning.kept.clear();
     library.mornings().save(wedding, morning);
+    if (had_a_plan) plan_of(wedding_morning(library, wedding));
+    all_or_nothing.commit();
 }
 
 void move(Library& library, WeddingId wedding, const RunningOrderOptions& options) {

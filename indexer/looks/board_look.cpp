@@ -69,9 +69,16 @@ class ShotGatherer {
     const LookState& state_;
 };
 
-int pins_of(const Step& step) {
+// Clips hold hair while it is worked on and come out again; pins stay (common practice).
+bool is_clip(const Pins& pins) {
+    return pins.kind.find("clip") != std::string::npos;
+}
+
+int count_of(const Step& step, bool clips) {
     int count = 0;
-    for (const Pins& pins : step.pins) count += std::max(0, pins.count.value_or(0));
+    for (const Pins& pins : step.pins) {
+        if (is_clip(pins) == clips) count += std::max(0, pins.count.value_or(0));
+    }
     return count;
 }
 
@@ -103,7 +110,8 @@ std::vector<BoardStep> steps_of(Library& library, const Recipe& recipe,
         shown.words = step_text(step);
         shown.cautions = cautions_beside(step);
         shown.photos = photos_of(library, step);
-        shown.pins = pins_of(step);
+        shown.pins = count_of(step, false);
+        shown.clips = count_of(step, true);
         add_waiting(step, shown);
         const StepTick tick{static_cast<int>(steps.size()), shown.words};
         shown.done = std::ranges::find(ticks, tick) != ticks.end();

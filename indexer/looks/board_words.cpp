@@ -44,8 +44,15 @@ std::string chair_text(const WeddingBoard& board, const BoardClient& client) {
 }
 
 std::string pins_count_text(const BoardStep& step) {
-    if (step.pins == 0) return {};
-    return std::to_string(step.pins) + (step.pins == 1 ? " pin" : " pins");
+    std::string text;
+    const auto add = [&](int count, const char* one) {
+        if (count == 0) return;
+        if (!text.empty()) text += ", ";
+        text += std::to_string(count) + " " + one + (count == 1 ? "" : "s");
+    };
+    add(step.pins, "pin");
+    add(step.clips, "clip");
+    return text;
 }
 
 std::string wait_text(const BoardStep& step) {

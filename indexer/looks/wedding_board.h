@@ -20,7 +20,8 @@ struct BoardStep {
     std::string words;                   // as in step_text()
     std::vector<std::string> cautions;   // heat, spray: beside the step that uses them
     std::vector<Photo> photos;           // of the step, where it names some that are in the library
-    int pins = 0;                        // counted, of all kinds
+    int pins = 0;                        // counted, of all kinds that stay in
+    int clips = 0;                       // that come out again
     std::optional<int> waiting_minutes;  // to offer a timer: cooling first, then other waiting
     std::string waits_for;               // "cooling", "waiting"; empty without minutes
     bool done = false;                   // ticked while it said the same

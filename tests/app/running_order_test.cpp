@@ -46,6 +46,14 @@ TEST_F(RunningOrderCommand, SaysWhatFollowsFromAMove) {
     complained({"running-order", "Boathouse", "--break", "9 to 10"}, 2);
 }
 
+TEST_F(RunningOrderCommand, KeepsNothingThatLeavesNoPlan) {
+    const json plan = answer({"running-order", "Boathouse", "--minutes", "Berit Lindqvist=30",
+                              "--minutes", "Ada Lindqvist=60"});
+    complained(
+        {"running-order", "Boathouse", "--first", "Ada Lindqvist", "--last", "Ada Lindqvist"}, 1);
+    EXPECT_EQ(answer({"running-order", "Boathouse"}), plan);
+}
+
 TEST_F(RunningOrderCommand, SaysWhetherTheBookingIsPossible) {
     said({"running-order", "Boathouse", "--minutes", "Berit Lindqvist=30"});
     EXPECT_NE(said({"running-order", "Boathouse", "--check"}).find("All can be ready in time."),

@@ -4,6 +4,7 @@
 #include <QMenu>
 
 #include "ui/wedding_morning/board_button.h"
+#include "ui/wedding_morning/board_clock.h"
 #include "ui/widgets/flow_layout.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/words.h"
@@ -15,7 +16,7 @@ constexpr int letters_of_a_wedding = 22;
 
 }  // namespace
 
-BoardBar::BoardBar(const BoardType& type, bool alone, QWidget* parent)
+BoardBar::BoardBar(const BoardWorld& world, const BoardType& type, bool alone, QWidget* parent)
     : QWidget(parent), type_(type), alone_(alone), weddings_(new QComboBox) {
     auto* row = new FlowLayout(type.px(0.3), this);
     weddings_->setFont(type.font(BoardRole::small));
@@ -38,6 +39,7 @@ BoardBar::BoardBar(const BoardType& type, bool alone, QWidget* parent)
     QPushButton* whole =
         add(*row, alone ? tr("Leave the whole screen (Esc)") : tr("Whole screen (F11)"));
     connect(whole, &QPushButton::clicked, this, [this] { emit alone_asked(!alone_); });
+    row->addWidget(new BoardClock(world, type));
 }
 
 QPushButton* BoardBar::add(FlowLayout& row, const QString& text) {

@@ -5,6 +5,7 @@
 #include "indexer/record/people.h"
 #include "ui/shell/place.h"
 #include "ui/wedding_morning/board_type.h"
+#include "ui/wedding_morning/board_world.h"
 #include "ui/wedding_morning/take_along.h"
 
 class QComboBox;
@@ -19,7 +20,7 @@ class FlowLayout;
 class BoardBar : public QWidget {
     Q_OBJECT
   public:
-    BoardBar(const BoardType& type, bool alone, QWidget* parent = nullptr);
+    BoardBar(const BoardWorld& world, const BoardType& type, bool alone, QWidget* parent = nullptr);
 
     void show_weddings(const std::vector<Wedding>& weddings, WeddingId current);
     void show_dim(bool dim);

@@ -15,12 +15,10 @@ QString board_word(const char* text) {
 }  // namespace
 
 StepsDone steps_done(const BoardClient& client) {
-    StepsDone all;
-    for (const BoardLook& look : client.looks) {
-        all.steps += static_cast<int>(look.steps.size());
-        all.done += static_cast<int>(std::ranges::count(look.steps, true, &BoardStep::done));
-    }
-    return all;
+    if (client.looks.empty()) return {};
+    const auto& steps = client.looks.front().steps;
+    return {static_cast<int>(std::ranges::count(steps, true, &BoardStep::done)),
+            static_cast<int>(steps.size())};
 }
 
 QString name_of(const BoardClient& client) {

@@ -10,7 +10,7 @@ struct StepsDone {
     int done = 0;
     int steps = 0;
 };
-StepsDone steps_done(const BoardClient& client);  // of all her looks
+StepsDone steps_done(const BoardClient& client);  // of the look she wears first
 
 QString name_of(const BoardClient& client);
 QString role_and_time(const BoardClient& client);  // "bride · ready by 12:30"

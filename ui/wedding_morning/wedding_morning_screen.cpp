@@ -102,7 +102,7 @@ QWidget* WeddingMorningScreen::build_going() {
     auto* column = new QVBoxLayout(going);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(type_.px(0.35));
-    bar_ = new BoardBar(type_, alone_);
+    bar_ = new BoardBar(world_, type_, alone_);
     own_timer_ = new OwnTimer(type_);
     notice_ = new Notice;
     take_along_ = new TakeAlong(session_, *notice_, *going);

@@ -69,6 +69,14 @@ TEST_F(BoardOfAWedding, IsInTheOrderOfWork) {
     EXPECT_TRUE(holds(chair_text(planned, planned.clients[1]), " and 12:2")) << "set, then finish";
 }
 
+TEST_F(BoardOfAWedding, ClipsComeOutAgainAndAreCountedApartFromPins) {
+    save([](Recipe& recipe) {
+        recipe.build[0].pins.push_back({"section clip", "steel", 22, false});
+    });
+    EXPECT_EQ(pins_count_text(only_look().steps[0]), "14 pins, 22 clips");
+    EXPECT_EQ(only_look().pins(), 14);
+}
+
 TEST_F(BoardOfAWedding, StepsSayPinsCautionsAndWhatWaits) {
     const BoardLook shown = only_look();
     ASSERT_EQ(shown.steps.size(), 2U);

@@ -29,9 +29,14 @@ SheetContent running_order_content(const WeddingMorning& morning, const MorningP
     return content;
 }
 
+// Read from a step back, on a sheet that holds nothing else.
+constexpr double larger = 1.5;
+
 SheetStyle across(Paper paper) {
     SheetStyle style = sheet_style(paper);
     style.paper = paper_size(paper, true);
+    style.body_points *= larger;
+    style.caption_points *= larger;
     return style;
 }
 

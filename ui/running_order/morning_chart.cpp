@@ -83,6 +83,7 @@ void MorningChart::lay_out() {
     setFixedHeight(layout_.height());
     updateGeometry();
     show_bars();
+    emit laid_out();
 }
 
 void MorningChart::show_bars() {

@@ -30,6 +30,7 @@ class MorningChart : public QWidget {
     void changed(const std::vector<quarterturn::Seat>& seats, quarterturn::ClientId client);
     void chosen(quarterturn::ClientId client);
     void looked_at(QWidget* bar);
+    void laid_out();  // at another height, perhaps
 
   protected:
     void paintEvent(QPaintEvent* event) override;

@@ -56,8 +56,6 @@ void MorningPlanPart::show_plan(const WeddingMorning& morning,
     planned_->setVisible(any);
     if (!any) return;
     chart_->show_plan(morning_.needs, plan_->seats);
-    chart_scroll_->setFixedHeight(chart_->minimumSizeHint().height() +
-                                  chart_scroll_->horizontalScrollBar()->sizeHint().height());
     list_->show_plan(morning_, *plan_);
     show_consequences();
     show_now();
@@ -100,6 +98,10 @@ QWidget* MorningPlanPart::build_chart() {
     chart_scroll_->setFrameShape(QFrame::NoFrame);
     chart_scroll_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     chart_scroll_->setFocusPolicy(Qt::NoFocus);
+    connect(chart_, &MorningChart::laid_out, this, [this] {
+        chart_scroll_->setFixedHeight(chart_->minimumSizeHint().height() +
+                                      chart_scroll_->horizontalScrollBar()->sizeHint().height());
+    });
     chart_scroll_->setWidget(chart_);
     chart_->setAutoFillBackground(false);  // the card shows through
     chart_scroll_->viewport()->setAutoFillBackground(false);

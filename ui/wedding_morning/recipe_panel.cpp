@@ -132,6 +132,12 @@ void RecipePanel::build(const BoardLook& look) {
     all_->addWidget(scroll_, 1);
 }
 
+// Words that run over several lines need more than a layout asks for by itself.
+void RecipePanel::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    setMinimumHeight(all_->minimumHeightForWidth(width()));
+}
+
 void RecipePanel::add_changes(const BoardLook& look) {
     for (const std::string& change : look.changes) {
         column_->addWidget(

@@ -36,6 +36,9 @@ class RecipePanel : public QWidget {
     void photo_asked(int step, std::size_t photo);
     void recipe_asked();
 
+  protected:
+    void resizeEvent(QResizeEvent* event) override;
+
   private:
     bool shows_the_same(const BoardLook& look) const;
     void build(const BoardLook& look);

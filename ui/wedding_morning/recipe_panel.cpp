@@ -135,7 +135,7 @@ void RecipePanel::build(const BoardLook& look) {
 // Words that run over several lines need more than a layout asks for by itself.
 void RecipePanel::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
-    setMinimumHeight(all_->minimumHeightForWidth(width()));
+    setMinimumHeight(std::max(all_->minimumHeightForWidth(width()), 0));
 }
 
 void RecipePanel::add_changes(const BoardLook& look) {

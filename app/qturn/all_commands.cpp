@@ -32,6 +32,8 @@ void add_all_commands(CommandSet& commands) {
     add_shot_list_commands(commands);
     add_sign_off_commands(commands);
     add_sheet_command(commands);
+    add_pair_commands(commands);
+    add_pair_choice_commands(commands);
     add_completion_command(commands);
 }
 

@@ -36,6 +36,8 @@ void add_coverage_commands(CommandSet& commands);  // coverage, waive
 void add_shot_list_commands(CommandSet& commands);
 void add_sign_off_commands(CommandSet& commands);  // sign-off, reopen, export-record
 void add_sheet_command(CommandSet& commands);
+void add_pair_commands(CommandSet& commands);         // list, count, keep, filters, forget
+void add_pair_choice_commands(CommandSet& commands);  // show, choose, pin, refuse, facts, picture
 void add_completion_command(CommandSet& commands);
 
 }  // namespace quarterturn

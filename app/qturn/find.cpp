@@ -4,6 +4,7 @@
 
 #include "app/qturn/names.h"
 #include "app/qturn/reply.h"
+#include "indexer/looks/pairs.h"
 
 namespace quarterturn {
 namespace {
@@ -103,6 +104,12 @@ Wedding find_wedding(Library& library, const std::string& name) {
 Sitting find_sitting(Library& library, const std::string& number) {
     return only(by_number<Sitting>(library.sittings(), number), number, "sitting",
                 "qturn sitting list", [](const Sitting&) { return std::string{}; });
+}
+
+Pair find_pair(Library& library, const std::string& number) {
+    bring_pairs_up_to_date(library);
+    return only(by_number<Pair>(library.pairs(), number), number, "pair", "qturn pairs list",
+                [](const Pair&) { return std::string{}; });
 }
 
 Look find_look(Library& library, const std::string& name) {

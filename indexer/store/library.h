@@ -11,8 +11,11 @@
 #include "indexer/store/history.h"
 #include "indexer/store/kit_tick_table.h"
 #include "indexer/store/library_settings.h"
+#include "indexer/store/look_fact_table.h"
 #include "indexer/store/look_table.h"
 #include "indexer/store/morning_table.h"
+#include "indexer/store/pair_filter_table.h"
+#include "indexer/store/pair_table.h"
 #include "indexer/store/photo_table.h"
 #include "indexer/store/recipe_table.h"
 #include "indexer/store/recipe_template_table.h"
@@ -46,6 +49,9 @@ class Library {
     BoardTable boards() { return BoardTable{*database_}; }
     HeadPointsTable head_points() { return HeadPointsTable{*database_}; }
     LookTable looks() { return LookTable{*database_}; }
+    LookFactTable look_facts() { return LookFactTable{*database_}; }
+    PairTable pairs() { return PairTable{*database_}; }
+    PairFilterTable pair_filters() { return PairFilterTable{*database_}; }
     RecipeTable recipes() { return RecipeTable{*database_}; }
     RecipeTemplateTable recipe_templates() { return RecipeTemplateTable{*database_}; }
     DeviceTable devices() { return DeviceTable{*database_}; }

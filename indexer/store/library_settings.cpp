@@ -30,6 +30,31 @@ std::string reason_against_spare(std::string_view value) {
            std::to_string(most_spare_percent) + ".";
 }
 
+std::string_view without_space_around(std::string_view text) {
+    constexpr std::string_view space = " \t\n";
+    const std::size_t begin = text.find_first_not_of(space);
+    if (begin == std::string_view::npos) return {};
+    return text.substr(begin, text.find_last_not_of(space) - begin + 1);
+}
+
+std::vector<std::string> families_in(std::string_view list) {
+    std::vector<std::string> families;
+    while (!list.empty()) {
+        const std::size_t comma = std::min(list.find(','), list.size());
+        const std::string family(without_space_around(list.substr(0, comma)));
+        if (!family.empty() && std::ranges::find(families, family) == families.end()) {
+            families.push_back(family);
+        }
+        list.remove_prefix(std::min(comma + 1, list.size()));
+    }
+    return families;
+}
+
+std::string reason_against_families(std::string_view value) {
+    if (!families_in(value).empty()) return {};
+    return "Name at least one look family, with commas between several: low bun, plait.";
+}
+
 }  // namespace
 
 std::optional<LibrarySetting> find_library_setting(std::string_view name) {
@@ -41,6 +66,7 @@ std::optional<LibrarySetting> find_library_setting(std::string_view name) {
 std::string reason_against(const LibrarySetting& setting, std::string_view value) {
     if (setting.name == paper_setting) return reason_against_paper(value);
     if (setting.name == spare_setting) return reason_against_spare(value);
+    if (setting.name == families_setting) return reason_against_families(value);
     return {};
 }
 
@@ -53,6 +79,12 @@ std::string business_words(SettingsTable settings) {
 
 int spare_percent(SettingsTable settings) {
     return percent_in(settings.get(spare_setting).value_or("")).value_or(usual_spare_percent);
+}
+
+std::vector<std::string> look_families(SettingsTable settings) {
+    std::vector<std::string> own = families_in(settings.get(families_setting).value_or(""));
+    if (!own.empty()) return own;
+    return {usual_look_families.begin(), usual_look_families.end()};
 }
 
 Paper usual_paper(SettingsTable settings) {

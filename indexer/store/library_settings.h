@@ -5,7 +5,9 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
+#include "indexer/record/look_facts.h"
 #include "indexer/record/paper.h"
 #include "indexer/store/settings_table.h"
 
@@ -15,6 +17,7 @@ inline constexpr std::string_view business_name_setting = "business name";
 inline constexpr std::string_view business_line_setting = "business line";
 inline constexpr std::string_view paper_setting = "paper";
 inline constexpr std::string_view spare_setting = "spare pins percent";
+inline constexpr std::string_view families_setting = "look families";
 
 // Of pins how many more than the recipes need, in per cent, unless she sets another margin.
 inline constexpr int usual_spare_percent = 20;
@@ -31,7 +34,10 @@ inline constexpr std::array library_settings{
     LibrarySetting{paper_setting,
                    "what sheets are laid out for: a4 (unless set), a3, a5 or letter"},
     LibrarySetting{spare_setting,
-                   "how many more pins than needed the kit list asks for (20 unless set)"}};
+                   "how many more pins than needed the kit list asks for (20 unless set)"},
+    LibrarySetting{families_setting,
+                   "the families that looks are sorted into, with commas between (low ponytail, "
+                   "low bun, high bun, half up, down, plait, waves unless set)"}};
 
 std::optional<LibrarySetting> find_library_setting(std::string_view name);
 
@@ -43,6 +49,9 @@ std::string business_words(SettingsTable settings);
 
 // The margin she has set, else the usual one.
 int spare_percent(SettingsTable settings);
+
+// Her list of look families, else the usual one; each once, without white space around it.
+std::vector<std::string> look_families(SettingsTable settings);
 
 // The paper for sheets when none is named.
 Paper usual_paper(SettingsTable settings);

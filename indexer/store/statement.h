@@ -15,6 +15,7 @@
 #include <vector>
 
 #include "indexer/record/id.h"
+#include "indexer/record/pair.h"
 #include "indexer/record/time.h"
 #include "indexer/record/words.h"
 #include "indexer/store/database.h"
@@ -126,6 +127,8 @@ class Statement {
     }
     void take(int column, Worn& value) const { take_word(column, value, parse_worn); }
     void take(int column, Need& value) const { take_word(column, value, parse_need); }
+    void take(int column, Fact& value) const { take_word(column, value, parse_fact); }
+    void take(int column, PairKind& value) const { take_word(column, value, parse_pair_kind); }
     template <class Rep, class Period>
     void take(int column, std::chrono::duration<Rep, Period>& value) const {
         std::int64_t count = 0;

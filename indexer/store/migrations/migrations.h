@@ -23,6 +23,7 @@ extern const Migration recipe_drafts;
 extern const Migration kit_ticks;
 extern const Migration wedding_mornings;
 extern const Migration boards;
+extern const Migration pairs;
 
 // SQLite's user_version, which counts the steps that a file has behind it.
 int schema_version(SQLite::Database& database);

@@ -1,0 +1,68 @@
+#include "indexer/store/look_fact_table.h"
+
+#include <algorithm>
+
+#include "indexer/store/statement.h"
+#include "indexer/store/text.h"
+
+namespace quarterturn {
+namespace {
+
+const std::string facts_that_hold =
+    "SELECT look, fact, value, said FROM look_fact AS each WHERE (said OR NOT EXISTS (SELECT 1 "
+    "FROM look_fact WHERE look = each.look AND fact = each.fact AND said = 1))";
+
+std::map<LookId, LookFacts> facts_in(Statement& rows) {
+    std::map<LookId, LookFacts> facts;
+    while (rows.step()) {
+        LookId look;
+        LookFact fact;
+        rows.read(look, fact.fact, fact.value, fact.said);
+        facts[look].push_back(std::move(fact));
+    }
+    for (auto& [look, own] : facts) std::ranges::sort(own);
+    return facts;
+}
+
+void write_facts(Database& database, LookId look, const LookFacts& facts) {
+    Statement add(database,
+                  "INSERT OR IGNORE INTO look_fact (look, fact, value, said) VALUES (?, ?, ?, ?)");
+    for (const LookFact& fact : facts) add.with(look, fact.fact, fact.value, fact.said).run();
+}
+
+}  // namespace
+
+void LookFactTable::keep_read(LookId look, const LookFacts& facts) {
+    Transaction transaction(*database_);
+    run(*database_, "DELETE FROM look_fact WHERE look = ? AND NOT said", look);
+    write_facts(*database_, look, facts);
+    transaction.commit();
+}
+
+void LookFactTable::say(LookId look, Fact fact, std::span<const std::string> values) {
+    if (std::ranges::find(facts_of_look, fact) == facts_of_look.end()) {
+        throw StoreError("The " + std::string(word(fact)) +
+                         " of a look follows from its records: change them there.");
+    }
+    LookFacts facts;
+    for (const std::string& value : values) {
+        refuse_unless_name("the " + std::string(word(fact)) + " of the look", value);
+        facts.push_back({fact, value, true});
+    }
+    Transaction transaction(*database_);
+    run(*database_, "DELETE FROM look_fact WHERE look = ? AND fact = ? AND said", look, fact);
+    write_facts(*database_, look, facts);
+    transaction.commit();
+}
+
+LookFacts LookFactTable::of(LookId look) {
+    Statement rows(*database_, facts_that_hold + " AND look = ?");
+    return facts_in(rows.with(look))[look];
+}
+
+std::map<LookId, LookFacts> LookFactTable::all() {
+    Statement rows(*database_, facts_that_hold);
+    return facts_in(rows);
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,187 @@
+#include <gtest/gtest.h>
+
+#include <SQLiteCpp/SQLiteCpp.h>
+
+#include "tests/support/example_library.h"
+
+namespace quarterturn {
+namespace {
+
+class PairRecords : public testing::Test, public ExampleLibrary {
+  protected:
+    PairRecords() {
+        first = library.photos().add(example_photo("QTA_0001.jpg"));
+        second = library.photos().add(example_photo("QTA_0002.jpg"));
+        third = library.photos().add(example_photo("QTA_0003.jpg"));
+        settle();
+    }
+
+    // As if all pairs had been made.
+    void settle() {
+        for (const LookId each : changed()) library.pairs().keep_made(each, made);
+    }
+
+    std::vector<LookId> changed() { return library.pairs().to_make(100); }
+
+    void tag(PhotoId photo, const Tags& tags) {
+        library.history().apply({"tagged a photo", {{photo, tags}}, {}});
+    }
+
+    MadePair pair_of(Angle angle, PhotoId one, PhotoId other) const {
+        return {{look, PairKind::before_and_after, 1, angle},
+                one,
+                other,
+                false,
+                false,
+                parse_date("2026-11-21")};
+    }
+
+    PhotoId first, second, third;
+    std::vector<MadePair> made;
+};
+
+TEST_F(PairRecords, KeepTheirNumberAndChoiceWhenMadeAnew) {
+    library.pairs().keep_made(
+        look, {pair_of(Angle::left, first, second), pair_of(Angle::back, second, third)});
+    reopen();
+    const auto before = library.pairs().all();
+    ASSERT_EQ(before.size(), 2U);
+    EXPECT_EQ(before.back().made, pair_of(Angle::left, first, second));
+    const PairId left = before.back().id;
+    const PairChoice choice{first, std::nullopt, false, true};
+    library.pairs().choose(left, choice);
+
+    library.pairs().keep_made(look, {pair_of(Angle::left, first, third)});
+    ASSERT_EQ(library.pairs().all().size(), 1U);
+    EXPECT_EQ(library.pairs().find(left), (Pair{left, pair_of(Angle::left, first, third), choice}));
+
+    library.pairs().keep_made(look, {});
+    EXPECT_TRUE(library.pairs().all().empty());
+    EXPECT_EQ(library.pairs().find(left), std::nullopt);
+    const auto places = library.pairs().places_of(std::array{look});
+    ASSERT_EQ(places.size(), 1U) << "what she said is kept for when there is a pair again";
+    EXPECT_EQ(places.front().choice, choice);
+}
+
+TEST_F(PairRecords, ArePinnedWithBothPhotosOnly) {
+    library.pairs().keep_made(look, {pair_of(Angle::left, first, second)});
+    const PairId pair = library.pairs().all().front().id;
+    EXPECT_THROW(library.pairs().choose(pair, {first, std::nullopt, true, false}), StoreError);
+    EXPECT_THROW(library.pairs().choose(PairId{99}, {}), StoreError);
+    library.pairs().choose(pair, {first, second, true, false});
+    EXPECT_TRUE(library.pairs().find(pair)->choice.pinned);
+}
+
+TEST_F(PairRecords, AreReadFromAnIndexAlone) {
+    SQLite::Statement plan(
+        library.database().handle(),
+        "EXPLAIN QUERY PLAN SELECT id, look, kind, number, angle, first, second, "
+        "first_strays, second_strays, worn_on, chosen_first, chosen_second, "
+        "pinned, refused FROM pair WHERE first IS NOT NULL AND second IS NOT "
+        "NULL ORDER BY worn_on DESC, id DESC");
+    std::string steps;
+    while (plan.executeStep()) steps += plan.getColumn(3).getString() + '\n';
+    EXPECT_NE(steps.find("COVERING INDEX pair_newest"), std::string::npos) << steps;
+    EXPECT_EQ(steps.find("TEMP B-TREE"), std::string::npos) << steps;
+}
+
+// Whatever a pair or a fact is made from notes the look, whoever changes it and however.
+TEST_F(PairRecords, NoteTheLookWhenWhatTheyAreMadeFromChanges) {
+    const auto expect_noted = [&](const char* what) {
+        EXPECT_EQ(changed(), std::vector{look}) << what;
+        settle();
+        EXPECT_TRUE(changed().empty()) << what;
+    };
+    Tags tags;
+    tags.look = look;
+    tag(first, tags);
+    expect_noted("a photo tagged with the look");
+    library.history().undo();
+    expect_noted("undone");
+    library.history().redo();
+    expect_noted("done again");
+    tags.look.reset();
+    tags.sitting = trial;
+    tags.stage = Stage::before;
+    tag(first, tags);
+    expect_noted("a before photo of its sitting, which counts for every look of it");
+    library.photos().set_measured(first, {5, 0, 0.5, 0, 0}, 1, {}, {Flaw::moved});
+    expect_noted("a photo measured");
+    library.photos().set_measured(second, {5, 0, 0.5, 0, 0}, 1, {}, {});
+    EXPECT_TRUE(changed().empty()) << "a photo of no look";
+
+    Recipe recipe;
+    recipe.hair = "thick";
+    library.recipes().save(look, recipe, at("2026-11-07T12:00:00"));
+    expect_noted("the recipe");
+    Look renamed = library.looks().find(look).value();
+    renamed.name = "Plait";
+    library.looks().change(renamed);
+    expect_noted("its name");
+    Sitting moved = library.sittings().find(trial).value();
+    moved.kind = SittingKind::wedding_day;
+    library.sittings().change(moved);
+    expect_noted("the kind of a sitting");
+    Wedding later = library.weddings().find(wedding).value();
+    later.date = parse_date("2026-12-05").value();
+    library.weddings().change(later);
+    expect_noted("the day of the wedding");
+    library.settings().set(families_setting, "plait");
+    expect_noted("her list of families");
+    library.settings().clear(families_setting);
+    expect_noted("the usual list of families");
+
+    made = {pair_of(Angle::left, first, second)};
+    library.pairs().keep_made(look, made);
+    library.pairs().choose(library.pairs().all().front().id, {first, second, true, false});
+    expect_noted("a pin");
+}
+
+TEST_F(PairRecords, FactsThatSheSaysGoBeforeThoseThatWereRead) {
+    const LookFacts read{{Fact::texture, "fine", false},
+                         {Fact::colour, "brown", false},
+                         {Fact::colour, "with lights", false}};
+    library.look_facts().keep_read(look, read);
+    EXPECT_EQ(library.look_facts().of(look), read);
+    library.look_facts().say(look, Fact::colour, std::vector<std::string>{"copper", "red"});
+    library.look_facts().say(look, Fact::colour, std::vector<std::string>{"red"});
+    reopen();
+    const LookFacts hers{{Fact::texture, "fine", false}, {Fact::colour, "red", true}};
+    EXPECT_EQ(library.look_facts().of(look), hers);
+    EXPECT_EQ(library.look_facts().all(), (std::map<LookId, LookFacts>{{look, hers}}));
+    library.look_facts().keep_read(look, {{Fact::colour, "black", false}});
+    EXPECT_EQ(library.look_facts().of(look), (LookFacts{{Fact::colour, "red", true}}));
+    library.look_facts().say(look, Fact::colour, {});
+    EXPECT_EQ(library.look_facts().of(look), (LookFacts{{Fact::colour, "black", false}}));
+}
+
+TEST_F(PairRecords, FactsRefuseWhatCannotBeSaid) {
+    const std::vector<std::string> blank{" "};
+    EXPECT_THROW(library.look_facts().say(look, Fact::colour, blank), StoreError);
+    EXPECT_THROW(library.look_facts().say(look, Fact::year, std::vector<std::string>{"2026"}),
+                 StoreError);
+    EXPECT_THROW(
+        library.look_facts().say(LookId{99}, Fact::colour, std::vector<std::string>{"red"}),
+        StoreError);
+    EXPECT_TRUE(library.look_facts().of(look).empty());
+}
+
+TEST_F(PairRecords, FiltersAreKeptUnderHerOwnNames) {
+    const PairFilter buns{
+        {{Fact::family, {"low bun", "high bun"}}, {Fact::season, {"autumn"}}}, "comb nape", false};
+    library.pair_filters().keep({"Herbst: Röschen", {{}, "rose", false}});
+    library.pair_filters().keep({"Autumn buns", {{}, "", true}});
+    library.pair_filters().keep({"AUTUMN BUNS", buns});
+    reopen();
+    EXPECT_EQ(library.pair_filters().find("autumn buns"), buns);
+    const std::vector<KeptPairFilter> all{{"AUTUMN BUNS", buns},
+                                          {"Herbst: Röschen", {{}, "rose", false}}};
+    EXPECT_EQ(library.pair_filters().all(), all);
+    library.pair_filters().remove("Autumn Buns");
+    EXPECT_EQ(library.pair_filters().find("autumn buns"), std::nullopt);
+    EXPECT_THROW(library.pair_filters().remove("autumn buns"), StoreError);
+    EXPECT_THROW(library.pair_filters().keep({" ", buns}), StoreError);
+}
+
+}  // namespace
+}  // namespace quarterturn

@@ -53,15 +53,25 @@ double hue_weight(double hue) {
 
 }  // namespace
 
-Lab lab_of_srgb(std::array<std::uint8_t, 3> rgb) {
-    const double red = linear(rgb[0]);
-    const double green = linear(rgb[1]);
-    const double blue = linear(rgb[2]);
+LinearRgb linear_of_srgb(std::array<std::uint8_t, 3> rgb) {
+    return {linear(rgb[0]), linear(rgb[1]), linear(rgb[2])};
+}
+
+double luminance(const LinearRgb& light) {
+    return 0.2126 * light.red + 0.7152 * light.green + 0.0722 * light.blue;
+}
+
+Lab lab_of_linear(const LinearRgb& light) {
+    const auto& [red, green, blue] = light;
     // IEC 61966-2-1, each row over the white's own value.
     const double x = lab_curve((0.4124 * red + 0.3576 * green + 0.1805 * blue) / 0.9505);
-    const double y = lab_curve(0.2126 * red + 0.7152 * green + 0.0722 * blue);
+    const double y = lab_curve(luminance(light));
     const double z = lab_curve((0.0193 * red + 0.1192 * green + 0.9505 * blue) / 1.0890);
     return {116 * y - 16, 500 * (x - y), 200 * (y - z)};
+}
+
+Lab lab_of_srgb(std::array<std::uint8_t, 3> rgb) {
+    return lab_of_linear(linear_of_srgb(rgb));
 }
 
 // Step by step as in Sharma, Wu and Dalal (2005), "The CIEDE2000 color-difference formula".

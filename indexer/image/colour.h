@@ -16,6 +16,16 @@ struct Lab {
 // sRGB (IEC 61966-2-1), 0 … 255 a channel.
 Lab lab_of_srgb(std::array<std::uint8_t, 3> rgb);
 
+// Linear light with sRGB's primaries; 1 is its white.
+struct LinearRgb {
+    double red = 0;
+    double green = 0;
+    double blue = 0;
+};
+LinearRgb linear_of_srgb(std::array<std::uint8_t, 3> rgb);
+double luminance(const LinearRgb& light);  // CIE Y, 1 for white
+Lab lab_of_linear(const LinearRgb& light);
+
 // ΔE00 of ISO/CIE 11664-6 (CIE 142), with kL = kC = kH = 1. About 1 can just be seen side by side.
 double colour_difference(const Lab& one, const Lab& other);
 

@@ -5,6 +5,7 @@
 #include "app/qturn/pair_reply.h"
 #include "app/qturn/say.h"
 #include "indexer/looks/pairs.h"
+#include "indexer/portfolio/pair_figures.h"
 
 namespace quarterturn {
 namespace {
@@ -56,6 +57,41 @@ Reply pair_reply(Library& library, const std::string& number) {
     if (pair.made.first_strays || pair.made.second_strays) {
         reply.outcome = Outcome::needs_attention;
     }
+    return reply;
+}
+
+json figures_json(const PairFigures& figures, const Fairness& fairness) {
+    const auto known = [](const std::optional<double>& value) {
+        return value ? json(*value) : json();
+    };
+    json light;
+    if (figures.light) {
+        light = {{"exposure_ev", figures.light->exposure_ev},
+                 {"white_balance_de00", figures.light->white_balance_de00},
+                 {"at_least", figures.light->at_least}};
+    }
+    return {{"light", light},
+            {"size", known(figures.size)},
+            {"turn_degrees", known(figures.turn_degrees)},
+            {"unfair", fairness.unfair}};
+}
+
+Reply show(Library& library, const std::string& number) {
+    Reply reply = pair_reply(library, number);
+    const Pair pair = find_pair(library, number);
+    const auto photos = photos_of(library, {pair});
+    const auto decoder = make_local_decoder();
+    HeadFinder finder;
+    const PairFigures figures = measure_pair(library, *decoder, finder, photos.at(pair.made.first),
+                                             photos.at(pair.made.second));
+    const Fairness fairness = judge_fairness(figures);
+    reply.data["figures"] = figures_json(figures, fairness);
+    append(reply.lines, fairness.figures);
+    if (fairness.unfair.empty()) return reply;
+    reply.lines.emplace_back(
+        "That is too much for a fair comparison. Published advertising rules ask that before and "
+        "after do not mislead; which rules hold is for the law where you work.");
+    reply.outcome = Outcome::needs_attention;
     return reply;
 }
 
@@ -178,10 +214,10 @@ void add_picture(CommandSet& commands) {
 
 void add_pair_choice_commands(CommandSet& commands) {
     const auto shown = std::make_shared<std::string>();
-    auto show = commands.add(
-        {"pairs show", "Shows a pair and what its look is found by.", "qturn pairs show 12"},
-        [shown](Session& session) { return pair_reply(session.library(), *shown); });
-    show.argument("PAIR", *shown, "Its number");
+    auto show_command = commands.add(
+        {"pairs show", "Shows a pair, and how alike its photos were taken.", "qturn pairs show 12"},
+        [shown](Session& session) { return show(session.library(), *shown); });
+    show_command.argument("PAIR", *shown, "Its number");
     add_choose(commands);
     add_take_back(commands,
                   {"pairs pin", "Keeps a pair with both its photos, whatever their tags say later.",

@@ -77,13 +77,19 @@ struct Compared {
     cv::Mat background;  // 255 in both
 };
 
-std::optional<Compared> to_compare(const cv::Mat& first, const cv::Mat& second) {
-    const auto one = outline_of(first);
-    auto other = outline_of(second);
-    if (!one || !other) return std::nullopt;
-    cv::resize(other->bgr, other->bgr, one->bgr.size(), 0, 0, cv::INTER_AREA);
-    cv::resize(other->shape, other->shape, one->bgr.size(), 0, 0, cv::INTER_NEAREST);
-    return Compared{one->bgr, other->bgr, far_from_head(one->shape) & far_from_head(other->shape)};
+cv::Mat shrunk_to(const cv::Mat& bgr, cv::Size size) {
+    cv::Mat small;
+    cv::resize(bgr, small, size, 0, 0, cv::INTER_AREA);
+    return small;
+}
+
+Compared to_compare(const cv::Mat& first, const cv::Mat& second) {
+    constexpr int long_edge = 128;  // pixels: no grain is left, and a wall has no finer detail
+    const cv::Mat shape = shape_before_background(first, long_edge);
+    cv::Mat other = shape_before_background(second, long_edge);
+    cv::resize(other, other, shape.size(), 0, 0, cv::INTER_NEAREST);
+    return {shrunk_to(first, shape.size()), shrunk_to(second, shape.size()),
+            far_from_head(shape) & far_from_head(other)};
 }
 
 Ratios ratios_of(const Compared& compared, double most_light) {
@@ -105,12 +111,14 @@ Ratios ratios_of(const Compared& compared, double most_light) {
 }  // namespace
 
 std::optional<LightDifference> light_difference(const cv::Mat& first, const cv::Mat& second) {
-    const auto compared = to_compare(first, second);
-    if (!compared) return std::nullopt;
-    const double least_places =
-        least_background * static_cast<double>(compared->background.total());
+    constexpr int least_edge = 32;  // pixels: GrabCut needs a border and a middle
+    for (const cv::Mat& picture : {first, second}) {
+        if (std::min(picture.cols, picture.rows) < least_edge) return std::nullopt;
+    }
+    const Compared compared = to_compare(first, second);
+    const double least_places = least_background * static_cast<double>(compared.background.total());
     for (const double most_light : {bright, near_white}) {
-        Ratios ratios = ratios_of(*compared, most_light);
+        Ratios ratios = ratios_of(compared, most_light);
         if (static_cast<double>(ratios.light.size()) < least_places) continue;
         return LightDifference{median(ratios.light), ratios.white_balance(), most_light != bright};
     }

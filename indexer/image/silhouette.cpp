@@ -26,11 +26,6 @@ Border border(cv::Size picture) {
     return {std::max(2, picture.width / 24), std::max(2, picture.height / 32)};
 }
 
-// Below 1 where the picture is larger than that.
-double scale_to(const cv::Mat& bgr, int long_edge) {
-    return std::min(1.0, static_cast<double>(long_edge) / std::max(bgr.cols, bgr.rows));
-}
-
 // 255 where the picture is not background.
 cv::Mat separate(const cv::Mat& small) {
     const auto [side, top] = border(small.size());
@@ -137,22 +132,19 @@ cv::Mat shrunk(const cv::Mat& bgr, double scale) {
 }  // namespace
 
 cv::Mat shape_before_background(const cv::Mat& bgr, int long_edge) {
-    return largest_shape(separate(shrunk(bgr, scale_to(bgr, long_edge))));
-}
-
-std::optional<Outline> outline_of(const cv::Mat& bgr) {
-    Outline outline{shrunk(bgr, scale_to(bgr, working_edge)), {}};
-    if (std::min(outline.bgr.cols, outline.bgr.rows) < working_edge / 4) return std::nullopt;
-    outline.shape = largest_shape(separate(outline.bgr));
-    return outline;
+    const double scale =
+        std::min(1.0, static_cast<double>(long_edge) / std::max(bgr.cols, bgr.rows));
+    return largest_shape(separate(shrunk(bgr, scale)));
 }
 
 std::optional<cv::Rect> find_silhouette(const cv::Mat& bgr) {
-    const auto outline = outline_of(bgr);
-    if (!outline) return std::nullopt;
-    const auto head = head_of(extents_of(outline->shape));
-    if (!head || !is_sure(*head, outline->shape)) return std::nullopt;
-    const double scale = scale_to(bgr, working_edge);
+    const double scale =
+        std::min(1.0, static_cast<double>(working_edge) / std::max(bgr.cols, bgr.rows));
+    const cv::Mat small = shrunk(bgr, scale);
+    if (std::min(small.cols, small.rows) < working_edge / 4) return std::nullopt;
+    const cv::Mat shape = largest_shape(separate(small));
+    const auto head = head_of(extents_of(shape));
+    if (!head || !is_sure(*head, shape)) return std::nullopt;
     const cv::Rect whole(cvRound(head->x / scale), cvRound(head->y / scale),
                          cvRound(head->width / scale), cvRound(head->height / scale));
     return whole & cv::Rect({0, 0}, bgr.size());

@@ -6,15 +6,6 @@
 
 namespace quarterturn {
 
-// The picture small (128 pixels on its long edge at most) and what stands out of its background
-// there, as one shape: 255 in it, 0 outside. Found as below, but not judged.
-struct Outline {
-    cv::Mat bgr;
-    cv::Mat shape;
-};
-// Nothing when the picture is a strip or tiny.
-std::optional<Outline> outline_of(const cv::Mat& bgr);
-
 // The head with its pinned hair, without hair that hangs and without shoulders, in pixels of `bgr`.
 // The background is learnt from the left, right and upper border of the picture (GrabCut: Rother,
 // Kolmogorov and Blake, 2004), so the head must stand free of them. Nothing when it does not, or

@@ -192,6 +192,7 @@ void read_hair(LookFacts& facts, const Recipe& recipe) {
         if (!says_any(facts, fact)) read_phrases(facts, fact, recipe.hair, in_general);
     };
     read(Fact::length, hair.length, length_phrases, hair_lengths);
+    if (!facts.empty()) facts.resize(1);  // hair has one length: what the longest phrase says
     read(Fact::texture, hair.texture, texture_phrases, hair_textures);
     read(Fact::density, hair.density, density_phrases, hair_densities);
     read(Fact::colour, hair.colour, colour_phrases, colour_phrases);

@@ -1,0 +1,19 @@
+#pragma once
+// What is measured between the two photos of a pair.
+
+#include "indexer/image/decode.h"
+#include "indexer/image/head.h"
+#include "indexer/rules/fair_pair.h"
+#include "indexer/store/library.h"
+
+namespace quarterturn {
+
+// The small picture as it is shown: upright and the right way round. Empty when it cannot be read.
+cv::Mat picture_to_compare(Library& library, Decoder& decoder, const Photo& photo);
+
+// From the small pictures; takes some tenths of a second. The points that she set by hand go before
+// the head that is found. The photos are only read. Throws StoreError.
+PairFigures measure_pair(Library& library, Decoder& decoder, HeadFinder& finder, const Photo& first,
+                         const Photo& second);
+
+}  // namespace quarterturn

@@ -1,0 +1,81 @@
+#include "indexer/rules/fair_pair.h"
+
+#include <cmath>
+#include <cstdio>
+
+namespace quarterturn {
+namespace {
+
+std::string number(double value, int digits) {
+    char text[32];
+    std::snprintf(text, sizeof text, "%.*f", digits, value);
+    return text;
+}
+
+class Judge {
+  public:
+    void light(const std::optional<PairFigures::Light>& light) {
+        if (!light) {
+            return tell("How the light differs cannot be told: too little background shows.");
+        }
+        const std::string least = light->at_least ? "at least " : "";
+        exposure(light->exposure_ev, least);
+        const double colour = light->white_balance_de00;
+        const std::string words = least + "ΔE00 " + number(colour, 1) + " on the background.";
+        if (colour >= fair_white_balance_de00) {
+            unfair("The light has another colour in the second photo, by " + words);
+        } else {
+            tell("The colour of the light differs by " + words);
+        }
+    }
+
+    void size(const std::optional<double>& size) {
+        if (!size) return tell("How near the camera stood cannot be told.");
+        const bool larger = *size >= 1;
+        const std::string words = "The head is " + number(larger ? *size : 1 / *size, 1) +
+                                  " times as large in the " + (larger ? "second" : "first") +
+                                  " photo";
+        if (*size >= fair_size || *size <= 1 / fair_size) {
+            unfair(words + ": the camera stood nearer, or the picture was cropped.");
+        } else {
+            tell(words + ".");
+        }
+    }
+
+    void turn(const std::optional<double>& degrees) {
+        if (!degrees) return tell("How the camera was turned cannot be told.");
+        const std::string words =
+            "The camera was turned by " + number(std::abs(*degrees), 0) + "° between the two.";
+        if (std::abs(*degrees) >= fair_turn_degrees) return unfair(words);
+        tell(words);
+    }
+
+    Fairness fairness;
+
+  private:
+    void tell(const std::string& sentence) { fairness.figures.push_back(sentence); }
+    void unfair(const std::string& sentence) {
+        fairness.unfair.push_back(sentence);
+        tell(sentence);
+    }
+
+    void exposure(double ev, const std::string& least) {
+        if (number(std::abs(ev), 1) == "0.0") return tell("Both photos are equally bright.");
+        const std::string words = "The second photo is " + least + number(std::abs(ev), 1) +
+                                  " EV " + (ev > 0 ? "brighter." : "darker.");
+        if (std::abs(ev) >= fair_exposure_ev) return unfair(words);
+        tell(words);
+    }
+};
+
+}  // namespace
+
+Fairness judge_fairness(const PairFigures& figures) {
+    Judge judge;
+    judge.light(figures.light);
+    judge.size(figures.size);
+    judge.turn(figures.turn_degrees);
+    return judge.fairness;
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,43 @@
+#pragma once
+// Whether two photos of a pair may be compared fairly, in words with the figures. Published rules
+// of advertising ask that before and after do not mislead; which ones hold is for local law.
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace quarterturn {
+
+// What was measured between the first photo and the second; nothing where it cannot be told.
+struct PairFigures {
+    struct Light {
+        double exposure_ev = 0;         // the second over the first
+        double white_balance_de00 = 0;  // of the backgrounds
+        bool at_least = false;          // the true differences may be larger
+
+        bool operator==(const Light&) const = default;
+    };
+    std::optional<Light> light;
+    std::optional<double> size;          // the second head over the first
+    std::optional<double> turn_degrees;  // how far the camera was rolled between them, clockwise
+
+    bool operator==(const PairFigures&) const = default;
+};
+
+// A third of a step is the least that cameras let one set (common practice). Demo photos of one
+// sitting differ by 0.03 EV and 0.8 ΔE00 at most, those of two rooms by 3.5 ΔE00 at least; 2 is
+// chosen between. Demo pairs of one angle differ in size by 1.3 at most; at 1.5 a head that was
+// taken from nearer looks narrower beside the other (chosen). Demo pairs differ by 3° at most.
+inline constexpr double fair_exposure_ev = 0.33;
+inline constexpr double fair_white_balance_de00 = 2;
+inline constexpr double fair_size = 1.5;  // one way or the other
+inline constexpr double fair_turn_degrees = 5;
+
+struct Fairness {
+    std::vector<std::string> unfair;   // what differs too much, each a sentence with its figure
+    std::vector<std::string> figures;  // all that was measured, and what cannot be told
+};
+
+Fairness judge_fairness(const PairFigures& figures);
+
+}  // namespace quarterturn

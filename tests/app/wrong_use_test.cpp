@@ -119,7 +119,8 @@ TEST_F(WrongUseTest, SheetOfAnUnknownPaperOrKind) {
 
 TEST_F(WrongUseTest, SettingThatIsNotThereOrCannotBeSo) {
     expect_complaint({"settings", "colour"}, 2,
-                     "'business name', 'business line', 'paper' and 'spare pins percent'");
+                     "'business name', 'business line', 'paper', 'spare pins percent' and "
+                     "'look families'");
     expect_complaint({"settings", "colour", "red"}, 2, "'colour' is no setting");
     expect_complaint({"settings", "paper", "b4"}, 2, "a4, a3, a5 and letter");
     EXPECT_TRUE(answer({"settings", "paper"})["value"].is_null());

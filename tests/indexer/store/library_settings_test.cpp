@@ -42,6 +42,16 @@ TEST_F(LibrarySettingsTest, TheSpareMarginIsANumberWithinBounds) {
     EXPECT_EQ(spare_percent(settings()), 35);
 }
 
+TEST_F(LibrarySettingsTest, LookFamiliesAreTheUsualOnesUntilSheNamesHerOwn) {
+    EXPECT_EQ(look_families(settings()).front(), "low ponytail");
+    EXPECT_EQ(look_families(settings()).size(), usual_look_families.size());
+    settings().set(families_setting, " Shell roll,, plait ,Shell roll");
+    EXPECT_EQ(look_families(settings()), (std::vector<std::string>{"Shell roll", "plait"}));
+    const LibrarySetting families = find_library_setting(families_setting).value();
+    EXPECT_EQ(reason_against(families, "plait"), "");
+    EXPECT_NE(reason_against(families, " , "), "");
+}
+
 TEST_F(LibrarySettingsTest, ThePaperIsA4UntilAnotherIsSet) {
     EXPECT_EQ(usual_paper(settings()), Paper::a4);
     settings().set(paper_setting, "letter");

@@ -1,0 +1,124 @@
+#include "tests/app/program.h"
+
+namespace quarterturn {
+namespace {
+
+using nlohmann::json;
+using Lines = std::vector<std::string>;
+
+// Ada's trial: two photos of one wall, before and after, and a third; made by tools outside of the
+// program. They are noise, so that they are sharp.
+class PairsTest : public QturnTest {
+  protected:
+    void SetUp() override {
+        said({"init"});
+        const std::filesystem::path card = folder / "card";
+        std::filesystem::create_directories(card);
+        make(card / "IMG_1.jpg", 1, "2026:11:07 10:12:03");
+        make(card / "IMG_2.jpg", 2, "2026:11:07 12:02:00");
+        make(card / "IMG_3.jpg", 3, "2026:11:07 12:03:00");
+        said({"client", "add", "Ada Lindqvist"});
+        said({"sitting", "add", "1", "--starts", "2026-11-07T10:00", "--ends", "2026-11-07T13:00"});
+        said({"look", "add", "1", "Low twisted bun", "--sitting", "1"});
+        said({"recipe", "set", "1", "--part", "hair_on_the_day.colour=chestnut", "--part",
+              "parting=side, on her left"});
+        answer({"import", card});
+        said({"sort"});
+        said({"tag", "IMG_1.jpg", "--angle", "back", "--stage", "before"});
+        said({"tag", "IMG_2.jpg", "IMG_3.jpg", "--angle", "back", "--stage", "after", "--look",
+              "1"});
+    }
+
+    static void make(const std::filesystem::path& file, int seed, const std::string& taken) {
+        output_of("convert -size 1200x1600 -seed " + std::to_string(seed) +
+                  " xc:gray50 +noise Gaussian " + shell_word(file));
+        output_of("exiftool -q -overwrite_original -DateTimeOriginal=" + shell_word(taken) + ' ' +
+                  shell_word(file));
+    }
+
+    json pairs(Arguments arguments = {}) {
+        arguments.insert(arguments.begin(), {"pairs", "list"});
+        return answer(arguments)["pairs"];
+    }
+
+    // The number of the only pair.
+    std::string only() {
+        const json all = pairs();
+        EXPECT_EQ(all.size(), 1U);
+        return std::to_string(all.at(0)["id"].get<int>());
+    }
+};
+
+TEST_F(PairsTest, MakeThemselvesAndAreFoundByFactsAndWords) {
+    const json pair = pairs().at(0);
+    EXPECT_EQ(pair["kind"], "before and after");
+    EXPECT_EQ(pair["angle"], "back");
+    EXPECT_EQ(pair["first"]["name"], "IMG_1.jpg");
+    EXPECT_EQ(pair["worn_on"], "2026-11-07");
+    EXPECT_EQ(pairs({"--family", "Low-Bun", "--colour", "brown", "--season", "autumn"}).size(), 1U);
+    EXPECT_EQ(pairs({"--colour", "red", "--colour", "brown"}).size(), 1U);
+    EXPECT_EQ(pairs({"--colour", "red"}).size(), 0U);
+    EXPECT_EQ(pairs({"twist", "ada"}).size(), 1U);
+    EXPECT_EQ(pairs({"twist", "nobody"}).size(), 0U);
+    const json counts = answer({"pairs", "count", "--colour", "red"});
+    EXPECT_EQ(counts["found"], 0);
+    EXPECT_EQ(counts["facts"]["colour"], (json{{{"value", "brown"}, {"pairs", 1}}}));
+    EXPECT_EQ(counts["facts"]["parting"], (json{{{"value", "left"}, {"pairs", 0}}}));
+}
+
+TEST_F(PairsTest, FollowHerChoiceAndHerTags) {
+    const std::string number = only();
+    const auto second = [&] { return pairs().at(0)["second"]["name"].get<std::string>(); };
+    for (const char* name : {"IMG_2.jpg", "IMG_3.jpg"}) {
+        said({"pairs", "choose", number, "--second", name});
+        EXPECT_EQ(second(), name);
+    }
+    EXPECT_NE(complained({"pairs", "choose", number, "--second", "IMG_1.jpg"}, 1).find("Tag it"),
+              std::string::npos);
+    said({"pairs", "pin", number});
+    said({"tag", "IMG_3.jpg", "--stage", "during"});
+    EXPECT_EQ(second(), "IMG_3.jpg");
+    EXPECT_TRUE(pairs().at(0)["second"]["tags_changed"]);
+    EXPECT_NE(said({"pairs", "show", number}, 3).find("IMG_3.jpg is tagged during and back now"),
+              std::string::npos);
+    said({"pairs", "pin", number, "--take-back"});
+    EXPECT_EQ(second(), "IMG_2.jpg");
+    said({"pairs", "refuse", number});
+    EXPECT_TRUE(pairs().empty());
+    EXPECT_EQ(pairs({"--refused"}).size(), 1U);
+    said({"pairs", "refuse", number, "--take-back"});
+    EXPECT_EQ(only(), number);
+}
+
+TEST_F(PairsTest, WhatSheSaysOfALookGoesBeforeItsRecipe) {
+    said({"pairs", "facts", "1", "--colour", "Copper", "--length", "to the waist"});
+    EXPECT_EQ(pairs({"--colour", "copper"}).size(), 1U);
+    EXPECT_EQ(pairs({"--colour", "brown"}).size(), 0U);
+    said({"pairs", "facts", "1", "--as-read", "colour"});
+    EXPECT_EQ(pairs({"--colour", "brown", "--length", "to the waist"}).size(), 1U);
+    complained({"pairs", "facts", "1", "--as-read", "year"}, 1);
+    complained({"pairs", "facts", "1", "--as-read", "shape"}, 2);
+}
+
+TEST_F(PairsTest, FiltersAreKeptUnderHerNames) {
+    said({"pairs", "keep", "Autumn buns", "--family", "low bun", "--season", "autumn"});
+    EXPECT_EQ(pairs({"--filter", "autumn buns"}).size(), 1U);
+    EXPECT_EQ(pairs({"--filter", "autumn buns", "--angle", "left"}).size(), 0U);
+    EXPECT_EQ(answer({"pairs", "filters"})["filters"].at(0)["name"], "Autumn buns");
+    said({"pairs", "forget", "Autumn buns"});
+    complained({"pairs", "list", "--filter", "autumn buns"}, 2);
+    complained({"pairs", "keep", "Everything"}, 2);
+    complained({"pairs", "list", "--angle", "above"}, 2);
+    complained({"pairs", "list", "--kind", "trial"}, 2);
+    complained({"pairs", "show", "99"}, 2);
+}
+
+TEST_F(PairsTest, NoPictureLeavesTheLibraryWithoutConsent) {
+    const std::string out = folder / "pair.jpg";
+    EXPECT_NE(complained({"pairs", "picture", only(), "--out", out}, 1).find("consent"),
+              std::string::npos);
+    EXPECT_FALSE(std::filesystem::exists(out));
+}
+
+}  // namespace
+}  // namespace quarterturn

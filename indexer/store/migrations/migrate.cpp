@@ -10,7 +10,7 @@ namespace quarterturn {
 
 std::span<const Migration> all_migrations() {
     static const std::array migrations{first_tables,     search_words, recipe_drafts, kit_ticks,
-                                       wedding_mornings, boards,       pairs};
+                                       wedding_mornings, boards,       pairs,         hair_looks};
     return migrations;
 }
 

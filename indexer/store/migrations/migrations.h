@@ -24,6 +24,7 @@ extern const Migration kit_ticks;
 extern const Migration wedding_mornings;
 extern const Migration boards;
 extern const Migration pairs;
+extern const Migration hair_looks;
 
 // SQLite's user_version, which counts the steps that a file has behind it.
 int schema_version(SQLite::Database& database);

@@ -2,6 +2,7 @@
 
 #include <SQLiteCpp/SQLiteCpp.h>
 
+#include "indexer/store/hair_look_table.h"
 #include "tests/support/example_library.h"
 
 namespace quarterturn {
@@ -181,6 +182,26 @@ TEST_F(PairRecords, FiltersAreKeptUnderHerOwnNames) {
     EXPECT_EQ(library.pair_filters().find("autumn buns"), std::nullopt);
     EXPECT_THROW(library.pair_filters().remove("autumn buns"), StoreError);
     EXPECT_THROW(library.pair_filters().keep({" ", buns}), StoreError);
+}
+
+TEST_F(PairRecords, HairIsMeasuredOnceUntilThePhotoIsShownTheOtherWayRound) {
+    library.pairs().keep_made(
+        look, {pair_of(Angle::left, first, second), pair_of(Angle::back, third, second)});
+    HairLookTable table(library.database(), 1);
+    EXPECT_EQ(table.still_to_measure(), std::vector{second});
+    const HairLook hair{{0, 255, 16}, {1}, {127, 128}};
+    table.keep(library.photos().find(second).value(), hair);
+    reopen();
+    EXPECT_EQ(HairLookTable(library.database(), 1).all(),
+              (std::map<PhotoId, HairLook>{{second, hair}}));
+    EXPECT_TRUE(HairLookTable(library.database(), 1).still_to_measure().empty());
+    EXPECT_EQ(HairLookTable(library.database(), 2).still_to_measure(), std::vector{second})
+        << "a newer measure";
+    Tags mirrored;
+    mirrored.mirrored = true;
+    tag(second, mirrored);
+    EXPECT_TRUE(HairLookTable(library.database(), 1).all().empty());
+    EXPECT_EQ(HairLookTable(library.database(), 1).still_to_measure(), std::vector{second});
 }
 
 }  // namespace

@@ -1,0 +1,48 @@
+#pragma once
+// Which pairs are most like a picture or another pair, and why.
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "indexer/record/hair_look.h"
+#include "indexer/record/pair.h"
+
+namespace quarterturn {
+
+// How unlike two looks are in each, 0 for alike: sums of what differs, where 1 is what two photos
+// of one hairdo from one angle differ by at most in nine of ten cases. Measured on generated heads;
+// see tests/indexer/image/hair_look_test.cpp, also for the weights.
+struct HairDistance {
+    double colour = 0;
+    double texture = 0;
+    double shape = 0;
+
+    double whole() const { return (colour + texture + shape) / 3; }
+};
+// Both must be told.
+HairDistance distance_between(const HairLook& one, const HairLook& other);
+
+// One that may be like: the finished look of a pair.
+struct LikeCandidate {
+    PairId pair;
+    LookId look;
+    LookFacts facts;
+    HairLook hair;
+};
+
+struct LikePair {
+    PairId pair;
+    double unlikeness = 0;  // the smaller the more alike; below 1 very much so
+    std::vector<std::string>
+        reasons;  // "low bun as well", "hair of the same colour", the first first
+};
+
+// The likest first; of each look only its likest pair. By the picture, where both are told, and by
+// facts: half a step for each fact that both have with no value in common. What can be compared in
+// neither way is left out. `facts` is empty for a picture from elsewhere.
+std::vector<LikePair> more_like(const LookFacts& facts, const HairLook& hair,
+                                const std::vector<LikeCandidate>& candidates);
+
+}  // namespace quarterturn

@@ -27,7 +27,8 @@ struct PairFigures {
 // A third of a step is the least that cameras let one set (common practice). Demo photos of one
 // sitting differ by 0.03 EV and 0.8 ΔE00 at most, those of two rooms by 3.5 ΔE00 at least; 2 is
 // chosen between. Demo pairs of one angle differ in size by 1.3 at most; at 1.5 a head that was
-// taken from nearer looks narrower beside the other (chosen). Demo pairs differ by 3° at most.
+// taken from nearer looks narrower beside the other (chosen). From 5° on a head looks tilted beside
+// one that is upright (chosen).
 inline constexpr double fair_exposure_ev = 0.33;
 inline constexpr double fair_white_balance_de00 = 2;
 inline constexpr double fair_size = 1.5;  // one way or the other

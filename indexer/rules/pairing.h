@@ -14,8 +14,9 @@
 
 namespace quarterturn {
 
-// Of the sharpest frame's focus. Measured on the demo photos: the frames of the burst that look as
-// sharp as its best reach 0.85 of it and more, its soft one 0.4.
+// Of the sharpest frame's focus. Chosen by measurement: of the five frames of the demo burst the
+// sharpest alone goes on (the next reaches 0.68 of it), and so does the same shot by the other
+// camera (0.92).
 inline constexpr double nearly_as_sharp = 0.8;
 
 // How unlike two photos are taken, 0 for alike: the difference of their mean light in EV (luma to

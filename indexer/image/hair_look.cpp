@@ -11,7 +11,7 @@
 namespace quarterturn {
 namespace {
 
-constexpr int edge = 96;  // pixels of the square that is described
+constexpr int square_edge = 96;  // pixels of the square that is described
 
 // A square round the head, of `heads` times its height: with the hair that hangs, and some air.
 cv::Rect square_round(const cv::Rect& head) {
@@ -27,7 +27,7 @@ cv::Mat cut_out(const cv::Mat& picture, const cv::Rect& square) {
     cv::Mat whole;
     cv::copyMakeBorder(picture(inside), whole, inside.y - square.y, square.br().y - inside.br().y,
                        inside.x - square.x, square.br().x - inside.br().x, cv::BORDER_REPLICATE);
-    cv::resize(whole, whole, {edge, edge}, 0, 0, cv::INTER_AREA);
+    cv::resize(whole, whole, {square_edge, square_edge}, 0, 0, cv::INTER_AREA);
     return whole;
 }
 
@@ -57,13 +57,13 @@ cv::Mat tints_of(const cv::Mat& bgr) {
 // On top of the head, just inside of its outline, there is hair and nothing else.
 cv::Mat surely_hair(const cv::Mat& shape) {
     constexpr int rim = 7;
-    constexpr int rows = edge * 2 / 5;
+    constexpr int rows = square_edge * 2 / 5;
     cv::Mat inner, deep;
     cv::erode(shape, inner, cv::getStructuringElement(cv::MORPH_ELLIPSE, {3, 3}));
     cv::erode(shape, deep,
               cv::getStructuringElement(cv::MORPH_ELLIPSE, {2 * rim + 3, 2 * rim + 3}));
     cv::Mat sure = inner & ~deep;
-    sure.rowRange(rows, edge).setTo(0);
+    sure.rowRange(rows, square_edge).setTo(0);
     return sure;
 }
 
@@ -103,11 +103,11 @@ std::vector<float> colour_of(const cv::Mat& tints, const cv::Mat& hair) {
 // A map, blurred so that a place is what lies around it, and read at the middles of the cells.
 void read_cells(const cv::Mat& map, int cells, std::vector<float>& values) {
     cv::Mat soft;
-    cv::GaussianBlur(map, soft, {0, 0}, 0.5 * edge / cells, 0, cv::BORDER_REPLICATE);
+    cv::GaussianBlur(map, soft, {0, 0}, 0.5 * square_edge / cells, 0, cv::BORDER_REPLICATE);
     for (int row = 0; row < cells; ++row) {
         for (int column = 0; column < cells; ++column) {
-            values.push_back(soft.at<float>((2 * row + 1) * edge / (2 * cells),
-                                            (2 * column + 1) * edge / (2 * cells)));
+            values.push_back(soft.at<float>((2 * row + 1) * square_edge / (2 * cells),
+                                            (2 * column + 1) * square_edge / (2 * cells)));
         }
     }
 }

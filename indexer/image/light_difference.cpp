@@ -14,10 +14,10 @@ namespace {
 // Shares of white in linear light. Measured on generated photos, whose curve is straight below 0.55
 // and rolls off above.
 constexpr double least_light = 0.01;
-constexpr double bright = 0.5;
-constexpr double near_white = 0.85;
+constexpr double bright_light = 0.5;
+constexpr double near_white_light = 0.85;
 constexpr double least_background = 0.02;
-constexpr double grey = 0.184;  // CIE Y of L* 50
+constexpr double middle_grey = 0.184;  // CIE Y of L* 50
 
 // Shoulders are dressed differently, and stand in the lowest quarter.
 constexpr double lowest_row = 0.75;
@@ -45,7 +45,7 @@ double median(std::vector<double>& values) {
 }
 
 LinearRgb as_light_as_grey(const LinearRgb& light) {
-    const double gain = grey / luminance(light);
+    const double gain = middle_grey / luminance(light);
     return {light.red * gain, light.green * gain, light.blue * gain};
 }
 
@@ -117,10 +117,11 @@ std::optional<LightDifference> light_difference(const cv::Mat& first, const cv::
     }
     const Compared compared = to_compare(first, second);
     const double least_places = least_background * static_cast<double>(compared.background.total());
-    for (const double most_light : {bright, near_white}) {
+    for (const double most_light : {bright_light, near_white_light}) {
         Ratios ratios = ratios_of(compared, most_light);
         if (static_cast<double>(ratios.light.size()) < least_places) continue;
-        return LightDifference{median(ratios.light), ratios.white_balance(), most_light != bright};
+        return LightDifference{median(ratios.light), ratios.white_balance(),
+                               most_light != bright_light};
     }
     return std::nullopt;
 }

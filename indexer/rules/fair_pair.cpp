@@ -6,7 +6,7 @@
 namespace quarterturn {
 namespace {
 
-std::string number(double value, int digits) {
+std::string figure(double value, int digits) {
     char text[32];
     std::snprintf(text, sizeof text, "%.*f", digits, value);
     return text;
@@ -21,7 +21,7 @@ class Judge {
         const std::string least = light->at_least ? "at least " : "";
         exposure(light->exposure_ev, least);
         const double colour = light->white_balance_de00;
-        const std::string words = least + "ΔE00 " + number(colour, 1) + " on the background.";
+        const std::string words = least + "ΔE00 " + figure(colour, 1) + " on the background.";
         if (colour >= fair_white_balance_de00) {
             unfair("The light has another colour in the second photo, by " + words);
         } else {
@@ -32,7 +32,7 @@ class Judge {
     void size(const std::optional<double>& size) {
         if (!size) return tell("How near the camera stood cannot be told.");
         const bool larger = *size >= 1;
-        const std::string words = "The head is " + number(larger ? *size : 1 / *size, 1) +
+        const std::string words = "The head is " + figure(larger ? *size : 1 / *size, 1) +
                                   " times as large in the " + (larger ? "second" : "first") +
                                   " photo";
         if (*size >= fair_size || *size <= 1 / fair_size) {
@@ -45,7 +45,7 @@ class Judge {
     void turn(const std::optional<double>& degrees) {
         if (!degrees) return tell("How the camera was turned cannot be told.");
         const std::string words =
-            "The camera was turned by " + number(std::abs(*degrees), 0) + "° between the two.";
+            "The camera was turned by " + figure(std::abs(*degrees), 0) + "° between the two.";
         if (std::abs(*degrees) >= fair_turn_degrees) return unfair(words);
         tell(words);
     }
@@ -60,8 +60,8 @@ class Judge {
     }
 
     void exposure(double ev, const std::string& least) {
-        if (number(std::abs(ev), 1) == "0.0") return tell("Both photos are equally bright.");
-        const std::string words = "The second photo is " + least + number(std::abs(ev), 1) +
+        if (figure(std::abs(ev), 1) == "0.0") return tell("Both photos are equally bright.");
+        const std::string words = "The second photo is " + least + figure(std::abs(ev), 1) +
                                   " EV " + (ev > 0 ? "brighter." : "darker.");
         if (std::abs(ev) >= fair_exposure_ev) return unfair(words);
         tell(words);

@@ -7,14 +7,14 @@
 namespace quarterturn {
 namespace {
 
-struct Phrase {
+struct Wording {
     std::string_view words;
     std::string_view value;
 };
-using Phrases = std::span<const Phrase>;
+using Wordings = std::span<const Wording>;
 
 // For the fields that speak of nothing else. Longer phrases are looked for first.
-constexpr Phrase length_phrases[] = {
+constexpr Wording length_phrases[] = {
     {"ear length", "short"},
     {"pixie", "short"},
     {"cropped", "short"},
@@ -36,20 +36,20 @@ constexpr Phrase length_phrases[] = {
     {"hip", "to the waist"},
     {"hips", "to the waist"},
 };
-constexpr Phrase texture_phrases[] = {
+constexpr Wording texture_phrases[] = {
     {"fine", "fine"},         {"medium", "medium"}, {"coarse", "coarse"}, {"wiry", "coarse"},
     {"straight", "straight"}, {"wave", "wavy"},     {"waves", "wavy"},    {"wavy", "wavy"},
     {"curl", "curly"},        {"curls", "curly"},   {"curly", "curly"},   {"ringlets", "curly"},
     {"tight curls", "coily"}, {"coil", "coily"},    {"coils", "coily"},   {"coily", "coily"},
 };
-constexpr Phrase density_phrases[] = {
+constexpr Wording density_phrases[] = {
     {"thin", "thin"},        {"sparse", "thin"},     {"little of it", "thin"}, {"not much", "thin"},
     {"low", "thin"},         {"medium", "medium"},   {"average", "medium"},    {"normal", "medium"},
     {"not thick", "medium"}, {"thick", "thick"},     {"dense", "thick"},       {"plenty", "thick"},
     {"a lot", "thick"},      {"lots", "thick"},      {"full", "thick"},        {"heavy", "thick"},
     {"high", "thick"},       {"not thin", "medium"},
 };
-constexpr Phrase colour_phrases[] = {
+constexpr Wording colour_phrases[] = {
     {"black", "black"},
     {"raven", "black"},
     {"dark brown", "dark brown"},
@@ -85,7 +85,7 @@ constexpr Phrase colour_phrases[] = {
     {"lighter strands", "with lights"},
 };
 // For hair in general: only what can mean nothing else there.
-constexpr Phrase hair_lengths[] = {
+constexpr Wording hair_lengths[] = {
     {"short hair", "short"},
     {"to the chin", "to the chin"},
     {"chin length", "to the chin"},
@@ -99,19 +99,19 @@ constexpr Phrase hair_lengths[] = {
     {"long hair", "to the shoulder blades"},
     {"to the waist", "to the waist"},
 };
-constexpr Phrase hair_textures[] = {
+constexpr Wording hair_textures[] = {
     {"fine", "fine"},   {"coarse", "coarse"},      {"straight", "straight"},
     {"wavy", "wavy"},   {"natural wave", "wavy"},  {"wave of its own", "wavy"},
     {"curly", "curly"}, {"natural curl", "curly"}, {"curl of its own", "curly"},
     {"coily", "coily"},
 };
-constexpr Phrase hair_densities[] = {
+constexpr Wording hair_densities[] = {
     {"thin", "thin"},
     {"thick", "thick"},
     {"plenty of it", "thick"},
     {"a lot of it", "thick"},
 };
-constexpr Phrase parting_phrases[] = {
+constexpr Wording parting_phrases[] = {
     {"in the middle", "middle"},   {"middle parting", "middle"}, {"centre parting", "middle"},
     {"center parting", "middle"},  {"in the centre", "middle"},  {"in the center", "middle"},
     {"on her left", "left"},       {"on the left", "left"},      {"left side", "left"},
@@ -120,7 +120,7 @@ constexpr Phrase parting_phrases[] = {
     {"to her right", "right"},     {"no parting", "none"},       {"without parting", "none"},
     {"without a parting", "none"},
 };
-constexpr Phrase accessory_phrases[] = {
+constexpr Wording accessory_phrases[] = {
     {"comb", "comb"},
     {"combs", "comb"},
     {"pin", "pins"},
@@ -145,7 +145,7 @@ constexpr Phrase accessory_phrases[] = {
     {"hair vine", "hair vine"},
     {"vine", "hair vine"},
 };
-constexpr Phrase family_phrases[] = {
+constexpr Wording family_phrases[] = {
     {"chignon", "low bun"},
     {"low knot", "low bun"},
     {"bun at the nape", "low bun"},
@@ -170,26 +170,26 @@ void add(LookFacts& facts, Fact fact, std::string_view value) {
     if (std::ranges::find(facts, found) == facts.end()) facts.push_back(found);
 }
 
-bool says_any(const LookFacts& facts, Fact fact) {
+bool has_fact(const LookFacts& facts, Fact fact) {
     return std::ranges::any_of(facts, [&](const LookFact& each) { return each.fact == fact; });
 }
 
 // Words that belong to a phrase are not looked at again: dark blonde is not blonde.
-void read_phrases(LookFacts& facts, Fact fact, std::string_view text, Phrases phrases) {
-    std::vector<Phrase> longest_first(phrases.begin(), phrases.end());
+void read_phrases(LookFacts& facts, Fact fact, std::string_view text, Wordings phrases) {
+    std::vector<Wording> longest_first(phrases.begin(), phrases.end());
     std::ranges::stable_sort(longest_first, std::greater{},
-                             [](const Phrase& phrase) { return phrase.words.size(); });
+                             [](const Wording& phrase) { return phrase.words.size(); });
     PlainWords words(text);
-    for (const Phrase& phrase : longest_first) {
+    for (const Wording& phrase : longest_first) {
         if (words.take(phrase.words)) add(facts, fact, phrase.value);
     }
 }
 
 void read_hair(LookFacts& facts, const Recipe& recipe) {
     const HairOnTheDay& hair = recipe.hair_on_the_day;
-    const auto read = [&](Fact fact, const std::string& field, Phrases own, Phrases in_general) {
+    const auto read = [&](Fact fact, const std::string& field, Wordings own, Wordings in_general) {
         read_phrases(facts, fact, field, own);
-        if (!says_any(facts, fact)) read_phrases(facts, fact, recipe.hair, in_general);
+        if (!has_fact(facts, fact)) read_phrases(facts, fact, recipe.hair, in_general);
     };
     read(Fact::length, hair.length, length_phrases, hair_lengths);
     if (!facts.empty()) facts.resize(1);  // hair has one length: what the longest phrase says
@@ -221,7 +221,7 @@ void read_accessory(LookFacts& facts, const Recipe& recipe) {
         if (found.empty()) add(found, Fact::accessory, "other");
         for (const LookFact& fact : found) add(facts, fact.fact, fact.value);
     }
-    if (says_any(facts, Fact::accessory)) return;
+    if (has_fact(facts, Fact::accessory)) return;
     const std::string words = PlainWords(recipe.accessory).text();
     if (words == "none" || words == "no accessory") return add(facts, Fact::accessory, "none");
     read_phrases(facts, Fact::accessory, recipe.accessory, accessory_phrases);

@@ -9,14 +9,14 @@ namespace {
 
 using Shares = HairLook::Shares;
 
-double share(const Shares& shares, std::size_t at) {
+double share_at(const Shares& shares, std::size_t at) {
     return at < shares.size() ? shares[at] / 255.0 : 0;
 }
 
-double apart(const Shares& one, const Shares& other) {
+double summed_difference(const Shares& one, const Shares& other) {
     double sum = 0;
     for (std::size_t i = 0; i < std::max(one.size(), other.size()); ++i) {
-        sum += std::abs(share(one, i) - share(other, i));
+        sum += std::abs(share_at(one, i) - share_at(other, i));
     }
     return sum;
 }
@@ -27,7 +27,7 @@ double carried(const Shares& one, const Shares& other, std::size_t from, std::si
     double sum = 0;
     double held = 0;
     for (std::size_t i = from; i < to; ++i) {
-        held += share(one, i) - share(other, i);
+        held += share_at(one, i) - share_at(other, i);
         sum += std::abs(held);
     }
     return sum;
@@ -38,7 +38,7 @@ struct Comparison {
     int differing = 0;  // facts that both have, with no value in common
 };
 
-Comparison compare(const LookFacts& one, const LookFacts& other) {
+Comparison compare_facts(const LookFacts& one, const LookFacts& other) {
     Comparison comparison;
     std::set<Fact> both, alike;
     for (const LookFact& fact : one) {
@@ -88,7 +88,7 @@ std::vector<std::string> picture_reasons(const HairDistance& distance) {
 std::optional<LikePair> judge(const LookFacts& facts, const HairLook& hair,
                               const LikeCandidate& candidate) {
     constexpr double step_of_fact = 0.5;
-    const Comparison comparison = compare(facts, candidate.facts);
+    const Comparison comparison = compare_facts(facts, candidate.facts);
     const bool by_picture = hair.told() && candidate.hair.told();
     if (!by_picture && comparison.shared.empty()) return std::nullopt;
     LikePair like{candidate.pair, step_of_fact * comparison.differing, {}};
@@ -117,8 +117,8 @@ HairDistance distance_between(const HairLook& one, const HairLook& other) {
         carried(one.colour, other.colour, 0, tints) +
         carried(one.colour, other.colour, tints, 2 * tints) +
         weight_of_light * carried(one.colour, other.colour, 2 * tints, 2 * tints + lights);
-    return {colour / usual_colour, apart(one.texture, other.texture) / usual_texture,
-            apart(one.shape, other.shape) / usual_shape};
+    return {colour / usual_colour, summed_difference(one.texture, other.texture) / usual_texture,
+            summed_difference(one.shape, other.shape) / usual_shape};
 }
 
 std::vector<LikePair> more_like(const LookFacts& facts, const HairLook& hair,

@@ -14,7 +14,7 @@ int place_among(const Words& words, const std::string& value) {
 }
 
 template <class Values>
-std::vector<std::string> words_of(const Values& values) {
+std::vector<std::string> words_of_all(const Values& values) {
     std::vector<std::string> words;
     for (const auto value : values) words.emplace_back(word(value));
     return words;
@@ -26,11 +26,11 @@ int rank_of(Fact fact, const std::string& value, int count) {
         case Fact::season:
             return place_among(seasons, value);
         case Fact::angle:
-            return place_among(words_of(all_angles), value);
+            return place_among(words_of_all(all_angles), value);
         case Fact::kind:
-            return place_among(words_of(all_pair_kinds), value);
+            return place_among(words_of_all(all_pair_kinds), value);
         case Fact::worn:
-            return place_among(words_of(std::array{Worn::ceremony, Worn::evening, Worn::other}),
+            return place_among(words_of_all(std::array{Worn::ceremony, Worn::evening, Worn::other}),
                                value);
         case Fact::year:
             return -std::stoi(value);

@@ -13,7 +13,7 @@ bool is_denial(const std::string& word) {
     return std::ranges::find(denials, word) != denials.end();
 }
 
-char plain(char c) {
+char plain_letter(char c) {
     if (c >= 'A' && c <= 'Z') return static_cast<char>(c - 'A' + 'a');
     const bool part_of_a_word =
         (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || static_cast<unsigned char>(c) >= 0x80;
@@ -28,7 +28,7 @@ PlainWords::PlainWords(std::string_view text) {
         if (!word.empty()) words_.push_back(std::exchange(word, {}));
     };
     for (const char c : text) {
-        const char letter = plain(c);
+        const char letter = plain_letter(c);
         if (letter == ' ') {
             end_word();
         } else {

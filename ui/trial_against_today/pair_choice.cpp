@@ -24,9 +24,9 @@ QString day_and_year(Date date) {
 QString angle_words(const AgreedPair& pair) {
     const QString angle = capitalised_words(shown(pair.angle));
     if (pair.both()) return angle;
-    if (pair.agreed) return PairChoice::tr("%1\nno photo of the day").arg(angle);
-    if (pair.made) return PairChoice::tr("%1\nno photo from the trial").arg(angle);
-    return PairChoice::tr("%1\nno photo").arg(angle);
+    if (pair.agreed) return AgreedPairChoice::tr("%1\nno photo of the day").arg(angle);
+    if (pair.made) return AgreedPairChoice::tr("%1\nno photo from the trial").arg(angle);
+    return AgreedPairChoice::tr("%1\nno photo").arg(angle);
 }
 
 }  // namespace
@@ -35,7 +35,7 @@ QString capitalised_words(const QString& words) {
     return words.left(1).toUpper() + words.mid(1);
 }
 
-PairChoice::PairChoice(QWidget* parent)
+AgreedPairChoice::AgreedPairChoice(QWidget* parent)
     : QWidget(parent), weddings_(new QComboBox), looks_(new QComboBox), angles_(new QListWidget) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
@@ -59,14 +59,14 @@ PairChoice::PairChoice(QWidget* parent)
     });
 }
 
-void PairChoice::add(QVBoxLayout& column, const QString& name, QWidget* choice) {
+void AgreedPairChoice::add(QVBoxLayout& column, const QString& name, QWidget* choice) {
     choice->setAccessibleName(name);
     column.addWidget(make_quiet(name));
     column.addWidget(choice);
 }
 
-void PairChoice::show_weddings(const std::vector<Wedding>& weddings,
-                               std::optional<WeddingId> chosen) {
+void AgreedPairChoice::show_weddings(const std::vector<Wedding>& weddings,
+                                     std::optional<WeddingId> chosen) {
     weddings_->clear();
     for (const Wedding& wedding : weddings) {
         //: a day and whose wedding is on it
@@ -77,8 +77,8 @@ void PairChoice::show_weddings(const std::vector<Wedding>& weddings,
     if (chosen) weddings_->setCurrentIndex(weddings_->findData(value_of(chosen->value)));
 }
 
-std::optional<LookId> PairChoice::show_looks(const WeddingAsMade& made,
-                                             std::optional<LookId> wished) {
+std::optional<LookId> AgreedPairChoice::show_looks(const WeddingAsMade& made,
+                                                   std::optional<LookId> wished) {
     looks_->clear();
     for (const ClientAsMade& client : made.clients) {
         for (const LookAsMade& look : client.looks) {
@@ -94,8 +94,8 @@ std::optional<LookId> PairChoice::show_looks(const WeddingAsMade& made,
     return LookId{looks_->currentData().toLongLong()};
 }
 
-std::optional<Angle> PairChoice::show_angles(const std::vector<AgreedPair>& pairs,
-                                             std::optional<Angle> wished) {
+std::optional<Angle> AgreedPairChoice::show_angles(const std::vector<AgreedPair>& pairs,
+                                                   std::optional<Angle> wished) {
     const QSignalBlocker quiet(angles_);
     angles_->clear();
     for (const AgreedPair& pair : pairs) angles_->addItem(angle_words(pair));

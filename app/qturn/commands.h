@@ -22,7 +22,7 @@ void add_kit_command(CommandSet& commands);
 void add_running_order_command(CommandSet& commands);
 void add_board_command(CommandSet& commands);
 void add_take_down_command(CommandSet& commands);
-void add_timer_commands(CommandSet& commands);  // start, list, stop
+void add_timer_commands(CommandSet& commands);    // start, list, stop
 void add_as_made_commands(CommandSet& commands);  // day-photos, as-made, head-points
 void add_import_command(CommandSet& commands);
 void add_photos_command(CommandSet& commands);
@@ -38,7 +38,8 @@ void add_sign_off_commands(CommandSet& commands);  // sign-off, reopen, export-r
 void add_sheet_command(CommandSet& commands);
 void add_pair_commands(CommandSet& commands);         // list, count, keep, filters, forget
 void add_pair_choice_commands(CommandSet& commands);  // show, choose, pin, refuse, facts, picture
-void add_pair_like_commands(CommandSet& commands);    // measure, like
+void add_pair_like_commands(CommandSet& commands);
+void add_inspiration_commands(CommandSet& commands);  // measure, like
 void add_completion_command(CommandSet& commands);
 
 }  // namespace quarterturn

@@ -85,6 +85,7 @@ void RecipePanel::show_look(const BoardLook& look) {
         steps_[i]->show_done(look.steps[i].done, false);
     }
     if (StepRow* next = next_step()) next->show_done(false, true);
+    fit_scroll();
     show_pictures();
     if (same) {
         move_to_next(before);
@@ -126,16 +127,43 @@ void RecipePanel::build(const BoardLook& look) {
     }
     column_->addStretch(1);
     scroll_ = make_scrolling_side(content);
-    scroll_->setMinimumHeight(type_.px(6));
     scroll_->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Ignored);
-    QScroller::grabGesture(scroll_->viewport(), QScroller::TouchGesture);
     all_->addWidget(scroll_, 1);
+    fit_scroll();
+}
+
+void RecipePanel::let_flow(bool flows) {
+    if (std::exchange(flows_, flows) != flows) fit_scroll();
+}
+
+void RecipePanel::fit_scroll() {
+    if (!scroll_) return;
+    if (flows_) {
+        QScroller::ungrabGesture(scroll_->viewport());
+        scroll_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+        column_->activate();
+        scroll_->setFixedHeight(column_->heightForWidth(std::max(width(), 1)));
+    } else {
+        QScroller::grabGesture(scroll_->viewport(), QScroller::TouchGesture);
+        scroll_->setVerticalScrollBarPolicy(Qt::ScrollBarAsNeeded);
+        scroll_->setMinimumHeight(type_.px(6));
+        scroll_->setMaximumHeight(QWIDGETSIZE_MAX);
+    }
+    setMinimumHeight(std::max(all_->minimumHeightForWidth(width()), 0));
+}
+
+QScrollArea* RecipePanel::what_scrolls() const {
+    if (!flows_) return scroll_;
+    for (QWidget* around = parentWidget(); around; around = around->parentWidget()) {
+        if (auto* scroll = qobject_cast<QScrollArea*>(around)) return scroll;
+    }
+    return scroll_;
 }
 
 // Words that run over several lines need more than a layout asks for by itself.
 void RecipePanel::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
-    setMinimumHeight(std::max(all_->minimumHeightForWidth(width()), 0));
+    fit_scroll();
 }
 
 void RecipePanel::add_changes(const BoardLook& look) {
@@ -167,9 +195,9 @@ void RecipePanel::add_parts(const std::vector<RecipePart>& parts,
         }
         column_->addSpacing(type_.px(0.3));
     }
-    for (const std::string& caution : cautions) {
+    if (!cautions.empty()) {
         column_->addWidget(
-            new MarkedLine(LineMark::heat, from_utf8(caution), type_, BoardRole::small));
+            new MarkedLine(LineMark::heat, lines_of(cautions), type_, BoardRole::small));
     }
 }
 
@@ -250,12 +278,19 @@ void RecipePanel::move_to_next(const StepRow* before) {
 // To the top, once all is laid out.
 void RecipePanel::scroll_to(const StepRow& step) {
     QTimer::singleShot(0, &step, [this, &step] {
-        scroll_->verticalScrollBar()->setValue(step.y() - type_.px(0.3));
+        QScrollArea* scroll = what_scrolls();
+        const QPoint place = step.mapTo(scroll->widget(), QPoint());
+        scroll->verticalScrollBar()->setValue(place.y() - type_.px(0.3));
     });
 }
 
 void RecipePanel::show_pictures() {
-    for (StepRow* row : steps_) row->show_pictures(pictures_);
+    for (StepRow* row : steps_) row->show_pictures(pictures_, veiled_);
+}
+
+void RecipePanel::veil_photos(bool veiled) {
+    veiled_ = veiled;
+    show_pictures();
 }
 
 std::vector<PictureWish> RecipePanel::wishes() const {

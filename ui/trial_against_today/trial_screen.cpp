@@ -2,6 +2,7 @@
 
 #include <QStackedWidget>
 
+#include "indexer/rules/head_points.h"
 #include "ui/printing/ways_out.h"
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"
@@ -226,12 +227,38 @@ void TrialScreen::show_pair() {
     show_words();
 }
 
+// Where there is no photo to show.
+QString TrialScreen::what_to_do(bool made) const {
+    if (!look()) {
+        return tr(
+            "No look is planned for this wedding yet. Plan one in What's coming up; then its "
+            "photos stand here.");
+    }
+    if (!made) {
+        return tr(
+            "The trial has no photo of this angle. Say which one it is in Going round the "
+            "head, or choose another angle.");
+    }
+    if (!place_button_->isHidden()) {
+        return tr(
+            "No photo of the day stands here yet. Photos of the day wait for their place: "
+            "place them with the button beside.");
+    }
+    return tr(
+        "No photo of the day from this angle yet. Take one, then bring in today's photos "
+        "with the button beside.");
+}
+
 PairSide TrialScreen::side_of(const std::optional<Photo>& photo, bool made) const {
     PairSide side;
     const bool today = as_made_->wedding.date == session_.today();
     side.which = !made ? tr("At the trial") : today ? tr("Today") : tr("On the day");
-    side.when = photo ? moment_of(*photo) : tr("no photo of this angle");
-    if (!photo) return side;
+    if (!photo) {
+        side.when = tr("no photo of this angle");
+        side.missing = what_to_do(made);
+        return side;
+    }
+    side.when = moment_of(*photo);
     side.mirrored = photo->tags.mirrored;
     const int edge = qRound(std::max(view_->height(), space(100)) * 1.8 * devicePixelRatioF());
     side.picture = session_.pictures().at_hand(photo->id, edge);
@@ -276,8 +303,12 @@ void TrialScreen::keep_points(bool found_anew) {
     if (!pair() || !pair()->both()) return;
     std::vector<PointsOfPhoto> changes{{pair()->agreed->id, points_->points(0)},
                                        {pair()->made->id, points_->points(1)}};
-    if (found_anew) {
-        for (PointsOfPhoto& change : changes) change.points.reset();
+    for (PointsOfPhoto& change : changes) {
+        if (found_anew) change.points.reset();
+        if (!change.points) continue;
+        if (const auto reason = reason_against(*change.points, angle_)) {
+            return points_->say(from_utf8(*reason));
+        }
     }
     stage_->setCurrentWidget(comparing_);
     session_.change_records(change_points(session_.library(), changes));

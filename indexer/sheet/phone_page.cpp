@@ -18,18 +18,25 @@ constexpr const char* policy =
     "default-src 'none'; img-src data:; style-src 'unsafe-inline'; base-uri 'none'; "
     "form-action 'none'";
 
+// Whose page it is, and when it was written.
+struct Printed {
+    std::string business;  // may be empty
+    LocalTime now;
+};
+
 // The words of a page, and the photos in the order in which they stand there.
 class PhoneWriter {
   public:
-    PhoneWriter(const WeddingBoard& board, std::string business,
-                std::span<const PhonePicture> pictures)
-        : board_(board), business_(std::move(business)), pictures_(pictures) {}
+    PhoneWriter(const WeddingBoard& board, Printed printed, std::span<const PhonePicture> pictures)
+        : board_(board), printed_(std::move(printed)), pictures_(pictures) {}
 
     std::string write() {
         head();
-        put("<header>\n");
+        put("<header id=\"top\">\n");
         text("h1", board_.wedding.name);
         text("p", long_date(board_.wedding.date), "class=\"soft\"");
+        text("p", "As it stood on " + long_date(date_of(printed_.now)) + " at " +
+                      clock_text(printed_.now) + ".");
         text("p", whose(), "class=\"whose\"");
         index();
         put("</header>\n<main>\n");
@@ -58,8 +65,8 @@ class PhoneWriter {
     }
 
     std::string whose() const {
-        return (business_.empty() ? std::string("This page is")
-                                  : "This page is from " + business_ + ",") +
+        return (printed_.business.empty() ? std::string("This page is")
+                                          : "This page is from " + printed_.business + ",") +
                " for the helpers of the day alone. It shows people: show it to nobody else, and "
                "delete it after the day.";
     }
@@ -84,16 +91,41 @@ class PhoneWriter {
         put("<nav aria-label=\"Clients in the order of work\">\n<ol>\n");
         for (std::size_t i = 0; i < board_.clients.size(); ++i) {
             const BoardClient& each = board_.clients[i];
-            put("<li><a href=\"#client-" + std::to_string(i + 1) + "\"><bdi>" +
-                html_text(each.client.name) + "</bdi> <span>" + html_text(ready_text(each)) +
-                "</span></a></li>\n");
+            put("<li><a href=\"#" + client_id(i) + "\"><bdi>" + html_text(each.client.name) +
+                "</bdi> <span>" + html_text(ready_text(each)) + "</span></a></li>\n");
         }
         put("</ol>\n</nav>\n");
     }
 
+    static std::string client_id(std::size_t index) {
+        return "client-" + std::to_string(index + 1);
+    }
+    static std::string look_id(const std::string& client, std::size_t look) {
+        return client + "-look-" + std::to_string(look + 1);
+    }
+
+    void link(const std::string& to, const std::string& words) {
+        put("<li><a href=\"#" + to + "\">" + html_text(words) + "</a></li>\n");
+    }
+
+    // To what a client's part holds, and back to all of them.
+    void ways(const BoardClient& each, const std::string& id) {
+        put("<nav class=\"ways\" aria-label=\"" + html_text("Where to go, at " + each.client.name) +
+            "\">\n<ul>\n");
+        for (std::size_t i = 0; i < each.looks.size(); ++i) {
+            const BoardLook& look = each.looks[i];
+            const std::string of =
+                each.looks.size() > 1 ? ", " + std::string(word(look.state.look.worn)) : "";
+            link(look_id(id, i) + "-photos", "Photos" + of);
+            if (!look.steps.empty()) link(look_id(id, i) + "-steps", "Steps" + of);
+        }
+        if (board_.clients.size() > 1) link("top", "All clients");
+        put("</ul>\n</nav>\n");
+    }
+
     void client(std::size_t index) {
         const BoardClient& each = board_.clients[index];
-        const std::string id = "client-" + std::to_string(index + 1);
+        const std::string id = client_id(index);
         put("<article id=\"" + id + "\" aria-labelledby=\"" + id + "-name\">\n");
         text("h2", each.client.name, "id=\"" + id + "-name\"");
         text("p", capitalised(each.role));
@@ -102,28 +134,40 @@ class PhoneWriter {
         put("<section class=\"care\">\n<h3>Take care</h3>\n");
         list(each.cautions);
         put("</section>\n");
-        if (each.looks.empty()) text("p", "No look of hers is recorded for this wedding yet.");
-        for (const BoardLook& shown : each.looks) look(each, shown);
+        if (each.looks.empty()) {
+            text("p", "No look of hers is recorded for this wedding yet.");
+        } else {
+            ways(each, id);
+        }
+        for (std::size_t i = 0; i < each.looks.size(); ++i) {
+            look(each, each.looks[i], look_id(id, i));
+        }
+        if (each.steps() == 0) {
+            put("<p class=\"steps\">");
+            tick(each.is_done(), "She is done");
+            put("</p>\n");
+        }
         put("</article>\n");
     }
 
-    void look(const BoardClient& each, const BoardLook& shown) {
-        put("<section>\n");
+    void look(const BoardClient& each, const BoardLook& shown, const std::string& id) {
+        put("<section id=\"" + id + "\">\n");
         text("h3", look_words(shown.state.look));
         text("p", shown.standing +
                       (shown.state.sign_off && !shown.changes.empty() ? " Changed since:" : ""));
         list(shown.changes);
-        angles(each, shown);
+        angles(each, shown, id);
         if (shown.recipe() == nullptr) text("p", "No recipe of this look is written yet.");
         drawing(shown);
         parts("Before the build", shown.before_build, shown.before_build_cautions);
-        steps(shown);
+        steps(shown, id);
         parts("After the build", shown.after_build, shown.after_build_cautions);
         put("</section>\n");
     }
 
-    void angles(const BoardClient& each, const BoardLook& shown) {
-        put("<div class=\"angles\" role=\"group\" tabindex=\"0\" aria-label=\"" +
+    void angles(const BoardClient& each, const BoardLook& shown, const std::string& id) {
+        put("<div class=\"angles\" id=\"" + id +
+            "-photos\" role=\"group\" tabindex=\"0\" aria-label=\"" +
             html_text("Photos of " + each.client.name + " from all angles, to swipe or scroll") +
             "\">\n");
         for (const BoardShot& shot : shown.shots) {
@@ -139,7 +183,8 @@ class PhoneWriter {
 
     static std::string caption(const BoardShot& shot) {
         const bool turned = shot.photo && shot.photo->tags.mirrored;
-        return capitalised(word(shot.angle)) + (turned ? " · mirrored, turned" : "");
+        return capitalised(word(shot.angle)) +
+               (turned ? " · from a mirror, shown the right way round" : "");
     }
 
     void picture(const BoardClient& each, const BoardShot& shot) {
@@ -187,29 +232,34 @@ class PhoneWriter {
         put("</dl>\n");
     }
 
-    void steps(const BoardLook& shown) {
+    void steps(const BoardLook& shown, const std::string& id) {
         if (shown.steps.empty()) return;
-        text("h4", "Build");
+        text("h4", "Build", "id=\"" + id + "-steps\"");
         put("<ol class=\"steps\">\n");
         for (std::size_t i = 0; i < shown.steps.size(); ++i) step(i, shown.steps[i]);
         put("</ol>\n");
         text("p", all_pins_text(shown), "class=\"count\"");
     }
 
-    void step(std::size_t index, const BoardStep& shown) {
-        put("<li><label><input type=\"checkbox\" autocomplete=\"off\"");
-        put(shown.done ? " checked> <span dir=\"auto\">" : "> <span dir=\"auto\">");
-        put(std::to_string(index + 1) + ". " + html_text(shown.words));
-        std::string count = pins_count_text(shown);
-        add_part(count, " · ", wait_text(shown));
+    void tick(bool done, const std::string& words, const std::string& count = {}) {
+        put("<label><input type=\"checkbox\" autocomplete=\"off\"");
+        put(done ? " checked> <span dir=\"auto\">" : "> <span dir=\"auto\">");
+        put(html_text(words));
         if (!count.empty()) put(" <span class=\"count\">" + html_text(count) + "</span>");
         put("</span></label>\n");
+    }
+
+    void step(std::size_t index, const BoardStep& shown) {
+        std::string count = pins_count_text(shown);
+        add_part(count, " · ", wait_text(shown));
+        put("<li>");
+        tick(shown.done, std::to_string(index + 1) + ". " + shown.words, count);
         list(shown.cautions, "class=\"beside\"");
         put("</li>\n");
     }
 
     const WeddingBoard& board_;
-    std::string business_;
+    Printed printed_;
     std::span<const PhonePicture> pictures_;
     std::size_t next_ = 0;
     std::string html_;
@@ -243,16 +293,16 @@ std::string too_large(std::size_t bytes, std::size_t most) {
 
 }  // namespace
 
-PhonePage phone_page(const WeddingBoard& board, Library& library, Decoder& decoder,
+PhonePage phone_page(const WeddingBoard& board, Library& library, Decoder& decoder, LocalTime now,
                      std::size_t most_bytes) {
     const auto name = library.settings().get(business_name_setting);
-    const std::string business = name.value_or("");
-    const std::size_t words = PhoneWriter(board, business, {}).write().size();
+    const Printed printed{name.value_or(""), now};
+    const std::size_t words = PhoneWriter(board, printed, {}).write().size();
     const std::vector<SheetPhoto> photos = photos_on(board, library, decoder);
     const std::size_t around = photos.size() * 256;  // the tags of the pictures
     const std::size_t left = most_bytes > words + around ? most_bytes - words - around : 0;
     const PhonePictures pictures = phone_pictures(photos, left / 4 * 3, decoder, library.disk());
-    PhonePage page{PhoneWriter(board, business, pictures.pictures).write(), {}};
+    PhonePage page{PhoneWriter(board, printed, pictures.pictures).write(), {}};
     for (std::size_t i = 0; i < photos.size(); ++i) {
         const std::string& problem = pictures.pictures[i].problem;
         if (problem.empty()) continue;

@@ -19,9 +19,9 @@ QVariant value_of(std::int64_t id) {
 QString angle_words(const AgreedPair& pair) {
     const QString angle = capitalised_words(shown(pair.angle));
     if (pair.both()) return angle;
-    if (pair.agreed) return PairChoice::tr("%1\nno photo of the day").arg(angle);
-    if (pair.made) return PairChoice::tr("%1\nno photo from the trial").arg(angle);
-    return PairChoice::tr("%1\nno photo").arg(angle);
+    if (pair.agreed) return AgreedPairChoice::tr("%1\nno photo of the day").arg(angle);
+    if (pair.made) return AgreedPairChoice::tr("%1\nno photo from the trial").arg(angle);
+    return AgreedPairChoice::tr("%1\nno photo").arg(angle);
 }
 
 }  // namespace
@@ -30,7 +30,7 @@ QString capitalised_words(const QString& words) {
     return words.left(1).toUpper() + words.mid(1);
 }
 
-PairChoice::PairChoice(QWidget* parent)
+AgreedPairChoice::AgreedPairChoice(QWidget* parent)
     : QWidget(parent),
       weddings_(new WeddingChoice),
       looks_(new QComboBox),
@@ -48,7 +48,7 @@ PairChoice::PairChoice(QWidget* parent)
     add(*column, tr("Wedding"), weddings_);
     add(*column, tr("Client and look"), looks_);
     add(*column, tr("Angle"), angles_);
-    connect(weddings_, &WeddingChoice::chosen, this, &PairChoice::wedding_chosen);
+    connect(weddings_, &WeddingChoice::chosen, this, &AgreedPairChoice::wedding_chosen);
     connect(looks_, &QComboBox::activated, this,
             [this](int index) { emit look_chosen(LookId{looks_->itemData(index).toLongLong()}); });
     connect(angles_, &QListWidget::currentRowChanged, this, [this](int row) {
@@ -56,19 +56,19 @@ PairChoice::PairChoice(QWidget* parent)
     });
 }
 
-void PairChoice::add(QVBoxLayout& column, const QString& name, QWidget* choice) {
+void AgreedPairChoice::add(QVBoxLayout& column, const QString& name, QWidget* choice) {
     choice->setAccessibleName(name);
     column.addWidget(make_quiet(name));
     column.addWidget(choice);
 }
 
-void PairChoice::show_weddings(const std::vector<Wedding>& weddings,
-                               std::optional<WeddingId> chosen) {
+void AgreedPairChoice::show_weddings(const std::vector<Wedding>& weddings,
+                                     std::optional<WeddingId> chosen) {
     weddings_->show_weddings(weddings, chosen);
 }
 
-std::optional<LookId> PairChoice::show_looks(const WeddingAsMade& made,
-                                             std::optional<LookId> wished) {
+std::optional<LookId> AgreedPairChoice::show_looks(const WeddingAsMade& made,
+                                                   std::optional<LookId> wished) {
     looks_->clear();
     for (const ClientAsMade& client : made.clients) {
         for (const LookAsMade& look : client.looks) {
@@ -84,8 +84,8 @@ std::optional<LookId> PairChoice::show_looks(const WeddingAsMade& made,
     return LookId{looks_->currentData().toLongLong()};
 }
 
-std::optional<Angle> PairChoice::show_angles(const std::vector<AgreedPair>& pairs,
-                                             std::optional<Angle> wished) {
+std::optional<Angle> AgreedPairChoice::show_angles(const std::vector<AgreedPair>& pairs,
+                                                   std::optional<Angle> wished) {
     const QSignalBlocker quiet(angles_);
     angles_->clear();
     for (const AgreedPair& pair : pairs) {

@@ -14,10 +14,10 @@ namespace quarterturn {
 class WeddingChoice;
 
 // Which wedding, whose look, and which angle.
-class PairChoice : public QWidget {
+class AgreedPairChoice : public QWidget {
     Q_OBJECT
   public:
-    explicit PairChoice(QWidget* parent = nullptr);
+    explicit AgreedPairChoice(QWidget* parent = nullptr);
 
     void show_weddings(const std::vector<Wedding>& weddings, std::optional<WeddingId> chosen);
     // Answers the look that is chosen then: the one wished for where it is there, else the first.

@@ -81,17 +81,17 @@ QWidget* TrialScreen::build_side() {
     auto* column = new QVBoxLayout(side);
     column->setContentsMargins(0, 0, space(3), 0);
     column->setSpacing(space(2));
-    choice_ = new PairChoice;
-    connect(choice_, &PairChoice::wedding_chosen, this, [this](WeddingId wedding) {
+    choice_ = new AgreedPairChoice;
+    connect(choice_, &AgreedPairChoice::wedding_chosen, this, [this](WeddingId wedding) {
         wedding_ = wedding;
         look_.reset();
         session_.attempt([this] { refresh(); });
     });
-    connect(choice_, &PairChoice::look_chosen, this, [this](LookId look) {
+    connect(choice_, &AgreedPairChoice::look_chosen, this, [this](LookId look) {
         look_ = look;
         session_.attempt([this] { show_angles(); });
     });
-    connect(choice_, &PairChoice::angle_chosen, this, [this](int place) {
+    connect(choice_, &AgreedPairChoice::angle_chosen, this, [this](int place) {
         angle_ = look()->pairs.at(static_cast<std::size_t>(place)).angle;
         session_.attempt([this] { show_pair(); });
     });

@@ -20,7 +20,7 @@ class Job;
 class LaidPairs;
 class ModeRow;
 class Notice;
-class PairChoice;
+class AgreedPairChoice;
 class PointsPanel;
 class Session;
 class WaysOut;
@@ -68,7 +68,7 @@ class TrialScreen : public Screen {
     QStackedWidget* pages_;
     EmptyPage* empty_;
     QWidget* going_;
-    PairChoice* choice_;
+    AgreedPairChoice* choice_;
     QPushButton* place_button_;
     QLabel* title_;
     QStackedWidget* stage_;

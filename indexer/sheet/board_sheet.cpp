@@ -20,7 +20,7 @@ SheetStyle board_style(Paper paper) {
     SheetStyle style = sheet_style(paper);
     style.margin = style.paper.width * a4_margin_share;
     style.columns = 3;
-
+    style.above_foot = style.gutter;
     style.name_points *= 1.6;
     style.lead_points *= larger_type;
     style.heading_points *= larger_type;

@@ -39,6 +39,7 @@ SheetStyle card_style(Paper paper) {
     SheetStyle style = sheet_style(paper);
     style.columns = static_cast<int>(photos_in_a_row);
     style.footer_points = least_card_points;
+    style.above_foot = style.gutter;
     style.footer = 2 * least_card_points * foot_line_mm + 1;
     return style;
 }

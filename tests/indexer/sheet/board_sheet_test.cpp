@@ -102,6 +102,58 @@ TEST_F(BoardOnPaper, BoxesAreTickedForWhatIsSignedAndDone) {
     EXPECT_TRUE(holds(front, "Changed since:")) << front;
 }
 
+TEST_F(BoardOnPaper, NothingStandsCloseToTheFoot) {
+    save([](Recipe& recipe) {
+        for (int i = 0; i < 40; ++i) recipe.build.push_back({"Twist and pin it.", 5, {}});
+    });
+    const Document document = pages();
+    double rule = 0;  // the lowest is that of the foot
+    for (const PageItem& item : document.pages[1].items) {
+        if (const auto* line = std::get_if<RuleItem>(&item)) rule = std::max(rule, line->y1);
+    }
+    for (const PageItem& item : document.pages[1].items) {
+        const auto* text = std::get_if<TextItem>(&item);
+        if (text == nullptr || text->box.y >= rule) continue;
+        EXPECT_LE(text->box.y + text->box.height, rule - 3) << text->text;
+    }
+}
+
+TEST_F(BoardOnPaper, AnEveningLookHasItsOwnTimeAndNotTheMornings) {
+    Look evening = *library.looks().find(look);
+    evening.worn = Worn::evening;
+    evening.name = "let down";
+    const LookId id = library.looks().add(evening);
+    Recipe recipe;
+    recipe.second_look = SecondLook{};
+    recipe.second_look->at = "18:30";
+    recipe.build = {{"Take out the pins.", 3, {}}};
+    library.recipes().save(id, recipe, at("2026-11-07T12:05"));
+    const Document document = pages();
+    ASSERT_EQ(document.pages.size(), 4U);
+    for (const std::size_t page : {2U, 3U}) {
+        const std::string text = text_of(document.pages[page]);
+        EXPECT_TRUE(holds(text, "18:30")) << text;
+        EXPECT_FALSE(holds(text, "12:30")) << text;
+        EXPECT_FALSE(holds(text, "In the chair")) << text;
+    }
+}
+
+TEST_F(BoardOnPaper, SeveralCautionsStandUnderOneMark) {
+    save([](Recipe& recipe) {
+        Step step{"Curl and fix it with spray.", 5, {}};
+        step.heat_tool = HeatTool{"tongs", 25, 170};
+        recipe.build = {step};
+    });
+    int marks = 0;
+    for (const TextItem& text : items_of<TextItem>(pages())) {
+        if (text.text.starts_with("! ")) {
+            ++marks;
+            EXPECT_EQ(text.text.find("! ", 1), std::string::npos) << text.text;
+        }
+    }
+    EXPECT_GE(marks, 1);
+}
+
 TEST_F(BoardOnPaper, LosesNoWordOfALongRecipe) {
     set_cautions(repeated("Beware of the left ear. ", 60) + "Caution ends here.");
     save([](Recipe& recipe) {

@@ -277,6 +277,20 @@ TEST_F(CardOnPaper, TellsWhatFoundNoRoomHoweverLongItIs) {
     expect_told("everything");
 }
 
+TEST_F(CardOnPaper, DrawsAndNumbersWherePinsSit) {
+    EXPECT_TRUE(items_of<HeadItem>(page()).empty());
+    card.places.marks = {{1, {0, 0.7}, "bun"}, {2, {-0.4, 0}, "comb"}};
+    for (const Paper paper : {Paper::a4, Paper::a5}) {
+        const Document document = page(paper);
+        expect_one_legible_page(document);
+        ASSERT_EQ(items_of<HeadItem>(document).size(), 1U);
+        EXPECT_EQ(items_of<HeadItem>(document)[0].drawing.marks.size(), 2U);
+        const std::string text = text_of(document);
+        EXPECT_TRUE(holds(text, "Where they sit"));
+        EXPECT_TRUE(holds(text, "1. bun\n2. comb"));
+    }
+}
+
 TEST_F(CardOnPaper, SaysWhatTheRecipeLacks) {
     card.steps.clear();
     card.after.clear();

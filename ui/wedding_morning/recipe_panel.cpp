@@ -1,8 +1,6 @@
 #include "ui/wedding_morning/recipe_panel.h"
 
-#include <QScrollBar>
-#include <QScroller>
-#include <QTimer>
+#include <QScrollArea>
 
 #include "indexer/looks/board_words.h"
 #include "ui/drawing_board/drawing_view.h"
@@ -128,39 +126,11 @@ void RecipePanel::build(const BoardLook& look) {
     column_->addStretch(1);
     scroll_ = make_scrolling_side(content);
     scroll_->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Ignored);
+    content->installEventFilter(this);
     all_->addWidget(scroll_, 1);
     fit_scroll();
 }
 
-void RecipePanel::let_flow(bool flows) {
-    if (std::exchange(flows_, flows) != flows) fit_scroll();
-}
-
-void RecipePanel::fit_scroll() {
-    if (!scroll_) return;
-    if (flows_) {
-        QScroller::ungrabGesture(scroll_->viewport());
-        scroll_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-        column_->activate();
-        scroll_->setFixedHeight(column_->heightForWidth(std::max(width(), 1)));
-    } else {
-        QScroller::grabGesture(scroll_->viewport(), QScroller::TouchGesture);
-        scroll_->setVerticalScrollBarPolicy(Qt::ScrollBarAsNeeded);
-        scroll_->setMinimumHeight(type_.px(6));
-        scroll_->setMaximumHeight(QWIDGETSIZE_MAX);
-    }
-    setMinimumHeight(std::max(all_->minimumHeightForWidth(width()), 0));
-}
-
-QScrollArea* RecipePanel::what_scrolls() const {
-    if (!flows_) return scroll_;
-    for (QWidget* around = parentWidget(); around; around = around->parentWidget()) {
-        if (auto* scroll = qobject_cast<QScrollArea*>(around)) return scroll;
-    }
-    return scroll_;
-}
-
-// Words that run over several lines need more than a layout asks for by itself.
 void RecipePanel::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
     fit_scroll();
@@ -256,32 +226,6 @@ StepRow* RecipePanel::next_step() const {
     const auto next =
         std::ranges::find_if(steps_, [](const StepRow* row) { return !row->step().done; });
     return next == steps_.end() ? nullptr : *next;
-}
-
-void RecipePanel::go_to_next() {
-    StepRow* next = next_step();
-    if (!next) return;
-    next->box().setFocus(Qt::OtherFocusReason);
-    scroll_to(*next);
-}
-
-// With the keyboard, where it was on a step.
-void RecipePanel::move_to_next(const StepRow* before) {
-    StepRow* next = next_step();
-    if (!next || next == before) return;
-    const bool on_a_step =
-        std::ranges::any_of(steps_, [](const StepRow* row) { return row->box().hasFocus(); });
-    if (on_a_step) next->box().setFocus(Qt::OtherFocusReason);
-    scroll_to(*next);
-}
-
-// To the top, once all is laid out.
-void RecipePanel::scroll_to(const StepRow& step) {
-    QTimer::singleShot(0, &step, [this, &step] {
-        QScrollArea* scroll = what_scrolls();
-        const QPoint place = step.mapTo(scroll->widget(), QPoint());
-        scroll->verticalScrollBar()->setValue(place.y() - type_.px(0.3));
-    });
 }
 
 void RecipePanel::show_pictures() {

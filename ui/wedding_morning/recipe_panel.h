@@ -41,6 +41,7 @@ class RecipePanel : public QWidget {
 
   protected:
     void resizeEvent(QResizeEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:
     bool shows_the_same(const BoardLook& look) const;

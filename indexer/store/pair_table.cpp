@@ -41,7 +41,7 @@ std::vector<LookId> PairTable::to_make(int at_most) {
     });
 }
 
-void PairTable::keep_made(LookId look, const std::vector<MadePair>& pairs) {
+void PairTable::keep_made(LookId look, const std::vector<MadePair>& made) {
     Transaction transaction(*database_);
     run(*database_, "UPDATE pair SET first = NULL, second = NULL WHERE look = ?", look);
     Statement upsert(
@@ -51,7 +51,7 @@ void PairTable::keep_made(LookId look, const std::vector<MadePair>& pairs) {
         "ON CONFLICT (look, kind, number, angle) DO UPDATE SET first = excluded.first, "
         "second = excluded.second, first_strays = excluded.first_strays, "
         "second_strays = excluded.second_strays, worn_on = excluded.worn_on");
-    for (const MadePair& pair : pairs) write_pair(upsert, pair);
+    for (const MadePair& pair : made) write_pair(upsert, pair);
     run(*database_,
         "DELETE FROM pair WHERE look = ? AND first IS NULL AND chosen_first IS NULL "
         "AND chosen_second IS NULL AND NOT refused",

@@ -12,6 +12,7 @@
 #include "app/qturn/progress.h"
 #include "app/qturn/say.h"
 #include "indexer/intake/photo_decoder.h"
+#include "indexer/rules/head_points.h"
 #include "indexer/sheet/as_made_sheet.h"
 #include "ui/painter/paint.h"
 
@@ -107,7 +108,7 @@ void write_sheet(Reply& reply, Library& library, Decoder& decoder, WeddingId wed
 }
 
 Reply as_made_command(Session& session, const AsMadeOptions& options) {
-    if (!options.out.empty()) refuse_bad_pdf(options.out, options.replace);
+    if (!options.out.empty()) refuse_bad_pdf(session, options.out, options.replace);
     Library& library = session.library();
     const WeddingId wedding = find_wedding(library, options.wedding).id;
     const auto local = make_local_decoder();
@@ -143,9 +144,7 @@ Reply head_points(Session& session, const HeadPointsOptions& options) {
     if (options.find) library.head_points().clear(photo.id);
     if (options.top) {
         const HeadPoints points{point_from(*options.top), point_from(*options.bottom)};
-        if (points.top == points.bottom) {
-            throw WrongUse("The top of the hair and the chin or nape cannot be in one place.");
-        }
+        if (const auto reason = reason_against(points, photo.tags.angle)) throw WrongUse(*reason);
         library.head_points().set(photo.id, points);
     }
     return head_points_reply(photo, library.head_points().of(photo.id));

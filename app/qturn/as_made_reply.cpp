@@ -5,6 +5,7 @@
 #include <numbers>
 #include <sstream>
 
+#include "app/qturn/empty_party.h"
 #include "app/qturn/names.h"
 #include "app/qturn/say.h"
 #include "app/qturn/to_json.h"
@@ -90,7 +91,10 @@ class AsMadeReply {
         reply_.data["wedding"] = wedding.name;
         reply_.data["wedding_id"] = wedding.id.value;
         reply_.data["looks"] = looks_;
-        if (looks_.empty()) reply_.lines.emplace_back("This wedding has no looks yet.");
+        if (looks_.empty() && !wedding.party.empty()) {
+            reply_.lines.emplace_back("This wedding has no looks yet.");
+        }
+        tell_empty_party(reply_, wedding);
         return reply_;
     }
 
@@ -165,9 +169,10 @@ Reply day_photos_reply(Library& library, const Wedding& wedding,
         if (!each.look) reply.outcome = Outcome::needs_attention;
     }
     reply.lines = columns(rows);
-    if (rows.empty()) {
+    if (rows.empty() && !wedding.party.empty()) {
         reply.lines.emplace_back("No photo of the wedding's day waits for a look.");
     }
+    tell_empty_party(reply, wedding);
     return reply;
 }
 

@@ -6,9 +6,11 @@
 #include "app/qturn/out_file.h"
 #include "app/qturn/parse.h"
 #include "app/qturn/say.h"
+#include "indexer/disk/clock.h"
 #include "indexer/record/caution.h"
 #include "indexer/sheet/board_sheet.h"
 #include "indexer/sheet/phone_page.h"
+#include "indexer/store/done_table.h"
 #include "ui/painter/paint.h"
 
 namespace quarterturn {
@@ -19,6 +21,8 @@ struct BoardOptions {
     Text client;
     Texts tick;
     Texts untick;
+    Texts done;
+    Texts not_done;
     std::string out;
     Text paper;
     bool replace = false;
@@ -44,6 +48,25 @@ NamedStep step_named(Library& library, WeddingId wedding, const std::string& tex
     return {look.id, {number - 1, shown.steps[static_cast<std::size_t>(number) - 1].words}};
 }
 
+WeddingBoard board_of_client(Library& library, WeddingId wedding, const std::string& name) {
+    const Client client = find_client(library, name);
+    WeddingBoard board = wedding_board(library, wedding);
+    keep_only(board, client.id);
+    if (board.clients.empty()) {
+        throw WrongUse(client.name + " is not of the party of " + board.wedding.name + ".");
+    }
+    return board;
+}
+
+// Where there are steps, ticking them says it.
+ClientId client_without_steps(Library& library, WeddingId wedding, const std::string& name) {
+    const BoardClient client = board_of_client(library, wedding, name).clients.front();
+    if (client.steps() > 0) {
+        throw WrongUse(client.client.name + " has a recipe with steps: tick them with --tick.");
+    }
+    return client.client.id;
+}
+
 // All of them are found before any is ticked.
 void change_steps(Library& library, WeddingId wedding, const BoardOptions& options) {
     std::vector<NamedStep> ticked;
@@ -54,7 +77,18 @@ void change_steps(Library& library, WeddingId wedding, const BoardOptions& optio
     for (const std::string& text : options.untick) {
         unticked.push_back(step_named(library, wedding, text));
     }
+    std::vector<ClientId> done;
+    std::vector<ClientId> not_done;
+    for (const std::string& name : options.done) {
+        done.push_back(client_without_steps(library, wedding, name));
+    }
+    for (const std::string& name : options.not_done) {
+        not_done.push_back(client_without_steps(library, wedding, name));
+    }
     Transaction all_or_nothing(library.database());
+    DoneTable clients_done(library.database());
+    for (const ClientId client : done) clients_done.set(wedding, client);
+    for (const ClientId client : not_done) clients_done.clear(wedding, client);
     for (const NamedStep& step : ticked) library.boards().tick(wedding, step.look, step.tick);
     for (const NamedStep& step : unticked) {
         library.boards().untick(wedding, step.look, step.tick.number);
@@ -62,25 +96,13 @@ void change_steps(Library& library, WeddingId wedding, const BoardOptions& optio
     all_or_nothing.commit();
 }
 
-void refuse_bad_target(const BoardOptions& options) {
+void refuse_bad_target(const Session& session, const BoardOptions& options) {
     if (options.out.empty()) return;
     if (!is_pdf(options.out) && !is_html(options.out)) {
         throw WrongUse("A board is written as .pdf for paper or as .html for a phone; '" +
                        options.out + "' ends in neither.");
     }
-    refuse_missing_folder(options.out);
-    if (!options.replace) refuse_to_replace(options.out);
-}
-
-WeddingBoard board_for(Library& library, WeddingId wedding, const Text& name) {
-    WeddingBoard board = wedding_board(library, wedding);
-    if (!name) return board;
-    const Client client = find_client(library, *name);
-    keep_only(board, client.id);
-    if (board.clients.empty()) {
-        throw WrongUse(client.name + " is not of the party of " + board.wedding.name + ".");
-    }
-    return board;
+    refuse_bad_place(session, options.out, options.replace);
 }
 
 std::vector<std::string> write_paper(const WeddingBoard& board, Library& library, Decoder& decoder,
@@ -95,7 +117,7 @@ std::vector<std::string> write_paper(const WeddingBoard& board, Library& library
 
 std::vector<std::string> write_phone_page(const WeddingBoard& board, Library& library,
                                           Decoder& decoder, const BoardOptions& options) {
-    const PhonePage page = phone_page(board, library, decoder);
+    const PhonePage page = phone_page(board, library, decoder, local_now());
     replace_file(library.disk(), options.out, std::as_bytes(std::span(page.html)));
     return page.problems;
 }
@@ -116,11 +138,12 @@ void write_board(Reply& reply, const WeddingBoard& board, Library& library,
 }
 
 Reply show_board(Session& session, const BoardOptions& options) {
-    refuse_bad_target(options);
+    refuse_bad_target(session, options);
     Library& library = session.library();
     const WeddingId wedding = find_wedding(library, options.wedding).id;
     change_steps(library, wedding, options);
-    const WeddingBoard board = board_for(library, wedding, options.client);
+    const WeddingBoard board = options.client ? board_of_client(library, wedding, *options.client)
+                                              : wedding_board(library, wedding);
     Reply reply = board_reply(board);
     if (!options.out.empty()) write_board(reply, board, library, options);
     return reply;
@@ -141,6 +164,9 @@ void add_board_command(CommandSet& commands) {
     command.option("--tick LOOK=STEP", options->tick,
                    "A step that is done, by its number; once for each");
     command.option("--untick LOOK=STEP", options->untick, "Not done after all; once for each");
+    command.option("--done CLIENT", options->done,
+                   "Her hair is done, where no steps are written; once for each");
+    command.option("--not-done CLIENT", options->not_done, "Not done after all; once for each");
     command.option("--out FILE", options->out,
                    "Write it: .pdf to hang by the mirror, .html for a phone");
     command.option("--paper SIZE", options->paper,

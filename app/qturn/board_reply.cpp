@@ -1,5 +1,6 @@
 #include "app/qturn/board_reply.h"
 
+#include "app/qturn/empty_party.h"
 #include "app/qturn/say.h"
 #include "indexer/looks/board_words.h"
 
@@ -77,13 +78,10 @@ json seats_json(const std::vector<Seat>& seats) {
 json client_json(const BoardClient& client) {
     json looks = json::array();
     for (const BoardLook& look : client.looks) looks.push_back(look_json(look));
-    return {{"client", client.client.name},
-            {"client_id", client.client.id.value},
-            {"role", client.role},
-            {"ready_by", client.ready_by},
-            {"seats", seats_json(client.seats)},
-            {"cautions", client.cautions},
-            {"looks", looks}};
+    return {{"client", client.client.name}, {"client_id", client.client.id.value},
+            {"role", client.role},          {"ready_by", client.ready_by},
+            {"done", client.is_done()},     {"seats", seats_json(client.seats)},
+            {"cautions", client.cautions},  {"looks", looks}};
 }
 
 json board_json(const WeddingBoard& board) {
@@ -133,6 +131,7 @@ void add_client(Reply& reply, const WeddingBoard& board, const BoardClient& clie
     for (const std::string& caution : client.cautions) reply.lines.push_back("  ! " + caution);
     for (const BoardLook& look : client.looks) add_look(reply, look);
     if (client.looks.empty()) reply.lines.emplace_back("  No look for this wedding yet.");
+    if (client.is_done()) reply.lines.emplace_back("  She is done.");
 }
 
 }  // namespace
@@ -141,11 +140,9 @@ Reply board_reply(const WeddingBoard& board) {
     Reply reply{{"The board of " + board.wedding.name + ", " + iso_text(board.wedding.date) + "."},
                 board_json(board)};
     for (const BoardClient& client : board.clients) add_client(reply, board, client);
-    if (board.clients.empty()) {
-        reply.lines.emplace_back("Nobody is of the party yet: add the clients to the wedding.");
-    }
     append(reply.lines, board.remarks);
     if (!board.remarks.empty()) reply.outcome = Outcome::needs_attention;
+    tell_empty_party(reply, board.wedding);
     return reply;
 }
 

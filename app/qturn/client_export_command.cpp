@@ -2,6 +2,7 @@
 #include "app/qturn/commands.h"
 #include "app/qturn/drawing.h"
 #include "app/qturn/find.h"
+#include "app/qturn/out_file.h"
 #include "app/qturn/say.h"
 #include "indexer/disk/clock.h"
 #include "indexer/looks/client_record.h"
@@ -26,6 +27,7 @@ DrawnPdf draw(Library& library, const ClientRecord& record) {
 }
 
 Reply export_record_of(Session& session, const ExportOptions& options) {
+    refuse_in_library(session, options.to);
     Library& library = session.library();
     const ClientRecord record = client_record(library, find_client(library, options.client).id);
     const DrawnPdf pdf = draw(library, record);

@@ -1,6 +1,7 @@
 #include "app/qturn/command_set.h"
 #include "app/qturn/commands.h"
 #include "app/qturn/drawing.h"
+#include "app/qturn/empty_party.h"
 #include "app/qturn/find.h"
 #include "app/qturn/names.h"
 #include "app/qturn/out_file.h"
@@ -137,7 +138,7 @@ void write_page(Reply& reply, Library& library, const KitList& list, const KitOp
 }
 
 Reply to_pack(Session& session, const KitOptions& options) {
-    if (!options.out.empty()) refuse_bad_pdf(options.out, options.replace);
+    if (!options.out.empty()) refuse_bad_pdf(session, options.out, options.replace);
     Library& library = session.library();
     const WeddingId wedding = find_wedding(library, options.wedding).id;
     const Paper paper =
@@ -152,7 +153,8 @@ Reply to_pack(Session& session, const KitOptions& options) {
                  packed_text(list)},
                 list_json(list)};
     for (const KitGroup group : all_kit_groups) add_group(reply, list, group);
-    append(reply.lines, kit_notes(list));
+    if (list.lines.empty()) tell_empty_party(reply, list.kit.wedding);
+    if (reply.outcome == Outcome::done) append(reply.lines, kit_notes(list));
     if (!options.out.empty()) write_page(reply, library, list, options, paper);
     if (!list.kit.without_recipe.empty()) reply.outcome = Outcome::needs_attention;
     return reply;

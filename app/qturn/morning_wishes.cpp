@@ -10,6 +10,8 @@
 namespace quarterturn {
 namespace {
 
+constexpr const char* taken_back = "none";  // as with tags
+
 Named client_named(const std::string& text, const char* example) {
     Named parts = named(text);
     if (parts.name.empty()) {
@@ -65,7 +67,12 @@ void add_break(Morning& morning, const std::string& text) {
     }
 }
 
+std::optional<int> minute_or_none(const std::string& value) {
+    return value == taken_back ? std::nullopt : std::optional(minute_from(value));
+}
+
 void set_minutes(MorningWish& wish, const std::string& value, const std::string& whole) {
+    if (value == taken_back) return wish.work.reset();
     std::vector<int> numbers;
     std::size_t from = 0;
     for (std::size_t plus = value.find('+'); plus != std::string::npos;
@@ -127,11 +134,11 @@ Morning with_options(Library& library, Morning morning, const MorningOptions& op
     };
     for (const std::string& text : options.ready_by) {
         const Named parts = client_named(text, "'Ada Lindqvist=11:30'");
-        wish_named(parts).ready_by = minute_from(parts.value);
+        wish_named(parts).ready_by = minute_or_none(parts.value);
     }
     for (const std::string& text : options.comes) {
         const Named parts = client_named(text, "'Ada Lindqvist=07:30'");
-        wish_named(parts).arrives = minute_from(parts.value);
+        wish_named(parts).arrives = minute_or_none(parts.value);
     }
     for (const std::string& text : options.minutes) {
         const Named parts = client_named(text, "'Ada Lindqvist=45'");

@@ -14,7 +14,7 @@ struct MorningOptions {
     Text first;
     Text last;
     bool any_order = false;
-    Texts ready_by;  // "CLIENT=11:30"
+    Texts ready_by;  // "CLIENT=11:30"; with "CLIENT=none" each of the three is taken back
     Texts comes;     // "CLIENT=07:30"
     Texts minutes;   // "CLIENT=45", or "CLIENT=20+15+40": before, cooling, after
 

@@ -83,12 +83,13 @@ void write_page(Reply& reply, Library& library, const WeddingMorning& morning,
 
 Reply running_order(Session& session, const RunningOrderOptions& options) {
     refuse_half_a_move(options);
-    if (!options.out.empty()) refuse_bad_pdf(options.out, options.replace);
+    if (!options.out.empty()) refuse_bad_pdf(session, options.out, options.replace);
     Library& library = session.library();
     const WeddingId wedding = find_wedding(library, options.wedding).id;
     keep_wishes(library, wedding, options);
     move(library, wedding, options);
     const WeddingMorning morning = wedding_morning(library, wedding);
+    if (morning.wedding.party.empty()) return nobody_reply(morning);
     if (options.check) return possible_reply(morning, best_plan(morning));
     const MorningPlan plan = plan_of(morning);
     Reply reply = running_order_reply(morning, plan);
@@ -107,11 +108,12 @@ void add_wishes(Command command, MorningOptions& options) {
     command.option("--last CLIENT", options.last, "Nobody is ready after her");
     command.flag("--any-order", options.any_order, "Nobody must be first or last");
     command.option("--ready-by CLIENT=TIME", options.ready_by,
-                   "Hers, where it is not the wedding's; once for each");
+                   "Hers, where it is not the wedding's; CLIENT=none: the wedding's again");
     command.option("--comes CLIENT=TIME", options.comes,
-                   "She cannot sit down earlier; once for each");
+                   "She cannot sit down earlier; CLIENT=none: at any time");
     command.option("--minutes CLIENT=MINUTES", options.minutes,
-                   "In place of her recipe's: 45, or 20+15+40 where a set cools between");
+                   "In place of her recipe's: 45, or 20+15+40 where a set cools between; "
+                   "none: the recipe's again");
 }
 
 }  // namespace

@@ -1,5 +1,6 @@
 #include "app/qturn/running_order_reply.h"
 
+#include "app/qturn/empty_party.h"
 #include "app/qturn/say.h"
 
 namespace quarterturn {
@@ -105,6 +106,12 @@ bool is_well(const WeddingMorning& morning, const MorningPlan& plan) {
 }
 
 }  // namespace
+
+Reply nobody_reply(const WeddingMorning& morning) {
+    Reply reply{{heading(morning, {})}, reply_json(morning, {})};
+    tell_empty_party(reply, morning.wedding);
+    return reply;
+}
 
 Reply running_order_reply(const WeddingMorning& morning, const MorningPlan& plan) {
     Reply reply{{heading(morning, plan)}, reply_json(morning, plan)};

@@ -5,6 +5,9 @@
 
 namespace quarterturn {
 
+// The same while nobody is in the party.
+Reply nobody_reply(const WeddingMorning& morning);
+
 // The plan in words and as json.md describes it. Needs attention when somebody is late, a rule is
 // not kept, or somebody cannot be planned.
 Reply running_order_reply(const WeddingMorning& morning, const MorningPlan& plan);

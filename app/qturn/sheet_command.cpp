@@ -21,14 +21,13 @@ struct SheetOptions {
     bool replace = false;
 };
 
-void refuse_bad_target(const SheetOptions& options) {
+void refuse_bad_target(const Session& session, const SheetOptions& options) {
     const Path file = options.out;
     if (!is_pdf(file) && picture_format(file).empty()) {
         throw WrongUse("A sheet is written as .pdf, .png, .jpg or .jpeg; '" + options.out +
                        "' ends in none of these.");
     }
-    refuse_missing_folder(file);
-    if (!options.replace) refuse_to_replace(file);
+    refuse_bad_place(session, file, options.replace);
 }
 
 void refuse_to_replace_pages(const Document& document, const Path& file) {
@@ -79,7 +78,7 @@ Reply sheet(Session& session, const SheetOptions& options) {
     if (options.look.empty() == options.sitting.empty()) {
         throw WrongUse("Name a look, or a sitting with --sitting NUMBER.");
     }
-    refuse_bad_target(options);
+    refuse_bad_target(session, options);
     Library& library = session.library();
     const Drawing drawing;
     const auto decoder = make_local_decoder();

@@ -1,6 +1,7 @@
 #include "app/qturn/command_set.h"
 #include "app/qturn/commands.h"
 #include "app/qturn/find.h"
+#include "app/qturn/out_file.h"
 #include "app/qturn/say.h"
 #include "indexer/disk/clock.h"
 #include "indexer/looks/sign_off.h"
@@ -35,6 +36,7 @@ Reply open_again(Session& session, const std::string& name, const std::string& b
 }
 
 Reply write_record(Session& session, const std::string& name, const std::string& folder) {
+    refuse_in_library(session, folder);
     const Look look = find_look(session.library(), name);
     export_record(session.library(), look.id, folder, local_now());
     return {{"The record of " + look.name + " lies in " + folder + ".",

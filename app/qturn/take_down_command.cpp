@@ -70,7 +70,7 @@ void write_card(Reply& reply, const TakeDown& card, Library& library,
 }
 
 Reply show_take_down(Session& session, const TakeDownOptions& options) {
-    if (!options.out.empty()) refuse_bad_pdf(options.out, options.replace);
+    if (!options.out.empty()) refuse_bad_pdf(session, options.out, options.replace);
     Library& library = session.library();
     const TakeDown card = take_down(library, find_look(library, options.look).id);
     Reply reply = take_down_reply(card);

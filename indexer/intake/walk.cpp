@@ -2,6 +2,8 @@
 
 #include <set>
 
+#include "indexer/disk/lies_in.h"
+
 namespace quarterturn {
 namespace {
 
@@ -16,11 +18,6 @@ bool thumbnail_folder(const Path& folder) {
     std::string name = folder.filename().native();
     std::ranges::transform(name, name.begin(), [](unsigned char c) { return std::tolower(c); });
     return name == "thmbnl" || name == "thumbnails";
-}
-
-bool lies_in(const Path& file, const Path& folder) {
-    const auto [end, ignored] = std::ranges::mismatch(folder, file);
-    return end == folder.end();
 }
 
 class Walk {

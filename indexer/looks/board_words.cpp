@@ -43,6 +43,19 @@ std::string chair_text(const WeddingBoard& board, const BoardClient& client) {
     return text;
 }
 
+std::string evening_time(const BoardClient& client, const BoardLook& look) {
+    const auto told_in = [](const BoardLook& each) -> std::string {
+        const Recipe* recipe = each.recipe();
+        return recipe && recipe->second_look ? recipe->second_look->at : std::string();
+    };
+    const std::string own = told_in(look);
+    if (!own.empty()) return own;
+    for (const BoardLook& other : client.looks) {
+        if (!told_in(other).empty()) return told_in(other);
+    }
+    return {};
+}
+
 std::string pins_count_text(const BoardStep& step) {
     std::string text;
     const auto add = [&](int count, const char* one) {

@@ -11,6 +11,10 @@ std::string ready_text(const BoardClient& client);  // "ready by 12:30", "no rea
 // than one works. Empty without a place in the running order.
 std::string chair_text(const WeddingBoard& board, const BoardClient& client);
 
+// When an evening look is made of the first, as its recipe or the first look's says: "18:30". Empty
+// where neither says so.
+std::string evening_time(const BoardClient& client, const BoardLook& look);
+
 std::string pins_count_text(const BoardStep& step);  // "22 pins"; empty without any
 std::string wait_text(const BoardStep& step);        // "15 min cooling"; empty without a wait
 std::string all_pins_text(const BoardLook& look);    // "Pins: 14 of 22 in."; empty without any

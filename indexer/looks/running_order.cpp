@@ -64,11 +64,14 @@ class MorningGatherer {
         const std::string name = library_.clients().find(member.client).value_or(Client{}).name;
         const auto work = wish.work || planned == nullptr ? wish.work : planned->work;
         const auto ready_by = wish.ready_by ? wish.ready_by : ready_by_;
-        if (!work) cannot(without_minutes(name, planned), planned);
+        if (!work) {
+            const auto look = planned ? std::optional(planned->look.id) : std::nullopt;
+            cannot(without_minutes(name, planned), {member.client, true, look});
+        }
         if (!ready_by) {
             cannot("Nothing says when " + name +
                        " must be ready: set the wedding's ready-by time, or hers.",
-                   nullptr);
+                   {member.client, false, std::nullopt});
         }
         if (!work || !ready_by) return;
         if (!wish.work && work->in_two_parts() && !planned->says_may_be_left) assume_for(name);
@@ -78,10 +81,9 @@ class MorningGatherer {
     }
 
   private:
-    void cannot(std::string sentence, const PlannedLook* planned) {
+    void cannot(std::string sentence, const MorningGap& gap) {
         result_.cannot.push_back(std::move(sentence));
-        result_.cannot_looks.push_back(planned == nullptr ? std::nullopt
-                                                          : std::optional(planned->look.id));
+        result_.gaps.push_back(gap);
     }
 
     void assume_for(const std::string& name) {

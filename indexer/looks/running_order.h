@@ -16,13 +16,22 @@ std::optional<ChairWork> chair_work(const Recipe& recipe);
 // What chair_work() takes `may_be_left` from; nothing where the recipe leaves it open.
 std::optional<int> may_be_left_in(const Recipe& recipe);
 
+// What is missing to plan a member of the party: her minutes, or when she must be ready.
+struct MorningGap {
+    ClientId client;
+    bool of_minutes = false;
+    std::optional<LookId> look;  // whose recipe could tell her minutes
+
+    bool operator==(const MorningGap&) const = default;
+};
+
 struct WeddingMorning {
     Wedding wedding;
     Morning morning;
     MorningNeeds needs;               // in the order of the party
     std::vector<std::string> looks;   // of each of them; "" where only minutes were named
     std::vector<std::string> cannot;  // a sentence for each member who cannot be planned yet
-    std::vector<std::optional<LookId>> cannot_looks;  // of each: whose recipe could tell it
+    std::vector<MorningGap> gaps;     // what each of those sentences is about
     std::string assumed;  // a sentence on what a set may be left, where nothing says it; or ""
 };
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "indexer/looks/board_words.h"
 #include "indexer/looks/recipe_findings.h"
 
 namespace quarterturn {
@@ -76,6 +77,7 @@ class TakeDownGatherer {
         result_.from = name_of(ends_.from);
         result_.to = name_of(ends_.to);
         take_words();
+        if (const auto first = recipe_of_first()) result_.places = drawing_with_accessories(*first);
         result_.before = shots_of(ends_.from);
         result_.after = shots_of(ends_.to);
         add_photo_lacks();
@@ -84,6 +86,10 @@ class TakeDownGatherer {
     }
 
   private:
+    std::optional<Recipe> recipe_of_first() {
+        return ends_.from ? recipe_of(library_, ends_.from->id) : std::nullopt;
+    }
+
     void lack(const std::string& what) {
         result_.lacks.push_back("The recipe of " + told_in_ + " does not say " + what +
                                 ": write it under \"Second look\".");
@@ -135,8 +141,7 @@ class TakeDownGatherer {
     }
 
     void add_cautions() {
-        const auto first = ends_.from ? recipe_of(library_, ends_.from->id) : std::nullopt;
-        for (const auto& recipe : {first, ends_.recipe}) {
+        for (const auto& recipe : {recipe_of_first(), ends_.recipe}) {
             if (!recipe) continue;
             for (const std::string& line : caution_lines(*recipe)) add(line);
         }

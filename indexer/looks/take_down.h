@@ -15,6 +15,7 @@ struct TakeDown {
     std::string done_by;
     std::string taken_out;
     std::string stays;
+    HeadDrawing places;  // with a mark for each place that is numbered; may be without
     std::vector<std::string> steps;
     std::vector<std::string> cautions;  // hers first, then what holds for every head
     std::vector<BoardShot> before;      // with a photo only

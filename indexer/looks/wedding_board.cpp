@@ -4,6 +4,8 @@
 #include <limits>
 #include <stdexcept>
 
+#include "indexer/store/done_table.h"
+
 namespace quarterturn {
 namespace {
 
@@ -45,7 +47,8 @@ class BoardGatherer {
     BoardGatherer(Library& library, WeddingId wedding)
         : library_(library),
           morning_(wedding_morning(library, wedding)),
-          looks_(looks_for(library, wedding)) {}
+          looks_(looks_for(library, wedding)),
+          done_(DoneTable(library.database()).of_wedding(wedding)) {}
 
     WeddingBoard gather() {
         board_.wedding = morning_.wedding;
@@ -66,6 +69,7 @@ class BoardGatherer {
     static ClientId client_id(const BoardClient& client) { return client.client.id; }
 
     void plan() {
+        if (board_.wedding.party.empty()) return;
         try {
             seats_ = plan_of(morning_).seats;
         } catch (const std::invalid_argument& cannot) {
@@ -87,17 +91,29 @@ class BoardGatherer {
             client.looks.push_back(board_look(library_, board_.wedding.id, look.id));
         }
         client.cautions = cautions_of(client.looks);
+        client.said_done = std::ranges::find(done_, id) != done_.end();
         board_.clients.push_back(std::move(client));
     }
 
     Library& library_;
     WeddingMorning morning_;
     std::vector<Look> looks_;
+    std::vector<ClientId> done_;
     std::vector<Seat> seats_;
     WeddingBoard board_;
 };
 
 }  // namespace
+
+std::size_t BoardClient::steps_done() const {
+    if (looks.empty()) return 0;
+    return static_cast<std::size_t>(
+        std::ranges::count(looks.front().steps, true, &BoardStep::done));
+}
+
+bool BoardClient::is_done() const {
+    return steps() == 0 ? said_done : steps_done() == steps();
+}
 
 WeddingBoard wedding_board(Library& library, WeddingId wedding) {
     return BoardGatherer(library, wedding).gather();

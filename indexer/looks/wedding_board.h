@@ -52,6 +52,13 @@ struct BoardClient {
     std::vector<Seat> seats;            // hers, of the running order; none when there is no plan
     std::vector<std::string> cautions;  // first of all; of every look once
     std::vector<BoardLook> looks;       // ceremony, other, evening
+    bool said_done = false;             // by her word
+
+    // Of the look she wears first: the one that is made on the morning.
+    std::size_t steps() const { return looks.empty() ? 0 : looks.front().steps.size(); }
+    std::size_t steps_done() const;
+    // All its steps are ticked; or it was said, where there are none to tick.
+    bool is_done() const;
 };
 
 struct WeddingBoard {

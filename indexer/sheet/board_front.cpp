@@ -36,6 +36,7 @@ class BoardFront {
         put_cautions();
         if (page_.look == nullptr) {
             put_line("No look of hers is recorded for this wedding yet.", style_.lead_points, true);
+            put_ticked(page_.client.is_done(), "Done");
             return;
         }
         put_standing();
@@ -53,15 +54,25 @@ class BoardFront {
         flow_.down(flow_.put_text(text, style_.left(), flow_.y(), style_.width(), flow_.room()));
     }
 
+    // The morning's times are none of an evening look.
+    bool is_evening() const {
+        return page_.look != nullptr && page_.look->state.look.worn == Worn::evening;
+    }
+
+    std::string when_label(const std::string& when) const {
+        if (is_evening()) return when.empty() ? "in the evening" : "in the evening, at";
+        return when.empty() ? ready_text(page_.client) : "ready by";
+    }
+
     double put_ready(double x, double width) {
-        TextItem label =
-            text_item(page_.client.ready_by.empty() ? ready_text(page_.client) : "ready by",
-                      style_.lead_points, false, Tone::soft);
+        const std::string when =
+            is_evening() ? evening_time(page_.client, *page_.look) : page_.client.ready_by;
+        TextItem label = text_item(when_label(when), style_.lead_points, false, Tone::soft);
         label.align = Align::right;
         double y = flow_.y();
         y += flow_.put_text(label, x, y, width, flow_.room());
-        if (page_.client.ready_by.empty()) return y;
-        TextItem time = text_item(page_.client.ready_by, style_.name_points, true);
+        if (when.empty()) return y;
+        TextItem time = text_item(when, style_.name_points, true);
         time.align = Align::right;
         if (flow_.height_of(time, width) > 1.5 * flow_.line_height(time.points)) {
             time.points = style_.lead_points;
@@ -87,7 +98,7 @@ class BoardFront {
             y += flow_.put_text(text_item(capitalised(about), style_.lead_points), style_.left(), y,
                                 names_width, most);
         }
-        const std::string chair = chair_text(page_.board, page_.client);
+        const std::string chair = is_evening() ? "" : chair_text(page_.board, page_.client);
         if (!chair.empty()) {
             y += flow_.put_text(text_item(chair, style_.lead_points, false, Tone::soft),
                                 style_.left(), y, names_width, most);
@@ -103,19 +114,22 @@ class BoardFront {
         flow_.down(put_caution_box(flow_, box, style_.left(), style_.width()) + after_lines);
     }
 
-    void put_standing() {
-        const BoardLook& look = *page_.look;
+    void put_ticked(bool ticked, const std::string& words) {
         const double line = flow_.line_height(style_.lead_points);
         const double side = line * 0.72;
-        flow_.put(TickItem{{style_.left(), flow_.y() + (line - side) / 2, side, side},
-                           look.state.sign_off.has_value()});
+        flow_.put(TickItem{{style_.left(), flow_.y() + (line - side) / 2, side, side}, ticked});
         const double indent = side + style_.gutter * 0.7;
-        std::string words = look.standing;
-        const std::size_t told = std::min(look.changes.size(), most_changes);
-        if (told > 0) words += look.state.sign_off ? " Changed since:" : "";
         flow_.down(flow_.put_text(text_item(words, style_.lead_points, true),
                                   style_.left() + indent, flow_.y(), style_.width() - indent,
                                   flow_.room()));
+    }
+
+    void put_standing() {
+        const BoardLook& look = *page_.look;
+        std::string words = look.standing;
+        const std::size_t told = std::min(look.changes.size(), most_changes);
+        if (told > 0) words += look.state.sign_off ? " Changed since:" : "";
+        put_ticked(look.state.sign_off.has_value(), words);
         for (std::size_t i = 0; i < told; ++i) put_line(look.changes[i], style_.body_points);
         if (look.changes.size() > told) {
             put_line("And " + std::to_string(look.changes.size() - told) +

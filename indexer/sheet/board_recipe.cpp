@@ -35,7 +35,11 @@ class BoardRecipe {
     void put_title() {
         std::string words = page_.client.client.name;
         add_part(words, " · ", look_words(look_.state.look));
-        add_part(words, " · ", ready_text(page_.client));
+        if (look_.state.look.worn == Worn::evening) {
+            add_part(words, " · ", evening_time(page_.client, look_));
+        } else {
+            add_part(words, " · ", ready_text(page_.client));
+        }
         put_paragraph(flow_, text_item(words, style_.lead_points * 1.15, true));
         flow_.down(step_gap);
     }
@@ -46,7 +50,7 @@ class BoardRecipe {
         flow_.down(step_gap);
         SheetRecipe recipe;
         recipe.heading = heading;
-        for (const std::string& caution : cautions) recipe.cautions.push_back("! " + caution);
+        if (!cautions.empty()) recipe.cautions = {under_one_mark(cautions)};
         for (const RecipePart& part : parts) recipe.parts.push_back(in_one_line(part));
         put_recipe(flow_, recipe, RecipeRoom::anywhere);
     }
@@ -59,6 +63,12 @@ class BoardRecipe {
         for (const std::string& each : part.lines)
             add_part(all, all.ends_with('.') ? " " : "; ", each);
         return line;
+    }
+
+    static std::string under_one_mark(const std::vector<std::string>& cautions) {
+        std::string words;
+        for (const std::string& caution : cautions) add_part(words, " ", caution);
+        return words.empty() ? words : "! " + words;
     }
 
     double step_points() const { return style_.body_points * step_type; }
@@ -81,10 +91,8 @@ class BoardRecipe {
 
     StepTexts texts_of(std::size_t number) const {
         const BoardStep& step = look_.steps[number];
-        std::string cautions;
-        for (const std::string& line : step.cautions) add_part(cautions, "\n", "! " + line);
         StepTexts texts{text_item(words_of(number), step_points()),
-                        text_item(cautions, style_.body_points * 0.9, true),
+                        text_item(under_one_mark(step.cautions), style_.body_points * 0.9, true),
                         text_item(side_words(step), style_.body_points * 1.1, true)};
         texts.words.align = texts.cautions.align = Align::start;
         texts.beside.align = Align::right;

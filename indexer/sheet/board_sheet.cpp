@@ -20,7 +20,7 @@ SheetStyle board_style(Paper paper) {
     SheetStyle style = sheet_style(paper);
     style.margin = style.paper.width * a4_margin_share;
     style.columns = 3;
-
+    style.above_foot = style.gutter;
     style.name_points *= 1.6;
     style.lead_points *= larger_type;
     style.heading_points *= larger_type;
@@ -50,7 +50,7 @@ SheetBand photos_of_look(const BoardLook& look, const Path& folder) {
         SheetCell cell;
         if (shot.photo) cell = photo_cell(*shot.photo, folder);
         cell.title = capitalised(word(shot.angle));
-        cell.note = shot.photo && shot.photo->tags.mirrored ? "mirrored, turned" : "";
+        cell.note = shot.photo && shot.photo->tags.mirrored ? "turned from a mirror" : "";
         cell.empty = shot.empty;
         band.cells.push_back(std::move(cell));
     }

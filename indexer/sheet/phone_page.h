@@ -19,8 +19,9 @@ struct PhonePage {
     std::vector<std::string> problems;  // a sentence each: a photo not shown, a page too large
 };
 
-// Pictures are made smaller until the page is no larger than `most_bytes`.
-PhonePage phone_page(const WeddingBoard& board, Library& library, Decoder& decoder,
+// Says that it stands as of `now`. Pictures are made smaller until the page is no larger than
+// `most_bytes`.
+PhonePage phone_page(const WeddingBoard& board, Library& library, Decoder& decoder, LocalTime now,
                      std::size_t most_bytes = most_phone_bytes);
 
 }  // namespace quarterturn

@@ -20,15 +20,20 @@ p,ul,ol,dl{margin:.4rem 0}
 .whose{border:2px solid var(--line);border-radius:.5rem;padding:.6rem .8rem;background:var(--card)}
 nav ol{list-style:none;padding:0;margin:1rem 0}
 nav a{display:flex;flex-wrap:wrap;justify-content:space-between;gap:0 1rem;align-items:center;min-height:3rem;padding:.4rem .8rem;margin:.4rem 0;border:2px solid var(--line);border-radius:.5rem;color:var(--ink);background:var(--card);text-decoration:none;font-weight:600}
+.ways ul{list-style:none;padding:0;display:flex;flex-wrap:wrap;gap:.5rem;margin:.8rem 0}
+.ways a{display:flex;align-items:center;min-height:2.75rem;padding:.2rem .8rem;border:2px solid var(--line);border-radius:.5rem;color:var(--ink);background:var(--card);font-weight:600}
+.angles,h4,section{scroll-margin-top:.5rem}
 a:focus-visible,input:focus-visible,.angles:focus-visible{outline:3px solid var(--accent);outline-offset:3px}
 article{border-top:.3rem solid var(--ink);margin:2rem 0 0;padding:1rem 0 0;scroll-margin-top:.5rem}
 .ready{font-size:1.5rem;font-weight:700}
-.care{border:3px solid var(--accent);border-radius:.5rem;padding:.6rem .8rem;margin:.8rem 0;background:var(--card)}
+.care,.beside{position:relative}
+.care{border:3px solid var(--accent);border-radius:.5rem;padding-block:.6rem;padding-inline:3.2rem .8rem;margin:.8rem 0;background:var(--card)}
 .care h3{margin:0 0 .2rem;color:var(--accent)}
 .care ul,.beside{list-style:none;padding:0;margin:0}
-.care li,.beside li{padding-inline-start:1.8rem;position:relative;font-weight:600}
-.care li::before,.beside li::before{content:"!";position:absolute;inset-inline-start:0;top:.1em;width:1.25em;line-height:1.25em;text-align:center;border:2px solid var(--accent);border-radius:.2em;color:var(--accent);font-weight:800}
+.care li,.beside li{font-weight:600}
 .care li+li,.beside li+li{margin-top:.35rem}
+.care::before,.beside::before{content:"!";position:absolute;inset-inline-start:0;top:.1em;width:1.25em;line-height:1.25em;text-align:center;border:2px solid var(--accent);border-radius:.2em;color:var(--accent);font-weight:800}
+.care::before{inset-inline-start:.7rem;top:.7rem;font-size:1.3rem}
 .angles{display:flex;gap:.75rem;overflow-x:auto;scroll-snap-type:x mandatory;overscroll-behavior-x:contain;margin:.8rem -1rem;padding:0 1rem .6rem;scroll-padding-inline:1rem}
 figure{flex:0 0 auto;margin:0;scroll-snap-align:center;max-width:84vw}
 figure img{display:block;width:auto;height:auto;max-width:100%;max-height:78vh;max-height:78svh;border-radius:.5rem;background:var(--card)}
@@ -39,7 +44,7 @@ figcaption{text-align:center;font-weight:700;padding-top:.3rem}
 .steps label{display:grid;grid-template-columns:2.75rem 1fr;gap:.6rem;align-items:start;min-height:2.75rem;font-size:1.15rem}
 .steps input{width:2.4rem;height:2.4rem;margin:.15rem .1rem;accent-color:var(--accent);border-radius:.2rem;box-shadow:0 0 0 2px var(--soft)}
 .count{display:block;font-weight:700}
-.beside{margin:.4rem 0 .6rem}
+.beside{margin:.4rem 0 .6rem;padding-inline-start:1.9rem}
 .steps .beside{margin-inline-start:3.35rem}
 dt{font-weight:700;margin-top:.6rem}
 dd{margin:0}

@@ -12,6 +12,7 @@ struct SheetStyle {
     double gutter = 0;      // between columns
     double space = 0;       // between bands
     double footer = 0;      // height of the foot lines
+    double above_foot = 0;  // left free between what stands on the page and the rule of the foot
     double ring = 0;        // side of the coverage ring
     int columns = 4;        // of photos by angle
     int frame_columns = 6;  // of photos that are only looked through
@@ -26,7 +27,7 @@ struct SheetStyle {
 
     double left() const { return margin; }
     double width() const { return paper.width - 2 * margin; }
-    double bottom() const { return paper.height - margin - footer; }
+    double bottom() const { return paper.height - margin - footer - above_foot; }
     double column_width(int count) const { return (width() - (count - 1) * gutter) / count; }
 };
 

@@ -39,6 +39,7 @@ SheetStyle card_style(Paper paper) {
     SheetStyle style = sheet_style(paper);
     style.columns = static_cast<int>(photos_in_a_row);
     style.footer_points = least_card_points;
+    style.above_foot = style.gutter;
     style.footer = 2 * least_card_points * foot_line_mm + 1;
     return style;
 }
@@ -74,7 +75,9 @@ class Card {
         for (const SheetBand& row : rows_) put_row(row);
         put_pins();
         put_steps();
-        for (const std::string& lack : card_.lacks) put_words("! " + lack, size_.points, true);
+        std::string lacks;
+        for (const std::string& lack : card_.lacks) add_part(lacks, " ", lack);
+        if (!lacks.empty()) put_words("! " + lacks, size_.points, true);
         if (cut_) put_words(cut_sentence, size_.points, true);
         return !cut_ && flow_.room() >= 0;
     }
@@ -166,9 +169,12 @@ class Card {
         flow_.down(cell.height + card_caption_gap + captions + part_gap);
     }
 
+    // Which pins go, which stay, and where they sit on the head.
     void put_pins() {
-        if (card_.taken_out.empty() && card_.stays.empty()) return;
-        const double width = (style_.width() - style_.gutter) / 2;
+        const bool drawn = !card_.places.marks.empty();
+        if (card_.taken_out.empty() && card_.stays.empty() && !drawn) return;
+        const int frames = drawn ? 3 : 2;
+        const double width = (style_.width() - (frames - 1) * style_.gutter) / frames;
         const double inside = width - 2 * card_padding;
         const double top = flow_.line_height(size_.points * number_scale);
         const auto words_of = [&](const std::string& words) {
@@ -178,19 +184,38 @@ class Card {
         };
         const TextItem out = words_of(card_.taken_out);
         const TextItem stays = words_of(card_.stays);
-        const double words = std::max(flow_.height_of(out, inside), flow_.height_of(stays, inside));
+        const TextItem places = words_of(drawn ? marks_in_words() : "");
+        const double head = std::min(inside, style_.paper.height * size_.photo_share * 0.8);
+        const double words =
+            std::max({flow_.height_of(out, inside), flow_.height_of(stays, inside),
+                      drawn ? head + card_padding + flow_.height_of(places, inside) : 0});
         const double height = top + words + 2 * card_padding;
         if (!has_room(height + part_gap)) return;
-        const auto put_frame = [&](const char* heading, const TextItem& text, double x) {
-            if (text.text.empty()) return;
+        double x = style_.left();
+        const auto put_frame = [&](const char* heading, const TextItem& text, double above) {
             flow_.put(BarItem{{x, flow_.y(), width, height}, BarFill::plain});
             flow_.put_text(text_item(heading, size_.points * number_scale, true), x + card_padding,
                            flow_.y() + card_padding, inside, top);
-            flow_.put_text(text, x + card_padding, flow_.y() + card_padding + top, inside, words);
+            flow_.put_text(text, x + card_padding, flow_.y() + card_padding + top + above, inside,
+                           words - above);
+            x += width + style_.gutter;
         };
-        put_frame("Take out", out, style_.left());
-        put_frame("Leave alone", stays, style_.left() + width + style_.gutter);
+        if (!out.text.empty()) put_frame("Take out", out, 0);
+        if (!stays.text.empty()) put_frame("Leave alone", stays, 0);
+        if (drawn) {
+            flow_.put(HeadItem{{x + card_padding, flow_.y() + card_padding + top, inside, head},
+                               card_.places});
+            put_frame("Where they sit", places, head + card_padding);
+        }
         flow_.down(height + part_gap);
+    }
+
+    std::string marks_in_words() const {
+        std::string words;
+        for (const PlanMark& mark : card_.places.marks) {
+            add_part(words, "\n", std::to_string(mark.number) + ". " + mark.words);
+        }
+        return words;
     }
 
     // None after one that is not whole: a step left out in the middle would not be missed.

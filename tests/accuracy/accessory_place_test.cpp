@@ -10,7 +10,7 @@
 #include <cmath>
 #include <opencv2/imgproc.hpp>
 
-#include "tests/support/demo_truth.h"
+#include "tests/support/alike_photos.h"
 
 namespace quarterturn {
 namespace {
@@ -19,14 +19,6 @@ AccessoryPlace measured_place(const cv::Mat& first, const cv::Mat& second) {
     HeadFinder finder;
     const HeadAlignment alignment = align_heads(finder, {first, {}}, {second, {}});
     return accessory_place(first, second, alignment, likely_points(finder, first));
-}
-
-CsvRow row_of(const std::string& file) {
-    const auto rows = demo_truth();
-    const auto row =
-        std::ranges::find(rows, file, [](const CsvRow& each) { return each.at("file"); });
-    if (row == rows.end()) throw std::runtime_error("no demo photo " + file);
-    return *row;
 }
 
 // What is lighter than the hair within `part` is taken out and put back elsewhere.
@@ -66,35 +58,23 @@ const std::array moved_pieces{
                1.0}};
 
 TEST(AccessoryPlaceOnHeads, StaysSilentWhereNothingDiffers) {
-    std::vector<std::pair<CsvRow, cv::Mat>> photos;
-    for (const CsvRow& row : demo_truth()) {
-        if (row.at("stage") != "after" || row.at("angle") == "detail") continue;
-        if (row.at("flaw") != "none") continue;
-        photos.emplace_back(row, demo_picture(row, 512));
-        if (row.at("mirrored") == "1") cv::flip(photos.back().second, photos.back().second, 1);
-    }
     int told = 0;
-    for (std::size_t i = 0; i < photos.size(); ++i) {
-        for (std::size_t j = i + 1; j < photos.size(); ++j) {
-            const auto& [one, first] = photos[i];
-            const auto& [other, second] = photos[j];
-            if (one.at("look") != other.at("look") || one.at("angle") != other.at("angle"))
-                continue;
-            const AccessoryPlace place = measured_place(first, second);
-            if (!place.move) continue;
-            EXPECT_LT(place.move->length(), 0.45)
-                << one.at("file") << " and " << other.at("file") << ": " << place.move->right
-                << " right, " << place.move->higher << " higher";
-            ++told;
-        }
-    }
-    EXPECT_GE(told, 3);
+    for_alike_photos([&](const AlikePhoto& one, const AlikePhoto& other) {
+        const AccessoryPlace place = measured_place(one.picture, other.picture);
+        if (!place.move) return;
+        EXPECT_LT(place.move->length(), 0.45)
+            << one.file() << " and " << other.file() << ": " << place.move->right << " right, "
+            << place.move->higher << " higher";
+        ++told;
+    });
+}
+EXPECT_GE(told, 3);
 }
 
 TEST(AccessoryPlaceOnHeads, TellsHowFarACombOrPearlsWereMoved) {
     for (const MovedPiece& piece : moved_pieces) {
-        const CsvRow row = row_of(piece.made);
-        const cv::Mat agreed = demo_picture(row_of(piece.agreed), 512);
+        const CsvRow row = demo_row(piece.made);
+        const cv::Mat agreed = demo_picture(demo_row(piece.agreed), 512);
         const cv::Mat made = demo_picture(row, 512);
         const double centimetre = made.rows / std::stod(row.at("frame_cm"));
         for (const auto& [right, up] : {std::pair(0.0, 2.0), std::pair(-1.5, 1.0)}) {
@@ -111,8 +91,8 @@ TEST(AccessoryPlaceOnHeads, TellsHowFarACombOrPearlsWereMoved) {
 
 TEST(AccessoryPlaceOnHeads, CannotBeToldWhereNothingIsWornOrItWasTakenOut) {
     const MovedPiece& comb = moved_pieces[0];
-    const cv::Mat agreed = demo_picture(row_of(comb.agreed), 512);
-    const cv::Mat made = demo_picture(row_of(comb.made), 512);
+    const cv::Mat agreed = demo_picture(demo_row(comb.agreed), 512);
+    const cv::Mat made = demo_picture(demo_row(comb.made), 512);
     const cv::Mat without =
         with_accessory_moved(made, comb.part, {0, -cvFloor(comb.part.y * made.rows)});
     EXPECT_TRUE(measured_place(agreed, made).move.has_value());

@@ -63,6 +63,9 @@ TEST_F(AsMadeCommands, HeadPointsAreKeptAndLeftToTheProgramAgain) {
     EXPECT_EQ(answer({"head-points", "B.JPG", "--find"})["points"], nullptr);
     complained({"head-points", "B.JPG", "--top", "48,12.5"}, 2);
     complained({"head-points", "B.JPG", "--top", "48", "--bottom", "50,61"}, 2);
+    EXPECT_NE(complained({"head-points", "B.JPG", "--top", "50,61", "--bottom", "48,12.5"}, 2)
+                  .find("the two points are the wrong way round"),
+              std::string::npos);
     complained({"head-points", "B.JPG", "--top", "48,120", "--bottom", "50,61"}, 2);
     complained({"day-photos", "Boathouse", "--give", "B.JPG"}, 2);
 }

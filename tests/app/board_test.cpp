@@ -1,30 +1,14 @@
-#include "tests/app/program.h"
+#include "tests/app/boathouse.h"
 
 namespace quarterturn {
 namespace {
 
 using nlohmann::json;
 
-class BoardCommand : public QturnTest {
+class BoardCommand : public BoathouseTest {
   protected:
-    void SetUp() override {
-        said({"init"});
-        said({"client", "add", "Ada Lindqvist"});
-        said({"client", "add", "Berit Lindqvist"});
-        said({"wedding", "add", "Boathouse", "--date", "2027-05-15", "--ready-by", "12:30",
-              "--party", "1=bride", "--party", "2=mother"});
-        said({"look", "add", "1", "Low bun", "--wedding", "Boathouse"});
-        said({"recipe", "set", "Low bun", "--part", "cautions=tender left ear", "--part",
-              "build.1.words=curl on the tongs", "--part", "build.1.minutes=22", "--part",
-              "build.1.waiting_minutes=15", "--part", "build.2.words=pin", "--part",
-              "build.2.minutes=43"});
-    }
     bool is_there(const char* name) { return std::filesystem::exists(folder / name); }
 };
-
-bool says(const std::string& text, const std::string& words) {
-    return text.find(words) != std::string::npos;
-}
 
 TEST_F(BoardCommand, TicksStepsAndKeepsThem) {
     const std::string before = said({"board", "Boathouse"}, 3);
@@ -50,6 +34,54 @@ TEST_F(BoardCommand, SaysWhatItCannotTickAndTicksNothingThen) {
     complained({"board", "Boathouse", "--tick", "3"}, 2);
     complained({"board", "Boathouse", "--tick", "Low bun=two"}, 2);
     EXPECT_TRUE(says(said({"board", "Boathouse"}, 3), "[ ]  1. curl"));
+}
+
+TEST_F(BoardCommand, AClientWithoutStepsIsSaidToBeDoneAndOthersAreNot) {
+    const auto done = [&] {
+        const json board = answer({"board", "Boathouse", "--client", "Berit Lindqvist"});
+        return board["clients"][0]["done"].get<bool>();
+    };
+    EXPECT_FALSE(done());
+    EXPECT_TRUE(says(said({"board", "Boathouse", "--done", "Berit Lindqvist"}, 3), "She is done."));
+    EXPECT_TRUE(done());
+    EXPECT_TRUE(says(complained({"board", "Boathouse", "--done", "Ada Lindqvist"}, 2),
+                     "has a recipe with steps: tick them"));
+    said({"board", "Boathouse", "--not-done", "Berit Lindqvist"}, 3);
+    EXPECT_FALSE(done());
+}
+
+TEST_F(BoardCommand, NothingIsWrittenIntoTheLibrarysOwnFolder) {
+    for (const Arguments& command :
+         {Arguments{"board", "Boathouse", "--out", library + "/board.html"},
+          Arguments{"board", "Boathouse", "--out", library + "/photos/../records.pdf", "--replace"},
+          Arguments{"take-down", "Low bun", "--out", library + "/card.pdf"},
+          Arguments{"running-order", "Boathouse", "--out", library + "/morning.pdf"},
+          Arguments{"as-made", "Boathouse", "--out", library + "/as-made.pdf"},
+          Arguments{"kit", "Boathouse", "--out", library + "/kit.pdf"},
+          Arguments{"sheet", "Low bun", "--out", library + "/sheet.pdf"},
+          Arguments{"client", "export", "1", "--to", library + "/ada"},
+          Arguments{"export-record", "Low bun", "--to", library + "/bun"}}) {
+        EXPECT_TRUE(says(complained(command, 2), "lies in the library's own folder")) << command[0];
+    }
+    std::filesystem::create_directory_symlink(library, folder / "link");
+    complained({"board", "Boathouse", "--out", (folder / "link" / "board.pdf").string()}, 2);
+    EXPECT_FALSE(is_there("library/board.html"));
+}
+
+TEST_F(BoardCommand, AnEmptyWeddingIsToldAlikeByAllCommands) {
+    said({"wedding", "add", "Alone", "--date", "2027-06-01"});
+    for (const Arguments& command :
+         {Arguments{"board", "Alone"}, Arguments{"running-order", "Alone"},
+          Arguments{"running-order", "Alone", "--check"}, Arguments{"kit", "Alone"},
+          Arguments{"as-made", "Alone"}, Arguments{"day-photos", "Alone"}}) {
+        const std::string told = said(command, 3);
+        EXPECT_TRUE(says(told,
+                         "Nobody is in the party of Alone yet. Add its clients with: "
+                         "qturn wedding change 2 --party CLIENT=ROLE"))
+            << command[0] << ": " << told;
+        EXPECT_FALSE(says(told, "No photo of the wedding's day"));
+        EXPECT_FALSE(says(told, "All are ready"));
+    }
 }
 
 TEST_F(BoardCommand, IsWrittenForPaperAndForAPhone) {

@@ -1,24 +1,11 @@
-#include "tests/app/program.h"
+#include "tests/app/boathouse.h"
 
 namespace quarterturn {
 namespace {
 
 using nlohmann::json;
 
-class RunningOrderCommand : public QturnTest {
-  protected:
-    void SetUp() override {
-        said({"init"});
-        said({"client", "add", "Ada Lindqvist"});
-        said({"client", "add", "Berit Lindqvist"});
-        said({"wedding", "add", "Boathouse", "--date", "2027-05-15", "--ready-by", "12:30",
-              "--party", "1=bride", "--party", "2=mother"});
-        said({"look", "add", "1", "Low bun", "--wedding", "Boathouse"});
-        said({"recipe", "set", "Low bun", "--part", "build.1.words=curl", "--part",
-              "build.1.minutes=22", "--part", "build.1.waiting_minutes=15", "--part",
-              "build.2.words=pin", "--part", "build.2.minutes=43"});
-    }
-};
+class RunningOrderCommand : public BoathouseTest {};
 
 TEST_F(RunningOrderCommand, PlansTheMorningAndTellsWhoCannotBePlanned) {
     EXPECT_NE(said({"running-order", "Boathouse"}, 3).find("Berit Lindqvist has no look"),
@@ -44,6 +31,17 @@ TEST_F(RunningOrderCommand, SaysWhatFollowsFromAMove) {
     complained({"running-order", "Boathouse", "--finish"}, 2);
     complained({"running-order", "Boathouse", "--stylists", "5"}, 2);
     complained({"running-order", "Boathouse", "--break", "9 to 10"}, 2);
+}
+
+TEST_F(RunningOrderCommand, WhatWasSaidOfAClientIsTakenBack) {
+    const json before = answer({"running-order", "Boathouse"}, 3);
+    said({"running-order", "Boathouse", "--minutes", "Berit Lindqvist=30", "--ready-by",
+          "Ada Lindqvist=11:00", "--comes", "Ada Lindqvist=08:00"});
+    EXPECT_NE(answer({"running-order", "Boathouse"}), before);
+    said({"running-order", "Boathouse", "--minutes", "Berit Lindqvist=none", "--ready-by",
+          "Ada Lindqvist=none", "--comes", "Ada Lindqvist=none"},
+         3);
+    EXPECT_EQ(answer({"running-order", "Boathouse"}, 3), before);
 }
 
 TEST_F(RunningOrderCommand, KeepsNothingThatLeavesNoPlan) {

@@ -27,10 +27,15 @@ struct AsMadeLibrary : ExampleLibrary {
     PhotoId add(const std::string& name, const char* taken, std::optional<SittingId> sitting,
                 std::optional<Angle> angle) {
         const auto from = std::filesystem::path(QUARTERTURN_DEMO_PHOTOS "/photos/phone") / name;
-        const auto bytes = read_bytes(from);
+        return add_bytes(name, read_bytes(from), 6, taken, sitting, angle);
+    }
+
+    PhotoId add_bytes(const std::string& name, std::span<const std::byte> bytes, int orientation,
+                      const char* taken, std::optional<SittingId> sitting,
+                      std::optional<Angle> angle) {
         Photo photo = example_photo(name, taken_at(taken));
-        photo.file.orientation = 6;
-        photo.file.sha256 = sha256(std::span<const std::byte>(bytes));
+        photo.file.orientation = orientation;
+        photo.file.sha256 = sha256(bytes);
         photo.file.bytes = static_cast<std::int64_t>(bytes.size());
         const Path to = library.photo_file(photo);
         std::filesystem::create_directories(to.parent_path());

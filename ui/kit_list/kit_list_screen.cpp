@@ -17,6 +17,7 @@
 #include "ui/widgets/notice.h"
 #include "ui/widgets/page.h"
 #include "ui/widgets/parts.h"
+#include "ui/widgets/wedding_choice.h"
 #include "ui/widgets/words.h"
 
 namespace quarterturn {
@@ -24,10 +25,6 @@ namespace {
 
 constexpr int side_width_steps = 70;
 constexpr int spare_step = 5;
-
-QVariant number_of(WeddingId wedding) {
-    return QVariant::fromValue(qlonglong{wedding.value});
-}
 
 QString group_title(KitGroup group) {
     switch (group) {
@@ -122,10 +119,9 @@ QWidget* KitListScreen::build_side() {
 }
 
 void KitListScreen::add_choices(QVBoxLayout& column) {
-    weddings_ = new QComboBox;
-    weddings_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    connect(weddings_, &QComboBox::activated, this, [this](int index) {
-        wedding_ = WeddingId{weddings_->itemData(index).toLongLong()};
+    weddings_ = new WeddingChoice;
+    connect(weddings_, &WeddingChoice::chosen, this, [this](WeddingId wedding) {
+        wedding_ = wedding;
         notice_->say({});
         session_.attempt([this] { refresh(); });
     });
@@ -168,29 +164,13 @@ void KitListScreen::arrive(const Place& place) {
 }
 
 void KitListScreen::refresh() {
-    show_weddings();
+    wedding_ = weddings_->show_weddings(next_wedding_first(session_.library(), session_.today()),
+                                        wedding_);
     pages_->setCurrentWidget(wedding_ ? going_ : static_cast<QWidget*>(empty_));
     if (!wedding_) return;
     list_ = kit_list(session_.library(), *wedding_);
     show_head();
     show_lines();
-}
-
-void KitListScreen::show_weddings() {
-    const auto weddings = next_wedding_first(session_.library(), session_.today());
-    weddings_->clear();
-    for (const Wedding& wedding : weddings) {
-        //: a day and whose wedding is on it
-        weddings_->addItem(
-            tr("%1: %2").arg(short_shown(wedding.date), isolated(from_utf8(wedding.name))),
-            number_of(wedding.id));
-    }
-    const int there = wedding_ ? weddings_->findData(number_of(*wedding_)) : -1;
-    if (there < 0) {
-        wedding_.reset();
-        if (!weddings.empty()) wedding_ = weddings.front().id;
-    }
-    weddings_->setCurrentIndex(std::max(there, weddings.empty() ? -1 : 0));
 }
 
 void KitListScreen::show_head() {

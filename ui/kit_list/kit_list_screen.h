@@ -18,6 +18,7 @@ class KitRow;
 class Notice;
 class Session;
 class WaysOut;
+class WeddingChoice;
 
 // What to pack for a wedding, to be ticked off; the next wedding first.
 class KitListScreen : public Screen {
@@ -37,7 +38,6 @@ class KitListScreen : public Screen {
     QWidget* build_side();
     void add_choices(QVBoxLayout& column);
     void add_ways_out(QVBoxLayout& column);
-    void show_weddings();
     void show_head();
     void show_lines();
     void build_lines();
@@ -55,7 +55,7 @@ class KitListScreen : public Screen {
     QStackedWidget* pages_;
     EmptyPage* empty_;
     QWidget* going_;
-    QComboBox* weddings_;
+    WeddingChoice* weddings_;
     QComboBox* papers_;
     QSpinBox* spare_;
     QLabel* title_;

@@ -6,6 +6,7 @@
 #include <QPrinter>
 #include <QStandardPaths>
 
+#include "indexer/disk/lies_in.h"
 #include "ui/printing/printing.h"
 #include "ui/shell/session.h"
 #include "ui/widgets/notice.h"
@@ -23,7 +24,12 @@ std::optional<Path> WaysOut::ask_file(const QString& title, const std::string& n
         &window_, title, folder + QLatin1Char('/') + from_utf8(name) + ending, kinds);
     if (file.isEmpty()) return std::nullopt;
     const bool named = QFileInfo(file).suffix().isEmpty();
-    return Path(to_utf8(named ? file + ending : file));
+    const Path path(to_utf8(named ? file + ending : file));
+    if (!lies_in(path, session_.library().folder())) return path;
+    notice_.say(tr("%1 lies in the library's own folder, where nothing else is kept: choose a "
+                   "place outside it.")
+                    .arg(file));
+    return std::nullopt;
 }
 
 void WaysOut::save(const LayOut& lay_out, const Path& file) {

@@ -4,6 +4,7 @@
 #include <QScrollBar>
 #include <QTimer>
 
+#include "ui/running_order/gaps_part.h"
 #include "ui/running_order/morning_chart.h"
 #include "ui/running_order/planner.h"
 #include "ui/running_order/sentences.h"
@@ -11,7 +12,6 @@
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/parts.h"
-#include "ui/widgets/sentence_link.h"
 #include "ui/widgets/words.h"
 
 namespace quarterturn {
@@ -51,7 +51,7 @@ void MorningPlanPart::show_plan(const WeddingMorning& morning,
     best_ = planner.best();
     refusal_ = planner.refusal();
     show_head();
-    show_cannot();
+    gaps_->show_gaps(morning_);
     const bool any = plan_ && !plan_->seats.empty();
     planned_->setVisible(any);
     if (!any) return;
@@ -68,7 +68,7 @@ void MorningPlanPart::build() {
     title_ = make_title({});
     when_ = make_quiet({});
     possible_ = make_heading({});
-    cannot_ = make_column(1);
+    build_gaps();
     planned_ = new QWidget;
     auto* planned = new QVBoxLayout(planned_);
     planned->setContentsMargins(0, space(1), 0, 0);
@@ -84,9 +84,23 @@ void MorningPlanPart::build() {
     column->addWidget(when_);
     column->addSpacing(space(1));
     column->addWidget(possible_);
-    column->addLayout(cannot_);
+    column->addWidget(gaps_);
     column->addWidget(planned_);
     column->addStretch();
+}
+
+void MorningPlanPart::build_gaps() {
+    gaps_ = new GapsPart;
+    const auto go_to_wedding = [this] {
+        session_.go_to({.moment = Moment::coming_up, .wedding = morning_.wedding.id});
+    };
+    connect(gaps_, &GapsPart::party_wanted, this, go_to_wedding);
+    connect(gaps_, &GapsPart::led_to_wedding, this, go_to_wedding);
+    connect(gaps_, &GapsPart::led_to_look, this,
+            [this](LookId look) { session_.go_to({.moment = Moment::recipe, .look = look}); });
+    connect(gaps_, &GapsPart::minutes_given, this, &MorningPlanPart::minutes_given);
+    connect(gaps_, &GapsPart::ready_by_given, this, &MorningPlanPart::ready_by_given);
+    connect(gaps_, &GapsPart::not_understood, this, &MorningPlanPart::not_understood);
 }
 
 QWidget* MorningPlanPart::build_chart() {
@@ -133,8 +147,11 @@ void MorningPlanPart::show_head() {
 }
 
 QString MorningPlanPart::possible_words() const {
+    if (morning_.wedding.party.empty()) {
+        return tr("Nobody is in the party yet, so there is no morning to plan.");
+    }
     if (morning_.needs.clients.empty() && !morning_.cannot.empty()) {
-        return tr("Nobody can be planned yet:");
+        return tr("Nobody can be planned yet. This is missing:");
     }
     if (!refusal_.isEmpty()) return refusal_;
     if (!best_) return tr("Planning the morning…");
@@ -147,22 +164,6 @@ QString MorningPlanPart::possible_words() const {
         words += QLatin1Char(' ') + joined(best.consequences.lateness);
     }
     return words;
-}
-
-void MorningPlanPart::show_cannot() {
-    empty_layout(cannot_);
-    for (std::size_t i = 0; i < morning_.cannot.size(); ++i) {
-        auto* link = new SentenceLink(from_utf8(morning_.cannot[i]));
-        const auto look = morning_.cannot_looks[i];
-        connect(link, &SentenceLink::clicked, this, [this, look] {
-            if (look) {
-                session_.go_to({.moment = Moment::recipe, .look = look});
-            } else {
-                session_.go_to({.moment = Moment::coming_up});
-            }
-        });
-        cannot_->addWidget(link);
-    }
 }
 
 void MorningPlanPart::show_consequences() {

@@ -7,10 +7,10 @@
 
 class QLabel;
 class QScrollArea;
-class QVBoxLayout;
 
 namespace quarterturn {
 
+class GapsPart;
 class MorningChart;
 class Planner;
 class Sentences;
@@ -33,12 +33,15 @@ class MorningPlanPart : public QWidget {
     void moved(const std::vector<quarterturn::Seat>& seats, quarterturn::ClientId client);
     void given_up();  // the bar goes back to its place
     void chosen(quarterturn::ClientId client);
+    void minutes_given(quarterturn::ClientId client, int minutes);
+    void ready_by_given(quarterturn::ClientId client, int minute);
+    void not_understood(const QString& sentence);
 
   private:
     void build();
+    void build_gaps();
     QWidget* build_chart();
     void show_head();
-    void show_cannot();
     QString possible_words() const;
     void show_consequences();
     void show_now();
@@ -51,7 +54,7 @@ class MorningPlanPart : public QWidget {
     QLabel* title_;
     QLabel* when_;
     QLabel* possible_;
-    QVBoxLayout* cannot_;
+    GapsPart* gaps_;
     QWidget* planned_;
     MorningChart* chart_;
     QScrollArea* chart_scroll_;

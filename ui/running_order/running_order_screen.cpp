@@ -21,16 +21,13 @@
 #include "ui/widgets/notice.h"
 #include "ui/widgets/page.h"
 #include "ui/widgets/parts.h"
+#include "ui/widgets/wedding_choice.h"
 #include "ui/widgets/words.h"
 
 namespace quarterturn {
 namespace {
 
 constexpr int side_steps = 72;
-
-QVariant key_of(WeddingId wedding) {
-    return QVariant::fromValue(qlonglong{wedding.value});
-}
 
 // A plan from before, as far as it still fits, while the next one is being found.
 std::vector<Seat> still_fitting(const std::vector<Seat>& seats, const MorningNeeds& needs) {
@@ -78,6 +75,16 @@ void RunningOrderScreen::build() {
     connect(plan_part_, &MorningPlanPart::given_up, this, &RunningOrderScreen::show_plan);
     connect(plan_part_, &MorningPlanPart::moved, this, &RunningOrderScreen::move);
     connect(plan_part_, &MorningPlanPart::chosen, client_, &ClientPart::choose);
+    connect(plan_part_, &MorningPlanPart::minutes_given, this,
+            [this](ClientId client, int minutes) {
+                change_wish(client,
+                            [=](MorningWish& wish) { wish.work = ChairWork{.before = minutes}; });
+            });
+    connect(plan_part_, &MorningPlanPart::ready_by_given, this,
+            [this](ClientId client, int minute) {
+                change_wish(client, [=](MorningWish& wish) { wish.ready_by = minute; });
+            });
+    connect(plan_part_, &MorningPlanPart::not_understood, wrong_, &Notice::say);
     row->addWidget(make_scrolling_side(plan_part_), 1);
     row->addWidget(side);
     pages_->addWidget(empty_);
@@ -121,11 +128,9 @@ QWidget* RunningOrderScreen::build_side() {
 }
 
 void RunningOrderScreen::add_choices(QVBoxLayout& column) {
-    weddings_ = new QComboBox;
-    weddings_->setAccessibleName(tr("Wedding"));
-    weddings_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    connect(weddings_, &QComboBox::activated, this, [this](int index) {
-        wedding_ = WeddingId{weddings_->itemData(index).toLongLong()};
+    weddings_ = new WeddingChoice;
+    connect(weddings_, &WeddingChoice::chosen, this, [this](WeddingId wedding) {
+        wedding_ = wedding;
         notice_->say({});
         wrong_->say({});
         session_.attempt([this] { refresh(); });
@@ -173,7 +178,8 @@ void RunningOrderScreen::arrive(const Place& place) {
 }
 
 void RunningOrderScreen::refresh() {
-    show_weddings();
+    wedding_ = weddings_->show_weddings(next_wedding_first(session_.library(), session_.today()),
+                                        wedding_);
     pages_->setCurrentWidget(wedding_ ? going_ : static_cast<QWidget*>(empty_));
     if (!wedding_) return;
     const bool same = morning_ && morning_->wedding.id == *wedding_;
@@ -182,23 +188,6 @@ void RunningOrderScreen::refresh() {
     planner_->plan(*morning_);
     show_wishes();
     show_plan();
-}
-
-void RunningOrderScreen::show_weddings() {
-    const auto weddings = next_wedding_first(session_.library(), session_.today());
-    weddings_->clear();
-    for (const Wedding& wedding : weddings) {
-        //: a day and whose wedding is on it
-        weddings_->addItem(
-            tr("%1: %2").arg(short_shown(wedding.date), isolated(from_utf8(wedding.name))),
-            key_of(wedding.id));
-    }
-    const int there = wedding_ ? weddings_->findData(key_of(*wedding_)) : -1;
-    if (there < 0) {
-        wedding_.reset();
-        if (!weddings.empty()) wedding_ = weddings.front().id;
-    }
-    weddings_->setCurrentIndex(std::max(there, weddings.empty() ? -1 : 0));
 }
 
 void RunningOrderScreen::show_wishes() {
@@ -240,6 +229,13 @@ void RunningOrderScreen::change(const Morning& after, const QString& said) {
     const bool kept =
         session_.change_records(change_morning(*wedding_, morning_->morning, after, said));
     if (!kept) session_.attempt([this] { refresh(); });
+}
+
+void RunningOrderScreen::change_wish(ClientId client,
+                                     const std::function<void(MorningWish&)>& how) {
+    Morning after = morning_->morning;
+    how(wish_of(after, client));
+    change(after, tr("changed the morning of %1").arg(name_of(client)));
 }
 
 void RunningOrderScreen::move(const std::vector<Seat>& seats, ClientId client) {

@@ -1,5 +1,7 @@
 #pragma once
 
+#include <functional>
+
 #include "indexer/looks/running_order.h"
 #include "indexer/sheet/page.h"
 #include "ui/shell/screen.h"
@@ -18,6 +20,7 @@ class MorningPlanPart;
 class Planner;
 class Session;
 class StylistsPart;
+class WeddingChoice;
 class WaysOut;
 
 // Who sits when on the wedding morning, and with whom; the next wedding first.
@@ -38,11 +41,11 @@ class RunningOrderScreen : public Screen {
     QWidget* build_side();
     void add_choices(QVBoxLayout& column);
     void add_ways_out(QVBoxLayout& column);
-    void show_weddings();
     void show_wishes();
     void show_plan();
     std::optional<MorningPlan> plan_to_show() const;
     void change(const Morning& after, const QString& said);
+    void change_wish(ClientId client, const std::function<void(MorningWish&)>& how);
     void move(const std::vector<Seat>& seats, ClientId client);
     QString name_of(ClientId client) const;
     Document page() const;
@@ -59,7 +62,7 @@ class RunningOrderScreen : public Screen {
     EmptyPage* empty_;
     QWidget* going_;
     MorningPlanPart* plan_part_;
-    QComboBox* weddings_;
+    WeddingChoice* weddings_;
     QComboBox* papers_;
     QPushButton* anew_;
     StylistsPart* stylists_;

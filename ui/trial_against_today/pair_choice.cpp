@@ -2,11 +2,11 @@
 
 #include <QComboBox>
 #include <QListWidget>
-#include <QLocale>
 #include <algorithm>
 
 #include "ui/theme/theme.h"
 #include "ui/widgets/parts.h"
+#include "ui/widgets/wedding_choice.h"
 #include "ui/widgets/words.h"
 
 namespace quarterturn {
@@ -14,11 +14,6 @@ namespace {
 
 QVariant value_of(std::int64_t id) {
     return QVariant::fromValue(qlonglong{id});
-}
-
-// Weddings of many years stand in one list: "10 Oct 2026".
-QString day_and_year(Date date) {
-    return QLocale().toString(to_qdate(date), QStringLiteral("d MMM yyyy"));
 }
 
 QString angle_words(const AgreedPair& pair) {
@@ -36,22 +31,24 @@ QString capitalised_words(const QString& words) {
 }
 
 AgreedPairChoice::AgreedPairChoice(QWidget* parent)
-    : QWidget(parent), weddings_(new QComboBox), looks_(new QComboBox), angles_(new QListWidget) {
+    : QWidget(parent),
+      weddings_(new WeddingChoice),
+      looks_(new QComboBox),
+      angles_(new QListWidget) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(space(2));
-    for (QComboBox* choice : {weddings_, looks_}) {
-        choice->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    for (QComboBox* choice : {static_cast<QComboBox*>(weddings_), looks_}) {
+        choice->setMinimumHeight(morning_target);
     }
+    looks_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     angles_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     angles_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     angles_->setSpacing(space(1));
     add(*column, tr("Wedding"), weddings_);
     add(*column, tr("Client and look"), looks_);
     add(*column, tr("Angle"), angles_);
-    connect(weddings_, &QComboBox::activated, this, [this](int index) {
-        emit wedding_chosen(WeddingId{weddings_->itemData(index).toLongLong()});
-    });
+    connect(weddings_, &WeddingChoice::chosen, this, &AgreedPairChoice::wedding_chosen);
     connect(looks_, &QComboBox::activated, this,
             [this](int index) { emit look_chosen(LookId{looks_->itemData(index).toLongLong()}); });
     connect(angles_, &QListWidget::currentRowChanged, this, [this](int row) {
@@ -67,14 +64,7 @@ void AgreedPairChoice::add(QVBoxLayout& column, const QString& name, QWidget* ch
 
 void AgreedPairChoice::show_weddings(const std::vector<Wedding>& weddings,
                                      std::optional<WeddingId> chosen) {
-    weddings_->clear();
-    for (const Wedding& wedding : weddings) {
-        //: a day and whose wedding is on it
-        weddings_->addItem(
-            tr("%1: %2").arg(day_and_year(wedding.date), isolated(from_utf8(wedding.name))),
-            value_of(wedding.id.value));
-    }
-    if (chosen) weddings_->setCurrentIndex(weddings_->findData(value_of(chosen->value)));
+    weddings_->show_weddings(weddings, chosen);
 }
 
 std::optional<LookId> AgreedPairChoice::show_looks(const WeddingAsMade& made,
@@ -98,7 +88,12 @@ std::optional<Angle> AgreedPairChoice::show_angles(const std::vector<AgreedPair>
                                                    std::optional<Angle> wished) {
     const QSignalBlocker quiet(angles_);
     angles_->clear();
-    for (const AgreedPair& pair : pairs) angles_->addItem(angle_words(pair));
+    for (const AgreedPair& pair : pairs) {
+        auto* row = new QListWidgetItem(angle_words(pair), angles_);
+        const int lines = row->text().count(QLatin1Char('\n')) + 1;
+        const int words = lines * angles_->fontMetrics().lineSpacing() + space(2);
+        row->setSizeHint({0, std::max(morning_target, words)});
+    }
     int height = 2 * angles_->frameWidth();
     for (int row = 0; row < angles_->count(); ++row) {
         height += angles_->sizeHintForRow(row) + 2 * angles_->spacing();

@@ -11,6 +11,8 @@ class QVBoxLayout;
 
 namespace quarterturn {
 
+class WeddingChoice;
+
 // Which wedding, whose look, and which angle.
 class AgreedPairChoice : public QWidget {
     Q_OBJECT
@@ -32,7 +34,7 @@ class AgreedPairChoice : public QWidget {
   private:
     void add(QVBoxLayout& column, const QString& name, QWidget* choice);
 
-    QComboBox* weddings_;
+    WeddingChoice* weddings_;
     QComboBox* looks_;
     QListWidget* angles_;
 };

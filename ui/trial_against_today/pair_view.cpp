@@ -86,7 +86,7 @@ void PairView::show_other() {
 // Not while they blink: a screen reader would read it out each second.
 void PairView::tell_state() {
     const QString both =
-        tr("%1, %2; %3, %4").arg(sides_[0].which, sides_[0].when, sides_[1].which, sides_[1].when);
+        tr("%1, %2; %3, %4").arg(sides_[0].which, said(0), sides_[1].which, said(1));
     setAccessibleName(both);
     setAccessibleDescription(
         mode_ == PairMode::divide
@@ -98,15 +98,15 @@ PairMode PairView::drawn_mode() const {
     return laid_ && laid_->refused.empty() ? mode_ : PairMode::side_by_side;
 }
 
-double PairView::caption_height() const {
-    return 2.4 * QFontMetricsF(text_font(TextRole::body)).lineSpacing();
-}
-
-QRectF PairView::cell(int side) const {
+QRectF PairView::half(int side) const {
     const double gap = space(4);
     const double width = (this->width() - gap) / 2;
     const bool at_left = (side == 0) == leads_left();
-    return in_the_middle({at_left ? 0 : width + gap, 0, width, height() - caption_height()});
+    return {at_left ? 0 : width + gap, 0, width, height() * 1.0};
+}
+
+QRectF PairView::cell(int side) const {
+    return in_the_middle(half(side).adjusted(0, 0, 0, -caption_height()));
 }
 
 QRectF PairView::middle_cell() const {
@@ -153,22 +153,7 @@ void PairView::paint_whole(QPainter& painter, int side, const QRectF& cell) cons
         painter.drawImage(QRectF(corner, size), shown.picture.mirrored(shown.mirrored, false));
     }
     painter.restore();
-}
-
-void PairView::paint_caption(QPainter& painter, int side, const QRectF& below,
-                             Qt::Alignment to) const {
-    const PairSide& shown = sides_[static_cast<std::size_t>(side)];
-    QFont font = text_font(TextRole::body);
-    font.setBold(true);
-    painter.setFont(font);
-    painter.setPen(ink_colour(palette()));
-    const double line = QFontMetricsF(font).lineSpacing();
-    const QRectF first(below.x(), below.bottom() + space(1), below.width(), line);
-    painter.drawText(first, static_cast<int>(to), shown.which);
-    painter.setFont(text_font(TextRole::body));
-    painter.setPen(quiet_colour(palette()));
-    const QString when = shown.mirrored ? tr("%1, mirrored, turned").arg(shown.when) : shown.when;
-    painter.drawText(first.translated(0, line), static_cast<int>(to), when);
+    if (!shown.missing.isEmpty()) paint_missing(painter, shown.missing, cell);
 }
 
 void PairView::paint_beside(QPainter& painter) const {
@@ -176,7 +161,7 @@ void PairView::paint_beside(QPainter& painter) const {
     for (const int side : {0, 1}) {
         const QRectF place = cell(side);
         laid ? paint_side(painter, side, place) : paint_whole(painter, side, place);
-        paint_caption(painter, side, place, Qt::AlignHCenter);
+        paint_caption(painter, side, place.bottom(), half(side), Qt::AlignHCenter);
     }
 }
 
@@ -191,9 +176,8 @@ void PairView::paint_divided(QPainter& painter) const {
     paint_side(painter, left, cell);
     painter.restore();
     paint_divide(painter, cell, x);
-    const double half = cell.width() / 2;
-    paint_caption(painter, left, cell.adjusted(-half, 0, -half - space(2), 0), Qt::AlignRight);
-    paint_caption(painter, 1 - left, cell.adjusted(half + space(2), 0, half, 0), Qt::AlignLeft);
+    paint_caption(painter, left, cell.bottom(), half(left), Qt::AlignRight);
+    paint_caption(painter, 1 - left, cell.bottom(), half(1 - left), Qt::AlignLeft);
 }
 
 void PairView::paint_divide(QPainter& painter, const QRectF& cell, double x) const {
@@ -215,8 +199,7 @@ void PairView::paint_divide(QPainter& painter, const QRectF& cell, double x) con
 void PairView::paint_in_turns(QPainter& painter) const {
     const QRectF cell = middle_cell();
     paint_side(painter, shown_, cell);
-    paint_caption(painter, shown_, cell.adjusted(-cell.width() / 2, 0, cell.width() / 2, 0),
-                  Qt::AlignHCenter);
+    paint_caption(painter, shown_, cell.bottom(), rect(), Qt::AlignHCenter);
 }
 
 void PairView::paintEvent(QPaintEvent* /*event*/) {

@@ -16,8 +16,9 @@ enum class PairMode { side_by_side, divide, blink };
 struct PairSide {
     QImage picture;  // upright, not yet turned; null while it is on its way
     bool mirrored = false;
-    QString which;  // "At the trial"
-    QString when;   // its date and time
+    QString which;    // "At the trial"
+    QString when;     // its date and time
+    QString missing;  // where there is none: what to do
 };
 
 // Two photos of one angle, both heads equally large and in the same place: side by side, with a
@@ -69,7 +70,13 @@ class PairView : public QWidget {
     void paint_hint(QPainter& painter, const QRectF& cell) const;
     void paint_move(QPainter& painter, const QRectF& cell) const;
     void paint_whole(QPainter& painter, int side, const QRectF& cell) const;
-    void paint_caption(QPainter& painter, int side, const QRectF& below, Qt::Alignment to) const;
+    void paint_missing(QPainter& painter, const QString& words, const QRectF& cell) const;
+    QString caption(int side) const;  // the lines below its name
+    QString said(int side) const;     // the same for those who cannot see it
+    // Below a cell that ends at `bottom`, in so much of the width.
+    void paint_caption(QPainter& painter, int side, double bottom, const QRectF& room,
+                       Qt::Alignment to) const;
+    QRectF half(int side) const;  // of the width
     void paint_beside(QPainter& painter) const;
     void paint_divided(QPainter& painter) const;
     void paint_divide(QPainter& painter, const QRectF& cell, double x) const;

@@ -1,6 +1,7 @@
 #include "ui/trial_against_today/points_panel.h"
 
 #include "ui/theme/theme.h"
+#include "ui/widgets/notice.h"
 #include "ui/widgets/parts.h"
 
 namespace quarterturn {
@@ -14,7 +15,7 @@ QString lower_point(Angle angle) {
 
 }  // namespace
 
-PointsPanel::PointsPanel(QWidget* parent) : QWidget(parent) {
+PointsPanel::PointsPanel(QWidget* parent) : QWidget(parent), notice_(new Notice) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(space(2));
@@ -24,6 +25,7 @@ PointsPanel::PointsPanel(QWidget* parent) : QWidget(parent) {
     QHBoxLayout* row = make_row(4);
     for (std::size_t side = 0; side < views_.size(); ++side) add_side(*row, side);
     column->addLayout(row, 1);
+    column->addWidget(notice_);
     QHBoxLayout* buttons = make_row(2);
     QPushButton* keep = make_next_button(tr("Keep these points"));
     QPushButton* anew = make_button(tr("Find the heads for me"));
@@ -58,8 +60,13 @@ void PointsPanel::show_pair(const PairSide& agreed, const PairSide& made, Angle 
 }
 
 void PointsPanel::show_points(const HeadPoints& agreed, const HeadPoints& made) {
+    notice_->say({});
     views_[0]->show_points(agreed);
     views_[1]->show_points(made);
+}
+
+void PointsPanel::say(const QString& problem) {
+    notice_->say(problem);
 }
 
 HeadPoints PointsPanel::points(int side) const {

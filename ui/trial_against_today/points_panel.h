@@ -12,6 +12,8 @@ class QLabel;
 
 namespace quarterturn {
 
+class Notice;
+
 // Both photos of a pair, whole, with the two points of each: for her to set right.
 class PointsPanel : public QWidget {
     Q_OBJECT
@@ -21,6 +23,7 @@ class PointsPanel : public QWidget {
     void show_pair(const PairSide& agreed, const PairSide& made, Angle angle);
     void show_points(const HeadPoints& agreed, const HeadPoints& made);
     HeadPoints points(int side) const;
+    void say(const QString& problem);
 
   signals:
     void kept();        // as they stand now
@@ -32,6 +35,7 @@ class PointsPanel : public QWidget {
 
     std::array<PointView*, 2> views_{};
     std::array<QLabel*, 2> captions_{};
+    Notice* notice_;
 };
 
 }  // namespace quarterturn

@@ -2,6 +2,7 @@
 
 #include <QStackedWidget>
 
+#include "indexer/rules/head_points.h"
 #include "ui/printing/ways_out.h"
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"
@@ -21,23 +22,6 @@ namespace quarterturn {
 namespace {
 
 constexpr int side_steps = 66;
-
-std::string joined(const std::vector<std::string>& sentences) {
-    std::string text;
-    for (const std::string& sentence : sentences) text += (text.empty() ? "" : " ") + sentence;
-    return text;
-}
-
-void add_line(QString& text, const QString& line) {
-    if (!text.isEmpty() && !line.isEmpty()) text += QChar(u'\n');
-    text += line;
-}
-
-QString moment_of(const Photo& photo) {
-    if (!photo.moment) return TrialScreen::tr("time unknown");
-    //: a day and a time
-    return TrialScreen::tr("%1, %2").arg(shown(date_of(*photo.moment)), clock_shown(*photo.moment));
-}
 
 }  // namespace
 
@@ -226,46 +210,6 @@ void TrialScreen::show_pair() {
     show_words();
 }
 
-PairSide TrialScreen::side_of(const std::optional<Photo>& photo, bool made) const {
-    PairSide side;
-    const bool today = as_made_->wedding.date == session_.today();
-    side.which = !made ? tr("At the trial") : today ? tr("Today") : tr("On the day");
-    side.when = photo ? moment_of(*photo) : tr("no photo of this angle");
-    if (!photo) return side;
-    side.mirrored = photo->tags.mirrored;
-    const int edge = qRound(std::max(view_->height(), space(100)) * 1.8 * devicePixelRatioF());
-    side.picture = session_.pictures().at_hand(photo->id, edge);
-    return side;
-}
-
-void TrialScreen::show_sides() {
-    if (!as_made_) return;
-    const AgreedPair none;
-    const AgreedPair& two = pair() ? *pair() : none;
-    const PairSide agreed = side_of(two.agreed, false);
-    const PairSide made = side_of(two.made, true);
-    view_->show_pair(agreed, made, laid_);
-    points_->show_pair(agreed, made, two.angle);
-}
-
-void TrialScreen::show_words() {
-    const bool both = pair() && pair()->both();
-    const bool shown = laid_ && laid_->refused.empty();
-    modes_->setEnabled(shown);
-    points_button_->setEnabled(shown);
-    QString waiting;
-    if (both && !laid_) {
-        waiting = tr("Laying both heads upon each other…");
-    } else if (both && !shown) {
-        waiting = from_utf8(laid_->refused);
-    } else if (shown) {
-        waiting = from_utf8(joined(hint_words(*laid_)));
-    }
-    if (look() && both) add_line(waiting, from_utf8(joined(look()->hints)));
-    waiting_->setText(waiting);
-    waiting_->setVisible(!waiting.isEmpty());
-}
-
 void TrialScreen::set_points() {
     if (!laid_) return;
     points_->show_points(laid_->first_points, laid_->second_points);
@@ -276,8 +220,12 @@ void TrialScreen::keep_points(bool found_anew) {
     if (!pair() || !pair()->both()) return;
     std::vector<PointsOfPhoto> changes{{pair()->agreed->id, points_->points(0)},
                                        {pair()->made->id, points_->points(1)}};
-    if (found_anew) {
-        for (PointsOfPhoto& change : changes) change.points.reset();
+    for (PointsOfPhoto& change : changes) {
+        if (found_anew) change.points.reset();
+        if (!change.points) continue;
+        if (const auto reason = reason_against(*change.points, angle_)) {
+            return points_->say(from_utf8(*reason));
+        }
     }
     stage_->setCurrentWidget(comparing_);
     session_.change_records(change_points(session_.library(), changes));

@@ -55,6 +55,7 @@ class TrialScreen : public Screen {
     void keep_points(bool found_anew);
     const LookAsMade* look() const;
     const AgreedPair* pair() const;
+    QString what_to_do(bool made) const;
     PairSide side_of(const std::optional<Photo>& photo, bool made) const;
 
     Session& session_;

@@ -1,9 +1,14 @@
 #include "ui/wedding_morning/board.h"
 
+#include <QEvent>
+#include <QScrollArea>
+#include <QScroller>
+
 #include "ui/wedding_morning/board_button.h"
 #include "ui/wedding_morning/board_photo.h"
+#include "ui/wedding_morning/client_cautions.h"
 #include "ui/wedding_morning/client_head.h"
-#include "ui/wedding_morning/client_strip.h"
+#include "ui/wedding_morning/looks_row.h"
 #include "ui/widgets/empty_page.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/words.h"
@@ -11,8 +16,9 @@
 namespace quarterturn {
 namespace {
 
-constexpr double photos_share = 0.55;   // of the width, at most
-constexpr double cautions_share = 0.4;  // of the height, at most
+constexpr double photos_share = 0.58;    // of the width, at most
+constexpr double cautions_share = 0.3;   // of the height, at most
+constexpr int least_for_two_parts = 25;  // bodies: in less, all of it scrolls as one
 
 std::vector<Photo> photos_of(const BoardClient& client) {
     std::vector<Photo> photos;
@@ -29,26 +35,28 @@ Board::Board(const PictureLoader& pictures, const BoardType& type, QWidget* pare
     : QWidget(parent),
       pictures_(pictures),
       type_(type),
-      strip_(new ClientStrip(type)),
       photos_(new BoardPhotos(pictures, type)),
       recipe_(new RecipePanel(pictures, type)),
       head_(new ClientHead(type)),
+      cautions_(new ClientCautions(type)),
+      looks_(new LooksRow(type)),
       no_look_(new EmptyPage(tr("She has no look for this wedding yet."), tr("Plan her look"))),
-      previous_(make_button({})),
-      next_(make_button({})) {
+      done_(make_button({})) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(type.px(0.4));
-    column->addWidget(strip_);
+    column->addWidget(head_);
     auto* row = new QHBoxLayout;
     row->setSpacing(type.px(0.8));
-    row->addWidget(photos_);
+    row->addWidget(photos_, 0, Qt::AlignTop);
     row->addWidget(no_look_, 1);
     row->addWidget(build_side(), 1);
     column->addLayout(row, 1);
     no_look_->hide();
-    connect(strip_, &ClientStrip::chosen, this, &Board::client_chosen);
-    connect(head_, &ClientHead::look_chosen, this, &Board::look_chosen);
+    connect(head_, &ClientHead::turned, this, [this](int by) {
+        emit client_chosen(client_ + static_cast<std::size_t>(by));  // only where there is one
+    });
+    connect(looks_, &LooksRow::chosen, this, &Board::look_chosen);
     connect(no_look_, &EmptyPage::started, this, &Board::look_wanted);
     for (auto* button : no_look_->findChildren<QPushButton*>()) {
         suit_board(*button, type_, BoardRole::body);
@@ -60,33 +68,30 @@ QWidget* Board::build_side() {
     auto* column = new QVBoxLayout(side);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(type_.px(0.4));
-    column->addWidget(head_);
+    column->addWidget(cautions_);
+    column->addWidget(looks_);
     column->addWidget(recipe_, 1);
+    suit_board(*done_, type_, BoardRole::body);
+    done_->setCheckable(true);
+    connect(done_, &QPushButton::clicked, this, &Board::done_said);
+    column->addWidget(done_);
     column->addStretch(0);
-    column->addLayout(build_turning());
     return side;
 }
 
-QLayout* Board::build_turning() {
-    QHBoxLayout* row = make_row(2);
-    for (QPushButton* button : {previous_, next_}) {
-        suit_board(*button, type_);
-        QSizePolicy policy = button->sizePolicy();
-        policy.setRetainSizeWhenHidden(true);
-        button->setSizePolicy(policy);
-        row->addWidget(button, 1);
-    }
-    connect(previous_, &QPushButton::clicked, this, [this] { emit client_chosen(client_ - 1); });
-    connect(next_, &QPushButton::clicked, this, [this] { emit client_chosen(client_ + 1); });
-    return row;
+void Board::lie_in(QScrollArea& around) {
+    around_ = &around;
+    around.viewport()->installEventFilter(this);
+    QScroller::grabGesture(around.viewport(), QScroller::TouchGesture);
 }
 
 void Board::show_board(const WeddingBoard& board, const BoardPlace& place) {
     client_ = place.client;
     const BoardClient& client = board.clients[client_];
-    strip_->show_clients(board.clients, client_);
-    head_->show_client(board, client_, place.look);
-    show_turning(board);
+    head_->show_client(board, client_);
+    cautions_->show_cautions(lines_of(client.cautions));
+    looks_->show_looks(client.looks, place.look);
+    show_done(client);
     others_.clear();
     for (const std::size_t other : {client_ + 1, client_ - 1}) {
         if (other >= board.clients.size()) continue;
@@ -97,35 +102,39 @@ void Board::show_board(const WeddingBoard& board, const BoardPlace& place) {
     photos_->setVisible(has_look);
     recipe_->setVisible(has_look);
     no_look_->setVisible(!has_look);
-    if (!has_look) return;
-    photos_->show_look(client.looks[place.look]);
-    recipe_->show_look(client.looks[place.look]);
+    if (has_look) {
+        photos_->show_look(client.looks[place.look]);
+        recipe_->show_look(client.looks[place.look]);
+    }
     share_room();
 }
 
 void Board::share_room() {
-    const int height = this->height() - strip_->height() - type_.px(0.4);
-    photos_->setFixedWidth(
-        std::min(qRound(width() * photos_share), photos_->fitting_width(height)));
-    head_->limit_cautions(qRound(height * cautions_share));
+    const int seen = around_ ? around_->viewport()->height() : height();
+    const bool as_one = seen < type_.px(least_for_two_parts);
+    const int height = as_one ? seen : seen - head_->heightForWidth(width()) - layout()->spacing();
+    recipe_->let_flow(as_one);
+    cautions_->limit(as_one ? QWIDGETSIZE_MAX : qRound(height * cautions_share));
+    photos_->setFixedSize(std::min(qRound(width() * photos_share), photos_->fitting_width(height)),
+                          std::max(height, photos_->minimumSizeHint().height()));
 }
 
-void Board::show_turning(const WeddingBoard& board) {
-    const auto show = [&](QPushButton& button, std::size_t client, const QString& words) {
-        const bool there = client < board.clients.size();
-        const QString name = there ? name_of(board.clients[client]) : QString();
-        button.setText(words.arg(name.section(QLatin1Char(' '), 0, 0)));
-        button.setAccessibleName(words.arg(name));
-        button.setVisible(there);
-    };
-    //: the client before this one in the order of work
-    show(*previous_, client_ - 1, tr("Previous: %1"));
-    show(*next_, client_ + 1, tr("Next: %1"));
+// Where there are steps, ticking them says it.
+void Board::show_done(const BoardClient& client) {
+    done_->setVisible(client.steps() == 0);
+    done_->setChecked(client.is_done());
+    done_->setText(client.is_done() ? tr("✓  She is done") : tr("Mark her as done"));
+    show_kind(*done_, client.is_done() ? QStringLiteral("chosen") : QString());
 }
 
 void Board::show_pictures() {
     photos_->show_pictures();
     recipe_->show_pictures();
+}
+
+void Board::veil_photos(bool veiled) {
+    photos_->veil(veiled);
+    recipe_->veil_photos(veiled);
 }
 
 std::vector<PictureWish> Board::wishes() const {
@@ -143,6 +152,11 @@ std::vector<PictureWish> Board::wishes() const {
 void Board::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
     share_room();
+}
+
+bool Board::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::Resize) share_room();
+    return QWidget::eventFilter(watched, event);
 }
 
 }  // namespace quarterturn

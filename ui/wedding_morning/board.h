@@ -6,13 +6,14 @@
 #include "ui/wedding_morning/recipe_panel.h"
 
 class QPushButton;
-class QVBoxLayout;
+class QScrollArea;
 
 namespace quarterturn {
 
+class ClientCautions;
 class ClientHead;
-class ClientStrip;
 class EmptyPage;
+class LooksRow;
 
 // Which client and which of her looks is on the board.
 struct BoardPlace {
@@ -20,15 +21,20 @@ struct BoardPlace {
     std::size_t look = 0;
 };
 
-// The board itself: the clients, and of one of them the photos, what to beware of and the recipe.
+// The board itself: of one client the name, the photos, what to beware of and the recipe. In a low
+// window all of it scrolls; else the recipe alone.
 class Board : public QWidget {
     Q_OBJECT
   public:
     Board(const PictureLoader& pictures, const BoardType& type, QWidget* parent = nullptr);
 
+    // What scrolls it in a low window.
+    void lie_in(QScrollArea& around);
+
     // There is such a client; a look where she has any.
     void show_board(const WeddingBoard& board, const BoardPlace& place);
     void show_pictures();
+    void veil_photos(bool veiled);
     // The most important first; what is not in view comes once the rest is there.
     std::vector<PictureWish> wishes() const;
 
@@ -38,26 +44,28 @@ class Board : public QWidget {
   signals:
     void client_chosen(std::size_t client);
     void look_chosen(std::size_t look);
-    void look_wanted();  // she has none for this wedding
+    void look_wanted();         // she has none for this wedding
+    void done_said(bool done);  // of a client without steps to tick
 
   protected:
     void resizeEvent(QResizeEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:
     QWidget* build_side();
-    QLayout* build_turning();
-    void show_turning(const WeddingBoard& board);
+    void show_done(const BoardClient& client);
     void share_room();
 
     const PictureLoader& pictures_;
     BoardType type_;
-    ClientStrip* strip_;
     BoardPhotos* photos_;
     RecipePanel* recipe_;
     ClientHead* head_;
+    ClientCautions* cautions_;
+    LooksRow* looks_;
     EmptyPage* no_look_;
-    QPushButton* previous_;
-    QPushButton* next_;
+    QPushButton* done_;
+    QScrollArea* around_ = nullptr;
     std::size_t client_ = 0;
     std::vector<Photo> others_;  // of the next client and the one before
 };

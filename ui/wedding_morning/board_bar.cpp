@@ -1,13 +1,12 @@
 #include "ui/wedding_morning/board_bar.h"
 
-#include <QComboBox>
 #include <QMenu>
 
 #include "ui/wedding_morning/board_button.h"
 #include "ui/wedding_morning/board_clock.h"
 #include "ui/widgets/flow_layout.h"
 #include "ui/widgets/parts.h"
-#include "ui/widgets/words.h"
+#include "ui/widgets/wedding_choice.h"
 
 namespace quarterturn {
 namespace {
@@ -17,27 +16,21 @@ constexpr int letters_of_a_wedding = 22;
 }  // namespace
 
 BoardBar::BoardBar(const BoardWorld& world, const BoardType& type, bool alone, QWidget* parent)
-    : QWidget(parent), type_(type), alone_(alone), weddings_(new QComboBox) {
+    : QWidget(parent), type_(type), alone_(alone) {
     auto* row = new FlowLayout(type.px(0.3), this);
-    weddings_->setFont(type.font(BoardRole::small));
-    weddings_->setMinimumHeight(type.target());
-    weddings_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    weddings_->setMinimumContentsLength(letters_of_a_wedding);
-    weddings_->setAccessibleName(tr("Wedding"));
-    connect(weddings_, &QComboBox::activated, this, [this](int index) {
-        emit wedding_chosen(WeddingId{weddings_->itemData(index).toLongLong()});
-    });
-    row->addWidget(weddings_);
+    if (!alone) add_weddings(*row);
     QPushButton* timer = add(*row, tr("Timer (T)"));
     connect(timer, &QPushButton::clicked, this, &BoardBar::timer_asked);
     if (!alone) {
         add_ways(*row);
         add_take_along(*row);
     }
+    photos_ = add(*row, {});
+    connect(photos_, &QPushButton::clicked, this, &BoardBar::photo_light_asked);
     dim_ = add(*row, tr("Dim (D)"));
     connect(dim_, &QPushButton::clicked, this, &BoardBar::dim_asked);
-    QPushButton* whole =
-        add(*row, alone ? tr("Leave the whole screen (Esc)") : tr("Whole screen (F11)"));
+    QPushButton* whole = add(*row, alone ? tr("Leave (Esc)") : tr("Whole screen (F11)"));
+    if (alone) whole->setAccessibleName(tr("Leave the whole screen"));
     connect(whole, &QPushButton::clicked, this, [this] { emit alone_asked(!alone_); });
     row->addWidget(new BoardClock(world, type));
 }
@@ -68,19 +61,23 @@ void BoardBar::add_take_along(FlowLayout& row) {
     button->setMenu(menu);
 }
 
-void BoardBar::show_weddings(const std::vector<Wedding>& weddings, WeddingId current) {
-    weddings_->clear();
-    for (const Wedding& wedding : weddings) {
-        //: a day and whose wedding is on it
-        weddings_->addItem(
-            tr("%1: %2").arg(short_shown(wedding.date), isolated(from_utf8(wedding.name))),
-            QVariant::fromValue(qlonglong{wedding.id.value}));
-    }
-    weddings_->setCurrentIndex(weddings_->findData(QVariant::fromValue(qlonglong{current.value})));
+void BoardBar::add_weddings(FlowLayout& row) {
+    weddings_ = new WeddingChoice;
+    weddings_->setFont(type_.font(BoardRole::small));
+    weddings_->setMinimumHeight(type_.target());
+    weddings_->setMinimumContentsLength(letters_of_a_wedding);
+    connect(weddings_, &WeddingChoice::chosen, this, &BoardBar::wedding_chosen);
+    row.addWidget(weddings_);
 }
 
-void BoardBar::show_dim(bool dim) {
+void BoardBar::show_weddings(const std::vector<Wedding>& weddings, WeddingId current) {
+    if (weddings_) weddings_->show_weddings(weddings, current);
+}
+
+void BoardBar::show_light(bool dim, bool photos_dim) {
     dim_->setText(dim ? tr("Bright (D)") : tr("Dim (D)"));
+    photos_->setText(photos_dim ? tr("Photos bright (B)") : tr("Photos dim (B)"));
+    photos_->setVisible(dim);
 }
 
 }  // namespace quarterturn

@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 
+#include "indexer/store/done_table.h"
 #include "ui/widgets/words.h"
 
 namespace quarterturn {
@@ -19,6 +20,11 @@ void set_step(Library& library, WeddingId wedding, LookId look, const StepTick& 
     }
 }
 
+void set_client(Library& library, WeddingId wedding, ClientId client, bool done) {
+    DoneTable table(library.database());
+    done ? table.set(wedding, client) : table.clear(wedding, client);
+}
+
 }  // namespace
 
 Edit change_step(WeddingId wedding, LookId look, const StepTick& step, bool done) {
@@ -28,6 +34,15 @@ Edit change_step(WeddingId wedding, LookId look, const StepTick& step, bool done
     return {to_utf8(said.arg(step.number + 1)),
             [=](Library& library) { set_step(library, wedding, look, step, done); },
             [=](Library& library) { set_step(library, wedding, look, step, !done); }};
+}
+
+Edit change_client(WeddingId wedding, const Client& client, bool done) {
+    const QString said =
+        done ? board_edit(QT_TRANSLATE_NOOP("board_edits", "said that %1 is done"))
+             : board_edit(QT_TRANSLATE_NOOP("board_edits", "said that %1 is not done after all"));
+    return {to_utf8(said.arg(from_utf8(client.name))),
+            [=, id = client.id](Library& library) { set_client(library, wedding, id, done); },
+            [=, id = client.id](Library& library) { set_client(library, wedding, id, !done); }};
 }
 
 Edit start_timer(const Timer& timer) {

@@ -5,6 +5,7 @@
 #include <QPainter>
 
 #include "ui/theme/theme.h"
+#include "ui/wedding_morning/veil.h"
 #include "ui/widgets/photo_words.h"
 #include "ui/widgets/words.h"
 
@@ -32,8 +33,11 @@ BoardPhoto::BoardPhoto(BoardShot shot, const BoardType& type, QWidget* parent)
     setToolTip(accessibleName());
 }
 
-void BoardPhoto::show_picture(const QImage& picture) {
-    look_.picture = picture;
+void BoardPhoto::show_picture(const QImage& picture, bool is_veiled) {
+    if (picture.cacheKey() == shown_ && is_veiled == is_veiled_) return;
+    shown_ = picture.cacheKey();
+    is_veiled_ = is_veiled;
+    look_.picture = is_veiled ? veiled(picture) : picture;
     update();
 }
 

@@ -17,8 +17,10 @@ class BoardPhoto : public TextButton {
     BoardPhoto(BoardShot shot, const BoardType& type, QWidget* parent);
 
     const BoardShot& shot() const { return shot_; }
-    void show_picture(const QImage& picture);
+    // Dim where it is veiled.
+    void show_picture(const QImage& picture, bool is_veiled);
     const QImage& picture() const { return look_.picture; }
+    bool is_veiled() const { return is_veiled_; }
 
     // Width by height of the photo as it is shown; very wide and very narrow ones are cut.
     double shape() const;
@@ -38,6 +40,8 @@ class BoardPhoto : public TextButton {
 
     BoardShot shot_;
     PhotoLook look_;
+    qint64 shown_ = 0;  // QImage::cacheKey() of the picture as it came
+    bool is_veiled_ = false;
     QPoint pressed_at_;
 };
 

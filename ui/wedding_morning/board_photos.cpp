@@ -8,35 +8,18 @@
 namespace quarterturn {
 namespace {
 
-constexpr double gap = 0.5;  // bodies
+constexpr double gap = 0.5;             // bodies
+constexpr double further_share = 0.55;  // of a quarter's height, for a further angle beside it
 
-// Where it lies on the head plan: column, and row of three.
-struct PlanCell {
-    int column = 1;
-    int row = 1;
-};
-
-PlanCell cell_of(Angle angle) {
-    switch (angle) {
-        case Angle::left_three_quarter:
-            return {0, 0};
-        case Angle::front:
-            return {1, 0};
-        case Angle::right_three_quarter:
-            return {2, 0};
-        case Angle::left:
-            return {0, 1};
-        case Angle::crown:
-            return {1, 1};
-        case Angle::right:
-            return {2, 1};
-        case Angle::back:
-            return {1, 2};
-        case Angle::detail:
-            return {2, 2};
-    }
-    return {};
+bool is_quarter(Angle angle) {
+    return std::ranges::find(quarter_angles, angle) != quarter_angles.end();
 }
+
+// From the top to the bottom of each column: as on the head plan, with further angles smaller, and
+// the crown below the left, so that front and back keep their height.
+constexpr std::array left_column{Angle::left_three_quarter, Angle::left, Angle::crown};
+constexpr std::array middle_column{Angle::front, Angle::back};
+constexpr std::array right_column{Angle::right_three_quarter, Angle::right, Angle::detail};
 
 // Round the head, for Tab.
 constexpr std::array round_the_head{Angle::left,  Angle::left_three_quarter,
@@ -88,41 +71,57 @@ BoardPhoto* BoardPhotos::at(Angle angle) const {
     return found == photos_.end() ? nullptr : found->second;
 }
 
-// Where there is room for larger ones, front and back share the height, and what lies at the sides
-// keeps to the middle, or makes room for the other on its side.
-int BoardPhotos::rows() const {
-    return at(Angle::crown) || (at(Angle::detail) && at(Angle::right_three_quarter)) ? 3 : 2;
-}
-
-double BoardPhotos::row_of(const BoardPhoto& photo) const {
-    const Angle angle = photo.shot().angle;
-    const int row = cell_of(angle).row;
-    if (rows() == 3 || row == 0) return row;
-    const Angle above =
-        angle == Angle::left ? Angle::left_three_quarter : Angle::right_three_quarter;
-    if (angle == Angle::back || angle == Angle::detail || at(above)) return 1;
-    return angle == Angle::right && at(Angle::detail) ? 0 : 0.5;
+std::vector<BoardPhoto*> BoardPhotos::those_of(std::span<const Angle> angles) const {
+    std::vector<BoardPhoto*> there;
+    for (const Angle angle : angles) {
+        if (BoardPhoto* photo = at(angle)) there.push_back(photo);
+    }
+    return there;
 }
 
 void BoardPhotos::lay_out() {
     const int between = type_.px(gap);
     const int width = (this->width() - 2 * between) / 3;
-    const int share = (height() - (rows() - 1) * between) / rows();
-    for (const auto& [angle, photo] : photos_) {
-        const int x = cell_of(angle).column * (width + between);
-        const int y = qRound(row_of(*photo) * (share + between));
-        fit(*photo, {x, y, width, share});
+    int x = 0;
+    for (const auto column :
+         {std::span<const Angle>(left_column), std::span<const Angle>(middle_column),
+          std::span<const Angle>(right_column)}) {
+        lay_out(those_of(column), {x, 0, width, height()});
+        x += width + between;
     }
     show_pictures();
     emit laid_out();
 }
 
-void BoardPhotos::fit(BoardPhoto& photo, const QRect& area) {
+// The quarters as high as is left beside the further ones, but none wider than its column; all of
+// them in the middle of the height.
+void BoardPhotos::lay_out(const std::vector<BoardPhoto*>& photos, const QRect& column) {
+    if (photos.empty()) return;
+    const int between = type_.px(gap);
+    const auto of_quarters = std::ranges::count_if(
+        photos, [](const BoardPhoto* photo) { return is_quarter(photo->shot().angle); });
+    const auto of_further = std::ssize(photos) - of_quarters;
+    const int room = column.height() - static_cast<int>(std::ssize(photos) - 1) * between;
+    const double shares = static_cast<double>(of_quarters) + further_share * of_further;
+    std::vector<QSize> sizes;
+    int taken = static_cast<int>(std::ssize(photos) - 1) * between;
+    for (const BoardPhoto* photo : photos) {
+        const double share = is_quarter(photo->shot().angle) ? 1 : further_share;
+        sizes.push_back(size_in({column.width(), qRound(room * share / shares)}, *photo));
+        taken += sizes.back().height();
+    }
+    int y = column.y() + (column.height() - taken) / 2;
+    for (std::size_t i = 0; i < photos.size(); ++i) {
+        QRect box({column.x() + (column.width() - sizes[i].width()) / 2, y}, sizes[i]);
+        photos[i]->setGeometry(box);
+        y += sizes[i].height() + between;
+    }
+}
+
+QSize BoardPhotos::size_in(const QSize& room, const BoardPhoto& photo) {
     const int caption = photo.caption_height();
-    const int width = std::min(area.width(), qRound((area.height() - caption) * photo.shape()));
-    QRect box(0, 0, width, qRound(width / photo.shape()) + caption);
-    box.moveCenter(area.center());
-    photo.setGeometry(box);
+    const int width = std::min(room.width(), qRound((room.height() - caption) * photo.shape()));
+    return {width, qRound(width / photo.shape()) + caption};
 }
 
 int BoardPhotos::fitting_width(int height) const {
@@ -133,8 +132,7 @@ int BoardPhotos::fitting_width(int height) const {
         widest = std::max(widest, std::min(photo->shape(), upright_shape));
         caption = photo->caption_height();
     }
-    const int share = (height - (rows() - 1) * between) / rows();
-    return 3 * qRound((share - caption) * widest) + 2 * between;
+    return 3 * qRound(((height - between) / 2 - caption) * widest) + 2 * between;
 }
 
 int BoardPhotos::edge(const BoardPhoto& photo) const {
@@ -145,8 +143,13 @@ int BoardPhotos::edge(const BoardPhoto& photo) const {
 void BoardPhotos::show_pictures() {
     for (const auto& [angle, photo] : photos_) {
         if (!photo->shot().photo) continue;
-        photo->show_picture(pictures_.at_hand(photo->shot().photo->id, edge(*photo)));
+        photo->show_picture(pictures_.at_hand(photo->shot().photo->id, edge(*photo)), veiled_);
     }
+}
+
+void BoardPhotos::veil(bool veiled) {
+    veiled_ = veiled;
+    show_pictures();
 }
 
 std::vector<PictureWish> BoardPhotos::wishes() const {

@@ -2,6 +2,7 @@
 
 #include <QWidget>
 #include <map>
+#include <span>
 
 #include "ui/pictures/picture_loader.h"
 #include "ui/wedding_morning/board_type.h"
@@ -12,7 +13,7 @@ namespace quarterturn {
 class BoardPhoto;
 
 // A look from all angles, as large as there is room, where the camera stood: front at the top, back
-// at the bottom, the client's left on the left. Arrow keys go round.
+// at the bottom, the client's left on the left; further angles smaller. Arrow keys go round.
 class BoardPhotos : public QWidget {
     Q_OBJECT
   public:
@@ -20,6 +21,7 @@ class BoardPhotos : public QWidget {
 
     void show_look(const BoardLook& look);
     void show_pictures();  // those that have come since
+    void veil(bool veiled);
     std::vector<PictureWish> wishes() const;
     BoardPhoto* at(Angle angle) const;
     // Beyond it they would not be any larger in that height.
@@ -39,15 +41,16 @@ class BoardPhotos : public QWidget {
 
   private:
     bool shows(const std::vector<BoardShot>& shots) const;
+    std::vector<BoardPhoto*> those_of(std::span<const Angle> angles) const;
     void lay_out();
-    void fit(BoardPhoto& photo, const QRect& area);
-    int rows() const;
-    double row_of(const BoardPhoto& photo) const;  // from 0; may lie between two
+    void lay_out(const std::vector<BoardPhoto*>& photos, const QRect& column);
+    static QSize size_in(const QSize& room, const BoardPhoto& photo);
     int edge(const BoardPhoto& photo) const;
 
     const PictureLoader& pictures_;
     BoardType type_;
     std::map<Angle, BoardPhoto*> photos_;
+    bool veiled_ = false;
 };
 
 }  // namespace quarterturn

@@ -14,11 +14,10 @@ QString board_word(const char* text) {
 
 }  // namespace
 
-StepsDone steps_done(const BoardClient& client) {
-    if (client.looks.empty()) return {};
-    const auto& steps = client.looks.front().steps;
-    return {static_cast<int>(std::ranges::count(steps, true, &BoardStep::done)),
-            static_cast<int>(steps.size())};
+QStringList lines_of(const std::vector<std::string>& sentences) {
+    QStringList lines;
+    for (const std::string& sentence : sentences) lines << from_utf8(sentence);
+    return lines;
 }
 
 QString name_of(const BoardClient& client) {
@@ -32,10 +31,12 @@ QString role_and_time(const BoardClient& client) {
     return words.join(QStringLiteral(" · "));
 }
 
-QString done_in_words(const StepsDone& done) {
-    if (done.steps == 0) return board_word(QT_TRANSLATE_NOOP("board", "no steps"));
-    if (done.done == done.steps) return board_word(QT_TRANSLATE_NOOP("board", "all done"));
-    return board_word(QT_TRANSLATE_NOOP("board", "%1 of %2 done")).arg(done.done).arg(done.steps);
+QString done_in_words(const BoardClient& client) {
+    if (client.is_done()) return board_word(QT_TRANSLATE_NOOP("board", "all done"));
+    if (client.steps() == 0) return board_word(QT_TRANSLATE_NOOP("board", "not done yet"));
+    return board_word(QT_TRANSLATE_NOOP("board", "%1 of %2 done"))
+        .arg(client.steps_done())
+        .arg(client.steps());
 }
 
 QString look_in_words(const BoardLook& look) {

@@ -1,20 +1,15 @@
 #pragma once
 
-#include <QString>
+#include <QStringList>
 
 #include "indexer/looks/wedding_board.h"
 
 namespace quarterturn {
 
-struct StepsDone {
-    int done = 0;
-    int steps = 0;
-};
-StepsDone steps_done(const BoardClient& client);  // of the look she wears first
-
+QStringList lines_of(const std::vector<std::string>& sentences);
 QString name_of(const BoardClient& client);
 QString role_and_time(const BoardClient& client);  // "bride · ready by 12:30"
-QString done_in_words(const StepsDone& done);      // "3 of 7 done"
+QString done_in_words(const BoardClient& client);  // "3 of 7 done"
 QString look_in_words(const BoardLook& look);      // "Ceremony: low bun"
 
 }  // namespace quarterturn

@@ -44,12 +44,13 @@ class DesktopStaysAwake final : public StayAwake {
     ~DesktopStaysAwake() override { DesktopStaysAwake::release(); }
 
     void ask() override {
-        if (std::exchange(wanted_, true)) return;
+        if (std::exchange(wanted_, true) || asking_) return;
         const auto bus = QDBusConnection::sessionBus();
         if (!bus.isConnected()) return emit refused();
         const auto answer = bus.asyncCall(screen_saver_call(
             QStringLiteral("Inhibit"), {QApplication::applicationDisplayName(),
                                         tr("The board of a wedding morning is on the screen")}));
+        asking_ = true;
         auto* watcher = new QDBusPendingCallWatcher(answer, this);
         connect(watcher, &QDBusPendingCallWatcher::finished, this, &DesktopStaysAwake::take_answer);
     }
@@ -66,12 +67,14 @@ class DesktopStaysAwake final : public StayAwake {
     void take_answer(QDBusPendingCallWatcher* watcher) {
         const QDBusPendingReply<uint> answer = *watcher;
         watcher->deleteLater();
+        asking_ = false;
         if (answer.isError()) return emit refused();
         cookie_ = answer.value();
         if (!wanted_) release();
     }
 
     bool wanted_ = false;
+    bool asking_ = false;  // its answer counts for whoever wants it by then
     std::optional<uint> cookie_;
 };
 

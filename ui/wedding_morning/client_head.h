@@ -1,6 +1,5 @@
 #pragma once
 
-#include <QStringList>
 #include <QWidget>
 
 #include "ui/wedding_morning/board_type.h"
@@ -8,54 +7,39 @@
 
 class QBoxLayout;
 class QLabel;
-class QScrollArea;
-class QVBoxLayout;
+class QPushButton;
 
 namespace quarterturn {
 
-// Who is in the chair and what to beware of, before anything else; then her looks to choose from.
+// Who is in the chair, what she is, when she must be ready and when she sits; and the way to the
+// client before her and the next one.
 class ClientHead : public QWidget {
     Q_OBJECT
   public:
     explicit ClientHead(const BoardType& type, QWidget* parent = nullptr);
 
-    void show_client(const WeddingBoard& board, std::size_t client, std::size_t look);
-    // Cautions that need more than so many pixels scroll.
-    void limit_cautions(int height);
+    void show_client(const WeddingBoard& board, std::size_t client);
 
   signals:
-    void look_chosen(std::size_t look);
+    void turned(int by);  // 1: on to the next
 
   protected:
     void resizeEvent(QResizeEvent* event) override;
 
   private:
-    void add_name();
-    void add_cautions();
-    void add_looks();
+    QBoxLayout* build_words();
+    QPushButton* make_turn(int by);
+    void show_turn(QPushButton& button, const WeddingBoard& board, std::size_t client,
+                   const QString& words);
     void fit();
-    bool wide() const;
-    int width_of(int share) const;
-    void build();
-
-    // All that is said.
-    struct Words {
-        QString name;
-        QString role;
-        QString chair;
-        QStringList cautions;
-        QStringList looks;  // none where there is nothing to choose
-        std::size_t look = 0;
-        bool operator==(const Words&) const = default;
-    };
 
     BoardType type_;
-    Words words_;
-    QVBoxLayout* column_;
-    QBoxLayout* beside_ = nullptr;  // the cautions, beside her name or below it
-    QList<QLabel*> said_;           // her name, her role and when she sits
-    QScrollArea* cautions_ = nullptr;
-    int at_most_ = 0;
+    QBoxLayout* row_;
+    QLabel* name_;
+    QLabel* role_;
+    QLabel* chair_;
+    QPushButton* previous_;
+    QPushButton* next_;
 };
 
 }  // namespace quarterturn

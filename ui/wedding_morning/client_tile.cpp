@@ -31,7 +31,7 @@ void ClientTile::show_client(const BoardClient& client) {
     for (const std::string& word : {client.role, client.ready_by}) {
         if (!word.empty()) below << from_utf8(word);
     }
-    below << done_in_words(steps_done(client));
+    below << done_in_words(client);
     below_ = below.join(QStringLiteral(" · "));
     ring_.reset();
     if (!client.looks.empty()) ring_ = ring_of(client.looks.front().state.coverage);

@@ -8,6 +8,7 @@
 #include "ui/theme/theme.h"
 #include "ui/wedding_morning/arrow_angle.h"
 #include "ui/wedding_morning/board_button.h"
+#include "ui/wedding_morning/veil.h"
 #include "ui/widgets/draw_photo.h"
 #include "ui/widgets/parts.h"
 
@@ -36,6 +37,11 @@ void EnlargedPhoto::show_photos(std::vector<ShownPhoto> photos, std::size_t firs
 
 const ShownPhoto* EnlargedPhoto::shown_photo() const {
     return current_ < photos_.size() ? &photos_[current_] : nullptr;
+}
+
+void EnlargedPhoto::veil(bool veiled) {
+    veiled_ = veiled;
+    update();
 }
 
 void EnlargedPhoto::build_buttons() {
@@ -120,7 +126,7 @@ void EnlargedPhoto::paintEvent(QPaintEvent*) {
     const QRectF area = picture_area();
     QRectF box(QPointF(), QSizeF(picture.size()).scaled(area.size(), Qt::KeepAspectRatio));
     box.moveCenter(area.center());
-    draw_picture(painter, box, picture, shown->photo.tags.mirrored);
+    draw_picture(painter, box, veiled_ ? veiled(picture) : picture, shown->photo.tags.mirrored);
 }
 
 }  // namespace quarterturn

@@ -28,6 +28,7 @@ class EnlargedPhoto : public QWidget {
 
     void show_photos(std::vector<ShownPhoto> photos, std::size_t first);
     const ShownPhoto* shown_photo() const;
+    void veil(bool veiled);
 
   signals:
     void closed();
@@ -53,6 +54,7 @@ class EnlargedPhoto : public QWidget {
     QButtonGroup* buttons_;
     std::vector<ShownPhoto> photos_;
     std::size_t current_ = 0;
+    bool veiled_ = false;
 };
 
 }  // namespace quarterturn

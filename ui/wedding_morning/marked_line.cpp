@@ -94,19 +94,25 @@ void draw_mark_of_line(QPainter& painter, LineMark mark, double side, const QPal
 
 }  // namespace
 
-MarkedLine::MarkedLine(LineMark mark, const QString& words, const BoardType& type, BoardRole role,
-                       QWidget* parent)
+MarkedLine::MarkedLine(LineMark mark, const QStringList& lines, const BoardType& type,
+                       BoardRole role, QWidget* parent)
     : QWidget(parent), mark_(mark) {
-    QLabel* text = make_text(words);
-    text->setFont(type.font(role));
-    const int line = QFontMetrics(text->font()).height();
+    const QFont font = type.font(role);
+    const int line = QFontMetrics(font).height();
     side_ = qRound(line * 0.74);
     top_ = (line - side_) / 2;
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(0);
     row->addSpacing(side_ + type.px(0.5));
-    row->addWidget(text, 1);
+    QVBoxLayout* column = make_column(0);
+    column->setSpacing(type.px(0.15));
+    row->addLayout(column, 1);
+    for (const QString& words : lines) {
+        QLabel* text = make_text(words);
+        text->setFont(font);
+        column->addWidget(text);
+    }
 }
 
 void MarkedLine::paintEvent(QPaintEvent*) {

@@ -1,8 +1,6 @@
 #include "ui/wedding_morning/recipe_panel.h"
 
-#include <QScrollBar>
-#include <QScroller>
-#include <QTimer>
+#include <QScrollArea>
 
 #include "indexer/looks/board_words.h"
 #include "ui/drawing_board/drawing_view.h"
@@ -85,6 +83,7 @@ void RecipePanel::show_look(const BoardLook& look) {
         steps_[i]->show_done(look.steps[i].done, false);
     }
     if (StepRow* next = next_step()) next->show_done(false, true);
+    fit_scroll();
     show_pictures();
     if (same) {
         move_to_next(before);
@@ -126,16 +125,15 @@ void RecipePanel::build(const BoardLook& look) {
     }
     column_->addStretch(1);
     scroll_ = make_scrolling_side(content);
-    scroll_->setMinimumHeight(type_.px(6));
     scroll_->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Ignored);
-    QScroller::grabGesture(scroll_->viewport(), QScroller::TouchGesture);
+    content->installEventFilter(this);
     all_->addWidget(scroll_, 1);
+    fit_scroll();
 }
 
-// Words that run over several lines need more than a layout asks for by itself.
 void RecipePanel::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
-    setMinimumHeight(std::max(all_->minimumHeightForWidth(width()), 0));
+    fit_scroll();
 }
 
 void RecipePanel::add_changes(const BoardLook& look) {
@@ -167,9 +165,9 @@ void RecipePanel::add_parts(const std::vector<RecipePart>& parts,
         }
         column_->addSpacing(type_.px(0.3));
     }
-    for (const std::string& caution : cautions) {
+    if (!cautions.empty()) {
         column_->addWidget(
-            new MarkedLine(LineMark::heat, from_utf8(caution), type_, BoardRole::small));
+            new MarkedLine(LineMark::heat, lines_of(cautions), type_, BoardRole::small));
     }
 }
 
@@ -230,32 +228,13 @@ StepRow* RecipePanel::next_step() const {
     return next == steps_.end() ? nullptr : *next;
 }
 
-void RecipePanel::go_to_next() {
-    StepRow* next = next_step();
-    if (!next) return;
-    next->box().setFocus(Qt::OtherFocusReason);
-    scroll_to(*next);
-}
-
-// With the keyboard, where it was on a step.
-void RecipePanel::move_to_next(const StepRow* before) {
-    StepRow* next = next_step();
-    if (!next || next == before) return;
-    const bool on_a_step =
-        std::ranges::any_of(steps_, [](const StepRow* row) { return row->box().hasFocus(); });
-    if (on_a_step) next->box().setFocus(Qt::OtherFocusReason);
-    scroll_to(*next);
-}
-
-// To the top, once all is laid out.
-void RecipePanel::scroll_to(const StepRow& step) {
-    QTimer::singleShot(0, &step, [this, &step] {
-        scroll_->verticalScrollBar()->setValue(step.y() - type_.px(0.3));
-    });
-}
-
 void RecipePanel::show_pictures() {
-    for (StepRow* row : steps_) row->show_pictures(pictures_);
+    for (StepRow* row : steps_) row->show_pictures(pictures_, veiled_);
+}
+
+void RecipePanel::veil_photos(bool veiled) {
+    veiled_ = veiled;
+    show_pictures();
 }
 
 std::vector<PictureWish> RecipePanel::wishes() const {

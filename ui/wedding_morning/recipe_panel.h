@@ -25,10 +25,13 @@ class RecipePanel : public QWidget {
     // The same look again keeps its place and the keyboard.
     void show_look(const BoardLook& look);
     void show_pictures();
+    void veil_photos(bool veiled);
     std::vector<PictureWish> wishes() const;
     const std::vector<StepRow*>& steps() const { return steps_; }
     StepRow* next_step() const;  // null when all are done
     void go_to_next();           // with the keyboard
+    // Whether it stands at its whole height, and what it lies in scrolls.
+    void let_flow(bool flows);
 
   signals:
     void ticked(int step, bool done);
@@ -38,6 +41,7 @@ class RecipePanel : public QWidget {
 
   protected:
     void resizeEvent(QResizeEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:
     bool shows_the_same(const BoardLook& look) const;
@@ -51,6 +55,8 @@ class RecipePanel : public QWidget {
     void show_progress(const BoardLook& look);
     void move_to_next(const StepRow* before);
     void scroll_to(const StepRow& step);
+    void fit_scroll();
+    QScrollArea* what_scrolls() const;
 
     const PictureLoader& pictures_;
     BoardType type_;
@@ -60,6 +66,8 @@ class RecipePanel : public QWidget {
     QLabel* pins_;
     QPushButton* to_next_;
     QScrollArea* scroll_ = nullptr;
+    bool flows_ = false;
+    bool veiled_ = false;
     QVBoxLayout* all_;
     QVBoxLayout* column_ = nullptr;
     std::vector<StepRow*> steps_;

@@ -8,6 +8,7 @@
 #include "ui/wedding_morning/board_button.h"
 #include "ui/wedding_morning/marked_line.h"
 #include "ui/wedding_morning/tick_box.h"
+#include "ui/wedding_morning/veil.h"
 #include "ui/widgets/flow_layout.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/photo_tile.h"
@@ -32,9 +33,9 @@ StepRow::StepRow(int number, const BoardStep& step, const BoardType& type, QWidg
     column->setSpacing(type.px(0.3));
     row->addLayout(column, 1);
     add_words(*column);
-    for (const std::string& caution : step.cautions) {
+    if (!step.cautions.empty()) {
         column->addWidget(
-            new MarkedLine(LineMark::heat, from_utf8(caution), type, BoardRole::small));
+            new MarkedLine(LineMark::heat, lines_of(step.cautions), type, BoardRole::small));
     }
     add_photos(*column);
     add_timer(*column);
@@ -84,11 +85,12 @@ int StepRow::photo_edge() const {
     return qRound(type_.px(photo_height) * devicePixelRatioF());
 }
 
-void StepRow::show_pictures(const PictureLoader& pictures) {
+void StepRow::show_pictures(const PictureLoader& pictures, bool are_veiled) {
     for (std::size_t i = 0; i < photos_.size(); ++i) {
         PhotoLook look = look_of(step_.photos[i]);
         look.flaws.clear();  // it shows how a hand lies, not how the look is
-        look.picture = pictures.at_hand(step_.photos[i].id, photo_edge());
+        const QImage picture = pictures.at_hand(step_.photos[i].id, photo_edge());
+        look.picture = are_veiled ? veiled(picture) : picture;
         photos_[i]->show_look(look);
         photos_[i]->setAccessibleName(tr("Photo %1 of step %2: enlarge").arg(i + 1).arg(number_));
     }

@@ -24,7 +24,7 @@ class StepRow : public QFrame {
     StepRow(int number, const BoardStep& step, const BoardType& type, QWidget* parent = nullptr);
 
     void show_done(bool done, bool next);
-    void show_pictures(const PictureLoader& pictures);
+    void show_pictures(const PictureLoader& pictures, bool are_veiled);
     const BoardStep& step() const { return step_; }
     TickBox& box() const { return *box_; }
     int photo_edge() const;

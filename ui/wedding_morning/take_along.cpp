@@ -20,10 +20,10 @@ WaysOut::LayOut board_pages(Decoder& decoder, WeddingId wedding, Paper paper) {
 }
 
 Written write_phone_page(Library& library, Decoder& decoder, WeddingId wedding,
-                         std::optional<ClientId> client, const Path& file) {
+                         std::optional<ClientId> client, LocalTime now, const Path& file) {
     WeddingBoard board = wedding_board(library, wedding);
     if (client) keep_only(board, *client);
-    PhonePage page = phone_page(board, library, decoder);
+    PhonePage page = phone_page(board, library, decoder, now);
     replace_file(library.disk(), file, std::as_bytes(std::span(page.html)));
     page.problems.emplace_back(caution_before_passing_on);
     return {{file}, std::move(page.problems)};
@@ -114,8 +114,9 @@ void TakeAlong::save_board(const TakenFrom& from, Paper paper, const Path& file)
 
 void TakeAlong::save_phone_page(WeddingId wedding, std::optional<ClientId> client,
                                 const Path& file) {
-    ways_->save_as([wedding, client, file, &decoder = session_.decoder()](Library& library) {
-        return write_phone_page(library, decoder, wedding, client, file);
+    ways_->save_as([wedding, client, file, now = session_.now(),
+                    &decoder = session_.decoder()](Library& library) {
+        return write_phone_page(library, decoder, wedding, client, now, file);
     });
 }
 

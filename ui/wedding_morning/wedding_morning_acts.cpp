@@ -52,6 +52,10 @@ void WeddingMorningScreen::tick(int step, bool done) {
     });
 }
 
+void WeddingMorningScreen::say_done(bool done) {
+    session_.change_records(change_client(*wedding_, client().client, done));
+}
+
 void WeddingMorningScreen::start_step_timer(int step) {
     const BoardStep& waiting = look()->steps[static_cast<std::size_t>(step)];
     const std::string name = timer_name(client().client.name, waiting.waits_for);
@@ -123,7 +127,21 @@ void WeddingMorningScreen::toggle_dim() {
     Theme theme = remembered_theme();
     theme.mood = theme.mood == Mood::dawn ? Mood::paper : Mood::dawn;
     session_.use_theme(theme);
-    bar_->show_dim(theme.mood == Mood::dawn);
+    photos_bright_ = false;
+    show_light();
+}
+
+void WeddingMorningScreen::toggle_photo_light() {
+    photos_bright_ = !photos_bright_;
+    show_light();
+}
+
+void WeddingMorningScreen::show_light() {
+    const bool dim = remembered_theme().mood == Mood::dawn;
+    const bool veiled = dim && !photos_bright_;
+    bar_->show_light(dim, veiled);
+    on_board_->veil_photos(veiled);
+    enlarged_->veil(veiled);
 }
 
 void WeddingMorningScreen::take_along(TakenAlong what) {

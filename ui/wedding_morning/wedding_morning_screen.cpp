@@ -6,7 +6,7 @@
 #include "indexer/looks/kit_list.h"
 #include "ui/shell/session.h"
 #include "ui/wedding_morning/board_bar.h"
-#include "ui/wedding_morning/board_edits.h"
+#include "ui/wedding_morning/client_strip.h"
 #include "ui/wedding_morning/own_timer.h"
 #include "ui/wedding_morning/timer_strip.h"
 #include "ui/widgets/empty_page.h"
@@ -20,10 +20,7 @@ namespace quarterturn {
 namespace {
 
 std::size_t first_not_done(const std::vector<BoardClient>& clients) {
-    const auto first = std::ranges::find_if(clients, [](const BoardClient& client) {
-        const StepsDone done = steps_done(client);
-        return done.done < done.steps;
-    });
+    const auto first = std::ranges::find(clients, false, &BoardClient::is_done);
     return first == clients.end() ? 0 : static_cast<std::size_t>(first - clients.begin());
 }
 
@@ -67,7 +64,8 @@ QString WeddingMorningScreen::help() const {
         "What is needed at the mirror, client by client in the order of work. Page Down and Page "
         "Up go to the next client and the one before. A press on a photo, or Enter, enlarges it; "
         "arrow keys walk round the head, and Esc goes back. A press on a step, or Space, ticks it. "
-        "T starts a timer, D makes the board dim or bright, F11 fills the screen with it and Esc "
+        "T starts a timer, D makes the board dim or bright, B the photos on a dim board, F11 fills "
+        "the screen with it and Esc "
         "leaves that. On the day of a wedding the window opens here.");
 }
 
@@ -81,6 +79,7 @@ void WeddingMorningScreen::add_keys() {
     add(Qt::Key_F11, [this] { emit alone_asked(!alone_); });
     add(Qt::Key_Escape, [this] { step_back(); });
     add(Qt::Key_D, [this] { toggle_dim(); });
+    add(Qt::Key_B, [this] { toggle_photo_light(); });
     add(Qt::Key_T, [this] {
         if (board_) own_timer_->ask();
     });
@@ -107,15 +106,33 @@ QWidget* WeddingMorningScreen::build_going() {
     notice_ = new Notice;
     take_along_ = new TakeAlong(session_, *notice_, *going);
     strip_ = new TimerStrip(watch_, type_);
+    clients_ = new ClientStrip(type_);
     on_board_ = new Board(session_.pictures(), type_);
     body_ = new QStackedWidget;
     body_->addWidget(on_board_);
-    for (QWidget* part : std::initializer_list<QWidget*>{bar_, own_timer_, notice_, strip_}) {
+    column->addLayout(build_top());
+    for (QWidget* part : std::initializer_list<QWidget*>{own_timer_, notice_, strip_}) {
         column->addWidget(part);
     }
-    column->addWidget(make_scrolling_side(body_), 1);  // in a low window
+    QScrollArea* around = make_scrolling_side(body_);
+    on_board_->lie_in(*around);
+    column->addWidget(around, 1);
     connect_board();
     return going;
+}
+
+// On the whole screen both stand in one line, and leave the height to the photos.
+QLayout* WeddingMorningScreen::build_top() {
+    auto* top = new QBoxLayout(alone_ ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    top->setSpacing(type_.px(0.35));
+    if (alone_) {
+        top->addWidget(clients_, 1);
+        top->addWidget(bar_);
+    } else {
+        top->addWidget(bar_);
+        top->addWidget(clients_);
+    }
+    return top;
 }
 
 void WeddingMorningScreen::connect_board() {
@@ -126,15 +143,18 @@ void WeddingMorningScreen::connect_board() {
     connect(bar_, &BoardBar::timer_asked, own_timer_, &OwnTimer::ask);
     connect(bar_, &BoardBar::taken_along, this, &WeddingMorningScreen::take_along);
     connect(bar_, &BoardBar::dim_asked, this, &WeddingMorningScreen::toggle_dim);
+    connect(bar_, &BoardBar::photo_light_asked, this, &WeddingMorningScreen::toggle_photo_light);
     connect(bar_, &BoardBar::alone_asked, this, &Screen::alone_asked);
     connect(bar_, &BoardBar::led_to, this, &WeddingMorningScreen::lead_to);
     connect(own_timer_, &OwnTimer::wanted, this, &WeddingMorningScreen::start_own_timer);
     connect(own_timer_, &OwnTimer::closed, own_timer_, &QWidget::hide);
     connect(strip_, &TimerStrip::put_away, this,
             [this](const Timer& timer) { change_timers(stop_timer(timer)); });
+    connect(clients_, &ClientStrip::chosen, this, &WeddingMorningScreen::go_to_client);
     connect(on_board_, &Board::client_chosen, this, &WeddingMorningScreen::go_to_client);
     connect(on_board_, &Board::look_chosen, this, &WeddingMorningScreen::go_to_look);
     connect(on_board_, &Board::look_wanted, this, [this] { lead_to(Moment::coming_up); });
+    connect(on_board_, &Board::done_said, this, &WeddingMorningScreen::say_done);
     connect(&on_board_->photos(), &BoardPhotos::enlarged, this, &WeddingMorningScreen::enlarge);
     connect(&on_board_->photos(), &BoardPhotos::turned, this, &WeddingMorningScreen::turn);
     connect(&on_board_->photos(), &BoardPhotos::laid_out, this,
@@ -185,13 +205,14 @@ void WeddingMorningScreen::choose_wedding() {
 }
 
 void WeddingMorningScreen::show_all() {
-    bar_->show_dim(remembered_theme().mood == Mood::dawn);
+    show_light();
     bar_->show();
     if (board_->clients.empty()) {
         return show_empty(
             tr("Nobody is in the party of %1 yet.").arg(isolated(from_utf8(board_->wedding.name))),
             tr("Add the party"), {.moment = Moment::coming_up, .wedding = wedding_});
     }
+    clients_->show();
     body_->setCurrentWidget(on_board_);
     show_board();
 }
@@ -199,6 +220,7 @@ void WeddingMorningScreen::show_all() {
 void WeddingMorningScreen::show_empty(const QString& sentence, const QString& button,
                                       const Place& leads_to) {
     bar_->setVisible(wedding_.has_value());
+    clients_->hide();
     if (empty_) empty_->deleteLater();
     empty_ = new EmptyPage(sentence, button);
     connect(empty_, &EmptyPage::started, this, [this, leads_to] { session_.go_to(leads_to); });
@@ -220,6 +242,7 @@ void WeddingMorningScreen::show_board() {
         looks, [&](const BoardLook& each) { return wanted_look_ == each.state.look.id; });
     place_.look = look == looks.end() ? 0 : static_cast<std::size_t>(look - looks.begin());
     if (this->look()) session_.choose_look(this->look()->state.look.id);
+    clients_->show_clients(clients, place_.client);
     on_board_->show_board(*board_, place_);
     want_pictures();
 }

@@ -13,6 +13,7 @@ class QStackedWidget;
 namespace quarterturn {
 
 class BoardBar;
+class ClientStrip;
 class EmptyPage;
 class Notice;
 class OwnTimer;
@@ -42,6 +43,7 @@ class WeddingMorningScreen : public Screen {
     void add_keys();
     void build();  // anew, in the sizes that fit now
     QWidget* build_going();
+    QLayout* build_top();
     void connect_board();
     BoardType fitting_type() const;
     void fit();
@@ -58,6 +60,7 @@ class WeddingMorningScreen : public Screen {
     void go_to_look(std::size_t look);
     void turn(int by);
     void tick(int step, bool done);
+    void say_done(bool done);
     void start_step_timer(int step);
     void start_own_timer(const QString& name, int minutes);
     void change_timers(const Edit& edit);
@@ -66,6 +69,8 @@ class WeddingMorningScreen : public Screen {
     void close_enlarged();
     void step_back();  // Esc
     void toggle_dim();
+    void toggle_photo_light();
+    void show_light();
     void take_along(TakenAlong what);
     void lead_to(Moment moment);
 
@@ -79,7 +84,8 @@ class WeddingMorningScreen : public Screen {
     BoardPlace place_;
     BoardType type_;
     bool alone_ = false;
-    bool gathered_ = false;  // what changed is not in the records the board is gathered from
+    bool photos_bright_ = false;  // on a dim board
+    bool gathered_ = false;       // what changed is not in the records the board is gathered from
 
     QStackedWidget* pages_;
     QWidget* going_ = nullptr;
@@ -87,6 +93,7 @@ class WeddingMorningScreen : public Screen {
     EnlargedPhoto* enlarged_ = nullptr;
     BoardBar* bar_ = nullptr;
     OwnTimer* own_timer_ = nullptr;
+    ClientStrip* clients_ = nullptr;
     TimerStrip* strip_ = nullptr;
     Notice* notice_ = nullptr;
     TakeAlong* take_along_ = nullptr;

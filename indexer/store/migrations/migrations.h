@@ -26,6 +26,7 @@ extern const Migration boards;
 extern const Migration pairs;
 extern const Migration hair_looks;
 extern const Migration inspirations;
+extern const Migration clients_done;
 
 // SQLite's user_version, which counts the steps that a file has behind it.
 int schema_version(SQLite::Database& database);

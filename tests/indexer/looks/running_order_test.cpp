@@ -65,7 +65,7 @@ TEST_F(MorningOfAWedding, NeedsMinutesAndATimeOfEach) {
     EXPECT_EQ(morning.looks, std::vector<std::string>{"low twisted bun"});
     ASSERT_EQ(morning.cannot.size(), 1U);
     EXPECT_NE(morning.cannot[0].find("Aud Vale has no look"), std::string::npos);
-    EXPECT_EQ(morning.cannot_looks, std::vector<std::optional<LookId>>{std::nullopt});
+    EXPECT_EQ(morning.gaps, (std::vector<MorningGap>{{aunt, true, std::nullopt}}));
     EXPECT_THROW(wedding_morning(library, WeddingId{99}), StoreError);
 }
 
@@ -82,8 +82,8 @@ TEST_F(MorningOfAWedding, SaysWhatCountsWhereNothingTellsHowLongASetMayBeLeft) {
 TEST_F(MorningOfAWedding, ALookWithoutMinutesIsNamedWithItsRecipe) {
     library.recipes().save(look, Recipe{}, at("2026-11-08T12:00"));
     const WeddingMorning morning = wedding_morning(library, wedding);
-    ASSERT_EQ(morning.cannot_looks.size(), 2U);
-    EXPECT_EQ(morning.cannot_looks[0], look);
+    ASSERT_EQ(morning.gaps.size(), 2U);
+    EXPECT_EQ(morning.gaps[0].look, look);
 }
 
 TEST_F(MorningOfAWedding, AFinishIsMovedAlone) {

@@ -102,6 +102,58 @@ TEST_F(BoardOnPaper, BoxesAreTickedForWhatIsSignedAndDone) {
     EXPECT_TRUE(holds(front, "Changed since:")) << front;
 }
 
+TEST_F(BoardOnPaper, NothingStandsCloseToTheFoot) {
+    save([](Recipe& recipe) {
+        for (int i = 0; i < 40; ++i) recipe.build.push_back({"Twist and pin it.", 5, {}});
+    });
+    const Document document = pages();
+    double rule = 0;  // the lowest is that of the foot
+    for (const PageItem& item : document.pages[1].items) {
+        if (const auto* line = std::get_if<RuleItem>(&item)) rule = std::max(rule, line->y1);
+    }
+    for (const PageItem& item : document.pages[1].items) {
+        const auto* text = std::get_if<TextItem>(&item);
+        if (text == nullptr || text->box.y >= rule) continue;
+        EXPECT_LE(text->box.y + text->box.height, rule - 3) << text->text;
+    }
+}
+
+TEST_F(BoardOnPaper, AnEveningLookHasItsOwnTimeAndNotTheMornings) {
+    Look evening = *library.looks().find(look);
+    evening.worn = Worn::evening;
+    evening.name = "let down";
+    const LookId id = library.looks().add(evening);
+    Recipe recipe;
+    recipe.second_look = SecondLook{};
+    recipe.second_look->at = "18:30";
+    recipe.build = {{"Take out the pins.", 3, {}}};
+    library.recipes().save(id, recipe, at("2026-11-07T12:05"));
+    const Document document = pages();
+    ASSERT_EQ(document.pages.size(), 4U);
+    for (const std::size_t page : {2U, 3U}) {
+        const std::string text = text_of(document.pages[page]);
+        EXPECT_TRUE(holds(text, "18:30")) << text;
+        EXPECT_FALSE(holds(text, "12:30")) << text;
+        EXPECT_FALSE(holds(text, "In the chair")) << text;
+    }
+}
+
+TEST_F(BoardOnPaper, SeveralCautionsStandUnderOneMark) {
+    save([](Recipe& recipe) {
+        Step step{"Curl and fix it with spray.", 5, {}};
+        step.heat_tool = HeatTool{"tongs", 25, 170};
+        recipe.build = {step};
+    });
+    int marks = 0;
+    for (const TextItem& text : items_of<TextItem>(pages())) {
+        if (text.text.starts_with("! ")) {
+            ++marks;
+            EXPECT_EQ(text.text.find("! ", 1), std::string::npos) << text.text;
+        }
+    }
+    EXPECT_GE(marks, 1);
+}
+
 TEST_F(BoardOnPaper, LosesNoWordOfALongRecipe) {
     set_cautions(repeated("Beware of the left ear. ", 60) + "Caution ends here.");
     save([](Recipe& recipe) {
@@ -223,6 +275,20 @@ TEST_F(CardOnPaper, TellsWhatFoundNoRoomHoweverLongItIs) {
     card.during = {*card.before[0].photo, *card.before[1].photo};
     card.lacks = {longest, longest};
     expect_told("everything");
+}
+
+TEST_F(CardOnPaper, DrawsAndNumbersWherePinsSit) {
+    EXPECT_TRUE(items_of<HeadItem>(page()).empty());
+    card.places.marks = {{1, {0, 0.7}, "bun"}, {2, {-0.4, 0}, "comb"}};
+    for (const Paper paper : {Paper::a4, Paper::a5}) {
+        const Document document = page(paper);
+        expect_one_legible_page(document);
+        ASSERT_EQ(items_of<HeadItem>(document).size(), 1U);
+        EXPECT_EQ(items_of<HeadItem>(document)[0].drawing.marks.size(), 2U);
+        const std::string text = text_of(document);
+        EXPECT_TRUE(holds(text, "Where they sit"));
+        EXPECT_TRUE(holds(text, "1. bun\n2. comb"));
+    }
 }
 
 TEST_F(CardOnPaper, SaysWhatTheRecipeLacks) {

@@ -25,7 +25,7 @@ class PhoneBudget : public testing::Test {
   protected:
     PhonePage page(std::size_t most) {
         return phone_page(wedding_board(party.library, party.wedding), party.library, *decoder,
-                          most);
+                          at("2026-11-20T18:05"), most);
     }
 
     TemporaryFolder folder;

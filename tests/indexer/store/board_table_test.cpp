@@ -1,5 +1,6 @@
 #include <gtest/gtest.h>
 
+#include "indexer/store/done_table.h"
 #include "tests/support/example_library.h"
 
 namespace quarterturn {
@@ -34,6 +35,18 @@ TEST_F(BoardRecords, TimersRunOnWhenTheProgramIsClosedAndKeepTheirNumberWhenStar
     EXPECT_THROW(library.boards().stop(quick.id), StoreError);
     EXPECT_EQ(library.boards().start(quick), quick.id);
     EXPECT_EQ(library.boards().timers(wedding), (std::vector{quick, slow}));
+}
+
+TEST_F(BoardRecords, AClientIsDoneUntilThatIsTakenBack) {
+    DoneTable done(library.database());
+    const ClientId other = library.clients().add(client_called("Tilda Vale"));
+    done.set(wedding, mira);
+    done.set(wedding, mira);
+    done.set(wedding, other);
+    EXPECT_EQ(done.of_wedding(wedding), (std::vector{mira, other}));
+    done.clear(wedding, mira);
+    EXPECT_EQ(done.of_wedding(wedding), std::vector{other});
+    EXPECT_THROW(done.set(WeddingId{99}, mira), StoreError);
 }
 
 TEST_F(BoardRecords, RefuseAWeddingThatIsNotThere) {

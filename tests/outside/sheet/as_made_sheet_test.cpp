@@ -4,15 +4,19 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+#include <regex>
+
 #include "indexer/image/decode.h"
-#include "tests/support/as_made_library.h"
 #include "tests/support/command.h"
+#include "tests/support/day_with_higher_hair.h"
 #include "ui/painter/paint.h"
 
 namespace quarterturn {
 namespace {
 
-struct AsMadeSheetTest : testing::Test {
+template <class Example>
+struct SheetOf : testing::Test {
     std::string written_text() {
         const auto ruler = make_text_ruler();
         const Document document =
@@ -23,9 +27,25 @@ struct AsMadeSheetTest : testing::Test {
         return output_of("pdftotext -layout " + shell_word(file.string()) + " -");
     }
 
-    AsMadeLibrary example;
+    Example example;
     std::unique_ptr<Decoder> decoder = make_local_decoder();
 };
+
+using AsMadeSheetTest = SheetOf<AsMadeLibrary>;
+using DifferentDaySheetTest = SheetOf<DayWithHigherHair>;
+
+TEST_F(DifferentDaySheetTest, SaysWhatDiffersAsAHintAndWhatPhotosCannotTell) {
+    std::string text = written_text();
+    std::ranges::replace(text, '\n', ' ');
+    text = std::regex_replace(text, std::regex(" +"), " ");
+    EXPECT_TRUE(
+        std::regex_search(text, std::regex("The hair stands about (2|2.5|3) cm higher than at "
+                                           "the trial, as far as the photos can tell.")))
+        << text;
+    EXPECT_NE(text.find("Where the hair is parted cannot be told from the photos."),
+              std::string::npos)
+        << text;
+}
 
 TEST_F(AsMadeSheetTest, SaysWhichPhotoIsWhichWhenAndWhatIsMissing) {
     const std::string text = written_text();

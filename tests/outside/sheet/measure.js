@@ -30,7 +30,7 @@ addEventListener("load", () => {
     found.texts += 1;
     see(getComputedStyle(node.parentElement), node.parentElement);
   }
-  for (const each of document.querySelectorAll(".care li, .beside li")) {
+  for (const each of document.querySelectorAll(".care, .beside")) {
     see(getComputedStyle(each, "::before"), each);
   }
   for (const each of document.querySelectorAll("a, label")) {

@@ -64,7 +64,8 @@ class PageForAPhone : public testing::Test {
         PartyOfSix party(pictures, 6);
         party.library.settings().set(business_name_setting, "Pins & Paper");
         const auto decoder = make_local_decoder();
-        page_ = phone_page(wedding_board(party.library, party.wedding), party.library, *decoder);
+        page_ = phone_page(wedding_board(party.library, party.wedding), party.library, *decoder,
+                           at("2026-11-20T18:05"));
         write_text(file(), page_.html);
     }
     static void TearDownTestSuite() { folder_.reset(); }
@@ -169,13 +170,34 @@ TEST_F(PageForAPhone, SaysWhatIsNeededAndNothingElse) {
           "Twist &lt;/style&gt;&lt;script&gt;", "6 pins", "15 min waiting",
           "pearl comb above the left ear", "loves it", "21 November 2026",
           "This page is from Pins &amp; Paper,", "delete it after the day",
-          "Heat burns and dries hair"}) {
+          "Heat burns and dries hair", "As it stood on 20 November 2026 at 18:05."}) {
         EXPECT_TRUE(has(words)) << words;
     }
     for (const char* words : {"<script", "Old Granary", "Sallowmere", "0123", "SECRET_NAME",
                               "photos/", "http://", "https://", "url(", "@import"}) {
         EXPECT_FALSE(has(words)) << words;
     }
+}
+
+std::vector<std::string> all_of(const std::string& text, const std::regex& wanted) {
+    std::vector<std::string> found;
+    for (std::sregex_iterator each(text.begin(), text.end(), wanted), end; each != end; ++each) {
+        found.push_back((*each)[1]);
+    }
+    return found;
+}
+
+TEST_F(PageForAPhone, LeadsToEachClientAndFromThereToPhotosStepsAndBack) {
+    const std::string text = output_of("sed 's/base64,[^\"]*//g' " + shell_word(file().string()));
+    const auto links = all_of(text, std::regex("href=\"#([^\"]*)\""));
+    const auto places = all_of(text, std::regex(" id=\"([^\"]*)\""));
+    EXPECT_EQ(links.size(), 6U + 3 * 6);
+    for (const std::string& link : links) {
+        EXPECT_EQ(std::ranges::count(places, link), 1) << link;
+    }
+    EXPECT_EQ(std::ranges::count(links, "top"), 6);
+    EXPECT_EQ(std::ranges::count(links, "client-6-look-1-photos"), 1);
+    EXPECT_EQ(std::ranges::count(links, "client-6-look-1-steps"), 1);
 }
 
 TEST_F(PageForAPhone, PicturesCarryNothingOfCameraPlaceOrTime) {

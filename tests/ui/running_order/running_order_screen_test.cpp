@@ -12,6 +12,7 @@
 #include "tests/support/command.h"
 #include "tests/ui/shell/fixture.h"
 #include "tests/ui/support/screen_checks.h"
+#include "ui/running_order/gaps_part.h"
 #include "ui/running_order/morning_chart.h"
 #include "ui/running_order/seat_bar.h"
 #include "ui/running_order/sentences.h"
@@ -118,6 +119,45 @@ TEST_F(RunningOrderScreenTest, ShowsTheBestPlanWithNamesForThoseWhoCannotSeeIt) 
                   .arg(set->seat().stylist + 1));
     EXPECT_EQ(bar(bride, SeatPart::finish)->seat().ends, 12 * 60 + 30);
     EXPECT_FALSE(button(QStringLiteral("Plan it anew"))->isEnabled());
+}
+
+TEST_F(RunningOrderScreenTest, WhatIsMissingIsSaidAndGivenRightThere) {
+    const ClientId aunt = open.session.library().clients().add(client_called("Aud Vale"));
+    wedding.party = {{aunt, "aunt"}};
+    wedding.ready_by.clear();
+    open.session.library().weddings().change(wedding);
+    open.session.touch();
+    screen.refresh();
+    EXPECT_TRUE(says("Nobody can be planned yet. This is missing:"));
+    auto* gaps = screen.findChild<GapsPart*>();
+    EXPECT_EQ(gaps->findChildren<SentenceLink*>().size(), 2);
+    auto* minutes = gaps->findChild<QSpinBox*>();
+    ASSERT_NE(minutes, nullptr);
+    minutes->setValue(35);
+    QTest::mouseClick(button(QStringLiteral("Plan with these minutes")), Qt::LeftButton);
+    screen.refresh();
+    auto* time = gaps->findChild<TimeWords*>();
+    ASSERT_NE(time, nullptr);
+    QTest::keyClicks(time, QStringLiteral("12:00"));
+    QTest::keyClick(time, Qt::Key_Return);
+    screen.refresh();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return bar(aunt, SeatPart::set) != nullptr; }));
+    EXPECT_EQ(bar(aunt, SeatPart::set)->seat().begins, 11 * 60 + 25);
+    EXPECT_FALSE(gaps->isVisible());
+    open.session.undo();
+    open.session.undo();
+    screen.refresh();
+    EXPECT_TRUE(says("Nobody can be planned yet"));
+}
+
+TEST_F(RunningOrderScreenTest, AnEmptyPartyIsSaidWithTheWayToAddIt) {
+    wedding.party.clear();
+    open.session.library().weddings().change(wedding);
+    open.session.touch();
+    screen.refresh();
+    EXPECT_TRUE(says("Nobody is in the party yet"));
+    ASSERT_NE(button(QStringLiteral("Add the party")), nullptr);
+    EXPECT_EQ(problems_at_all_sizes(screen), QStringList());
 }
 
 TEST_F(RunningOrderScreenTest, SaysWhatFollowsWhileABarIsDraggedAndKeepsItWhenLetGo) {

@@ -9,9 +9,10 @@
 #include <QPushButton>
 #include <QTest>
 
-#include "tests/support/as_made_library.h"
+#include "tests/support/day_with_higher_hair.h"
 #include "tests/ui/shell/fixture.h"
 #include "tests/ui/support/screen_checks.h"
+#include "ui/theme/theme.h"
 #include "ui/trial_against_today/day_photos_panel.h"
 #include "ui/trial_against_today/pair_view.h"
 #include "ui/trial_against_today/point_view.h"
@@ -19,9 +20,10 @@
 namespace quarterturn {
 namespace {
 
-class TrialScreenTest : public testing::Test {
+template <class Example>
+class TrialScreenOf : public testing::Test {
   protected:
-    TrialScreenTest() {
+    TrialScreenOf() {
         QObject::connect(&session, &Session::records_changed, &screen,
                          [this] { screen.refresh(); });
         screen.resize(1280, 800);
@@ -49,12 +51,37 @@ class TrialScreenTest : public testing::Test {
         return session.library().head_points().of(photo);
     }
 
-    AsMadeLibrary example;
+    Example example;
     std::unique_ptr<Decoder> decoder = make_local_decoder();
     Session session{real_file_system(), *decoder, [] { return at("2026-11-21T12:00:00"); }};
     QString problem = session.open(example.folder / "library");
     TrialScreen screen{session};
 };
+
+using TrialScreenTest = TrialScreenOf<AsMadeLibrary>;
+using DifferentDayTest = TrialScreenOf<DayWithHigherHair>;
+
+TEST_F(DifferentDayTest, SaysHowMuchHigherTheHairStandsAndDrawsIt) {
+    ASSERT_TRUE(wait_until_laid());
+    EXPECT_TRUE(says(QStringLiteral("The hair stands about 2")) ||
+                says(QStringLiteral("The hair stands about 3")));
+    EXPECT_TRUE(says(QStringLiteral("higher than at the trial, as far as the photos can tell.")));
+    EXPECT_TRUE(says(QStringLiteral("Where the hair is parted cannot be told from the photos.")));
+    EXPECT_EQ(problems_at_all_sizes(screen), QStringList());
+}
+
+TEST_F(DifferentDayTest, PointsTheWrongWayRoundAreNotKept) {
+    ASSERT_TRUE(wait_until_laid());
+    QTest::mouseClick(&button(QStringLiteral("Set the heads by hand")), Qt::LeftButton);
+    auto* points = screen.findChildren<PointView*>().front();
+    const HeadPoints found = points->points();
+    points->show_points({found.bottom, found.top});
+    QTest::mouseClick(&button(QStringLiteral("Keep these points")), Qt::LeftButton);
+    EXPECT_TRUE(says(QStringLiteral("the wrong way round")));
+    EXPECT_FALSE(points_of(example.agreed).has_value());
+    EXPECT_TRUE(points->isVisible());
+    EXPECT_EQ(problems_with(screen), QStringList());
+}
 
 TEST_F(TrialScreenTest, StandsTheFirstAngleThatHasBothSideBySideAndSaysWhichIsWhich) {
     ASSERT_TRUE(wait_until_laid());
@@ -72,7 +99,10 @@ TEST_F(TrialScreenTest, AnAngleWithoutAPhotoOfTheDaySaysSo) {
     auto* angles = screen.findChild<QListWidget*>();
     EXPECT_TRUE(angles->item(0)->text().contains(QStringLiteral("no photo of the day")));
     angles->setCurrentRow(0);
-    EXPECT_TRUE(view().accessibleName().contains(QStringLiteral("Today, no photo of this angle")));
+    const QString said = view().accessibleName();
+    EXPECT_TRUE(said.contains(QStringLiteral("No photo of the day from this angle yet. Take one")))
+        << said.toStdString();
+    EXPECT_GE(angles->visualItemRect(angles->item(0)).height(), morning_target);
     EXPECT_FALSE(button(QStringLiteral("Sliding divide")).isEnabled());
 }
 

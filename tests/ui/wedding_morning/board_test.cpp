@@ -1,6 +1,10 @@
+#include <QScrollArea>
+#include <QScrollBar>
+
 #include "tests/ui/wedding_morning/board_fixture.h"
 #include "ui/shell/moments_row.h"
 #include "ui/theme/theme.h"
+#include "ui/wedding_morning/client_tile.h"
 #include "ui/wedding_morning/enlarged_photo.h"
 
 namespace quarterturn {
@@ -185,6 +189,72 @@ TEST_F(BoardTest, WithoutARecipeOrALookItLeadsOn) {
     EXPECT_EQ(problems_with(*window), QStringList());
     QTest::mouseClick(button(QStringLiteral("Plan her look")), Qt::LeftButton);
     EXPECT_EQ(window->moment(), Moment::coming_up);
+}
+
+TEST_F(BoardTest, AClientWithoutStepsIsMarkedDoneAndThatIsUndone) {
+    go_to(tilda);
+    const auto tile = [&] {
+        for (ClientTile* found : seen<ClientTile>()) {
+            if (found->text() == QStringLiteral("Tilda Vale")) return found->accessibleName();
+        }
+        return QString();
+    };
+    EXPECT_TRUE(tile().endsWith(QStringLiteral("not done yet"))) << tile().toStdString();
+    ASSERT_NE(button(QStringLiteral("Mark her as done")), nullptr);
+    button(QStringLiteral("Mark her as done"))->setFocus();
+    press(Qt::Key_Space);
+    EXPECT_TRUE(tile().endsWith(QStringLiteral("all done"))) << tile().toStdString();
+    EXPECT_NE(button(QStringLiteral("She is done")), nullptr);
+    open.session.undo();
+    EXPECT_NE(button(QStringLiteral("Mark her as done")), nullptr);
+    go_to(open.example.mira);
+    EXPECT_EQ(button(QStringLiteral("Mark her as done")), nullptr) << "her steps are ticked";
+}
+
+// Mean lightness of the middle of a photo as it is painted.
+double lightness(BoardPhoto* photo) {
+    const QImage painted = photo->grab().toImage().scaled(8, 8).scaled(1, 1);
+    return qGray(painted.pixel(0, 0));
+}
+
+TEST_F(BoardTest, PhotosAreDimOnADimBoardUntilTheyAreWantedBright) {
+    QImage white(300, 400, QImage::Format_RGB32);
+    white.fill(Qt::white);
+    photo(Angle::front)->show_picture(white, false);
+    const double bright = lightness(photo(Angle::front));
+    photo(Angle::front)->show_picture(white, true);
+    EXPECT_LT(lightness(photo(Angle::front)), 0.7 * bright);
+    EXPECT_EQ(button(QStringLiteral("Photos bright")), nullptr);
+    press(Qt::Key_D);
+    EXPECT_TRUE(photo(Angle::front)->is_veiled());
+    ASSERT_NE(button(QStringLiteral("Photos bright")), nullptr);
+    press(Qt::Key_B);
+    EXPECT_FALSE(photo(Angle::front)->is_veiled());
+    QTest::mouseClick(button(QStringLiteral("Photos dim")), Qt::LeftButton);
+    EXPECT_TRUE(photo(Angle::front)->is_veiled());
+    press(Qt::Key_D);
+    EXPECT_FALSE(photo(Angle::front)->is_veiled());
+}
+
+TEST_F(BoardTest, OneAreaScrollsAtMostWhateverTheRoom) {
+    for (const QSize size : {QSize(1920, 1080), QSize(1280, 800), QSize(960, 540)}) {
+        window->resize(size);
+        QApplication::processEvents();
+        int scrolling = 0;
+        for (const QScrollArea* area : board().findChildren<QScrollArea*>()) {
+            if (area->isVisible() && area->verticalScrollBar()->maximum() > 0) ++scrolling;
+        }
+        EXPECT_LE(scrolling, 1) << size.width();
+    }
+}
+
+TEST_F(BoardTest, PhotosAreLargeOnALaptop) {
+    press(Qt::Key_F11);
+    window->resize(1280, 800);
+    show_active(*window);
+    for (const Angle angle : quarter_angles) {
+        EXPECT_GE(photo(angle)->height(), 260) << word(angle);
+    }
 }
 
 TEST_F(BoardTest, FillsTheScreenKeepsItAwakeAndLetsGo) {

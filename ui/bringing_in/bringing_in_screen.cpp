@@ -39,7 +39,7 @@ std::vector<Path> paths_in(const QMimeData& data) {
 }
 
 // A card with a heading, facts and a row of buttons, the first of them the next thing to do.
-QWidget* make_step(const QString& heading, const std::vector<Fact>& facts,
+QWidget* make_step(const QString& heading, const std::vector<ImportFact>& facts,
                    const std::vector<QPushButton*>& buttons) {
     Card card = make_card();
     card.column->setSpacing(card.column->spacing() * 2);

@@ -7,7 +7,7 @@
 
 namespace quarterturn {
 
-FactList::FactList(const std::vector<Fact>& facts, QWidget* parent) : QWidget(parent) {
+FactList::FactList(const std::vector<ImportFact>& facts, QWidget* parent) : QWidget(parent) {
     auto* grid = new QGridLayout(this);
     grid->setContentsMargins(0, 0, 0, 0);
     grid->setHorizontalSpacing(space(6));
@@ -15,7 +15,7 @@ FactList::FactList(const std::vector<Fact>& facts, QWidget* parent) : QWidget(pa
     grid->setColumnMinimumWidth(0, space(36));
     grid->setColumnStretch(1, 1);
     int row = 0;
-    for (const Fact& fact : facts) {
+    for (const ImportFact& fact : facts) {
         grid->addWidget(make_quiet(fact.about), row, 0, Qt::AlignTop);
         grid->addWidget(make_text(fact.lines.join(QLatin1Char('\n'))), row++, 1);
     }

@@ -8,7 +8,7 @@
 namespace quarterturn {
 
 // "Already here: 12 photos", with a line for each thing there is to say.
-struct Fact {
+struct ImportFact {
     QString about;
     QStringList lines;
 };
@@ -17,7 +17,7 @@ struct Fact {
 class FactList : public QWidget {
     Q_OBJECT
   public:
-    explicit FactList(const std::vector<Fact>& facts, QWidget* parent = nullptr);
+    explicit FactList(const std::vector<ImportFact>& facts, QWidget* parent = nullptr);
 };
 
 }  // namespace quarterturn

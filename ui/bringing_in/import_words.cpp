@@ -65,11 +65,11 @@ QString names_shown(const std::vector<Path>& paths) {
     return names.join(QStringLiteral(", "));
 }
 
-void add(std::vector<Fact>& facts, const QString& about, const QStringList& lines) {
+void add(std::vector<ImportFact>& facts, const QString& about, const QStringList& lines) {
     if (!lines.isEmpty()) facts.push_back({about, lines});
 }
 
-void add_left_out(std::vector<Fact>& facts, const std::vector<Path>& already_here,
+void add_left_out(std::vector<ImportFact>& facts, const std::vector<Path>& already_here,
                   const std::vector<Path>& left_alone) {
     if (!already_here.empty()) {
         add(facts, Words::tr("Already here"),
@@ -81,7 +81,7 @@ void add_left_out(std::vector<Fact>& facts, const std::vector<Path>& already_her
     }
 }
 
-void add_refused(std::vector<Fact>& facts, const std::vector<RefusedFile>& refused) {
+void add_refused(std::vector<ImportFact>& facts, const std::vector<RefusedFile>& refused) {
     QStringList lines;
     for (const RefusedFile& file : refused) {
         lines << Words::tr("%1: %2").arg(from_utf8(file.file.filename().native()),
@@ -90,7 +90,7 @@ void add_refused(std::vector<Fact>& facts, const std::vector<RefusedFile>& refus
     add(facts, Words::tr("Cannot be taken"), lines);
 }
 
-void add_put_back(std::vector<Fact>& facts, const ImportReport& report) {
+void add_put_back(std::vector<ImportFact>& facts, const ImportReport& report) {
     if (report.put_back.empty()) return;
     QStringList lines{Words::tr("%1 whose file in the library was gone or had changed")
                           .arg(photos(report.put_back.size()))};
@@ -121,8 +121,8 @@ QString preview_heading(const ImportPreview& preview) {
     return Words::tr("There is no photo here");
 }
 
-std::vector<Fact> preview_facts(Library& library, const ImportPreview& preview) {
-    std::vector<Fact> facts;
+std::vector<ImportFact> preview_facts(Library& library, const ImportPreview& preview) {
+    std::vector<ImportFact> facts;
     if (preview.first) {
         add(facts, Words::tr("Taken"), {moments_shown(*preview.first, *preview.last)});
     }
@@ -154,9 +154,9 @@ QString report_heading(const ImportReport& report) {
     return Words::tr("Nothing new was brought in");
 }
 
-std::vector<Fact> report_facts(Library& library, const ImportOutcome& outcome) {
+std::vector<ImportFact> report_facts(Library& library, const ImportOutcome& outcome) {
     const ImportReport& report = outcome.report;
-    std::vector<Fact> facts;
+    std::vector<ImportFact> facts;
     QStringList placed = sittings_shown(library, outcome.sittings);
     std::size_t waiting = report.imported.size();
     for (const PhotosOfSitting& sitting : outcome.sittings) {

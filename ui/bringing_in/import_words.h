@@ -13,10 +13,10 @@ struct ImportOutcome {
 };
 
 QString preview_heading(const ImportPreview& preview);
-std::vector<Fact> preview_facts(Library& library, const ImportPreview& preview);
+std::vector<ImportFact> preview_facts(Library& library, const ImportPreview& preview);
 
 QString report_heading(const ImportReport& report);
-std::vector<Fact> report_facts(Library& library, const ImportOutcome& outcome);
+std::vector<ImportFact> report_facts(Library& library, const ImportOutcome& outcome);
 
 // "Trial of Mira Okonjo-Lindqvist, 7 Nov, 10:00 to 12:00"
 QString sitting_shown(Library& library, const Sitting& sitting);

@@ -5,12 +5,12 @@
 #include "ui/printing/ways_out.h"
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"
+#include "ui/trial_against_today/agreed_pair_choice.h"
 #include "ui/trial_against_today/day_photos_panel.h"
-#include "ui/trial_against_today/laid_pairs.h"
-#include "ui/trial_against_today/mode_row.h"
-#include "ui/trial_against_today/pair_choice.h"
-#include "ui/trial_against_today/point_edits.h"
-#include "ui/trial_against_today/points_panel.h"
+#include "ui/two_heads/laid_pairs.h"
+#include "ui/two_heads/mode_row.h"
+#include "ui/two_heads/point_edits.h"
+#include "ui/two_heads/points_panel.h"
 #include "ui/widgets/empty_page.h"
 #include "ui/widgets/notice.h"
 #include "ui/widgets/page.h"
@@ -80,17 +80,17 @@ QWidget* TrialScreen::build_side() {
     auto* column = new QVBoxLayout(side);
     column->setContentsMargins(0, 0, space(3), 0);
     column->setSpacing(space(2));
-    choice_ = new PairChoice;
-    connect(choice_, &PairChoice::wedding_chosen, this, [this](WeddingId wedding) {
+    choice_ = new AgreedPairChoice;
+    connect(choice_, &AgreedPairChoice::wedding_chosen, this, [this](WeddingId wedding) {
         wedding_ = wedding;
         look_.reset();
         session_.attempt([this] { refresh(); });
     });
-    connect(choice_, &PairChoice::look_chosen, this, [this](LookId look) {
+    connect(choice_, &AgreedPairChoice::look_chosen, this, [this](LookId look) {
         look_ = look;
         session_.attempt([this] { show_angles(); });
     });
-    connect(choice_, &PairChoice::angle_chosen, this, [this](int place) {
+    connect(choice_, &AgreedPairChoice::angle_chosen, this, [this](int place) {
         angle_ = look()->pairs.at(static_cast<std::size_t>(place)).angle;
         session_.attempt([this] { show_pair(); });
     });
@@ -144,7 +144,7 @@ QWidget* TrialScreen::build_main() {
 
 QWidget* TrialScreen::build_comparing() {
     view_ = new PairView;
-    modes_ = new ModeRow(*view_);
+    modes_ = new ModeRow(*view_, {PairMode::side_by_side, PairMode::divide, PairMode::blink});
     points_button_ = make_quiet_button(tr("Set the heads by hand"));
     connect(points_button_, &QPushButton::clicked, this, &TrialScreen::set_points);
     QHBoxLayout* row = make_row(2);
@@ -220,8 +220,11 @@ void TrialScreen::show_pair() {
         }
     }
     session_.pictures().want(this, wishes);
-    laid_ =
-        pair() && pair()->both() ? laid_pairs_->of(*pair()->agreed, *pair()->made) : std::nullopt;
+    laid_.reset();
+    if (pair() && pair()->both()) {
+        const auto* laid = laid_pairs_->of(*pair()->agreed, *pair()->made);
+        if (laid) laid_ = laid->pair;
+    }
     show_sides();
     show_words();
 }

@@ -5,7 +5,7 @@
 
 #include "indexer/looks/as_made.h"
 #include "ui/shell/screen.h"
-#include "ui/trial_against_today/pair_view.h"
+#include "ui/two_heads/pair_view.h"
 
 class QLabel;
 class QPushButton;
@@ -20,7 +20,7 @@ class Job;
 class LaidPairs;
 class ModeRow;
 class Notice;
-class PairChoice;
+class AgreedPairChoice;
 class PointsPanel;
 class Session;
 class WaysOut;
@@ -67,7 +67,7 @@ class TrialScreen : public Screen {
     QStackedWidget* pages_;
     EmptyPage* empty_;
     QWidget* going_;
-    PairChoice* choice_;
+    AgreedPairChoice* choice_;
     QPushButton* place_button_;
     QLabel* title_;
     QStackedWidget* stage_;

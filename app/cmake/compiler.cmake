@@ -12,7 +12,9 @@ if(QUARTERTURN_SANITIZE)
   # Reports name functions; lines as well would take a third of the compiler's time.
   add_compile_options(-fsanitize=address,undefined -fno-sanitize-recover=all
                       -fno-omit-frame-pointer -O1 -g0)
-  add_link_options(-fsanitize=address,undefined)
+  # To move a program of this size, as position-independent ones are when they start, takes as long as
+  # most of the commands that the tests run.
+  add_link_options(-fsanitize=address,undefined -no-pie)
 endif()
 
 find_program(CCACHE ccache)

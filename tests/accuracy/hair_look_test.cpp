@@ -99,8 +99,8 @@ Examples demo_examples() {
             !row.at("client").empty() && row.at("flaw") == "none" && row.at("angle") != "detail";
         if (!fit) continue;
         cv::Mat bgr = demo_picture(row, 512);
-        const double scale = 512.0 / std::max(bgr.cols, bgr.rows);
-        if (scale < 1) cv::resize(bgr, bgr, {}, scale, scale, cv::INTER_AREA);
+        const double smaller = 512.0 / std::max(bgr.cols, bgr.rows);
+        if (smaller < 1) cv::resize(bgr, bgr, {}, smaller, smaller, cv::INTER_AREA);
         if (row.at("mirrored") == "1") cv::flip(bgr, bgr, 1);
         examples.add(row.at("look") + ' ' + row.at("stage"), row.at("angle"), bgr);
     }

@@ -39,6 +39,7 @@ void add_sheet_command(CommandSet& commands);
 void add_pair_commands(CommandSet& commands);         // list, count, keep, filters, forget
 void add_pair_choice_commands(CommandSet& commands);  // show, choose, pin, refuse, facts, picture
 void add_pair_like_commands(CommandSet& commands);    // measure, like
+void add_pair_progress_command(CommandSet& commands);
 void add_completion_command(CommandSet& commands);
 
 }  // namespace quarterturn

@@ -38,8 +38,9 @@ void add_sign_off_commands(CommandSet& commands);  // sign-off, reopen, export-r
 void add_sheet_command(CommandSet& commands);
 void add_pair_commands(CommandSet& commands);         // list, count, keep, filters, forget
 void add_pair_choice_commands(CommandSet& commands);  // show, choose, pin, refuse, facts, picture
-void add_pair_like_commands(CommandSet& commands);
-void add_inspiration_commands(CommandSet& commands);  // measure, like
+void add_pair_like_commands(CommandSet& commands);    // measure, like
+void add_pair_progress_command(CommandSet& commands);
+void add_inspiration_commands(CommandSet& commands);
 void add_completion_command(CommandSet& commands);
 
 }  // namespace quarterturn

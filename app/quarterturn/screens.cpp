@@ -8,6 +8,7 @@
 #include "ui/coming_up/coming_up_screen.h"
 #include "ui/contact_sheet/contact_sheet_screen.h"
 #include "ui/kit_list/kit_list_screen.h"
+#include "ui/pairs/pairs_screen.h"
 #include "ui/recipe/recipe_screen.h"
 #include "ui/round_the_head/round_the_head_screen.h"
 #include "ui/running_order/running_order_screen.h"
@@ -46,6 +47,8 @@ std::vector<ScreenEntry> all_screens() {
                                     QT_TRANSLATE_NOOP("moments", "The wedding morning")),
         entry<TrialScreen>(Moment::trial_against_today,
                            QT_TRANSLATE_NOOP("moments", "Trial against today")),
+        entry<PairsScreen>(Moment::before_and_after,
+                           QT_TRANSLATE_NOOP("moments", "Before and after")),
         entry<WhatChangedScreen>(Moment::what_changed,
                                  QT_TRANSLATE_NOOP("moments", "What changed")),
         entry<ClientRecordScreen>(Moment::client_record,

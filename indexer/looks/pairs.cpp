@@ -212,6 +212,12 @@ void refuse(Library& library, PairId id, bool refused) {
     choose(library, pair, choice);
 }
 
+std::string reason_against_showing() {
+    return "Pairs are not shown to clients yet: each client would have to allow that hers is shown "
+           "in consultation, and her consent cannot be recorded yet. Until it can, look at them "
+           "yourself on the whole screen.";
+}
+
 std::string reason_against_picture(const Pair& pair) {
     return "No picture was made of pair " + std::to_string(pair.id.value) +
            ": it would leave the library, and the client's consent to that cannot be recorded "

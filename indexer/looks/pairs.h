@@ -41,6 +41,9 @@ void choose_frames(Library& library, PairId pair, std::optional<PhotoId> first,
 void pin(Library& library, PairId pair, bool pinned);
 void refuse(Library& library, PairId pair, bool refused);
 
+// Why pairs may not be shown to a client: a sentence.
+std::string reason_against_showing();
+
 // Why the pair may not be made into a picture that leaves the library: a sentence.
 std::string reason_against_picture(const Pair& pair);
 

@@ -1,5 +1,6 @@
 #include "indexer/rules/fair_pair.h"
 
+#include <algorithm>
 #include <cmath>
 #include <cstdio>
 
@@ -82,6 +83,25 @@ Fairness judge_fairness(const PairFigures& figures) {
     judge.size(figures.size);
     judge.turn(figures.turn_degrees);
     return judge.fairness;
+}
+
+std::string unfair_in_short(const PairFigures& figures) {
+    std::string words;
+    const auto add = [&](const std::string& part) { words += (words.empty() ? "" : ", ") + part; };
+    if (figures.light && std::abs(figures.light->exposure_ev) >= fair_exposure_ev) {
+        const double ev = figures.light->exposure_ev;
+        add(figure(std::abs(ev), 1) + (ev > 0 ? " EV brighter" : " EV darker"));
+    }
+    if (figures.light && figures.light->white_balance_de00 >= fair_white_balance_de00) {
+        add("ΔE00 " + figure(figures.light->white_balance_de00, 1));
+    }
+    if (figures.size && (*figures.size >= fair_size || *figures.size <= 1 / fair_size)) {
+        add(figure(std::max(*figures.size, 1 / *figures.size), 1) + " times as large");
+    }
+    if (figures.turn_degrees && std::abs(*figures.turn_degrees) >= fair_turn_degrees) {
+        add("tilted by " + figure(std::abs(*figures.turn_degrees), 0) + "°");
+    }
+    return words;
 }
 
 }  // namespace quarterturn

@@ -41,4 +41,8 @@ struct Fairness {
 
 Fairness judge_fairness(const PairFigures& figures);
 
+// What differs too much, where there is little room: "1.2 EV darker, ΔE00 5.3, tilted by 7°". Empty
+// when nothing does.
+std::string unfair_in_short(const PairFigures& figures);
+
 }  // namespace quarterturn

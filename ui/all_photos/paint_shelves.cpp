@@ -1,8 +1,7 @@
 // How the photos and the headings of their shelves are painted.
 
-#include <QPaintEvent>
 #include <QPainter>
-#include <QTimer>
+#include <QStyle>
 
 #include "ui/all_photos/marked_text.h"
 #include "ui/all_photos/photo_shelves.h"
@@ -43,7 +42,8 @@ QString PhotoShelves::caption(const Photo& photo) const {
     return words.join(QStringLiteral(", "));
 }
 
-void PhotoShelves::paint_heading(QPainter& painter, const Shelf& shelf, const QRect& area) const {
+void PhotoShelves::paint_heading(QPainter& painter, int number, const QRect& area) const {
+    const Shelf& shelf = photos_.shelves()[static_cast<std::size_t>(number)];
     const int line = area.top() + space(2);
     painter.setPen(hairline_colour(palette()));
     if (shelf.first > 0) painter.drawLine(area.left(), line, area.right(), line);
@@ -89,10 +89,10 @@ void PhotoShelves::draw_found(QPainter& painter, const QRect& area, const FoundT
     draw_marked(painter, area, tr("%1: ").arg(shown(found.where)), found.pieces, palette());
 }
 
-void PhotoShelves::paint_photo(QPainter& painter, int position) const {
+void PhotoShelves::paint_tile(QPainter& painter, int position, const QRect& tile) const {
     const Photo* photo = photos_.photo(position);
     if (!photo) return;
-    QRect area = on_screen(layout_.tile(position));
+    QRect area = tile;
     const int small = line_height(TextRole::small);
     const QFont font = text_font(TextRole::small);
     if (photos_.has_words()) {
@@ -110,21 +110,6 @@ void PhotoShelves::paint_photo(QPainter& painter, int position) const {
     look.picture = picture(photo->id, area.size() - QSize(0, small + 4));
     look.current = hasFocus() && currentIndex().row() == position;
     draw_photo(painter, area, look, palette(), font);
-}
-
-void PhotoShelves::paintEvent(QPaintEvent* event) {
-    QPainter painter(viewport());
-    painter.fillRect(event->rect(), page_colour(palette()));
-    const int top = verticalOffset() + event->rect().top();
-    const auto part = layout_.seen(top, top + event->rect().height());
-    for (int i = part.first_shelf; i < part.end_shelf; ++i) {
-        const QRect area = on_screen(layout_.heading(i));
-        if (area.intersects(event->rect())) {
-            paint_heading(painter, photos_.shelves()[static_cast<std::size_t>(i)], area);
-        }
-    }
-    for (int i = part.first_photo; i < part.end_photo; ++i) paint_photo(painter, i);
-    wishing_->start();
 }
 
 }  // namespace quarterturn

@@ -4,10 +4,10 @@
 #include <QPointer>
 #include <QStyle>
 
-#include "ui/all_photos/choice_list.h"
 #include "ui/all_photos/days_choice.h"
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"
+#include "ui/widgets/choice_list.h"
 #include "ui/widgets/flow_layout.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/words.h"

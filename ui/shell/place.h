@@ -23,6 +23,7 @@ enum class Moment {
     running_order,
     wedding_morning,
     trial_against_today,
+    before_and_after,
     what_changed,
     client_record,
     all_photos,

@@ -4,7 +4,6 @@
 
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"
-#include "ui/trial_against_today/pair_choice.h"
 #include "ui/widgets/page.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/photo_tile.h"

@@ -6,12 +6,12 @@
 #include "ui/printing/ways_out.h"
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"
+#include "ui/trial_against_today/agreed_pair_choice.h"
 #include "ui/trial_against_today/day_photos_panel.h"
-#include "ui/trial_against_today/laid_pairs.h"
-#include "ui/trial_against_today/mode_row.h"
-#include "ui/trial_against_today/pair_choice.h"
-#include "ui/trial_against_today/point_edits.h"
-#include "ui/trial_against_today/points_panel.h"
+#include "ui/two_heads/laid_pairs.h"
+#include "ui/two_heads/mode_row.h"
+#include "ui/two_heads/point_edits.h"
+#include "ui/two_heads/points_panel.h"
 #include "ui/widgets/empty_page.h"
 #include "ui/widgets/notice.h"
 #include "ui/widgets/page.h"
@@ -128,7 +128,7 @@ QWidget* TrialScreen::build_main() {
 
 QWidget* TrialScreen::build_comparing() {
     view_ = new PairView;
-    modes_ = new ModeRow(*view_);
+    modes_ = new ModeRow(*view_, {PairMode::side_by_side, PairMode::divide, PairMode::blink});
     points_button_ = make_quiet_button(tr("Set the heads by hand"));
     connect(points_button_, &QPushButton::clicked, this, &TrialScreen::set_points);
     QHBoxLayout* row = make_row(2);
@@ -204,8 +204,11 @@ void TrialScreen::show_pair() {
         }
     }
     session_.pictures().want(this, wishes);
-    laid_ =
-        pair() && pair()->both() ? laid_pairs_->of(*pair()->agreed, *pair()->made) : std::nullopt;
+    laid_.reset();
+    if (pair() && pair()->both()) {
+        const auto* laid = laid_pairs_->of(*pair()->agreed, *pair()->made);
+        if (laid) laid_ = laid->pair;
+    }
     show_sides();
     show_words();
 }

@@ -5,7 +5,7 @@
 
 #include "indexer/looks/as_made.h"
 #include "ui/shell/screen.h"
-#include "ui/trial_against_today/pair_view.h"
+#include "ui/two_heads/pair_view.h"
 
 class QLabel;
 class QPushButton;

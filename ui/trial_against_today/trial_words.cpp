@@ -2,8 +2,8 @@
 
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"
-#include "ui/trial_against_today/mode_row.h"
-#include "ui/trial_against_today/points_panel.h"
+#include "ui/two_heads/mode_row.h"
+#include "ui/two_heads/points_panel.h"
 #include "ui/trial_against_today/trial_screen.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/words.h"

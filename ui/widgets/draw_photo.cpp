@@ -41,16 +41,6 @@ QList<Strip> strips_of(const PhotoLook& look) {
     return strips;
 }
 
-void draw_hatched_mark(QPainter& painter, const QRect& area, const QPalette& palette) {
-    painter.save();
-    painter.setClipRect(area);
-    painter.setPen(QPen(accent_colour(palette), 2));
-    for (int x = area.left() - area.height(); x < area.right(); x += 5) {
-        painter.drawLine(x, area.bottom(), x + area.height(), area.top());
-    }
-    painter.restore();
-}
-
 void draw_strip(QPainter& painter, const QRect& area, const Strip& strip, const QPalette& palette) {
     painter.fillRect(area, card_colour(palette));
     QRect words = area.adjusted(6, 0, -4, 0);
@@ -101,6 +91,16 @@ void draw_frame(QPainter& painter, const QRect& picture, const PhotoLook& look,
 }
 
 }  // namespace
+
+void draw_hatched_mark(QPainter& painter, const QRect& area, const QPalette& palette) {
+    painter.save();
+    painter.setClipRect(area);
+    painter.setPen(QPen(accent_colour(palette), 2));
+    for (int x = area.left() - area.height(); x < area.right(); x += 5) {
+        painter.drawLine(x, area.bottom(), x + area.height(), area.top());
+    }
+    painter.restore();
+}
 
 void draw_picture(QPainter& painter, const QRectF& area, const QImage& picture, bool mirrored) {
     if (picture.isNull() || area.isEmpty()) return;

@@ -32,6 +32,9 @@ void draw_photo(QPainter& painter, const QRect& area, const PhotoLook& look,
 // The picture alone, filling `area` without being stretched, turned when mirrored.
 void draw_picture(QPainter& painter, const QRectF& area, const QImage& picture, bool mirrored);
 
+// The mark before what is not as it should be.
+void draw_hatched_mark(QPainter& painter, const QRect& area, const QPalette& palette);
+
 // All of it in words, for those who cannot see it.
 QString described(const PhotoLook& look);
 

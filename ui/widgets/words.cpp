@@ -111,6 +111,10 @@ QString clock_format() {
     return QLocale().timeFormat(QLocale::ShortFormat).remove(seconds);
 }
 
+QString capitalised_words(const QString& words) {
+    return words.left(1).toUpper() + words.mid(1);
+}
+
 QString coverage_sentence(const Ring& ring) {
     QStringList parts;
     for (std::size_t i = 0; i < ring.size(); ++i) {

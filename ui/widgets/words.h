@@ -30,6 +30,9 @@ QString short_shown(Date date);       // "7 Nov"
 QString clock_shown(LocalTime time);  // "10:12", as the user's language writes it
 QString clock_format();               // for Qt, without seconds
 
+// As it stands where a sentence or a name begins: "Left three-quarter".
+QString capitalised_words(const QString& words);
+
 // A name to stand in a sentence: one that runs the other way does not turn what is around it.
 QString isolated(const QString& name);
 

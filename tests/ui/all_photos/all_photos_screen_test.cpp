@@ -15,7 +15,7 @@
 #include "tests/support/many_photos.h"
 #include "tests/ui/shell/fixture.h"
 #include "tests/ui/support/screen_checks.h"
-#include "ui/all_photos/choice_list.h"
+#include "ui/widgets/choice_list.h"
 #include "ui/all_photos/photo_shelves.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/empty_page.h"

@@ -14,8 +14,8 @@
 #include "tests/ui/support/screen_checks.h"
 #include "ui/theme/theme.h"
 #include "ui/trial_against_today/day_photos_panel.h"
-#include "ui/trial_against_today/pair_view.h"
-#include "ui/trial_against_today/point_view.h"
+#include "ui/two_heads/pair_view.h"
+#include "ui/two_heads/point_view.h"
 
 namespace quarterturn {
 namespace {

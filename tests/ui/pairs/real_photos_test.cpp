@@ -1,0 +1,143 @@
+// Pairs of real pictures: laid upon each other, measured, and compared with a picture that a client
+// brings. The photos are the demo's; see demo_photos/README.md.
+
+#include <QListWidget>
+#include <QMimeData>
+#include <QSignalSpy>
+
+#include "tests/support/as_made_library.h"
+#include "tests/ui/pairs/pairs_fixture.h"
+#include "ui/two_heads/pair_view.h"
+#include "ui/two_heads/point_view.h"
+
+namespace quarterturn {
+namespace {
+
+struct PhotographedLibrary : AsMadeLibrary {
+    PhotographedLibrary() {
+        before = add("20260822_141036.jpg", "2026-11-07T10:10:36", trial, Angle::back);
+        Tags tags = library.photos().find(before)->tags;
+        tags.stage = Stage::before;
+        library.history().apply({"tagged", {{before, tags}}, {}});
+    }
+    PhotoId before;
+};
+
+class PhotographedPairsTest : public testing::Test {
+  protected:
+    PhotographedPairsTest() {
+        follow_records(session, screen);
+        screen.resize(1280, 800);
+        screen.refresh();
+        show_active(screen);
+    }
+
+    PairView& view() {
+        for (auto* each : screen.findChildren<PairView*>()) {
+            if (each->isVisible()) return *each;
+        }
+        throw std::runtime_error("no pair is open");
+    }
+    QPushButton* button(const QString& text) { return showing<QPushButton>(screen, text); }
+    bool says(const QString& part) { return showing<QLabel>(screen, part) != nullptr; }
+    void open_pair(PairKind kind) {
+        auto& wall = *screen.findChild<WallOfPairs*>();
+        for (int i = 0; i < wall.model()->rowCount(); ++i) {
+            const QModelIndex index = wall.model()->index(i, 0);
+            const QString words = index.data(Qt::AccessibleTextRole).toString();
+            const bool trial = words.contains(QStringLiteral("trial and wedding day"));
+            if (trial == (kind == PairKind::trial_and_day)) wall.setCurrentIndex(index);
+        }
+        wall.setFocus();
+        QTest::keyClick(&wall, Qt::Key_Return);
+        show_active(screen);
+    }
+    bool wait_for_figures() {
+        return QTest::qWaitFor([&] { return says(QStringLiteral("ΔE00")); }, 60000);
+    }
+    bool wait_until_laid() {
+        return QTest::qWaitFor([&] { return button(QStringLiteral("Cross-fade"))->isEnabled(); },
+                               60000);
+    }
+
+    PhotographedLibrary example;
+    std::unique_ptr<Decoder> decoder = make_local_decoder();
+    Session session{real_file_system(), *decoder, [] { return at("2026-11-22T08:00:00"); }};
+    QString problem = session.open(example.folder / "library");
+    PairsScreen screen{session};
+};
+
+TEST_F(PhotographedPairsTest, APairSaysHowAlikeItWasTakenAndWhatWasDone) {
+    open_pair(PairKind::trial_and_day);
+    ASSERT_TRUE(wait_until_laid());
+    ASSERT_TRUE(wait_for_figures());
+    EXPECT_TRUE(says(QStringLiteral("The second photo was scaled to")));
+    EXPECT_TRUE(says(QStringLiteral("the files are as they were")));
+    EXPECT_EQ(problems_at_all_sizes(screen), QStringList());
+}
+
+TEST_F(PhotographedPairsTest, OneFadesIntoTheOtherByKeysAndByDragging) {
+    open_pair(PairKind::trial_and_day);
+    ASSERT_TRUE(wait_until_laid());
+    QTest::keyClick(button(QStringLiteral("Cross-fade")), Qt::Key_Space);
+    ASSERT_EQ(view().mode(), PairMode::fade);
+    QTest::keyClick(&view(), Qt::Key_Home);
+    QTest::keyClick(&view(), Qt::Key_End);
+    const QImage first = view().grab().toImage();
+    EXPECT_TRUE(view().divide() == 1 || view().divide() == 0);
+    const double before = view().divide();
+    QTest::keyClick(&view(), Qt::Key_Left);
+    QTest::keyClick(&view(), Qt::Key_Right);
+    QTest::mousePress(&view(), Qt::LeftButton, {}, view().rect().center());
+    QTest::mouseRelease(&view(), Qt::LeftButton);
+    EXPECT_NEAR(view().divide(), 0.5, 0.01);
+    EXPECT_NE(view().divide(), before);
+    EXPECT_NE(view().grab().toImage(), first);
+}
+
+TEST_F(PhotographedPairsTest, HeadsAreSetByHandWhereTheProgramIsNotSure) {
+    open_pair(PairKind::before_and_after);
+    ASSERT_TRUE(wait_for_figures());
+    QTest::mouseClick(button(QStringLiteral("Set the heads by hand")), Qt::LeftButton);
+    show_active(screen);
+    EXPECT_EQ(problems_with(screen), QStringList());
+    auto* points = screen.findChildren<PointView*>().front();
+    QTest::keyClick(points, Qt::Key_Down, Qt::ShiftModifier);
+    const HeadPoints set = points->points();
+    QTest::mouseClick(button(QStringLiteral("Keep these points")), Qt::LeftButton);
+    ASSERT_EQ(session.library().head_points().of(example.before), set);
+    ASSERT_TRUE(wait_until_laid());
+    EXPECT_TRUE(QTest::qWaitFor([&] { return says(QStringLiteral("on the points you set")); }));
+    session.undo();
+    EXPECT_FALSE(session.library().head_points().of(example.before).has_value());
+}
+
+TEST_F(PhotographedPairsTest, HerLooksMostLikeADroppedPictureComeUpWithReasons) {
+    QMimeData data;
+    data.setUrls({QUrl::fromLocalFile(
+        QStringLiteral(QUARTERTURN_DEMO_PHOTOS "/photos/phone/20261107_120242.jpg"))});
+    QDropEvent drop({100, 100}, Qt::CopyAction, &data, Qt::LeftButton, {});
+    QCoreApplication::sendEvent(&screen, &drop);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return says(QStringLiteral("the likest first")); }, 60000));
+    auto& wall = *screen.findChild<WallOfPairs*>();
+    ASSERT_GT(wall.model()->rowCount(), 0);
+    const QString first = wall.model()->index(0, 0).data(Qt::AccessibleTextRole).toString();
+    EXPECT_TRUE(first.contains(QStringLiteral("Back"))) << first.toStdString();
+    EXPECT_GT(first.count(u','), 2) << "a reason: " << first.toStdString();
+    EXPECT_TRUE(says(QStringLiteral("only looked at, and not kept")));
+    show_active(screen);
+    EXPECT_EQ(problems_with(screen), QStringList());
+    QTest::mouseClick(button(QStringLiteral("All pairs again")), Qt::LeftButton);
+    EXPECT_TRUE(says(QStringLiteral("the newest first")));
+}
+
+TEST_F(PhotographedPairsTest, APictureWithoutAHeadIsSaidToHaveNone) {
+    const Path nothing = *example.folder / "not a picture.jpg";
+    write_bytes(nothing, Bytes(100));
+    screen.look_like_picture(nothing);
+    EXPECT_TRUE(QTest::qWaitFor(
+        [&] { return says(QStringLiteral("not a picture.jpg cannot be compared")); }, 60000));
+}
+
+}  // namespace
+}  // namespace quarterturn

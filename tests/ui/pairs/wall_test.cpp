@@ -1,0 +1,176 @@
+// The wall: finding pairs by facts, words and kept filters.
+
+#include <QListWidget>
+#include <QSignalSpy>
+#include <set>
+
+#include "tests/ui/pairs/pairs_fixture.h"
+#include "ui/widgets/choice_list.h"
+
+namespace quarterturn {
+namespace {
+
+TEST_F(PairsScreenTest, WithoutPairsItSaysHowTheyComeAboutAndLeadsThere) {
+    show();
+    EXPECT_TRUE(says(QStringLiteral("A pair makes itself")));
+    QSignalSpy asked(&open.session, &Session::asked_for);
+    click(QStringLiteral("Tag photos going round the head"));
+    ASSERT_EQ(asked.size(), 1);
+    EXPECT_EQ(asked[0][0].value<Place>().moment, Moment::round_the_head);
+    EXPECT_EQ(problems_at_all_sizes(screen), QStringList());
+}
+
+TEST_F(PairsScreenTest, EachPairSaysWhoseItIsWhichLookAndWhichAngle) {
+    add_pairs();
+    show();
+    EXPECT_TRUE(says(QStringLiteral("3 pairs, the newest first")));
+    EXPECT_EQ(words_of(0), QStringLiteral("Mira Okonjo-Lindqvist, low twisted bun, Left"));
+    EXPECT_EQ(words_of(2), QStringLiteral("Ada Fennimore, High bun, Front"));
+    EXPECT_EQ(problems_at_all_sizes(screen), QStringList());
+}
+
+TEST_F(PairsScreenTest, APairComesWithItsTagsAndGoesWithThem) {
+    add_pairs();
+    show();
+    Tags tags = library().photos().find(sharp)->tags;
+    tags.angle = Angle::front;
+    open.session.change_photos([&](Library& records) {
+        records.history().apply({"tagged", {{sharp, tags}}, {}});
+    });
+    tags = library().photos().find(soft)->tags;
+    tags.angle = Angle::front;
+    open.session.change_photos([&](Library& records) {
+        records.history().apply({"tagged", {{soft, tags}}, {}});
+    });
+    EXPECT_TRUE(says(QStringLiteral("2 pairs")));
+    open.session.undo();
+    EXPECT_TRUE(says(QStringLiteral("3 pairs")));
+}
+
+TEST_F(PairsScreenTest, TickedValuesCombineCountEachOtherAndAreClearedInOneClick) {
+    add_pairs();
+    show();
+    EXPECT_EQ(value(QStringLiteral("back"))->accessibleName(), QStringLiteral("back, 1 pair"));
+    EXPECT_EQ(value(QStringLiteral("low bun"))->accessibleName(),
+              QStringLiteral("low bun, 2 pairs"));
+    tick(QStringLiteral("low bun"));
+    EXPECT_TRUE(says(QStringLiteral("2 pairs found")));
+    EXPECT_EQ(value(QStringLiteral("front"))->accessibleName(), QStringLiteral("front, 0 pairs"));
+    EXPECT_EQ(value(QStringLiteral("high bun"))->accessibleName(),
+              QStringLiteral("high bun, 1 pair"))
+        << "a fact's own values stay countable";
+    tick(QStringLiteral("back"));
+    EXPECT_TRUE(says(QStringLiteral("1 pair found")));
+    EXPECT_EQ(words_of(0), QStringLiteral("Mira Okonjo-Lindqvist, low twisted bun, Back"));
+    click(QStringLiteral("Clear the filters"));
+    EXPECT_TRUE(says(QStringLiteral("3 pairs, the newest first")));
+    EXPECT_FALSE(value(QStringLiteral("back"))->isChecked());
+}
+
+TEST_F(PairsScreenTest, ValuesAreTickedByKeyboardAndKeepIt) {
+    add_pairs();
+    show();
+    value(QStringLiteral("left"))->setFocus();
+    press(Qt::Key_Space);
+    EXPECT_TRUE(says(QStringLiteral("1 pair found")));
+    EXPECT_TRUE(value(QStringLiteral("left"))->hasFocus());
+}
+
+TEST_F(PairsScreenTest, ASectionOpensAndTellsWhatIsChosenWhenItIsShut) {
+    add_pairs();
+    show();
+    EXPECT_EQ(value(QStringLiteral("2025")), nullptr);
+    QTest::mouseClick(showing<SectionHead>(screen, QStringLiteral("Year")), Qt::LeftButton);
+    tick(QStringLiteral("2025"));
+    EXPECT_TRUE(says(QStringLiteral("1 pair found")));
+    auto* head = showing<SectionHead>(screen, QStringLiteral("Year"));
+    QTest::mouseClick(head, Qt::LeftButton);
+    EXPECT_EQ(head->accessibleName(), QStringLiteral("Year: 2025"));
+}
+
+TEST_F(PairsScreenTest, TypedWordsFindPairsAndEscapeShowsAllAgain) {
+    add_pairs();
+    show();
+    press(Qt::Key_F, Qt::ControlModifier);
+    QTest::keyClicks(QApplication::focusWidget(), QStringLiteral("fenni"));
+    EXPECT_TRUE(QTest::qWaitFor([&] { return says(QStringLiteral("1 pair found")); }));
+    EXPECT_EQ(words_of(0), QStringLiteral("Ada Fennimore, High bun, Front"));
+    press(Qt::Key_Escape);
+    EXPECT_TRUE(says(QStringLiteral("3 pairs, the newest first")));
+    EXPECT_EQ(screen.findChild<QLineEdit*>()->text(), QString());
+}
+
+TEST_F(PairsScreenTest, WhatIsFoundInVainIsSaidWithAWayOut) {
+    add_pairs();
+    show();
+    tick(QStringLiteral("high bun"));
+    tick(QStringLiteral("back"));
+    EXPECT_TRUE(says(QStringLiteral("No pair has all of this")));
+    EXPECT_EQ(problems_with(screen), QStringList());
+    click(QStringLiteral("Show all pairs"));
+    EXPECT_TRUE(says(QStringLiteral("3 pairs, the newest first")));
+}
+
+TEST_F(PairsScreenTest, AFilterIsKeptUnderHerNameChosenAgainAndForgotten) {
+    add_pairs();
+    show();
+    EXPECT_EQ(showing<QPushButton>(screen, QStringLiteral("Keep this filter")), nullptr);
+    tick(QStringLiteral("low bun"));
+    click(QStringLiteral("Keep this filter"));
+    QTest::keyClicks(QApplication::focusWidget(), QStringLiteral("My buns"));
+    press(Qt::Key_Return);
+    ASSERT_EQ(library().pair_filters().all().size(), 1U);
+    EXPECT_EQ(library().pair_filters().all().front().name, "My buns");
+    click(QStringLiteral("Clear the filters"));
+    click(QStringLiteral("Kept filters"));
+    auto* list = screen.findChild<ChoiceList*>();
+    ASSERT_NE(list, nullptr);
+    EXPECT_EQ(list->findChild<QListWidget*>()->item(0)->text(), QStringLiteral("My buns"));
+    QTest::keyClick(list->findChild<QListWidget*>(), Qt::Key_Return);
+    show_active(screen);
+    EXPECT_TRUE(says(QStringLiteral("2 pairs found")));
+    EXPECT_TRUE(value(QStringLiteral("low bun"))->isChecked());
+    click(QStringLiteral("Forget this filter"));
+    EXPECT_TRUE(library().pair_filters().all().empty());
+    open.session.undo();
+    EXPECT_EQ(library().pair_filters().all().size(), 1U);
+    open.session.undo();
+    EXPECT_TRUE(library().pair_filters().all().empty());
+}
+
+TEST_F(PairsScreenTest, OnlyWhatIsInViewIsAskedFor) {
+    for (int i = 0; i < 400; ++i) {
+        Look look;
+        look.client = open.example.mira;
+        look.name = "bun " + std::to_string(i);
+        look.sittings = {open.example.trial};
+        const LookId id = library().looks().add(look);
+        const std::string number = std::to_string(i);
+        add("B" + number + ".jpg", Stage::before, Angle::back, id, open.example.trial);
+        add("A" + number + ".jpg", Stage::after, Angle::back, id, open.example.trial);
+    }
+    QSignalSpy refused(&open.session.pictures(), &PictureLoader::refused);
+    show();
+    ASSERT_EQ(wall().model()->rowCount(), 400);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return refused.size() >= 12; }));
+    QTest::qWait(200);
+    EXPECT_LT(refused.size(), 80) << "of 800 photos those on screen, and no more";
+    const auto first = refused.size();
+    wall().setFocus();
+    press(Qt::Key_End);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return refused.size() > first; }))
+        << "what she scrolls to is asked for";
+}
+
+TEST_F(PairsScreenTest, AClientIsNotShownAnythingWithoutConsent) {
+    add_pairs();
+    show();
+    QSignalSpy alone(&screen, &Screen::alone_asked);
+    click(QStringLiteral("For a client"));
+    EXPECT_TRUE(says(QStringLiteral("her consent cannot be recorded yet")));
+    EXPECT_EQ(alone.size(), 0);
+    EXPECT_EQ(problems_with(screen), QStringList());
+}
+
+}  // namespace
+}  // namespace quarterturn

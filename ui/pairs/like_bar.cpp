@@ -1,0 +1,32 @@
+#include "ui/pairs/like_bar.h"
+
+#include "ui/theme/theme.h"
+#include "ui/widgets/parts.h"
+
+namespace quarterturn {
+
+LikeBar::LikeBar(QWidget* parent)
+    : QFrame(parent), picture_(new QLabel), sentence_(make_heading({})) {
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(space(2), 0, space(2), 0);
+    row->setSpacing(space(4));
+    QPushButton* back = make_button(tr("All pairs again"));
+    connect(back, &QPushButton::clicked, this, &LikeBar::left);
+    row->addWidget(picture_);
+    row->addWidget(sentence_, 1);
+    row->addWidget(back);
+}
+
+void LikeBar::show_like(const QString& sentence, const QImage& picture) {
+    sentence_->setText(sentence);
+    picture_->setVisible(!picture.isNull());
+    if (picture.isNull()) return;
+    const QSize pixels = QSize(space(30), space(24)) * devicePixelRatioF();
+    QPixmap small =
+        QPixmap::fromImage(picture.scaled(pixels, Qt::KeepAspectRatio, Qt::SmoothTransformation));
+    small.setDevicePixelRatio(devicePixelRatioF());
+    picture_->setPixmap(small);
+    picture_->setAccessibleName(tr("The picture that the looks are compared with"));
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,67 @@
+#pragma once
+
+#include <QWidget>
+#include <optional>
+
+#include "ui/pairs/shown_pairs.h"
+
+class QLabel;
+class QPushButton;
+class QStackedWidget;
+
+namespace quarterturn {
+
+class ModeRow;
+class PairDetails;
+class PairView;
+class PointsPanel;
+
+// One pair large, with all that is said of it and can be done with it.
+class PairPage : public QWidget {
+    Q_OBJECT
+  public:
+    PairPage(Session& session, ShownPairs& pairs, LaidPairs& laid, QWidget* parent = nullptr);
+
+    // Reads the records; answers whether the pair is there.
+    bool show_pair(PairId pair);
+    const std::optional<Pair>& pair() const { return pair_; }
+    bool leave_points();  // whether she was setting them
+
+  signals:
+    void left();
+    void step_asked(int pairs);
+    void whole_screen_asked();
+    void like_asked();
+    void progress_asked();
+
+  protected:
+    void resizeEvent(QResizeEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+
+  private:
+    QWidget* build_top();
+    QWidget* build_comparing();
+    void show_pictures();
+    void show_laid();
+    void set_points();
+    void keep_points(bool found_anew);
+
+    Session& session_;
+    ShownPairs& pairs_;
+    LaidPairs& laid_;
+    std::optional<Pair> pair_;
+    std::optional<TwoPhotos> two_;
+    QLabel* title_;
+    QLabel* unsure_;
+    PairView* view_;
+    ModeRow* modes_;
+    QPushButton* points_button_;
+    QPushButton* back_;
+    QPushButton* next_;
+    QStackedWidget* stage_;
+    QWidget* comparing_;
+    PointsPanel* points_;
+    PairDetails* details_;
+};
+
+}  // namespace quarterturn

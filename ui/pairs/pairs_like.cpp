@@ -1,0 +1,111 @@
+// Finding her looks that are most like a pair or a picture that a client brings.
+
+#include <QFileDialog>
+#include <QPointer>
+#include <QStackedWidget>
+#include <QStandardPaths>
+#include <limits>
+
+#include "indexer/metadata/read.h"
+#include "indexer/portfolio/more_like_this.h"
+#include "ui/pairs/fact_words.h"
+#include "ui/pairs/pair_page.h"
+#include "ui/pairs/pairs_screen.h"
+#include "ui/pairs/wall_page.h"
+#include "ui/shell/session.h"
+#include "ui/widgets/notice.h"
+#include "ui/widgets/progress_panel.h"
+#include "ui/widgets/words.h"
+
+namespace quarterturn {
+namespace {
+
+constexpr std::size_t most_alike = 60;  // more than one looks through
+
+QString joined_reasons(const std::vector<std::string>& reasons) {
+    QStringList words;
+    for (const std::string& reason : reasons) words << from_utf8(reason);
+    return words.join(QStringLiteral(", "));
+}
+
+QImage small_picture_of(Library& library, Decoder& decoder, const Path& file) {
+    if (file.empty()) return {};
+    const Bytes bytes = library.disk().read(file, std::numeric_limits<std::int64_t>::max());
+    const Decoded decoded =
+        decoder.decode({bytes, read_metadata(bytes).orientation, small_long_edge});
+    return decoded.ok() ? to_image(decoded.bgr) : QImage();
+}
+
+}  // namespace
+
+void PairsScreen::ask_picture() {
+    const QString file = QFileDialog::getOpenFileName(
+        this, tr("A picture to find looks like it"),
+        QStandardPaths::writableLocation(QStandardPaths::PicturesLocation));
+    if (!file.isEmpty()) look_like_picture(to_utf8(file));
+}
+
+void PairsScreen::look_like_picture(const Path& picture) {
+    const QString name = from_utf8(picture.filename().native());
+    find_like(
+        tr("Your looks most like %1. It is only looked at, and not kept.").arg(isolated(name)),
+        picture, [picture](Library& library, Decoder& decoder) {
+            return pairs_like(library, decoder, picture, std::nullopt);
+        });
+}
+
+void PairsScreen::look_like_pair() {
+    if (!pair_->pair()) return;
+    const Pair pair = *pair_->pair();
+    //: whose pair, and which look
+    const QString whose =
+        tr("Looks most like %1: %2").arg(isolated(pairs_->client(pair)), pairs_->look(pair));
+    find_like(whose, {}, [pair](Library& library, Decoder&) { return pairs_like(library, pair); });
+}
+
+// What was not measured yet is measured first.
+void PairsScreen::find_like(const QString& sentence, const Path& picture, const FindLike& find) {
+    if (finding_) return;
+    finding_ = session_.start<Like>(
+        [&decoder = session_.decoder(), sentence, picture, find](Library& library, Job& job) {
+            const auto progress = [&job](std::int64_t done, std::int64_t total) {
+                job.progress({done, total, {}, {}});
+            };
+            Like like;
+            like.failed = measure_hair(library, decoder, progress, job.stop_token()).failed;
+            like.pairs = find(library, decoder);
+            like.sentence = sentence;
+            like.picture = small_picture_of(library, decoder, picture);
+            return like;
+        },
+        [screen = QPointer(this)](const Like& like) {
+            if (screen) screen->session_.attempt([&] { screen->show_like(like); });
+        });
+    Job* job = finding_;
+    connect(job, &Job::progressed, work_, [this](const JobProgress& progress) {
+        work_->show();
+        work_->show_progress(progress.done, progress.total, progress.file, progress.left);
+    });
+    connect(job, &Job::failed, this, [this](const QString& why) { wall_->notice().say(why); });
+    connect(job, &Job::ended, work_, &QWidget::hide);
+    connect(work_, &ProgressPanel::pause_asked, job, &Job::pause);
+    connect(work_, &ProgressPanel::stop_asked, job, &Job::stop);
+}
+
+void PairsScreen::show_like(const Like& like) {
+    std::vector<PairOnWall> pairs;
+    for (const LikePair& each : like.pairs) {
+        if (pairs.size() == most_alike) break;
+        const auto pair = session_.library().pairs().find(each.pair);
+        if (pair) pairs.push_back({*pair, joined_reasons(each.reasons)});
+    }
+    QString failed;
+    for (const std::string& sentence : like.failed) {
+        failed += (failed.isEmpty() ? QString() : QStringLiteral("\n")) + from_utf8(sentence);
+    }
+    wall_->notice().say(failed);
+    wall_->show_like(like.sentence, like.picture, std::move(pairs));
+    pages_->setCurrentWidget(wall_);
+}
+
+}  // namespace quarterturn

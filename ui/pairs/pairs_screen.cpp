@@ -1,0 +1,205 @@
+#include "ui/pairs/pairs_screen.h"
+
+#include <QDragEnterEvent>
+#include <QFileDialog>
+#include <QMimeData>
+#include <QShortcut>
+#include <QStackedWidget>
+
+#include "indexer/looks/pairs.h"
+#include "ui/pairs/pair_page.h"
+#include "ui/pairs/progress_page.h"
+#include "ui/pairs/wall_page.h"
+#include "ui/pairs/whole_page.h"
+#include "ui/shell/session.h"
+#include "ui/theme/theme.h"
+#include "ui/widgets/empty_page.h"
+#include "ui/widgets/notice.h"
+#include "ui/widgets/parts.h"
+#include "ui/widgets/progress_panel.h"
+#include "ui/widgets/words.h"
+
+namespace quarterturn {
+namespace {
+
+QString dropped_file(const QMimeData& data) {
+    for (const QUrl& url : data.urls()) {
+        if (url.isLocalFile()) return url.toLocalFile();
+    }
+    return {};
+}
+
+}  // namespace
+
+PairsScreen::PairsScreen(Session& session)
+    : session_(session),
+      pairs_(new ShownPairs(session, this)),
+      laid_(new LaidPairs(session, this)),
+      pages_(new QStackedWidget) {
+    setAcceptDrops(true);
+    build();
+    build_pages();
+    add_keys();
+}
+
+void PairsScreen::build() {
+    work_ = new ProgressPanel(tr("Measuring the hair in the photos"));
+    work_->hide();
+    auto* all = new QVBoxLayout(this);
+    all->setContentsMargins(0, 0, 0, 0);
+    all->setSpacing(0);
+    all->addWidget(work_);
+    all->addWidget(pages_, 1);
+}
+
+void PairsScreen::build_pages() {
+    empty_ = new EmptyPage(
+        tr("Here before stands beside after, both heads equally large. A pair makes itself as soon "
+           "as a look has a photo before and one after, tagged with the same angle."),
+        tr("Tag photos going round the head"));
+    connect(empty_, &EmptyPage::started, this,
+            [this] { session_.go_to({.moment = Moment::round_the_head}); });
+    wall_ = new WallPage(session_, *pairs_, *laid_);
+    connect(wall_, &WallPage::opened, this, &PairsScreen::open);
+    connect(wall_, &WallPage::picture_asked, this, &PairsScreen::ask_picture);
+    connect(wall_, &WallPage::whole_screen_asked, this, &PairsScreen::ask_whole_screen);
+    connect(wall_, &WallPage::client_screen_asked, this,
+            [this] { wall_->notice().say(from_utf8(reason_against_showing())); });
+    pair_ = new PairPage(session_, *pairs_, *laid_);
+    connect(pair_, &PairPage::left, this, &PairsScreen::go_back);
+    connect(pair_, &PairPage::step_asked, this, &PairsScreen::step);
+    connect(pair_, &PairPage::whole_screen_asked, this, &PairsScreen::ask_whole_screen);
+    connect(pair_, &PairPage::like_asked, this, &PairsScreen::look_like_pair);
+    connect(pair_, &PairPage::progress_asked, this, &PairsScreen::show_progress);
+    progress_ = new ProgressPage(session_, *laid_);
+    connect(progress_, &ProgressPage::left, this, &PairsScreen::go_back);
+    whole_ = new WholePage(session_, *pairs_, *laid_);
+    connect(whole_, &WholePage::left, this, &PairsScreen::go_back);
+    for (QWidget* page :
+         {static_cast<QWidget*>(empty_), static_cast<QWidget*>(wall_), static_cast<QWidget*>(pair_),
+          static_cast<QWidget*>(progress_), static_cast<QWidget*>(whole_)}) {
+        pages_->addWidget(page);
+    }
+    pages_->setCurrentWidget(wall_);
+}
+
+void PairsScreen::add_keys() {
+    const auto add = [this](const QKeySequence& key, auto act) {
+        auto* shortcut = new QShortcut(key, this);
+        shortcut->setContext(Qt::WidgetWithChildrenShortcut);
+        connect(shortcut, &QShortcut::activated, this, act);
+    };
+    const auto type = [this] {
+        if (pages_->currentWidget() == wall_) wall_->start_typing();
+    };
+    add(QKeySequence::Find, type);
+    add(Qt::Key_Slash, type);
+    add(Qt::Key_Escape, [this] { go_back(); });
+    add(Qt::Key_F11,
+        [this] { pages_->currentWidget() == whole_ ? leave_whole_screen() : ask_whole_screen(); });
+}
+
+QString PairsScreen::help() const {
+    return tr(
+        "Pairs make themselves from tagged photos. Tick values at the side or type words to find "
+        "some; numbers say how many pairs each value would leave. A pair opened large can be slid, "
+        "faded, pinned, refused, or given other photos. A hatched mark stands before what makes a "
+        "comparison unfair.\n"
+        "Drop a picture that a client brings anywhere here: your own looks most like it come "
+        "up.\n\n"
+        "/ or Ctrl+F: to the search field\n"
+        "Arrow keys, Enter: through the wall, open a pair\n"
+        "Page Up, Page Down: the pair before, the next\n"
+        "Left, Right, Home, End: move the divide or the fade, or step through a client's progress\n"
+        "F11: the whole screen\n"
+        "Escape: one step back; on the wall, all pairs again");
+}
+
+void PairsScreen::refresh() {
+    const bool any = wall_->refresh();
+    QWidget* page = pages_->currentWidget();
+    if (!any) return pages_->setCurrentWidget(empty_);
+    if (page == empty_) pages_->setCurrentWidget(wall_);
+    if (page == whole_) whole_->show_position(whole_->position());
+    if (page != pair_ && page != progress_) return;
+    if (!pair_->pair() || !pair_->show_pair(pair_->pair()->id)) pages_->setCurrentWidget(wall_);
+    if (pages_->currentWidget() == progress_) show_progress();
+}
+
+void PairsScreen::open(int position) {
+    session_.attempt([&] {
+        wall_->notice().say({});
+        if (!pair_->show_pair(pairs_->at(position).pair.id)) return refresh();
+        pages_->setCurrentWidget(pair_);
+    });
+}
+
+void PairsScreen::step(int pairs) {
+    if (!pair_->pair()) return;
+    const int there = pairs_->position_of(pair_->pair()->id) + pairs;
+    if (there < 0 || there >= pairs_->rowCount()) return;
+    open(there);
+    wall_->show_pair(pairs_->at(there).pair.id);
+}
+
+void PairsScreen::go_back() {
+    const QWidget* page = pages_->currentWidget();
+    if (page == whole_) return leave_whole_screen();
+    if (page == progress_) return pages_->setCurrentWidget(pair_);
+    if (page == wall_) return wall_->show_all();
+    if (page != pair_ || pair_->leave_points()) return;
+    pages_->setCurrentWidget(wall_);
+    if (pair_->pair()) wall_->show_pair(pair_->pair()->id);
+}
+
+void PairsScreen::show_progress() {
+    session_.attempt([this] {
+        const auto look = session_.library().looks().find(pair_->pair()->made.place.look);
+        if (!look) return;
+        const bool there = pages_->currentWidget() == progress_;
+        progress_->show_client(
+            look->client, there ? std::nullopt : std::optional(pair_->pair()->made.place.angle));
+        pages_->setCurrentWidget(progress_);
+    });
+}
+
+void PairsScreen::ask_whole_screen() {
+    if (pairs_->rowCount() == 0) return session_.say(tr("There is no pair to show."));
+    emit alone_asked(true);
+}
+
+void PairsScreen::stand_alone(bool alone) {
+    if (!alone) {
+        if (pages_->currentWidget() == whole_) pages_->setCurrentWidget(before_whole_);
+        return;
+    }
+    before_whole_ = pages_->currentWidget();
+    int position = wall_->current_position();
+    if (before_whole_ != wall_ && pair_->pair()) {
+        position = pairs_->position_of(pair_->pair()->id);
+    }
+    pages_->setCurrentWidget(whole_);
+    whole_->show_position(position);
+    whole_->setFocus();
+}
+
+// Where she was, at the pair that she saw last.
+void PairsScreen::leave_whole_screen() {
+    const int position = whole_->position();
+    pages_->setCurrentWidget(before_whole_ ? before_whole_ : wall_);
+    emit alone_asked(false);
+    if (position >= pairs_->rowCount()) return;
+    wall_->show_pair(pairs_->at(position).pair.id);
+    if (pages_->currentWidget() == pair_) open(position);
+}
+
+void PairsScreen::dragEnterEvent(QDragEnterEvent* event) {
+    if (!dropped_file(*event->mimeData()).isEmpty()) event->acceptProposedAction();
+}
+
+void PairsScreen::dropEvent(QDropEvent* event) {
+    event->acceptProposedAction();
+    look_like_picture(to_utf8(dropped_file(*event->mimeData())));
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,77 @@
+#pragma once
+
+#include <QPointer>
+
+#include "indexer/rules/likeness.h"
+#include "ui/pairs/shown_pairs.h"
+#include "ui/shell/screen.h"
+
+class QStackedWidget;
+
+namespace quarterturn {
+
+class EmptyPage;
+class Job;
+class PairPage;
+class ProgressPage;
+class ProgressPanel;
+class WallPage;
+class WholePage;
+
+// Before and after: all pairs of the library on a wall, one of them large, and the ways to find
+// the right one.
+class PairsScreen : public Screen {
+    Q_OBJECT
+  public:
+    explicit PairsScreen(Session& session);
+
+    QString help() const override;
+    void refresh() override;
+    void stand_alone(bool alone) override;
+
+    // Her looks that are most like this picture.
+    void look_like_picture(const Path& picture);
+
+  protected:
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
+
+  private:
+    // What is like something, and what that is.
+    struct Like {
+        std::vector<LikePair> pairs;
+        std::vector<std::string> failed;
+        QString sentence;
+        QImage picture;
+    };
+    using FindLike = std::function<std::vector<LikePair>(Library&, Decoder&)>;
+
+    void build();
+    void build_pages();
+    void add_keys();
+    void open(int position);
+    void step(int pairs);
+    void go_back();
+    void leave_whole_screen();
+    void ask_picture();
+    void look_like_pair();
+    void find_like(const QString& sentence, const Path& picture, const FindLike& find);
+    void show_like(const Like& like);
+    void show_progress();
+    void ask_whole_screen();
+
+    Session& session_;
+    ShownPairs* pairs_;
+    LaidPairs* laid_;
+    QStackedWidget* pages_;
+    EmptyPage* empty_;
+    WallPage* wall_;
+    PairPage* pair_;
+    ProgressPage* progress_;
+    WholePage* whole_;
+    ProgressPanel* work_;
+    QWidget* before_whole_ = nullptr;
+    QPointer<Job> finding_;
+};
+
+}  // namespace quarterturn

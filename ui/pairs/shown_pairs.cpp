@@ -1,0 +1,101 @@
+#include "ui/pairs/shown_pairs.h"
+
+#include <algorithm>
+
+#include "ui/pairs/fact_words.h"
+#include "ui/shell/session.h"
+#include "ui/widgets/words.h"
+
+namespace quarterturn {
+namespace {
+
+constexpr int page_pairs = 32;
+constexpr int pages_kept = 64;
+
+}  // namespace
+
+QString angle_and_kind(const PairPlace& place) {
+    const QString angle = capitalised_words(shown(place.angle));
+    if (place.kind == PairKind::before_and_after) return angle;
+    //: an angle and the kind of a pair
+    return ShownPairs::tr("%1, %2").arg(angle, shown(place.kind));
+}
+
+ShownPairs::ShownPairs(Session& session, QObject* parent)
+    : QAbstractListModel(parent), session_(session), pages_(pages_kept) {}
+
+void ShownPairs::show(std::vector<PairOnWall> pairs) {
+    beginResetModel();
+    pages_.clear();
+    names_.clear();
+    pairs_ = std::move(pairs);
+    session_.attempt([this] {
+        for (LookName& name : session_.library().looks().names()) {
+            names_.emplace(name.look, std::move(name));
+        }
+    });
+    endResetModel();
+}
+
+int ShownPairs::rowCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : static_cast<int>(pairs_.size());
+}
+
+QVariant ShownPairs::data(const QModelIndex& index, int role) const {
+    const bool words = role == Qt::DisplayRole || role == Qt::AccessibleTextRole;
+    if (!index.isValid() || !words) return {};
+    const PairOnWall& on_wall = at(index.row());
+    QStringList parts{client(on_wall.pair), look(on_wall.pair),
+                      angle_and_kind(on_wall.pair.made.place)};
+    if (!on_wall.reason.isEmpty()) parts << on_wall.reason;
+    return parts.join(QStringLiteral(", "));
+}
+
+int ShownPairs::position_of(PairId pair) const {
+    const auto found =
+        std::ranges::find(pairs_, pair, [](const PairOnWall& each) { return each.pair.id; });
+    return found == pairs_.end() ? -1 : static_cast<int>(found - pairs_.begin());
+}
+
+QString ShownPairs::client(const Pair& pair) const {
+    const auto name = names_.find(pair.made.place.look);
+    return name == names_.end() ? QString() : from_utf8(name->second.client);
+}
+
+QString ShownPairs::look(const Pair& pair) const {
+    const auto name = names_.find(pair.made.place.look);
+    return name == names_.end() ? QString() : from_utf8(name->second.name);
+}
+
+ShownPairs::Page ShownPairs::read_page(int first) const {
+    const auto from = static_cast<std::size_t>(first);
+    const std::size_t count = std::min<std::size_t>(page_pairs, pairs_.size() - from);
+    std::vector<PhotoId> ids;
+    for (std::size_t i = from; i < from + count; ++i) {
+        ids.insert(ids.end(), {pairs_[i].pair.made.first, pairs_[i].pair.made.second});
+    }
+    std::map<PhotoId, Photo> photos;
+    session_.attempt([&] {
+        for (Photo& photo : session_.library().photos().these(ids)) {
+            photos.emplace(photo.id, std::move(photo));
+        }
+    });
+    Page page(count);
+    for (std::size_t i = 0; i < count; ++i) {
+        const auto one = photos.find(ids[2 * i]);
+        const auto other = photos.find(ids[2 * i + 1]);
+        if (one != photos.end() && other != photos.end()) page[i] = {one->second, other->second};
+    }
+    return page;
+}
+
+const TwoPhotos* ShownPairs::photos(int position) const {
+    const int number = position / page_pairs;
+    if (!pages_.contains(number)) {
+        pages_.insert(number, new Page(read_page(number * page_pairs)));
+    }
+    const auto& two = (*pages_.object(number))[static_cast<std::size_t>(position % page_pairs)];
+    return two ? &*two : nullptr;
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,54 @@
+#pragma once
+// The pairs on the wall. Only their numbers and names are held; photos are read a page at a time
+// when they are asked for.
+
+#include <QAbstractListModel>
+#include <QCache>
+#include <map>
+#include <vector>
+
+#include "indexer/record/pair.h"
+#include "indexer/store/library.h"
+#include "ui/two_heads/laid_pairs.h"
+
+namespace quarterturn {
+
+class Session;
+
+struct PairOnWall {
+    Pair pair;
+    QString reason{};  // why it is like what she asked for
+};
+
+class ShownPairs : public QAbstractListModel {
+    Q_OBJECT
+  public:
+    explicit ShownPairs(Session& session, QObject* parent = nullptr);
+
+    void show(std::vector<PairOnWall> pairs);
+
+    int rowCount(const QModelIndex& parent = {}) const override;
+    QVariant data(const QModelIndex& index, int role) const override;  // a pair in words
+
+    const PairOnWall& at(int position) const { return pairs_[static_cast<std::size_t>(position)]; }
+    int position_of(PairId pair) const;  // -1: not among them
+    QString client(const Pair& pair) const;
+    QString look(const Pair& pair) const;
+
+    // Null when one of them has gone since, or cannot be read.
+    const TwoPhotos* photos(int position) const;
+
+  private:
+    using Page = std::vector<std::optional<TwoPhotos>>;
+    Page read_page(int first) const;
+
+    Session& session_;
+    std::vector<PairOnWall> pairs_;
+    std::map<LookId, LookName> names_;
+    mutable QCache<int, Page> pages_;
+};
+
+// "Back, trial and wedding day": the angle, and the kind unless it is before and after.
+QString angle_and_kind(const PairPlace& place);
+
+}  // namespace quarterturn

@@ -1,0 +1,185 @@
+#include "ui/pairs/wall_of_pairs.h"
+
+#include <QLocale>
+#include <QPainter>
+#include <QPainterPath>
+#include <QStyle>
+
+#include "ui/pairs/fact_words.h"
+#include "ui/shell/session.h"
+#include "ui/theme/theme.h"
+#include "ui/two_heads/laid_picture.h"
+#include "ui/widgets/angle_ring.h"
+#include "ui/widgets/draw_photo.h"
+#include "ui/widgets/words.h"
+
+namespace quarterturn {
+namespace {
+
+constexpr int least_tile_steps = 68;
+constexpr int gap_steps = 6;
+constexpr int margin_steps = 2;
+constexpr int lines_below = 3;
+constexpr double between = 2;  // px, between the two
+constexpr double corner = 8;
+constexpr int painted_kilobytes = 96 << 10;
+
+}  // namespace
+
+WallOfPairs::WallOfPairs(Session& session, ShownPairs& pairs, LaidPairs& laid, QWidget* parent)
+    : ShelfView(parent),
+      session_(session),
+      pairs_(pairs),
+      laid_(laid),
+      painted_(painted_kilobytes) {
+    setAccessibleName(tr("Pairs"));
+    setModel(&pairs_);
+    connect(&session_.pictures(), &PictureLoader::arrived, this, &WallOfPairs::show_again);
+    connect(&laid_, &LaidPairs::laid, this,
+            [this](PhotoId, PhotoId second) { show_again(second); });
+}
+
+void WallOfPairs::forget_pictures() {
+    painted_.clear();
+    viewport()->update();
+}
+
+void WallOfPairs::show_again(PhotoId photo) {
+    const auto in_view = seen();
+    for (int i = in_view.first_photo; i < in_view.end_photo; ++i) {
+        const Pair& pair = pairs_.at(i).pair;
+        if (pair.made.first != photo && pair.made.second != photo) continue;
+        painted_.remove(pair.id.value);
+        update_tile(i);
+    }
+}
+
+void WallOfPairs::arrange(ShelfLayout& layout) const {
+    layout.arrange({.width = viewport()->width(),
+                    .margin = space(margin_steps),
+                    .least_tile = space(least_tile_steps),
+                    .gap = space(gap_steps),
+                    .heading = space(1),
+                    .below_tile = lines_below * line_height(TextRole::small) + space(2),
+                    .height_of_width = 1 / (2 * head_aspect)},
+                   {pairs_.rowCount()});
+}
+
+void WallOfPairs::paint_two(QPainter& painter, const TwoPhotos& two, const QRectF& area) const {
+    const auto* laid = laid_.at_hand(two.first.id, two.second.id);
+    const bool sure = laid && laid->pair.refused.empty() && laid->pair.alignment.sure();
+    const double width = (area.width() - between) / 2;
+    for (const int side : {0, 1}) {
+        const Photo& photo = side == 0 ? two.first : two.second;
+        const bool at_left = (side == 0) == (layoutDirection() == Qt::LeftToRight);
+        const QRectF cell(at_left ? area.x() : area.right() - width, area.y(), width,
+                          area.height());
+        const QImage small = session_.pictures().at_hand(photo.id, small_long_edge);
+        if (!sure) {
+            draw_picture(painter, cell, small, photo.tags.mirrored);
+            continue;
+        }
+        const Similarity lay = side == 1 ? laid->pair.alignment.second_onto_first : Similarity{};
+        const quarterturn::Box part = window_of(laid->pair, cell.width() / cell.height());
+        draw_laid(painter, cell, small, photo.tags.mirrored, lay, part, palette());
+    }
+}
+
+QImage WallOfPairs::picture(int position, const TwoPhotos& two, QSize size) const {
+    const QSize pixels = size * devicePixelRatioF();
+    if (pixels != painted_size_) painted_.clear();
+    painted_size_ = pixels;
+    const qint64 pair = pairs_.at(position).pair.id.value;
+    if (const QImage* known = painted_.object(pair)) return *known;
+    auto* made = new QImage(pixels, QImage::Format_ARGB32_Premultiplied);
+    made->fill(hairline_colour(palette()));
+    QPainter painter(made);
+    painter.setRenderHints(QPainter::Antialiasing | QPainter::SmoothPixmapTransform);
+    paint_two(painter, two, made->rect());
+    painter.end();
+    const QImage result = *made;
+    painted_.insert(pair, made, made->sizeInBytes() / 1024 + 1);
+    return result;
+}
+
+QString WallOfPairs::last_line(const PairOnWall& on_wall, bool& unfair) const {
+    if (!on_wall.reason.isEmpty()) return on_wall.reason;
+    const MadePair& made = on_wall.pair.made;
+    const auto* laid = laid_.at_hand(made.first, made.second);
+    const QString differs = laid ? from_utf8(unfair_in_short(laid->figures)) : QString();
+    unfair = !differs.isEmpty();
+    if (unfair) return differs;
+    if (!made.worn_on) return {};
+    return QLocale().toString(to_qdate(*made.worn_on), QStringLiteral("d MMM yyyy"));
+}
+
+// The ring stands beside the first two lines; a hatched mark before what is not fair.
+void WallOfPairs::paint_words(QPainter& painter, int position, const QRect& area) const {
+    const PairOnWall& on_wall = pairs_.at(position);
+    const int line = line_height(TextRole::small);
+    const auto in_area = [&](const QRect& part) {
+        return QStyle::visualRect(layoutDirection(), area, part);
+    };
+    const QRect ring(area.left(), area.top() + 2, 2 * line - 4, 2 * line - 4);
+    draw_angle_ring(painter, in_area(ring), on_wall.pair.made.place.angle, palette());
+    bool unfair = false;
+    const QString last = last_line(on_wall, unfair);
+    const QFont plain = text_font(TextRole::small);
+    QFont bold = plain;
+    bold.setBold(true);
+    //: a look and an angle
+    const QString what =
+        tr("%1 · %2").arg(pairs_.look(on_wall.pair), angle_and_kind(on_wall.pair.made.place));
+    const int indent = ring.width() + space(2);
+    int top = area.top();
+    const auto draw = [&](const QFont& font, const QColor& colour, const QString& text, int from) {
+        const QRect room(area.left() + from, top, area.width() - from, line);
+        painter.setFont(font);
+        painter.setPen(colour);
+        painter.drawText(in_area(room), Qt::AlignVCenter | Qt::AlignLeading | Qt::TextSingleLine,
+                         QFontMetrics(font).elidedText(text, Qt::ElideRight, room.width()));
+        top += line;
+    };
+    draw(bold, ink_colour(palette()), pairs_.client(on_wall.pair), indent);
+    draw(plain, ink_colour(palette()), what, indent);
+    if (unfair) {
+        const QRect mark(area.left() + 2, top + 3, ring.width() - 4, line - 6);
+        draw_hatched_mark(painter, in_area(mark), palette());
+    }
+    draw(plain, unfair ? ink_colour(palette()) : quiet_colour(palette()), last, indent);
+}
+
+void WallOfPairs::paint_tile(QPainter& painter, int position, const QRect& area) const {
+    const TwoPhotos* two = pairs_.photos(position);
+    if (!two) return;
+    const int below = lines_below * line_height(TextRole::small) + space(2);
+    const QRect top = area.adjusted(0, 0, 0, -below);
+    QPainterPath rounded;
+    rounded.addRoundedRect(top, corner, corner);
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setClipPath(rounded, Qt::IntersectClip);
+    painter.drawImage(top, picture(position, *two, top.size()));
+    painter.restore();
+    paint_words(painter, position, area.adjusted(0, top.height() + space(1), 0, 0));
+    if (hasFocus() && currentIndex().row() == position) {
+        draw_focus_ring(painter, top.adjusted(-3, -3, 3, 3), palette());
+    }
+}
+
+void WallOfPairs::want_what_is_seen() {
+    std::vector<PictureWish> wishes;
+    std::vector<TwoPhotos> pairs;
+    const auto in_view = seen();
+    for (int i = in_view.first_photo; i < in_view.end_photo; ++i) {
+        const TwoPhotos* two = pairs_.photos(i);
+        if (!two) continue;
+        pairs.push_back(*two);
+        wishes.push_back({two->first, small_long_edge});
+        wishes.push_back({two->second, small_long_edge});
+    }
+    session_.pictures().want(this, wishes);
+    session_.attempt([&] { laid_.want(pairs); });
+}
+
+}  // namespace quarterturn

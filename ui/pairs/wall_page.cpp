@@ -1,0 +1,195 @@
+#include "ui/pairs/wall_page.h"
+
+#include <QLineEdit>
+#include <QLocale>
+#include <QScrollArea>
+#include <QStackedWidget>
+#include <QTimer>
+
+#include "ui/pairs/filters_panel.h"
+#include "ui/pairs/like_bar.h"
+#include "ui/pairs/wall_of_pairs.h"
+#include "ui/shell/session.h"
+#include "ui/theme/theme.h"
+#include "ui/widgets/empty_page.h"
+#include "ui/widgets/notice.h"
+#include "ui/widgets/page.h"
+#include "ui/widgets/parts.h"
+#include "ui/widgets/words.h"
+
+namespace quarterturn {
+namespace {
+
+constexpr int pause_in_typing_ms = 150;  // common practice
+constexpr int side_steps = 62;
+
+}  // namespace
+
+WallPage::WallPage(Session& session, ShownPairs& pairs, LaidPairs& laid, QWidget* parent)
+    : QWidget(parent),
+      session_(session),
+      pairs_(pairs),
+      filters_(new FiltersPanel(session)),
+      side_(make_scrolling_side(filters_)),
+      like_bar_(new LikeBar),
+      notice_(new Notice),
+      results_(new QStackedWidget),
+      view_(new WallOfPairs(session, pairs, laid)),
+      nothing_(new EmptyPage(tr("No pair has all of this. Take something away, or see them all."),
+                             tr("Show all pairs"))),
+      nothing_like_(new EmptyPage(tr("Nothing of yours can be compared with it yet: there is no "
+                                     "pair of this kind."),
+                                  tr("Show all pairs"))),
+      typing_(new QTimer(this)) {
+    typing_->setSingleShot(true);
+    typing_->setInterval(pause_in_typing_ms);
+    connect(typing_, &QTimer::timeout, this, [this] {
+        PairFilter filter = filter_;
+        filter.words = to_utf8(words_->text().simplified());
+        take(filter);
+    });
+    connect(filters_, &FiltersPanel::changed, this, &WallPage::take);
+    connect(view_, &WallOfPairs::picked, this, &WallPage::opened);
+    for (EmptyPage* nothing : {nothing_, nothing_like_}) {
+        connect(nothing, &EmptyPage::started, this, &WallPage::show_all);
+    }
+    connect(like_bar_, &LikeBar::left, this, &WallPage::show_all);
+    like_bar_->hide();
+    side_->setFixedWidth(space(side_steps));
+    results_->addWidget(view_);
+    results_->addWidget(nothing_);
+    results_->addWidget(nothing_like_);
+    auto* main = make_column(3);
+    main->addWidget(build_header());
+    main->addWidget(notice_);
+    main->addWidget(like_bar_);
+    main->addWidget(results_, 1);
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(space(6), space(3), space(2), 0);
+    row->setSpacing(space(5));
+    row->addWidget(side_);
+    row->addLayout(main, 1);
+}
+
+QWidget* WallPage::build_header() {
+    words_ = new QLineEdit;
+    words_->setPlaceholderText(tr("Search names, notes and recipes"));
+    words_->setAccessibleName(tr("Search names, notes and recipes"));
+    connect(words_, &QLineEdit::textEdited, typing_, qOverload<>(&QTimer::start));
+    connect(words_, &QLineEdit::returnPressed, this, [this] {
+        typing_->stop();
+        PairFilter filter = filter_;
+        filter.words = to_utf8(words_->text().simplified());
+        take(filter);
+        if (pairs_.rowCount() > 0) view_->setFocus();
+    });
+    count_ = make_quiet({});
+    count_->setWordWrap(false);
+    clear_ = make_quiet_button(tr("Clear the filters"));
+    connect(clear_, &QPushButton::clicked, this, &WallPage::show_all);
+    QPushButton* picture = make_button(tr("Like a picture…"));
+    picture->setToolTip(tr("A picture that a client brings: drop it here, or open it"));
+    connect(picture, &QPushButton::clicked, this, &WallPage::picture_asked);
+    QPushButton* whole = make_button(tr("Whole screen"));
+    connect(whole, &QPushButton::clicked, this, &WallPage::whole_screen_asked);
+    QPushButton* client = make_button(tr("For a client"));
+    connect(client, &QPushButton::clicked, this, &WallPage::client_screen_asked);
+    auto* header = new QWidget;
+    auto* column = new QVBoxLayout(header);
+    column->setContentsMargins(space(2), 0, space(4), 0);
+    column->setSpacing(space(1));
+    QHBoxLayout* first = make_row(2);
+    first->addWidget(words_, 1);
+    for (QPushButton* button : {picture, whole, client}) first->addWidget(button);
+    QHBoxLayout* second = make_row(2);
+    second->addWidget(count_);
+    second->addWidget(clear_);
+    second->addStretch();
+    column->addLayout(first);
+    column->addLayout(second);
+    return header;
+}
+
+bool WallPage::refresh() {
+    wall_.emplace(session_.library());
+    view_->forget_pictures();
+    like_ ? show_like_again() : look_again();
+    return !wall_->pairs().empty();
+}
+
+// As they are now; those that are no longer there go.
+void WallPage::show_like_again() {
+    std::map<PairId, const Pair*> now;
+    for (const Pair& pair : wall_->pairs()) now.emplace(pair.id, &pair);
+    std::erase_if(*like_, [&](const PairOnWall& each) { return !now.contains(each.pair.id); });
+    for (PairOnWall& each : *like_) each.pair = *now.at(each.pair.id);
+    show_found(*like_);
+}
+
+void WallPage::take(const PairFilter& filter) {
+    filter_ = filter;
+    like_.reset();
+    const QString words = from_utf8(filter.words);
+    if (words_->text().simplified() != words) words_->setText(words);
+    session_.attempt([this] { look_again(); });
+}
+
+void WallPage::look_again() {
+    if (!wall_) return;
+    PairWall::Found found = wall_->find(session_.library(), filter_);
+    filters_->show_filter(filter_, found.counts);
+    std::vector<PairOnWall> pairs;
+    pairs.reserve(found.pairs.size());
+    for (Pair& pair : found.pairs) pairs.push_back({std::move(pair)});
+    show_found(std::move(pairs));
+}
+
+void WallPage::show_found(std::vector<PairOnWall> pairs) {
+    const QModelIndex before = view_->currentIndex();
+    const PairId current = before.isValid() ? pairs_.at(before.row()).pair.id : PairId{};
+    count_->setText(count_words(pairs.size()));
+    clear_->setVisible(is_filtered() && !like_);
+    side_->setVisible(!like_);
+    like_bar_->setVisible(like_.has_value());
+    QWidget* nothing = like_ ? nothing_like_ : nothing_;
+    results_->setCurrentWidget(pairs.empty() ? nothing : view_);
+    pairs_.show(std::move(pairs));
+    if (current) show_pair(current);
+}
+
+void WallPage::show_pair(PairId pair) {
+    const int position = pairs_.position_of(pair);
+    if (position >= 0) view_->setCurrentIndex(pairs_.index(position));
+}
+
+int WallPage::current_position() const {
+    return std::max(view_->currentIndex().row(), 0);
+}
+
+QString WallPage::count_words(std::size_t count) const {
+    const QString number = QLocale().toString(static_cast<qlonglong>(count));
+    if (like_) return tr("%1 looks, the likest first").arg(number);
+    if (!is_filtered()) return tr("%1 pairs, the newest first").arg(number);
+    return count == 1 ? tr("1 pair found") : tr("%1 pairs found").arg(number);
+}
+
+void WallPage::show_like(const QString& sentence, const QImage& picture,
+                         std::vector<PairOnWall> like) {
+    like_bar_->show_like(sentence, picture);
+    like_ = like;
+    show_found(std::move(like));
+    view_->scrollToTop();
+    view_->setFocus();
+}
+
+void WallPage::show_all() {
+    notice_->say({});
+    take({});
+}
+
+void WallPage::start_typing() {
+    words_->setFocus(Qt::ShortcutFocusReason);
+    words_->selectAll();
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,76 @@
+#pragma once
+
+#include <QWidget>
+#include <optional>
+
+#include "indexer/looks/pairs.h"
+#include "ui/pairs/shown_pairs.h"
+
+class QLabel;
+class QLineEdit;
+class QPushButton;
+class QScrollArea;
+class QStackedWidget;
+class QTimer;
+
+namespace quarterturn {
+
+class EmptyPage;
+class FiltersPanel;
+class LikeBar;
+class Notice;
+class WallOfPairs;
+
+// All pairs of the library, and the ways to find some: words, facts, kept filters, a picture.
+class WallPage : public QWidget {
+    Q_OBJECT
+  public:
+    WallPage(Session& session, ShownPairs& pairs, LaidPairs& laid, QWidget* parent = nullptr);
+
+    // Reads the records; answers whether there is any pair at all.
+    bool refresh();
+    void show_pair(PairId pair);   // it is the current one
+    int current_position() const;  // 0 where none is current
+    void start_typing();
+    void show_all();
+
+    // The likest looks instead of what was filtered; `picture` is what they are like, or null.
+    void show_like(const QString& sentence, const QImage& picture, std::vector<PairOnWall> like);
+    bool shows_like() const { return like_.has_value(); }
+    Notice& notice() { return *notice_; }
+
+  signals:
+    void opened(int position);
+    void whole_screen_asked();
+    void client_screen_asked();
+    void picture_asked();
+
+  private:
+    QWidget* build_header();
+    void look_again();
+    void show_like_again();
+    void take(const PairFilter& filter);
+    void show_found(std::vector<PairOnWall> pairs);
+    QString count_words(std::size_t count) const;
+    bool is_filtered() const { return filter_ != PairFilter{}; }
+
+    Session& session_;
+    ShownPairs& pairs_;
+    std::optional<PairWall> wall_;
+    PairFilter filter_;
+    std::optional<std::vector<PairOnWall>> like_;
+    FiltersPanel* filters_;
+    QScrollArea* side_;
+    QLineEdit* words_;
+    QLabel* count_;
+    QPushButton* clear_;
+    LikeBar* like_bar_;
+    Notice* notice_;
+    QStackedWidget* results_;
+    WallOfPairs* view_;
+    EmptyPage* nothing_;
+    EmptyPage* nothing_like_;
+    QTimer* typing_;
+};
+
+}  // namespace quarterturn

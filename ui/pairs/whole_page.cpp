@@ -1,0 +1,111 @@
+#include "ui/pairs/whole_page.h"
+
+#include <QKeyEvent>
+#include <QLocale>
+
+#include "ui/pairs/pair_sides.h"
+#include "ui/shell/session.h"
+#include "ui/theme/theme.h"
+#include "ui/two_heads/mode_row.h"
+#include "ui/widgets/parts.h"
+
+namespace quarterturn {
+namespace {
+
+constexpr int edge_of_button = 2;  // of the style sheet
+
+}  // namespace
+
+WholePage::WholePage(Session& session, ShownPairs& pairs, LaidPairs& laid, QWidget* parent)
+    : QWidget(parent), session_(session), pairs_(pairs), laid_(laid), view_(new PairView) {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(space(4), space(4), space(4), space(3));
+    column->setSpacing(space(3));
+    column->addWidget(view_, 1);
+    column->addWidget(build_foot());
+    const auto show = [this] {
+        if (isVisible()) show_pair();
+    };
+    connect(&laid_, &LaidPairs::laid, this, show);
+    connect(&session_.pictures(), &PictureLoader::arrived, this, show);
+}
+
+QWidget* WholePage::build_foot() {
+    back_ = make_button(tr("Previous"));
+    next_ = make_button(tr("Next"));
+    QPushButton* leave = make_button(tr("Leave the whole screen (Esc)"));
+    modes_ = new ModeRow(*view_, {PairMode::side_by_side, PairMode::divide, PairMode::fade});
+    count_ = make_quiet({});
+    connect(back_, &QPushButton::clicked, this, [this] { step(-1); });
+    connect(next_, &QPushButton::clicked, this, [this] { step(1); });
+    connect(leave, &QPushButton::clicked, this, &WholePage::left);
+    auto* foot = new QWidget;
+    const int inside = morning_target - 2 * (space(1) + edge_of_button);
+    foot->setStyleSheet(QStringLiteral("QPushButton { min-height: %1px; }").arg(inside));
+    auto* row = new QHBoxLayout(foot);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(space(2));
+    row->addWidget(back_);
+    row->addWidget(next_);
+    row->addSpacing(space(2));
+    row->addWidget(count_, 1);
+    row->addWidget(modes_);
+    row->addSpacing(space(4));
+    row->addWidget(leave);
+    return foot;
+}
+
+void WholePage::show_position(int position) {
+    position_ = std::clamp(position, 0, std::max(pairs_.rowCount() - 1, 0));
+    const QLocale locale;
+    //: which pair of how many
+    count_->setText(
+        tr("%1 of %2").arg(locale.toString(position_ + 1), locale.toString(pairs_.rowCount())));
+    back_->setEnabled(position_ > 0);
+    next_->setEnabled(position_ + 1 < pairs_.rowCount());
+    show_pair();
+}
+
+void WholePage::step(int pairs) {
+    const int there = position_ + pairs;
+    if (there >= 0 && there < pairs_.rowCount()) show_position(there);
+}
+
+void WholePage::show_pair() {
+    if (position_ >= pairs_.rowCount()) return;
+    const TwoPhotos* two = pairs_.photos(position_);
+    if (!two) return;
+    const LaidAndMeasured* laid = nullptr;
+    session_.attempt([&] { laid = laid_.of(two->first, two->second); });
+    want_large(session_, *view_, *two);
+    show_large(session_, *view_, pairs_.at(position_).pair, *two, laid);
+    modes_->setEnabled(laid && laid->pair.refused.empty() && laid->pair.alignment.sure());
+}
+
+void WholePage::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    if (isVisible()) show_pair();
+}
+
+// The view keeps the arrow keys that move its divide.
+void WholePage::keyPressEvent(QKeyEvent* event) {
+    const bool forth = layoutDirection() == Qt::LeftToRight;
+    switch (event->key()) {
+        case Qt::Key_PageDown:
+        case Qt::Key_Down:
+        case Qt::Key_Space:
+            return step(1);
+        case Qt::Key_PageUp:
+        case Qt::Key_Up:
+        case Qt::Key_Backspace:
+            return step(-1);
+        case Qt::Key_Right:
+            return step(forth ? 1 : -1);
+        case Qt::Key_Left:
+            return step(forth ? -1 : 1);
+        default:
+            QWidget::keyPressEvent(event);
+    }
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,49 @@
+#pragma once
+
+#include <QWidget>
+#include <optional>
+
+#include "ui/pairs/shown_pairs.h"
+
+class QLabel;
+class QPushButton;
+
+namespace quarterturn {
+
+class ModeRow;
+class PairView;
+
+// One pair after the other on the whole screen, without a name, large enough for fingers. For her
+// own eyes: what a client may see hangs on the consent of the others.
+class WholePage : public QWidget {
+    Q_OBJECT
+  public:
+    WholePage(Session& session, ShownPairs& pairs, LaidPairs& laid, QWidget* parent = nullptr);
+
+    void show_position(int position);
+    int position() const { return position_; }
+    void step(int pairs);
+
+  signals:
+    void left();
+
+  protected:
+    void resizeEvent(QResizeEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+
+  private:
+    QWidget* build_foot();
+    void show_pair();
+
+    Session& session_;
+    ShownPairs& pairs_;
+    LaidPairs& laid_;
+    int position_ = 0;
+    PairView* view_;
+    ModeRow* modes_;
+    QLabel* count_;
+    QPushButton* back_;
+    QPushButton* next_;
+};
+
+}  // namespace quarterturn

@@ -72,9 +72,7 @@ bool same(const LaidHead& one, const LaidHead& other, const HeadPlace& second) {
     const Similarity& again = other.second_onto_first;
     const double shift = distance(lay(second.middle), again(second.middle)) / lay.scale();
     return std::abs(std::log(lay.scale() / again.scale())) <= most_scale &&
-           shift <= most_shift * second.height &&
-           std::abs(lay.turn() - again.turn()) <= most_turn && one.agreement >= least &&
-           other.agreement >= least;
+           shift <= most_shift * second.height && std::abs(lay.turn() - again.turn()) <= most_turn;
 }
 
 // The second laid upon the first by the skin of the first; nothing where that says too little.

@@ -16,6 +16,35 @@ std::optional<PairFigures::Light> light_between(const cv::Mat& first, const cv::
     return PairFigures::Light{light->exposure_ev, light->white_balance_de00, light->at_least};
 }
 
+struct TwoPictures {
+    HeadPicture first;
+    HeadPicture second;
+
+    bool empty() const { return first.bgr.empty() || second.bgr.empty(); }
+};
+
+TwoPictures pictures_of(Library& library, Decoder& decoder, const Photo& first,
+                        const Photo& second) {
+    return {{picture_to_compare(library, decoder, first), library.head_points().of(first.id)},
+            {picture_to_compare(library, decoder, second), library.head_points().of(second.id)}};
+}
+
+PairAlignment found_alignment(HeadFinder& finder, const TwoPictures& two) {
+    const HeadAlignment found = align_heads(finder, two.first, two.second);
+    const Similarity& lay = found.second_onto_first;
+    return {lay.along, lay.across, lay.x, lay.y, found.sure()};
+}
+
+PairFigures figures_of(const TwoPictures& two, const PairAlignment& alignment) {
+    PairFigures figures;
+    figures.light = light_between(two.first.bgr, two.second.bgr);
+    if (!alignment.sure) return figures;
+    const Similarity lay{alignment.along, alignment.across, alignment.x, alignment.y};
+    figures.size = 1 / lay.scale();
+    figures.turn_degrees = -lay.turn() * 180 / std::numbers::pi;
+    return figures;
+}
+
 }  // namespace
 
 cv::Mat picture_to_compare(Library& library, Decoder& decoder, const Photo& photo) {
@@ -26,18 +55,21 @@ cv::Mat picture_to_compare(Library& library, Decoder& decoder, const Photo& phot
 
 PairFigures measure_pair(Library& library, Decoder& decoder, HeadFinder& finder, const Photo& first,
                          const Photo& second) {
-    const HeadPicture one{picture_to_compare(library, decoder, first),
-                          library.head_points().of(first.id)};
-    const HeadPicture other{picture_to_compare(library, decoder, second),
-                            library.head_points().of(second.id)};
-    PairFigures figures;
-    if (one.bgr.empty() || other.bgr.empty()) return figures;
-    figures.light = light_between(one.bgr, other.bgr);
-    const HeadAlignment alignment = align_heads(finder, one, other);
-    if (!alignment.sure()) return figures;
-    figures.size = 1 / alignment.second_onto_first.scale();
-    figures.turn_degrees = -alignment.second_onto_first.turn() * 180 / std::numbers::pi;
-    return figures;
+    const TwoPictures two = pictures_of(library, decoder, first, second);
+    if (two.empty()) return {};
+    return figures_of(two, found_alignment(finder, two));
+}
+
+PairFigures measure_pair(Library& library, Decoder& decoder, HeadFinder& finder, const Pair& pair,
+                         const Photo& first, const Photo& second) {
+    const TwoPictures two = pictures_of(library, decoder, first, second);
+    if (two.empty()) return {};
+    auto alignment = library.pairs().alignment(pair, head_alignment_version);
+    if (!alignment) {
+        alignment = found_alignment(finder, two);
+        library.pairs().keep_alignment(pair, head_alignment_version, *alignment);
+    }
+    return figures_of(two, *alignment);
 }
 
 }  // namespace quarterturn

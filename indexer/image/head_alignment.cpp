@@ -68,36 +68,39 @@ bool same(const LaidHead& one, const LaidHead& other, const HeadPlace& second) {
     constexpr double most_scale = 0.015;
     constexpr double most_shift = 0.006;  // of the head's height
     constexpr double most_turn = 0.026;   // radians: 1.5 degrees
-    constexpr double least = 0.37;
     const Similarity& lay = one.second_onto_first;
     const Similarity& again = other.second_onto_first;
     const double shift = distance(lay(second.middle), again(second.middle)) / lay.scale();
     return std::abs(std::log(lay.scale() / again.scale())) <= most_scale &&
-           shift <= most_shift * second.height &&
-           std::abs(lay.turn() - again.turn()) <= most_turn && one.agreement >= least &&
-           other.agreement >= least;
+           shift <= most_shift * second.height && std::abs(lay.turn() - again.turn()) <= most_turn;
+}
+
+// The second laid upon the first by the skin of the first; nothing where that says too little.
+std::optional<LaidHead> lay_by_skin(HeadFinder& finder, const cv::Mat& first, const cv::Mat& second,
+                                    const HeadPlace& first_head, const HeadPlace& second_head) {
+    const cv::Mat skin = face_skin(finder, first);
+    if (skin.empty()) return std::nullopt;
+    const LaidHead laid = lay_head(first, second, first_head, second_head, skin);
+    if (laid.agreement < HeadAlignment::least_agreement) return std::nullopt;
+    return laid;
 }
 
 std::optional<ByFaces> lay_by_faces(HeadFinder& finder, const cv::Mat& first, const cv::Mat& second,
                                     const HeadPlace& first_head, const HeadPlace& second_head) {
     constexpr double least_alone = 0.65;  // chosen by measurement, as above
-    const cv::Mat skin = face_skin(finder, first);
-    const cv::Mat other_skin = face_skin(finder, second);
-    std::optional<LaidHead> forth, back;
-    if (!skin.empty()) forth = lay_head(first, second, first_head, second_head, skin);
-    if (!other_skin.empty()) {
-        back = lay_head(second, first, second_head, first_head, other_skin);
-        back->second_onto_first = back->second_onto_first.inverse();
-    }
-    if (!forth && !back) return std::nullopt;
+    const auto forth = lay_by_skin(finder, first, second, first_head, second_head);
+    auto back = lay_by_skin(finder, second, first, second_head, first_head);
+    if (back) back->second_onto_first = back->second_onto_first.inverse();
     if (forth && back && same(*forth, *back, second_head)) {
         return ByFaces{
             between(forth->second_onto_first, back->second_onto_first, first_head.middle), true};
     }
+    if (!forth && !back) return std::nullopt;
     const bool by_forth = forth && (!back || forth->agreement >= back->agreement);
     const LaidHead& better = by_forth ? *forth : *back;
-    const bool alone = !forth || !back;
-    return ByFaces{better.second_onto_first, alone && better.agreement >= least_alone};
+    if (forth && back) return ByFaces{better.second_onto_first, false};
+    if (better.agreement < least_alone) return std::nullopt;
+    return ByFaces{better.second_onto_first, true};
 }
 
 // The top of what stands before the background.

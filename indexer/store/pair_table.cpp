@@ -39,9 +39,9 @@ class Keeper {
                  "chosen_second IS NULL AND NOT refused AND NOT first_gone AND NOT second_gone"),
           done_(database, "DELETE FROM look_to_pair WHERE look = ?") {}
 
-    void keep(LookId look, const std::vector<MadePair>& pairs) {
+    void keep(LookId look, const std::vector<MadePair>& made) {
         empty_.with(look).run();
-        for (const MadePair& pair : pairs) {
+        for (const MadePair& pair : made) {
             const PairPlace& place = pair.place;
             write_
                 .with(place.look, place.kind, place.number, place.angle, pair.first, pair.second,

@@ -95,6 +95,9 @@ void PairDetails::add_figures(QVBoxLayout& column) {
     column.addWidget(make_heading(tr("What was done")));
     done_ = make_text({});
     column.addWidget(done_);
+    points_ = make_button(tr("Set the heads by hand"));
+    connect(points_, &QPushButton::clicked, this, &PairDetails::points_asked);
+    column.addWidget(points_, 0, Qt::AlignLeading);
 }
 
 void PairDetails::add_frames(QVBoxLayout& column) {
@@ -148,6 +151,7 @@ void PairDetails::show_strays(const PairFrames& frames) {
 }
 
 void PairDetails::show_laid(const LaidAndMeasured* laid) {
+    points_->setEnabled(laid && laid->pair.refused.empty());
     if (!laid) {
         figures_->setText(tr("Being measured…"));
         done_->setText(tr("Both heads are being laid upon each other…"));

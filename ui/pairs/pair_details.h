@@ -28,6 +28,7 @@ class PairDetails : public QWidget {
 
   signals:
     void like_asked();
+    void points_asked();
     void progress_asked();
 
   private:
@@ -39,6 +40,7 @@ class PairDetails : public QWidget {
 
     Session& session_;
     Pair pair_;
+    QPushButton* points_;
     QPushButton* pin_;
     QPushButton* refuse_;
     Notice* notice_;

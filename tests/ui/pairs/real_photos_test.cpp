@@ -13,12 +13,18 @@
 namespace quarterturn {
 namespace {
 
+// Of one head from the back: before, after, and on the wedding day.
 struct PhotographedLibrary : AsMadeLibrary {
     PhotographedLibrary() {
-        before = add("20260822_141036.jpg", "2026-11-07T10:10:36", trial, Angle::back);
-        Tags tags = library.photos().find(before)->tags;
-        tags.stage = Stage::before;
-        library.history().apply({"tagged", {{before, tags}}, {}});
+        tag(agreed, [](Tags& tags) { tags.stage = Stage::during; });
+        before = add("20261107_100455.jpg", "2026-11-07T10:04:55", trial, Angle::back);
+        tag(before, [](Tags& tags) { tags.stage = Stage::before; });
+        add("20261107_120241.jpg", "2026-11-07T12:02:41", trial, Angle::back);
+    }
+    void tag(PhotoId photo, auto change) {
+        Tags tags = library.photos().find(photo)->tags;
+        change(tags);
+        library.history().apply({"tagged", {{photo, tags}}, {}});
     }
     PhotoId before;
 };
@@ -132,8 +138,8 @@ TEST_F(PhotographedPairsTest, HerLooksMostLikeADroppedPictureComeUpWithReasons) 
 }
 
 TEST_F(PhotographedPairsTest, APictureWithoutAHeadIsSaidToHaveNone) {
-    const Path nothing = *example.folder / "not a picture.jpg";
-    write_bytes(nothing, Bytes(100));
+    const Path nothing = example.folder / "not a picture.jpg";
+    write_bytes(nothing, std::vector<std::byte>(100));
     screen.look_like_picture(nothing);
     EXPECT_TRUE(QTest::qWaitFor(
         [&] { return says(QStringLiteral("not a picture.jpg cannot be compared")); }, 60000));

@@ -22,7 +22,7 @@ void add_kit_command(CommandSet& commands);
 void add_running_order_command(CommandSet& commands);
 void add_board_command(CommandSet& commands);
 void add_take_down_command(CommandSet& commands);
-void add_timer_commands(CommandSet& commands);  // start, list, stop
+void add_timer_commands(CommandSet& commands);    // start, list, stop
 void add_as_made_commands(CommandSet& commands);  // day-photos, as-made, head-points
 void add_import_command(CommandSet& commands);
 void add_photos_command(CommandSet& commands);
@@ -40,6 +40,7 @@ void add_pair_commands(CommandSet& commands);         // list, count, keep, filt
 void add_pair_choice_commands(CommandSet& commands);  // show, choose, pin, refuse, facts, picture
 void add_pair_like_commands(CommandSet& commands);    // measure, like
 void add_pair_progress_command(CommandSet& commands);
+void add_inspiration_commands(CommandSet& commands);
 void add_completion_command(CommandSet& commands);
 
 }  // namespace quarterturn

@@ -112,6 +112,11 @@ Pair find_pair(Library& library, const std::string& number) {
                 [](const Pair&) { return std::string{}; });
 }
 
+Inspiration find_inspiration(Library& library, const std::string& number) {
+    return only(by_number<Inspiration>(library.inspirations(), number), number, "kept picture",
+                "qturn inspiration list", [](const Inspiration&) { return std::string{}; });
+}
+
 Look find_look(Library& library, const std::string& name) {
     return only(
         by_name_or_number<Look>(library.looks(), name), name, "look", "qturn look list",

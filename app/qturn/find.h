@@ -13,7 +13,8 @@ Client find_client(Library& library, const std::string& name);
 Wedding find_wedding(Library& library, const std::string& name);
 Sitting find_sitting(Library& library, const std::string& number);
 Look find_look(Library& library, const std::string& name);
-Pair find_pair(Library& library, const std::string& number);    // brings the pairs up to date
+Pair find_pair(Library& library, const std::string& number);  // brings the pairs up to date
+Inspiration find_inspiration(Library& library, const std::string& number);
 Device find_device(Library& library, const std::string& name);  // "make model", or the model alone
 
 std::vector<PhotoId> ids_of(const std::vector<Photo>& photos);

@@ -52,11 +52,10 @@ Reply pair_reply(Library& library, const std::string& number) {
                  "First: " + cells[6], "Second: " + cells[7]},
                 {{"pair", to_json(pair, names, photos)}, {"facts", facts_json(facts)}}};
     if (!cells[8].empty()) reply.lines.push_back("You said: " + cells[8]);
-    append(reply.lines, strays(pair, photos));
+    const auto notes = side_notes(pair, photos);
+    append(reply.lines, notes);
     append(reply.lines, facts_lines(facts));
-    if (pair.made.first_strays || pair.made.second_strays) {
-        reply.outcome = Outcome::needs_attention;
-    }
+    if (!notes.empty()) reply.outcome = Outcome::needs_attention;
     return reply;
 }
 

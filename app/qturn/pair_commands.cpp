@@ -16,6 +16,21 @@ std::string found_line(std::size_t count) {
     return "No pair was found: try fewer conditions, or see what there is with: qturn pairs count";
 }
 
+// Pairs that she pinned or chose photos for, and that nothing stands for any more.
+void tell_lost_pairs(Library& library, const Names& names, Reply& reply) {
+    json data = json::array();
+    for (const Pair& pair : library.pairs().without_photos()) {
+        const PairPlace& place = pair.made.place;
+        reply.lines.push_back("Pair " + std::to_string(pair.id.value) + " (" +
+                              names.look(place.look) + ", " + std::string(word(place.angle)) +
+                              "), for which you chose photos, is not there now: they were "
+                              "removed or tagged otherwise, and no others stand for them.");
+        data.push_back({{"id", pair.id.value}, {"look_id", place.look.value}});
+        reply.outcome = Outcome::needs_attention;
+    }
+    reply.data["lost"] = data;
+}
+
 Reply list(Session& session, const PairFilterOptions& options) {
     Library& library = session.library();
     const PairFilter filter = filter_from(library, options);
@@ -32,6 +47,7 @@ Reply list(Session& session, const PairFilterOptions& options) {
     }
     Reply reply{columns(rows), {{"filter", to_json(filter)}, {"pairs", data}}};
     reply.lines.push_back(found_line(found.size()));
+    if (filter == PairFilter{}) tell_lost_pairs(library, names, reply);
     return reply;
 }
 

@@ -6,6 +6,8 @@
 #include "app/qturn/progress.h"
 #include "app/qturn/say.h"
 #include "app/qturn/stop_on_signal.h"
+#include "indexer/disk/clock.h"
+#include "indexer/portfolio/inspiration.h"
 #include "indexer/portfolio/more_like_this.h"
 
 namespace quarterturn {
@@ -16,6 +18,8 @@ using nlohmann::json;
 struct LikeOptions {
     Text picture;
     Text pair;
+    Text client;
+    Text inspiration;
     Text angle;
     std::optional<int> most;
 };
@@ -31,18 +35,34 @@ MeasureReport measure_rest(Library& library, Decoder& decoder) {
         stop.token());
 }
 
+// The picture to compare with, kept with the client first where one is named.
+Path picture_of(Library& library, const LikeOptions& options) {
+    if (options.inspiration) {
+        return inspiration_file(library, find_inspiration(library, *options.inspiration));
+    }
+    if (!options.client) return *options.picture;
+    const ClientId client = find_client(library, *options.client).id;
+    return inspiration_file(library,
+                            keep_inspiration(library, *options.picture, client, local_now()));
+}
+
 std::vector<LikePair> found_like(Library& library, Decoder& decoder, const LikeOptions& options) {
     if (options.pair) return pairs_like(library, find_pair(library, *options.pair));
     const auto angle = options.angle ? std::optional(angle_from(*options.angle)) : std::nullopt;
-    return pairs_like(library, decoder, *options.picture, angle);
+    return pairs_like(library, decoder, picture_of(library, options), angle);
 }
 
 void refuse_unclear(const LikeOptions& options) {
-    if (options.picture.has_value() == options.pair.has_value()) {
-        throw WrongUse("Name a picture, or a pair with --pair.");
+    const int named =
+        options.picture.has_value() + options.pair.has_value() + options.inspiration.has_value();
+    if (named != 1) {
+        throw WrongUse("Name a picture, or a pair with --pair, or a kept one with --inspiration.");
     }
     if (options.pair && options.angle) {
         throw WrongUse("A pair has its angle; --angle goes with a picture.");
+    }
+    if (options.client && !options.picture) {
+        throw WrongUse("--client keeps a picture with her: name the picture.");
     }
     if (options.most && *options.most < 1) throw WrongUse("--most is at least 1.");
     if (options.picture && !std::filesystem::is_regular_file(*options.picture)) {
@@ -51,8 +71,9 @@ void refuse_unclear(const LikeOptions& options) {
 }
 
 Reply like_reply(Library& library, const std::vector<LikePair>& found) {
-    std::vector<Pair> pairs;
-    for (const LikePair& each : found) pairs.push_back(library.pairs().find(each.pair).value());
+    std::vector<PairId> numbers;
+    for (const LikePair& each : found) numbers.push_back(each.pair);
+    const std::vector<Pair> pairs = library.pairs().these(numbers);
     const auto photos = photos_of(library, pairs);
     const Names names(library);
     std::vector<std::vector<std::string>> rows;
@@ -79,6 +100,11 @@ Reply like(Session& session, const LikeOptions& options) {
     const auto most = static_cast<std::size_t>(options.most.value_or(10));
     if (found.size() > most) found.resize(most);
     Reply reply = like_reply(library, found);
+    if (options.client) {
+        reply.lines.emplace_back(
+            "The picture is kept with her as somebody else's work, and is never exported. See: "
+            "qturn inspiration list");
+    }
     reply.data["problems"] = report.failed;
     append(reply.lines, report.failed);
     if (report.stopped || !report.failed.empty()) reply.outcome = Outcome::needs_attention;
@@ -111,6 +137,10 @@ void add_pair_like_commands(CommandSet& commands) {
     command.optional_argument("PICTURE", options->picture,
                               "A picture from elsewhere; it is only read");
     command.option("--pair PAIR", options->pair, "One of your own pairs, by its number");
+    command.option("--inspiration NUMBER", options->inspiration,
+                   "A picture that is kept with a client; see 'inspiration list'");
+    command.option("--client NAME", options->client,
+                   "Keep the picture with this client, as somebody else's work");
     command.option("--angle ANGLE", options->angle, "Only looks from where the picture was taken");
     command.option("--most COUNT", options->most, "How many to list (10 unless set)");
 }

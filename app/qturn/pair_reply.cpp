@@ -1,5 +1,6 @@
 #include "app/qturn/pair_reply.h"
 
+#include "app/qturn/photo_list.h"
 #include "app/qturn/say.h"
 #include "app/qturn/to_json.h"
 
@@ -13,7 +14,9 @@ std::string said_text(const Pair& pair) {
         words.emplace_back("chosen");
     }
     if (pair.choice.refused) words.emplace_back("refused");
-    if (pair.made.first_strays || pair.made.second_strays) words.emplace_back("tags changed");
+    for (const SideNote note : {pair.made.first_note, pair.made.second_note}) {
+        if (note != SideNote::none) words.emplace_back(word(note));
+    }
     return joined(words);
 }
 
@@ -24,12 +27,37 @@ std::string tags_text(const Tags& tags) {
     return words.empty() ? "nothing" : joined(words);
 }
 
-nlohmann::json side_json(const Photo& photo, bool chosen, bool strays) {
+// `side`: "first" or "second".
+std::string note_sentence(PairId pair, const Photo& photo, SideNote note, const std::string& side) {
+    const std::string number = std::to_string(pair.value);
+    const std::string& name = photo.file.name;
+    const std::string choose_again = "qturn pairs choose " + number + " --" + side + " best";
+    switch (note) {
+        case SideNote::tagged_otherwise:
+            return name + " is tagged " + tags_text(photo.tags) +
+                   " now, but the pair is pinned with it. Let it go with: qturn pairs pin " +
+                   number + " --take-back";
+        case SideNote::not_usable:
+            return name + " is not usable (" + flaws_text(photo) +
+                   "), but you chose it. Take the best one instead with: " + choose_again;
+        case SideNote::set_aside:
+            return "The " + side + " photo that you chose is tagged otherwise now: " + name +
+                   " stands instead. Be content with it: " + choose_again;
+        case SideNote::removed:
+            return "The " + side + " photo that you chose is no longer in the library: " + name +
+                   " stands instead. Be content with it: " + choose_again;
+        case SideNote::none:
+            return {};
+    }
+    return {};
+}
+
+nlohmann::json side_json(const Photo& photo, bool chosen, SideNote note) {
     nlohmann::json side = short_json(photo);
     side["taken"] = photo.moment ? nlohmann::json(iso_text(*photo.moment)) : nlohmann::json();
     side["mirrored"] = photo.tags.mirrored;
     side["chosen"] = chosen;
-    side["tags_changed"] = strays;
+    side["note"] = note == SideNote::none ? nlohmann::json() : nlohmann::json(word(note));
     return side;
 }
 
@@ -70,9 +98,9 @@ nlohmann::json to_json(const Pair& pair, const Names& names,
         {"number", made.place.number},
         {"angle", word(made.place.angle)},
         {"worn_on", made.worn_on ? nlohmann::json(iso_text(*made.worn_on)) : nlohmann::json()},
-        {"first", side_json(photos.at(made.first), choice.first == made.first, made.first_strays)},
+        {"first", side_json(photos.at(made.first), choice.first == made.first, made.first_note)},
         {"second",
-         side_json(photos.at(made.second), choice.second == made.second, made.second_strays)},
+         side_json(photos.at(made.second), choice.second == made.second, made.second_note)},
         {"pinned", choice.pinned},
         {"refused", choice.refused}};
 }
@@ -83,18 +111,15 @@ nlohmann::json to_json(const PairFilter& filter) {
     return {{"facts", values}, {"words", filter.words}, {"refused", filter.refused}};
 }
 
-std::vector<std::string> strays(const Pair& pair, const std::map<PhotoId, Photo>& photos) {
+std::vector<std::string> side_notes(const Pair& pair, const std::map<PhotoId, Photo>& photos) {
     std::vector<std::string> sentences;
-    const auto tell = [&](PhotoId id, bool strays) {
-        if (!strays) return;
-        const Photo& photo = photos.at(id);
-        sentences.push_back(photo.file.name + " is tagged " + tags_text(photo.tags) +
-                            " now, but the pair is pinned with it. Let it go with: qturn pairs "
-                            "pin " +
-                            std::to_string(pair.id.value) + " --take-back");
+    const auto tell = [&](PhotoId id, SideNote note, const char* side) {
+        if (note != SideNote::none) {
+            sentences.push_back(note_sentence(pair.id, photos.at(id), note, side));
+        }
     };
-    tell(pair.made.first, pair.made.first_strays);
-    tell(pair.made.second, pair.made.second_strays);
+    tell(pair.made.first, pair.made.first_note, "first");
+    tell(pair.made.second, pair.made.second_note, "second");
     return sentences;
 }
 

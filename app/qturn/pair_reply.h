@@ -23,7 +23,7 @@ nlohmann::json to_json(const Pair& pair, const Names& names,
                        const std::map<PhotoId, Photo>& photos);
 nlohmann::json to_json(const PairFilter& filter);
 
-// Sentences about photos of a pinned pair whose tags say something else by now.
-std::vector<std::string> strays(const Pair& pair, const std::map<PhotoId, Photo>& photos);
+// Sentences about what has become of the photos she chose or pinned.
+std::vector<std::string> side_notes(const Pair& pair, const std::map<PhotoId, Photo>& photos);
 
 }  // namespace quarterturn

@@ -26,14 +26,6 @@ std::string tags_text(const Photo& photo, const Names& names) {
     return text;
 }
 
-std::string flaws_text(const Photo& photo) {
-    std::vector<std::string> words;
-    for (const Flaw flaw : photo.flaws) words.emplace_back(word(flaw));
-    if (words.empty()) return {};
-    const std::string accepted = photo.tags.accepted_because;
-    return joined(words) + (accepted.empty() ? "" : ", accepted: " + accepted);
-}
-
 // As one typed them, with spaces between.
 std::string spaced(const std::vector<std::string>& words) {
     std::string text;
@@ -42,6 +34,14 @@ std::string spaced(const std::vector<std::string>& words) {
 }
 
 }  // namespace
+
+std::string flaws_text(const Photo& photo) {
+    std::vector<std::string> words;
+    for (const Flaw flaw : photo.flaws) words.emplace_back(word(flaw));
+    if (words.empty()) return {};
+    const std::string accepted = photo.tags.accepted_because;
+    return joined(words) + (accepted.empty() ? "" : ", accepted: " + accepted);
+}
 
 PhotoSearch search_from(Library& library, const SearchOptions& options) {
     PhotoSearch search;

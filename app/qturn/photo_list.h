@@ -29,6 +29,9 @@ struct SearchOptions {
 // Throws WrongUse.
 PhotoSearch search_from(Library& library, const SearchOptions& options);
 
+// "moved and too dark, accepted: the curl shows"; empty for a photo without flaws.
+std::string flaws_text(const Photo& photo);
+
 // Number, name, time, tags and flaws.
 std::vector<std::string> photo_cells(const Photo& photo, const Names& names);
 

@@ -105,6 +105,20 @@ HeadSigns HeadFinder::signs(const cv::Mat& bgr) {
     return {faces.frontal.has_value(), faces.to_left.has_value(), faces.to_right.has_value()};
 }
 
+std::vector<cv::Rect> HeadFinder::faces(const cv::Mat& bgr) {
+    if (bgr.empty()) return {};
+    const SearchPicture picture = make_search_picture(bgr);
+    const auto found = cascades_->find(picture.grey);
+    std::vector<cv::Rect> squares;
+    for (const auto& face : {found.frontal, found.to_left, found.to_right}) {
+        if (!face) continue;
+        const auto whole = [&](int length) { return cvRound(length / picture.scale); };
+        squares.emplace_back(whole(face->x), whole(face->y), whole(face->width),
+                             whole(face->height));
+    }
+    return squares;
+}
+
 std::optional<cv::Rect> HeadFinder::head(const cv::Mat& bgr) {
     if (bgr.empty()) return std::nullopt;
     const auto silhouette = find_silhouette(bgr);

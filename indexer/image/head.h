@@ -4,6 +4,7 @@
 #include <memory>
 #include <opencv2/core.hpp>
 #include <optional>
+#include <vector>
 
 #include "indexer/record/photo.h"
 
@@ -19,6 +20,10 @@ class HeadFinder {
     HeadFinder& operator=(HeadFinder&&) noexcept;
 
     HeadSigns signs(const cv::Mat& bgr);
+
+    // Squares on the faces that show, straight ones first, then those in profile; in pixels of
+    // `bgr`. A cascade also sees faces in hair.
+    std::vector<cv::Rect> faces(const cv::Mat& bgr);
 
     // The head with its hair, in pixels of `bgr`: from the face or profile where one shows, else by
     // separating head and hair from the background. Nothing when neither is sure.

@@ -5,40 +5,21 @@
 #include <cmath>
 #include <opencv2/imgproc.hpp>
 #include <stdexcept>
-#include <utility>
-#include <vector>
 
-#include "indexer/image/slopes.h"
+#include "indexer/image/face_skin.h"
+#include "indexer/image/head_matching.h"
+#include "indexer/image/silhouette.h"
 
 namespace quarterturn {
 namespace {
 
-// Long edges of the pictures that are compared, from coarse to fine, in pixels.
-constexpr int coarse = 64;
-constexpr int middling = 160;
-constexpr int fine = 256;
-
-constexpr double furthest_turn = 0.25;  // radians: a camera is held upright, more or less
-
-// A head's place, in heights of the picture.
-struct Head {
-    Spot middle;
-    double width = 0;
-    double height = 0;
-};
-
-cv::Mat with_long_edge(const cv::Mat& bgr, int long_edge) {
-    const double scale = static_cast<double>(long_edge) / std::max(bgr.cols, bgr.rows);
-    cv::Mat resized;
-    cv::resize(bgr, resized, {}, scale, scale, scale < 1 ? cv::INTER_AREA : cv::INTER_LINEAR);
-    return resized;
-}
+constexpr int finding_edge = 256;  // pixels: the long edge of the picture heads are found in
 
 double aspect_of(const cv::Mat& bgr) {
     return static_cast<double>(bgr.cols) / bgr.rows;
 }
 
-Head head_between(const HeadPoints& points, double aspect) {
+HeadPlace head_between(const HeadPoints& points, double aspect) {
     constexpr double width_of_height = 0.8;  // of the demo heads, all angles
     const Spot top = spot_of(points.top, aspect);
     const Spot bottom = spot_of(points.bottom, aspect);
@@ -46,7 +27,7 @@ Head head_between(const HeadPoints& points, double aspect) {
     return {{(top.x + bottom.x) / 2, (top.y + bottom.y) / 2}, width_of_height * height, height};
 }
 
-Head found_head(HeadFinder& finder, const cv::Mat& bgr) {
+HeadPlace found_head(HeadFinder& finder, const cv::Mat& bgr) {
     const double height = bgr.rows;
     const auto found = finder.head(bgr);
     const cv::Rect2d head = found && !found->empty() ? cv::Rect2d(*found)
@@ -57,138 +38,115 @@ Head found_head(HeadFinder& finder, const cv::Mat& bgr) {
             head.height / height};
 }
 
-Head head_of(HeadFinder& finder, const HeadPicture& picture) {
+HeadPlace head_of(HeadFinder& finder, const HeadPicture& picture) {
     return picture.points ? head_between(*picture.points, aspect_of(picture.bgr))
-                          : found_head(finder, with_long_edge(picture.bgr, fine));
+                          : found_head(finder, with_long_edge(picture.bgr, finding_edge));
 }
 
-// What is sought: how the second head differs from where it was thought to be.
-struct Guess {
-    double log_scale = 0;
-    double turn = 0;   // radians
-    double right = 0;  // in heights of the first head
-    double down = 0;
-    double agreement = -2;
+// What the two faces say, each laid upon the other, or the one that shows.
+struct ByFaces {
+    Similarity second_onto_first;
+    bool sure = false;
 };
 
-// Tries guesses at one size of the pictures.
-class Matching {
-  public:
-    Matching(const HeadPicture& first, const HeadPicture& second, const Head& first_head,
-             const Head& second_head)
-        : first_(first), second_(second), first_head_(first_head), second_head_(second_head) {}
+// Half way between two that are nearly the same.
+Similarity between(const Similarity& one, const Similarity& other, const Spot& middle) {
+    const double scale = std::sqrt(one.scale() * other.scale());
+    const double turn = (one.turn() + other.turn()) / 2;
+    const Spot by_one = one.inverse()(middle);
+    const Spot by_other = other.inverse()(middle);
+    Similarity lay{scale * std::cos(turn), scale * std::sin(turn), 0, 0};
+    const Spot there = lay(Spot{(by_one.x + by_other.x) / 2, (by_one.y + by_other.y) / 2});
+    lay.x = middle.x - there.x;
+    lay.y = middle.y - there.y;
+    return lay;
+}
 
-    void look_at(int long_edge) {
-        const cv::Mat one = with_long_edge(first_.bgr, long_edge);
-        const cv::Mat other = with_long_edge(second_.bgr, long_edge);
-        first_slopes_ = slopes_of(one);
-        second_slopes_ = slopes_of(other);
-        first_height_ = one.rows;
-        second_height_ = other.rows;
-        weigh(one.size());
+// Whether both ways found the same. Chosen by measurement, see
+// tests/accuracy/head_alignment_test.cpp.
+bool same(const LaidHead& one, const LaidHead& other, const HeadPlace& second) {
+    constexpr double most_scale = 0.015;
+    constexpr double most_shift = 0.006;  // of the head's height
+    constexpr double most_turn = 0.026;   // radians: 1.5 degrees
+    const Similarity& lay = one.second_onto_first;
+    const Similarity& again = other.second_onto_first;
+    const double shift = distance(lay(second.middle), again(second.middle)) / lay.scale();
+    return std::abs(std::log(lay.scale() / again.scale())) <= most_scale &&
+           shift <= most_shift * second.height && std::abs(lay.turn() - again.turn()) <= most_turn;
+}
+
+// The second laid upon the first by the skin of the first; nothing where that says too little.
+std::optional<LaidHead> lay_by_skin(HeadFinder& finder, const cv::Mat& first, const cv::Mat& second,
+                                    const HeadPlace& first_head, const HeadPlace& second_head) {
+    const cv::Mat skin = face_skin(finder, first);
+    if (skin.empty()) return std::nullopt;
+    const LaidHead laid = lay_head(first, second, first_head, second_head, skin);
+    if (laid.agreement < HeadAlignment::least_agreement) return std::nullopt;
+    return laid;
+}
+
+std::optional<ByFaces> lay_by_faces(HeadFinder& finder, const cv::Mat& first, const cv::Mat& second,
+                                    const HeadPlace& first_head, const HeadPlace& second_head) {
+    constexpr double least_alone = 0.65;  // chosen by measurement, as above
+    const auto forth = lay_by_skin(finder, first, second, first_head, second_head);
+    auto back = lay_by_skin(finder, second, first, second_head, first_head);
+    if (back) back->second_onto_first = back->second_onto_first.inverse();
+    if (forth && back && same(*forth, *back, second_head)) {
+        return ByFaces{
+            between(forth->second_onto_first, back->second_onto_first, first_head.middle), true};
     }
+    if (!forth && !back) return std::nullopt;
+    const bool by_forth = forth && (!back || forth->agreement >= back->agreement);
+    const LaidHead& better = by_forth ? *forth : *back;
+    if (forth && back) return ByFaces{better.second_onto_first, false};
+    if (better.agreement < least_alone) return std::nullopt;
+    return ByFaces{better.second_onto_first, true};
+}
 
-    Similarity similarity(const Guess& guess) const {
-        const double scale = std::exp(guess.log_scale);
-        Similarity lay{scale * std::cos(guess.turn), scale * std::sin(guess.turn), 0, 0};
-        const Spot there = lay(second_head_.middle);
-        lay.x = first_head_.middle.x + guess.right * first_head_.height - there.x;
-        lay.y = first_head_.middle.y + guess.down * first_head_.height - there.y;
-        return lay;
+// The top of what stands before the background.
+std::optional<Spot> top_of(const cv::Mat& bgr) {
+    const cv::Mat shape = shape_before_background(bgr, finding_edge);
+    const cv::Rect bounds = cv::boundingRect(shape);
+    if (bounds.empty()) return std::nullopt;
+    const cv::Rect row = cv::boundingRect(shape.row(bounds.y));
+    return Spot{(row.x + row.width / 2.0) / shape.rows, static_cast<double>(bounds.y) / shape.rows};
+}
+
+// A face is nearer to the camera than the middle of the head, so that it grows faster as the camera
+// comes near; the top of the outline carries the hair. Half way between what the two say of the
+// size, from the chin up. Where they are further apart the hair is done so differently, or the
+// camera stood so differently, that neither is to be trusted.
+void temper(ByFaces& laid, const HeadPlace& first_head, const cv::Mat& first,
+            const cv::Mat& second) {
+    constexpr double furthest = 0.055;
+    const auto top = top_of(first);
+    const auto second_top = top_of(second);
+    if (!top || !second_top) return;
+    Similarity& lay = laid.second_onto_first;
+    const Spot chin = first_head.bottom();
+    const double higher = (chin.y - lay(*second_top).y) / (chin.y - top->y) - 1;
+    if (std::abs(higher) > furthest) {
+        laid.sure = false;
+        return;
     }
-
-    // Goes uphill from a guess by ever smaller steps.
-    Guess climb(Guess guess, double step, double least_step) const {
-        guess.agreement = judge(guess);
-        while (step > least_step) {
-            const Guess better = best_beside(guess, step);
-            if (better.agreement > guess.agreement) {
-                guess = better;
-            } else {
-                step /= 2;
-            }
-        }
-        return guess;
-    }
-
-  private:
-    // The head with hair that hangs and the shoulders beneath it; not the room behind.
-    void weigh(cv::Size size) {
-        const double width = first_head_.width;
-        const double height = first_head_.height;
-        const Spot corner{first_head_.middle.x - 0.65 * width,
-                          first_head_.middle.y - 0.75 * height};
-        weight_ = cv::Mat::zeros(size, CV_32FC1);
-        cv::rectangle(
-            weight_,
-            cv::Rect(cvRound(corner.x * first_height_), cvRound(corner.y * first_height_),
-                     cvRound(1.3 * width * first_height_), cvRound(1.6 * height * first_height_)),
-            1, cv::FILLED);
-        cv::GaussianBlur(weight_, weight_, {}, 3);
-    }
-
-    double judge(const Guess& guess) const {
-        const Similarity lay = similarity(guess);
-        const double scale = first_height_ / second_height_;
-        return agreement(first_slopes_, second_slopes_,
-                         {lay.along * scale, -lay.across * scale, lay.x * first_height_,
-                          lay.across * scale, lay.along * scale, lay.y * first_height_},
-                         weight_);
-    }
-
-    Guess best_beside(const Guess& guess, double step) const {
-        constexpr std::array members{&Guess::log_scale, &Guess::turn, &Guess::right, &Guess::down};
-        Guess best = guess;
-        for (double Guess::*member : members) {
-            for (const double by : {-step, step}) {
-                Guess beside = best;
-                beside.*member += by;
-                if (std::abs(beside.turn) > furthest_turn) continue;
-                beside.agreement = judge(beside);
-                if (beside.agreement > best.agreement) best = beside;
-            }
-        }
-        return best;
-    }
-
-    const HeadPicture& first_;
-    const HeadPicture& second_;
-    Head first_head_;
-    Head second_head_;
-    Slopes first_slopes_;
-    Slopes second_slopes_;
-    double first_height_ = 0;
-    double second_height_ = 0;
-    cv::Mat weight_;
-};
-
-// Around the heads as found, which may be off by a third where hair hangs down.
-std::vector<Guess> first_guesses(const Head& first, const Head& second) {
-    const double scale = std::sqrt(first.width * first.height / (second.width * second.height));
-    std::vector<Guess> guesses;
-    for (int larger = -3; larger <= 3; ++larger) {
-        for (int lower = -1; lower <= 1; ++lower) {
-            guesses.push_back({.log_scale = std::log(scale) + 0.12 * larger, .down = 0.15 * lower});
-        }
-    }
-    return guesses;
+    const double size = 1 / (1 + higher / 2);
+    lay = {lay.along * size, lay.across * size, chin.x + (lay.x - chin.x) * size,
+           chin.y + (lay.y - chin.y) * size};
 }
 
 HeadAlignment search(HeadFinder& finder, const HeadPicture& first, const HeadPicture& second) {
-    const Head first_head = head_of(finder, first);
-    const Head second_head = head_of(finder, second);
-    Matching matching(first, second, first_head, second_head);
-    std::vector<Guess> guesses = first_guesses(first_head, second_head);
-    matching.look_at(coarse);
-    for (Guess& guess : guesses) guess = matching.climb(guess, 0.08, 0.02);
-    std::ranges::sort(guesses, std::ranges::greater{}, &Guess::agreement);
-    matching.look_at(middling);
-    guesses.resize(3);
-    for (Guess& guess : guesses) guess = matching.climb(guess, 0.03, 0.004);
-    const Guess best = *std::ranges::max_element(guesses, {}, &Guess::agreement);
-    matching.look_at(fine);
-    const Guess exact = matching.climb(best, 0.005, 0.0008);
-    return {matching.similarity(exact), exact.agreement, false};
+    // From here on both hairdos are the same, or nearly; see the test.
+    constexpr double same_hairdo = 0.55;
+    const HeadPlace head = head_of(finder, first);
+    const HeadPlace second_head = head_of(finder, second);
+    const LaidHead whole = lay_head(first.bgr, second.bgr, head, second_head);
+    const HeadAlignment by_whole{whole.second_onto_first, whole.agreement, false,
+                                 whole.agreement >= HeadAlignment::least_agreement};
+    if (whole.agreement >= same_hairdo) return by_whole;
+    auto by_faces = lay_by_faces(finder, first.bgr, second.bgr, head, second_head);
+    if (!by_faces) return by_whole;
+    temper(*by_faces, head, first.bgr, second.bgr);
+    return {by_faces->second_onto_first, whole.agreement, false, by_faces->sure};
 }
 
 std::optional<HeadAlignment> by_points(const HeadPicture& first, const HeadPicture& second) {
@@ -200,7 +158,7 @@ std::optional<HeadAlignment> by_points(const HeadPicture& first, const HeadPictu
     };
     const auto lay = fit_similarity(spots(second), spots(first));
     if (!lay) return std::nullopt;
-    return HeadAlignment{*lay, 1, true};
+    return HeadAlignment{*lay, 1, true, true};
 }
 
 }  // namespace
@@ -214,7 +172,7 @@ HeadAlignment align_heads(HeadFinder& finder, const HeadPicture& first, const He
 }
 
 HeadPoints likely_points(HeadFinder& finder, const cv::Mat& bgr) {
-    const Head head = found_head(finder, with_long_edge(bgr, fine));
+    const HeadPlace head = found_head(finder, with_long_edge(bgr, finding_edge));
     const double aspect = aspect_of(bgr);
     return {point_of({head.middle.x, head.middle.y - head.height / 2}, aspect),
             point_of({head.middle.x, head.middle.y + head.height / 2}, aspect)};

@@ -12,16 +12,16 @@ namespace quarterturn {
 
 struct HeadAlignment {
     Similarity second_onto_first;
-    // How far the two agree then, -1 … 1; see image/slopes.h.
+    // How far head and hair as a whole agree then, -1 … 1; see image/slopes.h.
     double agreement = 0;
     bool by_hand = false;  // laid on the points that she set in both
+    bool certain = false;  // found in ways that confirm each other
 
     // Of all pairs of the demo photos from one angle, those of the same hairdo agree by 0.43 at
-    // least, flawed photos and all, and then size is right within 3 % and place within 2 % of the
-    // head's height. Those laid quite wrongly (hair down upon hair up from behind) agree by 0.32 at
-    // most. Chosen between the two; see tests/indexer/image/head_alignment_test.cpp.
+    // least, flawed photos and all. Those laid quite wrongly (hair down upon hair up from behind)
+    // agree by 0.32 at most. Chosen between the two; see tests/accuracy/head_alignment_test.cpp.
     static constexpr double least_agreement = 0.37;
-    bool sure() const { return by_hand || agreement >= least_agreement; }
+    bool sure() const { return by_hand || certain; }
 };
 
 // One of the two pictures.
@@ -31,9 +31,10 @@ struct HeadPicture {
 };
 
 // Points in both pictures settle it. Else the heads are found (points in one of them say where to
-// begin), and the turn, scale and shift are sought by which the directions of edges agree best: in
-// three steps from coarse to fine, as orientation correlation (Fitch and others, 2002) does for
-// shifts. Takes some tenths of a second. Throws std::invalid_argument when a picture is empty.
+// begin), and laid upon each other by the directions of edges: of the whole head where the hairdo
+// is the same, else of the bare skin of the faces, which stays as it is when the hair is done
+// otherwise: once with the skin of each, and sure only when both ways say the same. Takes up to a
+// second. Throws std::invalid_argument when a picture is empty.
 HeadAlignment align_heads(HeadFinder& finder, const HeadPicture& first, const HeadPicture& second);
 
 // The head in a picture, in heights of it: as found, else the middle of the picture. The lower

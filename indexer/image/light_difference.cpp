@@ -120,8 +120,9 @@ std::optional<LightDifference> light_difference(const cv::Mat& first, const cv::
     for (const double most_light : {bright_light, near_white_light}) {
         Ratios ratios = ratios_of(compared, most_light);
         if (static_cast<double>(ratios.light.size()) < least_places) continue;
-        return LightDifference{median(ratios.light), ratios.white_balance(),
-                               most_light != bright_light};
+        return LightDifference{median(ratios.light),       ratios.white_balance(),
+                               most_light != bright_light, median(ratios.red),
+                               median(ratios.green),       median(ratios.blue)};
     }
     return std::nullopt;
 }

@@ -13,6 +13,10 @@ struct LightDifference {
     // Only bright places could be compared, where film-like curves roll off: the true differences
     // are as large or larger.
     bool at_least = false;
+    // The second over the first in linear light, by channel.
+    double red_ev = 0;
+    double green_ev = 0;
+    double blue_ev = 0;
 };
 
 // Both CV_8UC3 in sRGB, upright, the same way round, and taken so that the same background lies at

@@ -82,13 +82,16 @@ LooksToPair gather(Library& library, const Calendar& calendar, const std::vector
 
 void make_anew(Library& library, const Calendar& calendar, const std::vector<LookId>& ids) {
     const auto recipes = ManyLooks(library.database(), ids).recipes();
+    std::map<LookId, LookFacts> facts;
+    std::map<LookId, std::vector<MadePair>> pairs;
     for (const auto& [id, look] : gather(library, calendar, ids)) {
         const auto recipe = recipes.find(id);
-        library.look_facts().keep_read(
-            id, read_facts(look.look.name, recipe == recipes.end() ? Recipe{} : recipe->second,
-                           calendar.families));
-        library.pairs().keep_made(id, make_pairs(look));
+        facts[id] = read_facts(look.look.name, recipe == recipes.end() ? Recipe{} : recipe->second,
+                               calendar.families);
+        pairs[id] = make_pairs(look);
     }
+    library.look_facts().keep_read(facts);
+    library.pairs().keep_made(pairs);
 }
 
 // Answers of the search, for either photo of a pair.
@@ -174,7 +177,13 @@ void choose_frames(Library& library, PairId id, std::optional<PhotoId> first,
                    std::optional<PhotoId> second) {
     Transaction all_or_nothing(library.database());
     const Pair pair = pair_there(library, id);
-    const Pair now = choose(library, pair, {first, second, false, pair.choice.refused});
+    PairChoice said = pair.choice;
+    said.pinned = false;
+    said.first_gone = said.first_gone && first == said.first;  // a new word on a side settles it
+    said.second_gone = said.second_gone && second == said.second;
+    said.first = first;
+    said.second = second;
+    const Pair now = choose(library, pair, said);
     const auto stands = [](std::optional<PhotoId> chosen, PhotoId shown) {
         return !chosen || *chosen == shown;
     };
@@ -188,10 +197,11 @@ void choose_frames(Library& library, PairId id, std::optional<PhotoId> first,
 
 void pin(Library& library, PairId id, bool pinned) {
     const Pair pair = pair_there(library, id);
-    PairChoice choice = pair.choice;
-    choice.pinned = pinned;
-    choice.first = pinned ? std::optional(pair.made.first) : std::nullopt;
-    choice.second = pinned ? std::optional(pair.made.second) : std::nullopt;
+    PairChoice choice{.pinned = pinned, .refused = pair.choice.refused};
+    if (pinned) {
+        choice.first = pair.made.first;
+        choice.second = pair.made.second;
+    }
     choose(library, pair, choice);
 }
 

@@ -41,11 +41,12 @@ bool is_candidate(const Pair& pair, std::optional<LookId> but, std::optional<Ang
     return !pair.choice.refused && place.look != but && (!angle || place.angle == angle);
 }
 
-std::vector<LikeCandidate> candidates(Library& library, std::optional<LookId> but,
-                                      std::optional<Angle> angle) {
+using HairLooks = std::map<PhotoId, HairLook>;
+
+std::vector<LikeCandidate> candidates(Library& library, const HairLooks& hair,
+                                      std::optional<LookId> but, std::optional<Angle> angle) {
     bring_pairs_up_to_date(library);
     const auto facts = library.look_facts().all();
-    const auto hair = hair_looks_of(library).all();
     std::vector<LikeCandidate> result;
     for (const Pair& pair : library.pairs().all()) {
         if (!is_candidate(pair, but, angle)) continue;
@@ -99,8 +100,8 @@ MeasureReport measure_hair(Library& library, Decoder& decoder,
 
 std::vector<LikePair> pairs_like(Library& library, const Pair& pair) {
     const PairPlace& place = pair.made.place;
-    const auto others = candidates(library, place.look, place.angle);
-    const auto hair = hair_looks_of(library).all();
+    const HairLooks hair = hair_looks_of(library).all();
+    const auto others = candidates(library, hair, place.look, place.angle);
     const auto own = hair.find(pair.made.second);
     return more_like(library.look_facts().of(place.look),
                      own == hair.end() ? HairLook{} : own->second, others);
@@ -114,7 +115,8 @@ std::vector<LikePair> pairs_like(Library& library, Decoder& decoder, const Path&
         throw std::runtime_error("No head was found in " + picture.filename().string() +
                                  ": use a picture in which it stands free of the border.");
     }
-    return more_like({}, hair, candidates(library, std::nullopt, angle));
+    return more_like({}, hair,
+                     candidates(library, hair_looks_of(library).all(), std::nullopt, angle));
 }
 
 }  // namespace quarterturn

@@ -33,6 +33,9 @@ class Judge {
     void size(const std::optional<double>& size) {
         if (!size) return tell("How near the camera stood cannot be told.");
         const bool larger = *size >= 1;
+        if (figure(larger ? *size : 1 / *size, 1) == "1.0") {
+            return tell("The head is equally large in both photos.");
+        }
         const std::string words = "The head is " + figure(larger ? *size : 1 / *size, 1) +
                                   " times as large in the " + (larger ? "second" : "first") +
                                   " photo";
@@ -45,6 +48,9 @@ class Judge {
 
     void turn(const std::optional<double>& degrees) {
         if (!degrees) return tell("How the camera was turned cannot be told.");
+        if (figure(std::abs(*degrees), 0) == "0") {
+            return tell("The camera was held alike for both photos.");
+        }
         const std::string words =
             "The camera was turned by " + figure(std::abs(*degrees), 0) + "° between the two.";
         if (std::abs(*degrees) >= fair_turn_degrees) return unfair(words);

@@ -143,7 +143,7 @@ class Pairing {
         }
     }
 
-    const PairChoice* choice_for(const PairPlace& place) const {
+    const PairChoice* said_of(const PairPlace& place) const {
         const auto found = std::ranges::find(look_.places, place,
                                              [](const Pair& pair) { return pair.made.place; });
         return found == look_.places.end() ? nullptr : &found->choice;
@@ -155,30 +155,47 @@ class Pairing {
         return found == look_.photos.end() ? nullptr : &*found;
     }
 
-    // The photo she chose, while it stands; else all that may.
-    Frames side(std::optional<PhotoId> chosen, const Stands& stands) const {
+    // One side of a pair: who may stand there, and what has become of her own choice for it.
+    struct Side {
+        Frames frames;
+        SideNote note = SideNote::none;
+    };
+
+    Side best(const Stands& stands, SideNote note) const {
+        return {sharp_frames(that(stands)), note};
+    }
+
+    // The photo she chose, while it stands or is pinned; else all that may.
+    Side side(std::optional<PhotoId> chosen, bool gone, const Stands& stands) const {
+        if (!chosen) return best(stands, gone ? SideNote::removed : SideNote::none);
         const Photo* own = photo(chosen);
-        if (own != nullptr && stands(*own)) return {own};
-        return sharp_frames(that(stands));
+        if (own == nullptr || !stands(*own)) return best(stands, SideNote::set_aside);
+        return {{own}, usable(*own) ? SideNote::none : SideNote::not_usable};
     }
 
     void add(const PairPlace& place, const Stands& first, const Stands& second) {
-        const PairChoice* choice = choice_for(place);
-        const PairChoice own = choice != nullptr ? *choice : PairChoice{};
+        const PairChoice* said = said_of(place);
+        const PairChoice own = said != nullptr ? *said : PairChoice{};
         if (own.pinned && own.first && own.second) return add_pinned(place, own, first, second);
-        const auto two = closest(side(own.first, first), side(own.second, second));
+        const Side one = side(own.first, own.first_gone, first);
+        const Side other = side(own.second, own.second_gone, second);
+        const auto two = closest(one.frames, other.frames);
         if (!two) return;
         pairs_.push_back(
-            {place, two->first->id, two->second->id, false, false, worn_on(two->second)});
+            {place, two->first->id, two->second->id, one.note, other.note, worn_on(two->second)});
+    }
+
+    void add_pinned(const PairPlace& place, const PairChoice& pinned, const Stands& first,
+                    const Stands& second) {
+        pairs_.push_back({place, *pinned.first, *pinned.second, note_of(pinned.first, first),
+                          note_of(pinned.second, second), worn_on(photo(pinned.second))});
     }
 
     // A pinned photo that carries no tag of this look any more is not among its photos.
-    void add_pinned(const PairPlace& place, const PairChoice& pinned, const Stands& first,
-                    const Stands& second) {
-        const Photo* one = photo(pinned.first);
-        const Photo* other = photo(pinned.second);
-        pairs_.push_back({place, *pinned.first, *pinned.second, one == nullptr || !first(*one),
-                          other == nullptr || !second(*other), worn_on(other)});
+    SideNote note_of(std::optional<PhotoId> pinned, const Stands& stands) const {
+        const Photo* own = photo(pinned);
+        if (own == nullptr || !stands(*own)) return SideNote::tagged_otherwise;
+        return usable(*own) ? SideNote::none : SideNote::not_usable;
     }
 
     std::optional<Date> worn_on(const Photo* second) const {

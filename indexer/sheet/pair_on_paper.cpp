@@ -2,6 +2,8 @@
 
 #include <opencv2/imgproc.hpp>
 
+#include "indexer/sheet/even_light.h"
+
 namespace quarterturn {
 namespace {
 
@@ -22,19 +24,28 @@ cv::Mat in_cell(const cv::Mat& picture, const Similarity& lay, const Box& window
 
 }  // namespace
 
+std::array<cv::Mat, 2> cut_pair(Library& library, Decoder& decoder, const LaidPair& laid,
+                                const std::array<const Photo*, 2>& photos, cv::Size cell,
+                                const std::optional<LightDifference>& even) {
+    const Box window = window_of(laid, static_cast<double>(cell.width) / cell.height);
+    const int enough = cvRound(cell.height / window.height);
+    const std::array lays{Similarity{}, laid.alignment.second_onto_first};
+    std::array<cv::Mat, 2> pictures;
+    for (std::size_t side = 0; side < photos.size(); ++side) {
+        Decoded decoded = right_way_round(library, decoder, *photos[side], enough);
+        if (even && side == 1 && decoded.ok()) decoded.bgr = lit_as_first(decoded.bgr, *even);
+        if (decoded.ok()) pictures[side] = in_cell(decoded.bgr, lays[side], window, cell);
+    }
+    return pictures;
+}
+
 void lay_on_paper(Library& library, Decoder& decoder, HeadFinder& finder, PairOnPaper& shown,
                   cv::Size cell) {
     if (!shown.pair.both()) return;
-    const std::array photos{&*shown.pair.agreed, &*shown.pair.made};
+    const std::array<const Photo*, 2> photos{&*shown.pair.agreed, &*shown.pair.made};
     const LaidPair laid = lay_pair(library, decoder, finder, *photos[0], *photos[1]);
     if (!laid.refused.empty()) return shown.remarks.push_back(laid.refused);
-    const Box window = window_of(laid, pair_cell_shape);
-    const int enough = cvRound(cell.height / window.height);
-    const std::array lays{Similarity{}, laid.alignment.second_onto_first};
-    for (std::size_t side = 0; side < photos.size(); ++side) {
-        const Decoded decoded = right_way_round(library, decoder, *photos[side], enough);
-        if (decoded.ok()) shown.pictures[side] = in_cell(decoded.bgr, lays[side], window, cell);
-    }
+    shown.pictures = cut_pair(library, decoder, laid, photos, cell);
     for (std::string& hint : hint_words(laid)) shown.remarks.push_back(std::move(hint));
 }
 

@@ -3,6 +3,7 @@
 
 #include <array>
 
+#include "indexer/image/light_difference.h"
 #include "indexer/looks/as_made.h"
 #include "indexer/sheet/laid_pair.h"
 
@@ -15,6 +16,12 @@ struct PairOnPaper {
     std::array<cv::Mat, 2> pictures;  // agreed and made; empty where they are not laid
     std::vector<std::string> remarks;
 };
+
+// What cells of so many pixels show of the two, the second laid upon the first; empty where one
+// cannot be decoded. White where a photo does not reach. `even`: lights the second as the first.
+std::array<cv::Mat, 2> cut_pair(Library& library, Decoder& decoder, const LaidPair& laid,
+                                const std::array<const Photo*, 2>& photos, cv::Size cell,
+                                const std::optional<LightDifference>& even = {});
 
 // Where there are both photos: lays them, cuts from each what its cell shows, in pixels, and says
 // what there is to hint at. Throws StoreError.

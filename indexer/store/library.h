@@ -9,6 +9,7 @@
 #include "indexer/store/device_table.h"
 #include "indexer/store/head_points_table.h"
 #include "indexer/store/history.h"
+#include "indexer/store/inspiration_table.h"
 #include "indexer/store/kit_tick_table.h"
 #include "indexer/store/library_settings.h"
 #include "indexer/store/look_fact_table.h"
@@ -52,6 +53,7 @@ class Library {
     LookFactTable look_facts() { return LookFactTable{*database_}; }
     PairTable pairs() { return PairTable{*database_}; }
     PairFilterTable pair_filters() { return PairFilterTable{*database_}; }
+    InspirationTable inspirations() { return InspirationTable{*database_}; }
     RecipeTable recipes() { return RecipeTable{*database_}; }
     RecipeTemplateTable recipe_templates() { return RecipeTemplateTable{*database_}; }
     DeviceTable devices() { return DeviceTable{*database_}; }

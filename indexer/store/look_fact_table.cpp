@@ -24,18 +24,23 @@ std::map<LookId, LookFacts> facts_in(Statement& rows) {
     return facts;
 }
 
-void write_facts(Database& database, LookId look, const LookFacts& facts) {
-    Statement add(database,
-                  "INSERT OR IGNORE INTO look_fact (look, fact, value, said) VALUES (?, ?, ?, ?)");
+const char* const add_fact =
+    "INSERT OR IGNORE INTO look_fact (look, fact, value, said) VALUES (?, ?, ?, ?)";
+
+void write_facts(Statement& add, LookId look, const LookFacts& facts) {
     for (const LookFact& fact : facts) add.with(look, fact.fact, fact.value, fact.said).run();
 }
 
 }  // namespace
 
-void LookFactTable::keep_read(LookId look, const LookFacts& facts) {
+void LookFactTable::keep_read(const std::map<LookId, LookFacts>& facts) {
     Transaction transaction(*database_);
-    run(*database_, "DELETE FROM look_fact WHERE look = ? AND NOT said", look);
-    write_facts(*database_, look, facts);
+    Statement clear(*database_, "DELETE FROM look_fact WHERE look = ? AND NOT said");
+    Statement add(*database_, add_fact);
+    for (const auto& [look, own] : facts) {
+        clear.with(look).run();
+        write_facts(add, look, own);
+    }
     transaction.commit();
 }
 
@@ -51,7 +56,8 @@ void LookFactTable::say(LookId look, Fact fact, std::span<const std::string> val
     }
     Transaction transaction(*database_);
     run(*database_, "DELETE FROM look_fact WHERE look = ? AND fact = ? AND said", look, fact);
-    write_facts(*database_, look, facts);
+    Statement add(*database_, add_fact);
+    write_facts(add, look, facts);
     transaction.commit();
 }
 

@@ -17,8 +17,8 @@ class LookFactTable {
   public:
     explicit LookFactTable(Database& database) : database_(&database) {}
 
-    // Replaces what was read out of the records of a look.
-    void keep_read(LookId look, const LookFacts& facts);
+    // Replaces what was read out of the records of each look.
+    void keep_read(const std::map<LookId, LookFacts>& facts);
     // What she says of one fact, instead of what she said before; nothing: what was read holds.
     // Refuses an empty value, and a fact that follows from the records.
     void say(LookId look, Fact fact, std::span<const std::string> values);

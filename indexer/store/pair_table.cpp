@@ -6,8 +6,8 @@ namespace quarterturn {
 namespace {
 
 const std::string select_pairs =
-    "SELECT id, look, kind, number, angle, first, second, first_strays, second_strays, worn_on, "
-    "chosen_first, chosen_second, pinned, refused FROM pair ";
+    "SELECT id, look, kind, number, angle, first, second, first_note, second_note, worn_on, "
+    "chosen_first, chosen_second, pinned, refused, first_gone, second_gone FROM pair ";
 const std::string that_are_there = "first IS NOT NULL AND second IS NOT NULL ";
 
 Pair pair_in(const Statement& row) {
@@ -16,19 +16,45 @@ Pair pair_in(const Statement& row) {
     PairChoice& choice = pair.choice;
     std::optional<PhotoId> first, second;
     row.read(pair.id, made.place.look, made.place.kind, made.place.number, made.place.angle, first,
-             second, made.first_strays, made.second_strays, made.worn_on, choice.first,
-             choice.second, choice.pinned, choice.refused);
+             second, made.first_note, made.second_note, made.worn_on, choice.first, choice.second,
+             choice.pinned, choice.refused, choice.first_gone, choice.second_gone);
     made.first = first.value_or(PhotoId{});
     made.second = second.value_or(PhotoId{});
     return pair;
 }
 
-void write_pair(Statement& upsert, const MadePair& pair) {
-    upsert
-        .with(pair.place.look, pair.place.kind, pair.place.number, pair.place.angle, pair.first,
-              pair.second, pair.first_strays, pair.second_strays, pair.worn_on)
-        .run();
-}
+// Statements of keep_made(), prepared once for all looks.
+class Keeper {
+  public:
+    explicit Keeper(Database& database)
+        : empty_(database, "UPDATE pair SET first = NULL, second = NULL WHERE look = ?"),
+          write_(database,
+                 "INSERT INTO pair (look, kind, number, angle, first, second, first_note, "
+                 "second_note, worn_on) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?) "
+                 "ON CONFLICT (look, kind, number, angle) DO UPDATE SET first = excluded.first, "
+                 "second = excluded.second, first_note = excluded.first_note, "
+                 "second_note = excluded.second_note, worn_on = excluded.worn_on"),
+          clear_(database,
+                 "DELETE FROM pair WHERE look = ? AND first IS NULL AND chosen_first IS NULL AND "
+                 "chosen_second IS NULL AND NOT refused AND NOT first_gone AND NOT second_gone"),
+          done_(database, "DELETE FROM look_to_pair WHERE look = ?") {}
+
+    void keep(LookId look, const std::vector<MadePair>& pairs) {
+        empty_.with(look).run();
+        for (const MadePair& pair : pairs) {
+            const PairPlace& place = pair.place;
+            write_
+                .with(place.look, place.kind, place.number, place.angle, pair.first, pair.second,
+                      pair.first_note, pair.second_note, pair.worn_on)
+                .run();
+        }
+        clear_.with(look).run();
+        done_.with(look).run();
+    }
+
+  private:
+    Statement empty_, write_, clear_, done_;
+};
 
 }  // namespace
 
@@ -41,22 +67,10 @@ std::vector<LookId> PairTable::to_make(int at_most) {
     });
 }
 
-void PairTable::keep_made(LookId look, const std::vector<MadePair>& pairs) {
+void PairTable::keep_made(const std::map<LookId, std::vector<MadePair>>& pairs) {
     Transaction transaction(*database_);
-    run(*database_, "UPDATE pair SET first = NULL, second = NULL WHERE look = ?", look);
-    Statement upsert(
-        *database_,
-        "INSERT INTO pair (look, kind, number, angle, first, second, first_strays, second_strays, "
-        "worn_on) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?) "
-        "ON CONFLICT (look, kind, number, angle) DO UPDATE SET first = excluded.first, "
-        "second = excluded.second, first_strays = excluded.first_strays, "
-        "second_strays = excluded.second_strays, worn_on = excluded.worn_on");
-    for (const MadePair& pair : pairs) write_pair(upsert, pair);
-    run(*database_,
-        "DELETE FROM pair WHERE look = ? AND first IS NULL AND chosen_first IS NULL "
-        "AND chosen_second IS NULL AND NOT refused",
-        look);
-    run(*database_, "DELETE FROM look_to_pair WHERE look = ?", look);
+    Keeper keeper(*database_);
+    for (const auto& [look, own] : pairs) keeper.keep(look, own);
     transaction.commit();
 }
 
@@ -78,14 +92,57 @@ std::optional<Pair> PairTable::find(PairId id) {
     return rows.with(id).first(pair_in);
 }
 
+std::vector<Pair> PairTable::these(std::span<const PairId> ids) {
+    Statement rows(*database_, select_pairs + "WHERE id IN (SELECT value FROM json_each(?)) AND " +
+                                   that_are_there);
+    const std::string list = json_list(ids);
+    std::map<PairId, Pair> found;
+    for (Pair& pair : rows.with(list).rows(pair_in)) found.emplace(pair.id, std::move(pair));
+    std::vector<Pair> pairs;
+    for (const PairId id : ids) {
+        if (const auto pair = found.find(id); pair != found.end()) pairs.push_back(pair->second);
+    }
+    return pairs;
+}
+
+std::vector<Pair> PairTable::without_photos() {
+    return Statement(*database_, select_pairs +
+                                     "WHERE (first IS NULL OR second IS NULL) AND NOT refused AND "
+                                     "(pinned OR chosen_first IS NOT NULL OR chosen_second IS NOT "
+                                     "NULL OR first_gone OR second_gone) ORDER BY id")
+        .rows(pair_in);
+}
+
 void PairTable::choose(PairId id, const PairChoice& choice) {
-    if (choice.pinned && !(choice.first && choice.second)) {
+    const bool both = (choice.first || choice.first_gone) && (choice.second || choice.second_gone);
+    if (choice.pinned && !both) {
         throw StoreError("A pair is pinned with both of its photos: name the two.");
     }
     update_one(*database_, "pair " + std::to_string(id.value),
-               "UPDATE pair SET chosen_first = ?, chosen_second = ?, pinned = ?, refused = ? "
-               "WHERE id = ?",
-               choice.first, choice.second, choice.pinned, choice.refused, id);
+               "UPDATE pair SET chosen_first = ?, chosen_second = ?, pinned = ?, refused = ?, "
+               "first_gone = ?, second_gone = ? WHERE id = ?",
+               choice.first, choice.second, choice.pinned, choice.refused, choice.first_gone,
+               choice.second_gone, id);
+}
+
+std::optional<PairAlignment> PairTable::alignment(const Pair& pair, int version) {
+    Statement rows(*database_,
+                   "SELECT along, across, x, y, sure FROM pair_alignment WHERE pair = ? AND "
+                   "version = ? AND first = ? AND second = ?");
+    return rows.with(pair.id, version, pair.made.first, pair.made.second)
+        .first([](const Statement& row) {
+            PairAlignment kept;
+            row.read(kept.along, kept.across, kept.x, kept.y, kept.sure);
+            return kept;
+        });
+}
+
+void PairTable::keep_alignment(const Pair& pair, int version, const PairAlignment& alignment) {
+    run(*database_,
+        "INSERT OR REPLACE INTO pair_alignment (pair, version, first, second, along, across, x, y, "
+        "sure) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
+        pair.id, version, pair.made.first, pair.made.second, alignment.along, alignment.across,
+        alignment.x, alignment.y, alignment.sure);
 }
 
 }  // namespace quarterturn

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <map>
 #include <optional>
 #include <span>
 #include <vector>
@@ -17,17 +18,26 @@ class PairTable {
 
     // Looks of which something has changed since their pairs were made, `at_most` so many.
     std::vector<LookId> to_make(int at_most);
-    // The pairs of a look as they are now: others are no longer there, but what she chose is kept.
-    void keep_made(LookId look, const std::vector<MadePair>& pairs);
+    // The pairs of each look as they are now: others are no longer there, but what she said is
+    // kept.
+    void keep_made(const std::map<LookId, std::vector<MadePair>>& pairs);
 
     // By the date worn, the newest first, then those without a date; then by number.
     std::vector<Pair> all();
     // Also the places of which there is no pair now, but a choice of hers; MadePair's photos are 0.
     std::vector<Pair> places_of(std::span<const LookId> looks);
     std::optional<Pair> find(PairId id);  // nothing while there is no pair in its place
+    std::vector<Pair> these(std::span<const PairId> ids);  // those that are there, in this order
+    // Places that have no pair now, though she pinned one or chose a photo for it.
+    std::vector<Pair> without_photos();
 
     // Refuses a pinned pair without two photos.
     void choose(PairId id, const PairChoice& choice);
+
+    // `version`: of the way it is found. Nothing when it was not kept by this version, or when the
+    // photos of the pair, how they are shown or the points in them are others since.
+    std::optional<PairAlignment> alignment(const Pair& pair, int version);
+    void keep_alignment(const Pair& pair, int version, const PairAlignment& alignment);
 
   private:
     Database* database_;

@@ -129,6 +129,7 @@ class Statement {
     void take(int column, Need& value) const { take_word(column, value, parse_need); }
     void take(int column, Fact& value) const { take_word(column, value, parse_fact); }
     void take(int column, PairKind& value) const { take_word(column, value, parse_pair_kind); }
+    void take(int column, SideNote& value) const { take_word(column, value, parse_side_note); }
     template <class Rep, class Period>
     void take(int column, std::chrono::duration<Rep, Period>& value) const {
         std::int64_t count = 0;

@@ -68,6 +68,7 @@ TEST_F(PairsTest, MakeThemselvesAndAreFoundByFactsAndWords) {
 
 TEST_F(PairsTest, FollowHerChoiceAndHerTags) {
     const std::string number = only();
+    EXPECT_TRUE(pairs().at(0)["second"]["note"].is_null());
     const auto second = [&] { return pairs().at(0)["second"]["name"].get<std::string>(); };
     for (const char* name : {"IMG_2.jpg", "IMG_3.jpg"}) {
         said({"pairs", "choose", number, "--second", name});
@@ -78,11 +79,22 @@ TEST_F(PairsTest, FollowHerChoiceAndHerTags) {
     said({"pairs", "pin", number});
     said({"tag", "IMG_3.jpg", "--stage", "during"});
     EXPECT_EQ(second(), "IMG_3.jpg");
-    EXPECT_TRUE(pairs().at(0)["second"]["tags_changed"]);
+    EXPECT_EQ(pairs().at(0)["second"]["note"], "tagged otherwise");
     EXPECT_NE(said({"pairs", "show", number}, 3).find("IMG_3.jpg is tagged during and back now"),
               std::string::npos);
     said({"pairs", "pin", number, "--take-back"});
     EXPECT_EQ(second(), "IMG_2.jpg");
+    said({"tag", "IMG_3.jpg", "--stage", "after"});
+    said({"pairs", "choose", number, "--second", "IMG_3.jpg"});
+    said({"tag", "IMG_3.jpg", "--stage", "during"});
+    EXPECT_EQ(second(), "IMG_2.jpg");
+    EXPECT_NE(said({"pairs", "show", number}, 3)
+                  .find("The second photo that you chose is tagged otherwise now"),
+              std::string::npos);
+    said({"tag", "IMG_2.jpg", "--stage", "during"});
+    EXPECT_NE(said({"pairs", "list"}, 3).find("is not there now"), std::string::npos);
+    said({"tag", "IMG_2.jpg", "--stage", "after"});
+    said({"pairs", "choose", number, "--second", "best"});
     said({"pairs", "refuse", number});
     EXPECT_TRUE(pairs().empty());
     EXPECT_EQ(pairs({"--refused"}).size(), 1U);
@@ -118,6 +130,31 @@ TEST_F(PairsTest, NoPictureLeavesTheLibraryWithoutConsent) {
     EXPECT_NE(complained({"pairs", "picture", only(), "--out", out}, 1).find("consent"),
               std::string::npos);
     EXPECT_FALSE(std::filesystem::exists(out));
+}
+
+TEST_F(PairsTest, ABroughtPictureIsKeptWithTheClientAndInNoExport) {
+    const std::filesystem::path brought = folder / "from a magazine.jpg";
+    output_of("convert -size 300x400 radial-gradient:black-white " + shell_word(brought));
+    const std::string bytes = text_of(brought);
+    for (int time = 0; time < 2; ++time) {
+        complained({"pairs", "like", brought, "--client", "Ada Lindqvist"}, 1);
+    }
+    std::filesystem::remove(brought);
+    const json kept = answer({"inspiration", "list", "--client", "Ada Lindqvist"})["inspirations"];
+    ASSERT_EQ(kept.size(), 1U) << "kept once, though no head is found in it";
+    EXPECT_EQ(kept.at(0)["name"], "from a magazine.jpg");
+    EXPECT_EQ(answer({"photos"})["photos"].size(), 3U) << "it is none of her photos";
+
+    const std::filesystem::path record = folder / "record";
+    said({"export-record", "1", "--to", record});
+    for (const auto& entry : std::filesystem::recursive_directory_iterator(record)) {
+        if (entry.is_regular_file()) EXPECT_EQ(text_of(entry).find(bytes), std::string::npos);
+    }
+    said({"inspiration", "remove", std::to_string(kept.at(0)["id"].get<int>())});
+    EXPECT_TRUE(answer({"inspiration", "list"})["inspirations"].empty());
+    complained({"inspiration", "remove", "1"}, 2);
+    complained({"pairs", "like", "--inspiration", "1"}, 2);
+    complained({"pairs", "like", "--pair", only(), "--client", "Ada Lindqvist"}, 2);
 }
 
 }  // namespace

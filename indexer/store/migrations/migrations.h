@@ -25,6 +25,7 @@ extern const Migration wedding_mornings;
 extern const Migration boards;
 extern const Migration pairs;
 extern const Migration hair_looks;
+extern const Migration inspirations;
 
 // SQLite's user_version, which counts the steps that a file has behind it.
 int schema_version(SQLite::Database& database);

@@ -23,13 +23,15 @@ CREATE TABLE pair (
     angle TEXT NOT NULL,
     first INTEGER REFERENCES photo ON DELETE SET NULL,
     second INTEGER REFERENCES photo ON DELETE SET NULL,
-    first_strays INTEGER NOT NULL DEFAULT 0,
-    second_strays INTEGER NOT NULL DEFAULT 0,
+    first_note TEXT NOT NULL DEFAULT 'none',
+    second_note TEXT NOT NULL DEFAULT 'none',
     worn_on TEXT,
     chosen_first INTEGER REFERENCES photo ON DELETE SET NULL,
     chosen_second INTEGER REFERENCES photo ON DELETE SET NULL,
     pinned INTEGER NOT NULL DEFAULT 0,
     refused INTEGER NOT NULL DEFAULT 0,
+    first_gone INTEGER NOT NULL DEFAULT 0,
+    second_gone INTEGER NOT NULL DEFAULT 0,
     UNIQUE (look, kind, number, angle)
 ) STRICT;
 CREATE INDEX pair_first ON pair (first);
@@ -38,8 +40,35 @@ CREATE INDEX pair_chosen_first ON pair (chosen_first) WHERE chosen_first IS NOT 
 CREATE INDEX pair_chosen_second ON pair (chosen_second) WHERE chosen_second IS NOT NULL;
 -- All pairs, the newest first, without reading the table.
 CREATE INDEX pair_newest ON pair (
-    worn_on, id, look, kind, number, angle, first, second, first_strays, second_strays,
-    chosen_first, chosen_second, pinned, refused);
+    worn_on, id, look, kind, number, angle, first, second, first_note, second_note,
+    chosen_first, chosen_second, pinned, refused, first_gone, second_gone);
+
+-- How the second photo is laid upon the first, while it is these two and they are shown this way.
+CREATE TABLE pair_alignment (
+    pair INTEGER PRIMARY KEY REFERENCES pair ON DELETE CASCADE,
+    version INTEGER NOT NULL,
+    first INTEGER NOT NULL REFERENCES photo ON DELETE CASCADE,
+    second INTEGER NOT NULL REFERENCES photo ON DELETE CASCADE,
+    along REAL NOT NULL,
+    across REAL NOT NULL,
+    x REAL NOT NULL,
+    y REAL NOT NULL,
+    sure INTEGER NOT NULL
+) STRICT;
+CREATE INDEX pair_alignment_first ON pair_alignment (first);
+CREATE INDEX pair_alignment_second ON pair_alignment (second);
+CREATE TRIGGER alignment_mirrored AFTER UPDATE OF mirrored ON photo BEGIN
+    DELETE FROM pair_alignment WHERE first = new.id OR second = new.id;
+END;
+CREATE TRIGGER alignment_points_set AFTER INSERT ON head_points BEGIN
+    DELETE FROM pair_alignment WHERE first = new.photo OR second = new.photo;
+END;
+CREATE TRIGGER alignment_points_moved AFTER UPDATE ON head_points BEGIN
+    DELETE FROM pair_alignment WHERE first = new.photo OR second = new.photo;
+END;
+CREATE TRIGGER alignment_points_cleared AFTER DELETE ON head_points BEGIN
+    DELETE FROM pair_alignment WHERE first = old.photo OR second = old.photo;
+END;
 
 CREATE TABLE pair_filter (
     id INTEGER PRIMARY KEY,
@@ -56,6 +85,12 @@ CREATE TABLE pair_filter_value (
     value TEXT NOT NULL,
     PRIMARY KEY (filter, fact, place)
 ) STRICT, WITHOUT ROWID;
+
+-- Her own choice is remembered as gone before the photo is.
+CREATE TRIGGER pair_photo_goes BEFORE DELETE ON photo BEGIN
+    UPDATE pair SET first_gone = 1 WHERE chosen_first = old.id;
+    UPDATE pair SET second_gone = 1 WHERE chosen_second = old.id;
+END;
 
 CREATE TABLE look_to_pair (look INTEGER PRIMARY KEY REFERENCES look ON DELETE CASCADE) STRICT;
 INSERT INTO look_to_pair SELECT id FROM look;

@@ -77,11 +77,11 @@ TEST_F(PairsOfALibrary, StayPinnedWhenAPhotoIsTaggedOtherwise) {
     tag(softer, [](Tags& tags) { tags.stage = Stage::during; });
     ASSERT_EQ(found().size(), 1U);
     EXPECT_EQ(found().front().made.second, softer);
-    EXPECT_TRUE(found().front().made.second_strays);
-    EXPECT_FALSE(found().front().made.first_strays);
+    EXPECT_EQ(found().front().made.second_note, SideNote::tagged_otherwise);
+    EXPECT_EQ(found().front().made.first_note, SideNote::none);
     pin(library, pair, false);
     EXPECT_EQ(found().front().made.second, after);
-    EXPECT_FALSE(found().front().made.second_strays);
+    EXPECT_EQ(found().front().made.second_note, SideNote::none);
 }
 
 TEST_F(PairsOfALibrary, AreLeftOutWhenRefusedAndCanBeTakenBack) {

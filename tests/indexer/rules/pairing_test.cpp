@@ -46,13 +46,17 @@ Photo photo(std::int64_t id, Stage stage, SittingId at_sitting, double focus = 5
     return result;
 }
 
+std::string mark(SideNote note) {
+    return note == SideNote::none ? std::string() : " (" + std::string(word(note)) + ")";
+}
+
 std::string told(const std::vector<MadePair>& pairs) {
     std::string text;
     for (const MadePair& pair : pairs) {
         if (!text.empty()) text += "; ";
         text += std::string(word(pair.place.kind)) + " " + std::to_string(pair.place.number) +
-                ": " + std::to_string(pair.first.value) + (pair.first_strays ? "!" : "") + " " +
-                std::to_string(pair.second.value) + (pair.second_strays ? "!" : "");
+                ": " + std::to_string(pair.first.value) + mark(pair.first_note) + " " +
+                std::to_string(pair.second.value) + mark(pair.second_note);
     }
     return text;
 }
@@ -100,8 +104,13 @@ TEST(Pairing, HerFrameStandsWhileItsTagsAllow) {
     place.choice.second = PhotoId{3};
     look.places = {place};
     EXPECT_EQ(told(make_pairs(look)), "before and after 1: 1 3");
+    look.photos[2].flaws = {Flaw::moved};
+    EXPECT_EQ(told(make_pairs(look)), "before and after 1: 1 3 (not usable)");
     look.photos[2].tags.angle = Angle::left;
-    EXPECT_EQ(told(make_pairs(look)), "before and after 1: 1 2");
+    EXPECT_EQ(told(make_pairs(look)), "before and after 1: 1 2 (set aside)");
+    look.photos.pop_back();
+    look.places.front().choice = {.second_gone = true};
+    EXPECT_EQ(told(make_pairs(look)), "before and after 1: 1 2 (removed)");
 }
 
 TEST(Pairing, APinnedPairStaysAndSaysWhichPhotoWasTaggedOtherwise) {
@@ -110,13 +119,18 @@ TEST(Pairing, APinnedPairStaysAndSaysWhichPhotoWasTaggedOtherwise) {
                    photo(3, Stage::after, first_trial, 2)});
     Pair place;
     place.made.place = {LookId{1}, PairKind::before_and_after, 1, Angle::back};
-    place.choice = {PhotoId{1}, PhotoId{3}, true, false};
+    place.choice = {.first = PhotoId{1}, .second = PhotoId{3}, .pinned = true};
     look.places = {place};
     EXPECT_EQ(told(make_pairs(look)), "before and after 1: 1 3");
+    look.photos[0].flaws = {Flaw::too_dark};
+    EXPECT_EQ(told(make_pairs(look)), "before and after 1: 1 (not usable) 3");
+    look.photos[0].flaws.clear();
     look.photos[2].tags.stage = Stage::during;
-    EXPECT_EQ(told(make_pairs(look)), "before and after 1: 1 3!");
+    EXPECT_EQ(told(make_pairs(look)), "before and after 1: 1 3 (tagged otherwise)");
     look.photos.erase(look.photos.begin());
-    EXPECT_EQ(told(make_pairs(look)), "before and after 1: 1! 3!") << "it is another look's now";
+    EXPECT_EQ(told(make_pairs(look)),
+              "before and after 1: 1 (tagged otherwise) 3 (tagged otherwise)")
+        << "it is another look's now";
 }
 
 TEST(Pairing, IsWornOnTheWeddingElseOnTheDayOfTheSecondPhoto) {

@@ -19,7 +19,7 @@ class PairRecords : public testing::Test, public ExampleLibrary {
 
     // As if all pairs had been made.
     void settle() {
-        for (const LookId each : changed()) library.pairs().keep_made(each, made);
+        for (const LookId each : changed()) library.pairs().keep_made({{each, made}});
     }
 
     std::vector<LookId> changed() { return library.pairs().to_make(100); }
@@ -32,8 +32,8 @@ class PairRecords : public testing::Test, public ExampleLibrary {
         return {{look, PairKind::before_and_after, 1, angle},
                 one,
                 other,
-                false,
-                false,
+                SideNote::none,
+                SideNote::none,
                 parse_date("2026-11-21")};
     }
 
@@ -43,20 +43,20 @@ class PairRecords : public testing::Test, public ExampleLibrary {
 
 TEST_F(PairRecords, KeepTheirNumberAndChoiceWhenMadeAnew) {
     library.pairs().keep_made(
-        look, {pair_of(Angle::left, first, second), pair_of(Angle::back, second, third)});
+        {{look, {pair_of(Angle::left, first, second), pair_of(Angle::back, second, third)}}});
     reopen();
     const auto before = library.pairs().all();
     ASSERT_EQ(before.size(), 2U);
     EXPECT_EQ(before.back().made, pair_of(Angle::left, first, second));
     const PairId left = before.back().id;
-    const PairChoice choice{first, std::nullopt, false, true};
+    const PairChoice choice{.first = first, .refused = true};
     library.pairs().choose(left, choice);
 
-    library.pairs().keep_made(look, {pair_of(Angle::left, first, third)});
+    library.pairs().keep_made({{look, {pair_of(Angle::left, first, third)}}});
     ASSERT_EQ(library.pairs().all().size(), 1U);
     EXPECT_EQ(library.pairs().find(left), (Pair{left, pair_of(Angle::left, first, third), choice}));
 
-    library.pairs().keep_made(look, {});
+    library.pairs().keep_made({{look, {}}});
     EXPECT_TRUE(library.pairs().all().empty());
     EXPECT_EQ(library.pairs().find(left), std::nullopt);
     const auto places = library.pairs().places_of(std::array{look});
@@ -65,11 +65,11 @@ TEST_F(PairRecords, KeepTheirNumberAndChoiceWhenMadeAnew) {
 }
 
 TEST_F(PairRecords, ArePinnedWithBothPhotosOnly) {
-    library.pairs().keep_made(look, {pair_of(Angle::left, first, second)});
+    library.pairs().keep_made({{look, {pair_of(Angle::left, first, second)}}});
     const PairId pair = library.pairs().all().front().id;
-    EXPECT_THROW(library.pairs().choose(pair, {first, std::nullopt, true, false}), StoreError);
+    EXPECT_THROW(library.pairs().choose(pair, {.first = first, .pinned = true}), StoreError);
     EXPECT_THROW(library.pairs().choose(PairId{99}, {}), StoreError);
-    library.pairs().choose(pair, {first, second, true, false});
+    library.pairs().choose(pair, {.first = first, .second = second, .pinned = true});
     EXPECT_TRUE(library.pairs().find(pair)->choice.pinned);
 }
 
@@ -77,8 +77,9 @@ TEST_F(PairRecords, AreReadFromAnIndexAlone) {
     SQLite::Statement plan(
         library.database().handle(),
         "EXPLAIN QUERY PLAN SELECT id, look, kind, number, angle, first, second, "
-        "first_strays, second_strays, worn_on, chosen_first, chosen_second, "
-        "pinned, refused FROM pair WHERE first IS NOT NULL AND second IS NOT "
+        "first_note, second_note, worn_on, chosen_first, chosen_second, "
+        "pinned, refused, first_gone, second_gone FROM pair WHERE first IS NOT NULL AND second IS "
+        "NOT "
         "NULL ORDER BY worn_on DESC, id DESC");
     std::string steps;
     while (plan.executeStep()) steps += plan.getColumn(3).getString() + '\n';
@@ -133,8 +134,9 @@ TEST_F(PairRecords, NoteTheLookWhenWhatTheyAreMadeFromChanges) {
     expect_noted("the usual list of families");
 
     made = {pair_of(Angle::left, first, second)};
-    library.pairs().keep_made(look, made);
-    library.pairs().choose(library.pairs().all().front().id, {first, second, true, false});
+    library.pairs().keep_made({{look, made}});
+    library.pairs().choose(library.pairs().all().front().id,
+                           {.first = first, .second = second, .pinned = true});
     expect_noted("a pin");
 }
 
@@ -142,7 +144,7 @@ TEST_F(PairRecords, FactsThatSheSaysGoBeforeThoseThatWereRead) {
     const LookFacts read{{Fact::texture, "fine", false},
                          {Fact::colour, "brown", false},
                          {Fact::colour, "with lights", false}};
-    library.look_facts().keep_read(look, read);
+    library.look_facts().keep_read({{look, read}});
     EXPECT_EQ(library.look_facts().of(look), read);
     library.look_facts().say(look, Fact::colour, std::vector<std::string>{"copper", "red"});
     library.look_facts().say(look, Fact::colour, std::vector<std::string>{"red"});
@@ -150,7 +152,7 @@ TEST_F(PairRecords, FactsThatSheSaysGoBeforeThoseThatWereRead) {
     const LookFacts hers{{Fact::texture, "fine", false}, {Fact::colour, "red", true}};
     EXPECT_EQ(library.look_facts().of(look), hers);
     EXPECT_EQ(library.look_facts().all(), (std::map<LookId, LookFacts>{{look, hers}}));
-    library.look_facts().keep_read(look, {{Fact::colour, "black", false}});
+    library.look_facts().keep_read({{look, {{Fact::colour, "black", false}}}});
     EXPECT_EQ(library.look_facts().of(look), (LookFacts{{Fact::colour, "red", true}}));
     library.look_facts().say(look, Fact::colour, {});
     EXPECT_EQ(library.look_facts().of(look), (LookFacts{{Fact::colour, "black", false}}));
@@ -186,7 +188,7 @@ TEST_F(PairRecords, FiltersAreKeptUnderHerOwnNames) {
 
 TEST_F(PairRecords, HairIsMeasuredOnceUntilThePhotoIsShownTheOtherWayRound) {
     library.pairs().keep_made(
-        look, {pair_of(Angle::left, first, second), pair_of(Angle::back, third, second)});
+        {{look, {pair_of(Angle::left, first, second), pair_of(Angle::back, third, second)}}});
     HairLookTable table(library.database(), 1);
     EXPECT_EQ(table.still_to_measure(), std::vector{second});
     const HairLook hair{{0, 255, 16}, {1}, {127, 128}};
@@ -202,6 +204,60 @@ TEST_F(PairRecords, HairIsMeasuredOnceUntilThePhotoIsShownTheOtherWayRound) {
     tag(second, mirrored);
     EXPECT_TRUE(HairLookTable(library.database(), 1).all().empty());
     EXPECT_EQ(HairLookTable(library.database(), 1).still_to_measure(), std::vector{second});
+}
+
+TEST_F(PairRecords, AnAlignmentHoldsForTheSameTwoPhotosShownTheSameWay) {
+    library.pairs().keep_made({{look, {pair_of(Angle::left, first, second)}}});
+    const Pair pair = library.pairs().all().front();
+    const PairAlignment alignment{1.25, -0.01, 0.5, 0.125, true};
+    const auto keep = [&] { library.pairs().keep_alignment(pair, 1, alignment); };
+    const auto kept = [&] { return library.pairs().alignment(pair, 1); };
+    keep();
+    reopen();
+    EXPECT_EQ(kept(), alignment);
+    EXPECT_EQ(library.pairs().alignment(pair, 2), std::nullopt) << "a newer way to find it";
+    Pair other = pair;
+    other.made.second = third;
+    EXPECT_EQ(library.pairs().alignment(other, 1), std::nullopt);
+
+    library.head_points().set(second, {{0.5, 0.1}, {0.5, 0.6}});
+    EXPECT_EQ(kept(), std::nullopt) << "points set";
+    keep();
+    library.head_points().set(second, {{0.5, 0.2}, {0.5, 0.6}});
+    EXPECT_EQ(kept(), std::nullopt) << "points moved";
+    keep();
+    library.head_points().clear(second);
+    EXPECT_EQ(kept(), std::nullopt) << "points cleared";
+    keep();
+    Tags tags;
+    tags.mirrored = true;
+    tag(first, tags);
+    EXPECT_EQ(kept(), std::nullopt) << "shown the other way round";
+}
+
+TEST_F(PairRecords, RememberThatAChosenPhotoWasRemoved) {
+    library.pairs().keep_made({{look, {pair_of(Angle::left, first, second)}}});
+    const PairId pair = library.pairs().all().front().id;
+    library.pairs().choose(pair, {.first = first, .second = second, .pinned = true});
+    settle();
+    library.database().handle().exec("DELETE FROM photo WHERE id = " +
+                                     std::to_string(second.value));
+    EXPECT_EQ(changed(), std::vector{look});
+    library.pairs().keep_made({{look, {}}});
+    const auto left = library.pairs().without_photos();
+    ASSERT_EQ(left.size(), 1U) << "it is told that the pair is not there any more";
+    EXPECT_EQ(left.front().choice,
+              (PairChoice{.first = first, .pinned = true, .second_gone = true}));
+    EXPECT_TRUE(library.pairs().these(std::array{pair}).empty());
+}
+
+TEST_F(PairRecords, AreReadByNumberInTheOrderAsked) {
+    library.pairs().keep_made(
+        {{look, {pair_of(Angle::left, first, second), pair_of(Angle::back, second, third)}}});
+    const auto all = library.pairs().all();
+    const auto these =
+        library.pairs().these(std::array{all[1].id, PairId{99}, all[0].id, all[1].id});
+    EXPECT_EQ(these, (std::vector{all[1], all[0], all[1]}));
 }
 
 }  // namespace

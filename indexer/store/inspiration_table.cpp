@@ -1,0 +1,58 @@
+#include "indexer/store/inspiration_table.h"
+
+#include "indexer/store/statement.h"
+#include "indexer/store/text.h"
+
+namespace quarterturn {
+namespace {
+
+const std::string select_inspirations =
+    "SELECT id, client, name, path, sha256, kept_at FROM inspiration ";
+
+Inspiration inspiration_in(const Statement& row) {
+    Inspiration kept;
+    std::string path;
+    row.read(kept.id, kept.client, kept.name, path, kept.sha256, kept.kept_at);
+    kept.path = path;
+    return kept;
+}
+
+}  // namespace
+
+InspirationId InspirationTable::add(const Inspiration& inspiration) {
+    refuse_unless_name("the picture's name", inspiration.name);
+    return insert<InspirationId>(
+        *database_,
+        "INSERT INTO inspiration (client, name, path, sha256, kept_at) VALUES (?, ?, ?, ?, ?)",
+        inspiration.client, inspiration.name, inspiration.path.string(), inspiration.sha256,
+        inspiration.kept_at);
+}
+
+void InspirationTable::remove(InspirationId id) {
+    update_one(*database_, "inspiration " + std::to_string(id.value),
+               "DELETE FROM inspiration WHERE id = ?", id);
+}
+
+std::optional<Inspiration> InspirationTable::find(InspirationId id) {
+    return Statement(*database_, select_inspirations + "WHERE id = ?")
+        .with(id)
+        .first(inspiration_in);
+}
+
+std::optional<Inspiration> InspirationTable::of_client(ClientId client, std::string_view sha256) {
+    return Statement(*database_, select_inspirations + "WHERE client = ? AND sha256 = ?")
+        .with(client, sha256)
+        .first(inspiration_in);
+}
+
+std::vector<Inspiration> InspirationTable::all() {
+    return Statement(*database_, select_inspirations + "ORDER BY id").rows(inspiration_in);
+}
+
+std::vector<Inspiration> InspirationTable::of_client(ClientId client) {
+    return Statement(*database_, select_inspirations + "WHERE client = ? ORDER BY id")
+        .with(client)
+        .rows(inspiration_in);
+}
+
+}  // namespace quarterturn

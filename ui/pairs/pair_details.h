@@ -36,7 +36,7 @@ class PairDetails : public QWidget {
     void add_figures(QVBoxLayout& column);
     void add_frames(QVBoxLayout& column);
     void choose(std::optional<PhotoId> first, std::optional<PhotoId> second);
-    void show_strays(const PairFrames& frames);
+    void show_notes(const PairFrames& frames);
 
     Session& session_;
     Pair pair_;

@@ -9,6 +9,7 @@
 #include "tests/ui/pairs/pairs_fixture.h"
 #include "ui/two_heads/pair_view.h"
 #include "ui/two_heads/point_view.h"
+#include "ui/widgets/choice_list.h"
 
 namespace quarterturn {
 namespace {
@@ -130,9 +131,17 @@ TEST_F(PhotographedPairsTest, HerLooksMostLikeADroppedPictureComeUpWithReasons) 
     const QString first = wall.model()->index(0, 0).data(Qt::AccessibleTextRole).toString();
     EXPECT_TRUE(first.contains(QStringLiteral("Back"))) << first.toStdString();
     EXPECT_GT(first.count(u','), 2) << "a reason: " << first.toStdString();
-    EXPECT_TRUE(says(QStringLiteral("only looked at, and not kept")));
+    EXPECT_TRUE(says(QStringLiteral("Somebody else's work: never exported")));
     show_active(screen);
     EXPECT_EQ(problems_with(screen), QStringList());
+    QTest::mouseClick(button(QStringLiteral("Keep it with a client")), Qt::LeftButton);
+    auto* clients = screen.findChild<ChoiceList*>();
+    ASSERT_NE(clients, nullptr);
+    QTest::keyClick(clients->findChild<QListWidget*>(), Qt::Key_Return);
+    show_active(screen);
+    ASSERT_EQ(session.library().inspirations().of_client(example.mira).size(), 1U);
+    session.undo();
+    EXPECT_TRUE(session.library().inspirations().all().empty());
     QTest::mouseClick(button(QStringLiteral("All pairs again")), Qt::LeftButton);
     EXPECT_TRUE(says(QStringLiteral("the newest first")));
 }

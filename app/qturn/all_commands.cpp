@@ -35,8 +35,8 @@ void add_all_commands(CommandSet& commands) {
     add_pair_commands(commands);
     add_pair_choice_commands(commands);
     add_pair_like_commands(commands);
-    add_inspiration_commands(commands);
     add_pair_progress_command(commands);
+    add_inspiration_commands(commands);
     add_completion_command(commands);
 }
 

@@ -2,10 +2,12 @@
 // library offscreen, goes to each moment and saves what stands there as OUT/<number>-<moment>.png.
 //
 //     quarterturn_shots --library DIR --today 2026-11-07 --out DIR [--size 1280x800]
-//                       [--look NUMBER] [--mood dawn] [--text largest] [--right-to-left] [--board]
+//                       [--look NUMBER] [--mood dawn] [--text largest] [--right-to-left]
+//                       [--board | --pairs]
 //
 // With --board it shows the board of a wedding alone as it fills a screen, each client of the party
-// in turn, then one photo enlarged.
+// in turn, then one photo enlarged. With --pairs it shows the wall of pairs, one of them in each
+// way, its client's progress, and it alone on the screen.
 //
 // Without --library it shows the page of the first run. Set QT_SCALE_FACTOR for other scales.
 
@@ -22,6 +24,7 @@
 #include "indexer/image/decode.h"
 #include "indexer/intake/photo_decoder.h"
 #include "ui/first_run/welcome_page.h"
+#include "ui/pairs/wall_of_pairs.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"
@@ -92,6 +95,50 @@ void save_board(MainWindow& window, const QString& folder) {
     }
 }
 
+void press(QWidget& screen, const QString& text) {
+    for (auto* button : screen.findChildren<QAbstractButton*>()) {
+        if (button->isVisible() && button->text() == text) return button->click();
+    }
+}
+
+void save_pairs(MainWindow& window, const QString& folder) {
+    window.go_to({.moment = Moment::before_and_after});
+    QWidget& screen = *window.screen(Moment::before_and_after);
+    const auto save_as = [&](const char* name) {
+        save(window, folder + "/pairs-" + name + ".png");
+    };
+    settle();
+    settle();
+    save_as("wall");
+    press(screen, "low bun");
+    save_as("filtered");
+    press(screen, "Clear the filters");
+    emit screen.findChild<WallOfPairs*>()->picked(1);
+    settle();
+    settle();
+    save_as("one");
+    press(screen, "Sliding divide");
+    save_as("divide");
+    press(screen, "Cross-fade");
+    save_as("fade");
+    press(screen, "Set the heads by hand");
+    save_as("points");
+    press(screen, "Leave as it was");
+    press(screen, "Progress over time");
+    settle();
+    save_as("progress");
+    press(screen, "Back to the pair");
+    press(screen, "More like this");
+    for (int i = 0; i < 10; ++i) settle();
+    save_as("like");
+    press(screen, "All pairs again");
+    press(screen, "For a client");
+    save_as("client");
+    press(screen, "Whole screen");
+    settle();
+    save_as("whole");
+}
+
 int run(QApplication& application) {
     QCommandLineParser parser;
     parser.addHelpOption();
@@ -103,7 +150,8 @@ int run(QApplication& application) {
                        {"mood", "paper or dawn.", "mood"},
                        {"text", "normal, large or largest.", "size"},
                        {"right-to-left", "Mirror the layout."},
-                       {"board", "The board of a wedding as it fills a screen."}});
+                       {"board", "The board of a wedding as it fills a screen."},
+                       {"pairs", "The wall of pairs and what it leads to."}});
     parser.process(application);
     if (parser.isSet("right-to-left")) QApplication::setLayoutDirection(Qt::RightToLeft);
     apply_theme(application, theme_in(parser));
@@ -130,6 +178,8 @@ int run(QApplication& application) {
     QDir().mkpath(parser.value("out"));
     if (parser.isSet("board")) {
         save_board(window, parser.value("out"));
+    } else if (parser.isSet("pairs")) {
+        save_pairs(window, parser.value("out"));
     } else {
         save_all(window, session, parser.value("out"));
     }

@@ -4,6 +4,7 @@
 #include <QImage>
 
 class QLabel;
+class QPushButton;
 
 namespace quarterturn {
 
@@ -13,14 +14,19 @@ class LikeBar : public QFrame {
   public:
     explicit LikeBar(QWidget* parent = nullptr);
 
+    // `picture`: what a client brought; null where they are like a pair.
     void show_like(const QString& sentence, const QImage& picture);
+    QPushButton& keep_button() { return *keep_; }
 
   signals:
     void left();
+    void keep_asked();  // the picture, with a client
 
   private:
     QLabel* picture_;
     QLabel* sentence_;
+    QLabel* whose_;
+    QPushButton* keep_;
 };
 
 }  // namespace quarterturn

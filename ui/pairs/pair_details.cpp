@@ -23,16 +23,37 @@ QString lines(const std::vector<std::string>& sentences) {
     return text.join(u'\n');
 }
 
-QString stray_words(const Photo& photo) {
+QString retagged(const Photo& photo, const QString& name) {
     QStringList tags;
     if (photo.tags.stage) tags << shown(*photo.tags.stage);
     if (photo.tags.angle) tags << shown(*photo.tags.angle);
-    const QString name = isolated(from_utf8(photo.file.name));
     if (tags.isEmpty()) {
         return PairDetails::tr("%1 has no tags now, but the pair is pinned with it.").arg(name);
     }
     return PairDetails::tr("%1 is tagged %2 now, but the pair is pinned with it.")
         .arg(name, tags.join(QStringLiteral(", ")));
+}
+
+// What has become of the photo she chose; `photo` is the one that stands there.
+QString note_words(const Photo& photo, SideNote note) {
+    const QString name = isolated(from_utf8(photo.file.name));
+    switch (note) {
+        case SideNote::none:
+            return {};
+        case SideNote::tagged_otherwise:
+            return retagged(photo, name);
+        case SideNote::not_usable:
+            return PairDetails::tr("%1 has a flaw, but you chose it.").arg(name);
+        case SideNote::set_aside:
+            return PairDetails::tr(
+                       "The photo you chose is tagged otherwise now: %1 stands instead.")
+                .arg(name);
+        case SideNote::removed:
+            return PairDetails::tr(
+                       "The photo you chose is no longer in the library: %1 stands instead.")
+                .arg(name);
+    }
+    return {};
 }
 
 }  // namespace
@@ -95,6 +116,9 @@ void PairDetails::add_figures(QVBoxLayout& column) {
     column.addWidget(make_heading(tr("What was done")));
     done_ = make_text({});
     column.addWidget(done_);
+    points_ = make_button(tr("Set the heads by hand"));
+    connect(points_, &QPushButton::clicked, this, &PairDetails::points_asked);
+    column.addWidget(points_, 0, Qt::AlignLeading);
 }
 
 void PairDetails::add_frames(QVBoxLayout& column) {
@@ -132,22 +156,23 @@ void PairDetails::show_pair(const Pair& pair) {
                         chosen && pair.choice.first.has_value());
     second_->show_frames(second_words(pair.made.place), frames.second, pair.made.second,
                          chosen && pair.choice.second.has_value());
-    show_strays(frames);
+    show_notes(frames);
     facts_->show_look(pair.made.place.look);
 }
 
-void PairDetails::show_strays(const PairFrames& frames) {
+void PairDetails::show_notes(const PairFrames& frames) {
     QStringList words;
-    const auto tell = [&](const std::vector<Photo>& side, PhotoId photo, bool strays) {
+    const auto tell = [&](const std::vector<Photo>& side, PhotoId photo, SideNote note) {
         const auto own = std::ranges::find(side, photo, &Photo::id);
-        if (strays && own != side.end()) words << stray_words(*own);
+        if (note != SideNote::none && own != side.end()) words << note_words(*own, note);
     };
-    tell(frames.first, pair_.made.first, pair_.made.first_strays);
-    tell(frames.second, pair_.made.second, pair_.made.second_strays);
+    tell(frames.first, pair_.made.first, pair_.made.first_note);
+    tell(frames.second, pair_.made.second, pair_.made.second_note);
     notice_->say(words.join(u'\n'));
 }
 
 void PairDetails::show_laid(const LaidAndMeasured* laid) {
+    points_->setEnabled(laid && laid->pair.refused.empty());
     if (!laid) {
         figures_->setText(tr("Being measured…"));
         done_->setText(tr("Both heads are being laid upon each other…"));

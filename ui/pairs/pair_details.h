@@ -28,6 +28,7 @@ class PairDetails : public QWidget {
 
   signals:
     void like_asked();
+    void points_asked();
     void progress_asked();
 
   private:
@@ -35,10 +36,11 @@ class PairDetails : public QWidget {
     void add_figures(QVBoxLayout& column);
     void add_frames(QVBoxLayout& column);
     void choose(std::optional<PhotoId> first, std::optional<PhotoId> second);
-    void show_strays(const PairFrames& frames);
+    void show_notes(const PairFrames& frames);
 
     Session& session_;
     Pair pair_;
+    QPushButton* points_;
     QPushButton* pin_;
     QPushButton* refuse_;
     Notice* notice_;

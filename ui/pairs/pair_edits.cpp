@@ -1,8 +1,11 @@
 #include "ui/pairs/pair_edits.h"
 
 #include <QCoreApplication>
+#include <algorithm>
+#include <memory>
 
 #include "indexer/looks/pairs.h"
+#include "indexer/portfolio/inspiration.h"
 #include "ui/widgets/words.h"
 
 namespace quarterturn {
@@ -79,6 +82,20 @@ Edit forget_filter(Library& library, const std::string& name) {
     return {edit_words(QT_TRANSLATE_NOOP("pair_edits", "forgot a filter")),
             filter_as_kept(name, std::nullopt),
             filter_as_kept(name, library.pair_filters().find(name))};
+}
+
+Edit keep_picture(const Path& picture, ClientId client, LocalTime now) {
+    const auto added = std::make_shared<std::optional<InspirationId>>();
+    return {edit_words(QT_TRANSLATE_NOOP("pair_edits", "kept a picture with a client")),
+            [=](Library& library) {
+                const auto before = library.inspirations().of_client(client);
+                const Inspiration kept = keep_inspiration(library, picture, client, now);
+                const bool is_new = std::ranges::find(before, kept) == before.end();
+                *added = is_new ? std::optional(kept.id) : std::nullopt;
+            },
+            [=](Library& library) {
+                if (*added) remove_inspiration(library, **added);
+            }};
 }
 
 }  // namespace quarterturn

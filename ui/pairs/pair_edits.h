@@ -18,4 +18,7 @@ Edit say_fact(Library& library, LookId look, Fact fact, const std::vector<std::s
 Edit keep_filter(Library& library, const KeptPairFilter& filter);
 Edit forget_filter(Library& library, const std::string& name);
 
+// A picture that a client brought, as somebody else's work. Also throws DiskError.
+Edit keep_picture(const Path& picture, ClientId client, LocalTime now);
+
 }  // namespace quarterturn

@@ -34,6 +34,7 @@ PairPage::PairPage(Session& session, ShownPairs& pairs, LaidPairs& laid, QWidget
     connect(points_, &PointsPanel::left, this, &PairPage::leave_points);
     details_ = new PairDetails(session_);
     connect(details_, &PairDetails::like_asked, this, &PairPage::like_asked);
+    connect(details_, &PairDetails::points_asked, this, &PairPage::set_points);
     connect(details_, &PairDetails::progress_asked, this, &PairPage::progress_asked);
     QScrollArea* side = make_scrolling_side(details_);
     side->setFixedWidth(space(details_steps));
@@ -73,17 +74,12 @@ QWidget* PairPage::build_top() {
 QWidget* PairPage::build_comparing() {
     view_ = new PairView;
     modes_ = new ModeRow(*view_, {PairMode::side_by_side, PairMode::divide, PairMode::fade});
-    points_button_ = make_quiet_button(tr("Set the heads by hand"));
-    connect(points_button_, &QPushButton::clicked, this, &PairPage::set_points);
-    QHBoxLayout* row = make_row(2);
-    row->addWidget(modes_, 1);
-    row->addWidget(points_button_);
     unsure_ = make_quiet({});
     auto* comparing = new QWidget;
     auto* column = new QVBoxLayout(comparing);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(space(2));
-    column->addLayout(row);
+    column->addWidget(modes_);
     column->addWidget(unsure_);
     column->addWidget(view_, 1);
     return comparing;
@@ -123,7 +119,6 @@ void PairPage::show_laid() {
     session_.attempt([&] { laid = laid_.of(two_->first, two_->second); });
     const bool sure = laid && laid->pair.refused.empty() && laid->pair.alignment.sure();
     modes_->setEnabled(sure);
-    points_button_->setEnabled(laid && laid->pair.refused.empty());
     const bool unsure = laid && laid->pair.refused.empty() && !sure;
     unsure_->setText(unsure ? tr("Whether both heads lie upon each other is not sure, so both "
                                  "photos stand here whole. Set the heads by hand to lay them.")

@@ -55,7 +55,6 @@ class PairPage : public QWidget {
     QLabel* unsure_;
     PairView* view_;
     ModeRow* modes_;
-    QPushButton* points_button_;
     QPushButton* back_;
     QPushButton* next_;
     QStackedWidget* stage_;

@@ -9,10 +9,13 @@
 #include "indexer/metadata/read.h"
 #include "indexer/portfolio/more_like_this.h"
 #include "ui/pairs/fact_words.h"
+#include "ui/pairs/like_bar.h"
+#include "ui/pairs/pair_edits.h"
 #include "ui/pairs/pair_page.h"
 #include "ui/pairs/pairs_screen.h"
 #include "ui/pairs/wall_page.h"
 #include "ui/shell/session.h"
+#include "ui/widgets/choice_list.h"
 #include "ui/widgets/notice.h"
 #include "ui/widgets/progress_panel.h"
 #include "ui/widgets/words.h"
@@ -47,11 +50,10 @@ void PairsScreen::ask_picture() {
 
 void PairsScreen::look_like_picture(const Path& picture) {
     const QString name = from_utf8(picture.filename().native());
-    find_like(
-        tr("Your looks most like %1. It is only looked at, and not kept.").arg(isolated(name)),
-        picture, [picture](Library& library, Decoder& decoder) {
-            return pairs_like(library, decoder, picture, std::nullopt);
-        });
+    find_like(tr("Your looks most like %1").arg(isolated(name)), picture,
+              [picture](Library& library, Decoder& decoder) {
+                  return pairs_like(library, decoder, picture, std::nullopt);
+              });
 }
 
 void PairsScreen::look_like_pair() {
@@ -76,6 +78,7 @@ void PairsScreen::find_like(const QString& sentence, const Path& picture, const 
             like.pairs = find(library, decoder);
             like.sentence = sentence;
             like.picture = small_picture_of(library, decoder, picture);
+            like.file = picture;
             return like;
         },
         [screen = QPointer(this)](const Like& like) {
@@ -93,12 +96,18 @@ void PairsScreen::find_like(const QString& sentence, const Path& picture, const 
 }
 
 void PairsScreen::show_like(const Like& like) {
-    std::vector<PairOnWall> pairs;
+    std::map<PairId, QString> reasons;
+    std::vector<PairId> ids;
     for (const LikePair& each : like.pairs) {
-        if (pairs.size() == most_alike) break;
-        const auto pair = session_.library().pairs().find(each.pair);
-        if (pair) pairs.push_back({*pair, joined_reasons(each.reasons)});
+        if (ids.size() == most_alike) break;
+        ids.push_back(each.pair);
+        reasons[each.pair] = joined_reasons(each.reasons);
     }
+    std::vector<PairOnWall> pairs;
+    for (const Pair& pair : session_.library().pairs().these(ids)) {
+        pairs.push_back({pair, reasons.at(pair.id)});
+    }
+    picture_ = like.file;
     QString failed;
     for (const std::string& sentence : like.failed) {
         failed += (failed.isEmpty() ? QString() : QStringLiteral("\n")) + from_utf8(sentence);
@@ -106,6 +115,21 @@ void PairsScreen::show_like(const Like& like) {
     wall_->notice().say(failed);
     wall_->show_like(like.sentence, like.picture, std::move(pairs));
     pages_->setCurrentWidget(wall_);
+}
+
+void PairsScreen::ask_whose_picture() {
+    const auto clients = session_.library().clients().all();
+    QStringList names;
+    for (const Client& client : clients) names << from_utf8(client.name);
+    LikeBar& bar = wall_->like_bar();
+    auto* list = new ChoiceList(tr("Whose picture it is"), names, &bar);
+    connect(list, &ChoiceList::chosen, this, [this, clients](int entry) {
+        const Client& client = clients.at(static_cast<std::size_t>(entry));
+        if (session_.change_records(keep_picture(picture_, client.id, session_.now()))) {
+            session_.say(tr("The picture is kept with %1.").arg(from_utf8(client.name)));
+        }
+    });
+    list->open_below(bar.keep_button());
 }
 
 }  // namespace quarterturn

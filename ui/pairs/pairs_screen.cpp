@@ -7,6 +7,7 @@
 #include <QStackedWidget>
 
 #include "indexer/looks/pairs.h"
+#include "ui/pairs/like_bar.h"
 #include "ui/pairs/pair_page.h"
 #include "ui/pairs/progress_page.h"
 #include "ui/pairs/wall_page.h"
@@ -62,6 +63,8 @@ void PairsScreen::build_pages() {
     wall_ = new WallPage(session_, *pairs_, *laid_);
     connect(wall_, &WallPage::opened, this, &PairsScreen::open);
     connect(wall_, &WallPage::picture_asked, this, &PairsScreen::ask_picture);
+    connect(&wall_->like_bar(), &LikeBar::keep_asked, this,
+            [this] { session_.attempt([this] { ask_whose_picture(); }); });
     connect(wall_, &WallPage::whole_screen_asked, this, &PairsScreen::ask_whole_screen);
     connect(wall_, &WallPage::client_screen_asked, this,
             [this] { wall_->notice().say(from_utf8(reason_against_showing())); });

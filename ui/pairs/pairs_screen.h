@@ -43,6 +43,7 @@ class PairsScreen : public Screen {
         std::vector<std::string> failed;
         QString sentence;
         QImage picture;
+        Path file;  // of that picture
     };
     using FindLike = std::function<std::vector<LikePair>(Library&, Decoder&)>;
 
@@ -57,6 +58,7 @@ class PairsScreen : public Screen {
     void look_like_pair();
     void find_like(const QString& sentence, const Path& picture, const FindLike& find);
     void show_like(const Like& like);
+    void ask_whose_picture();
     void show_progress();
     void ask_whole_screen();
 
@@ -72,6 +74,7 @@ class PairsScreen : public Screen {
     ProgressPanel* work_;
     QWidget* before_whole_ = nullptr;
     QPointer<Job> finding_;
+    Path picture_;  // that the looks on the wall are like
 };
 
 }  // namespace quarterturn

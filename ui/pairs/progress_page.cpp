@@ -4,6 +4,7 @@
 #include <QKeyEvent>
 #include <QLocale>
 #include <QScrollArea>
+#include <QStyle>
 
 #include "ui/pairs/laid_frame.h"
 #include "ui/shell/session.h"

@@ -19,7 +19,7 @@ namespace {
 constexpr int least_tile_steps = 68;
 constexpr int gap_steps = 6;
 constexpr int margin_steps = 2;
-constexpr int lines_below = 3;
+constexpr int two_lines = 2;   // whose, and which look
 constexpr double between = 2;  // px, between the two
 constexpr double corner = 8;
 constexpr int painted_kilobytes = 96 << 10;
@@ -54,13 +54,19 @@ void WallOfPairs::show_again(PhotoId photo) {
     }
 }
 
+// Reasons take two lines.
+int WallOfPairs::words_height() const {
+    const bool reasons = pairs_.rowCount() > 0 && !pairs_.at(0).reason.isEmpty();
+    return (two_lines + (reasons ? 2 : 1)) * line_height(TextRole::small) + space(2);
+}
+
 void WallOfPairs::arrange(ShelfLayout& layout) const {
     layout.arrange({.width = viewport()->width(),
                     .margin = space(margin_steps),
                     .least_tile = space(least_tile_steps),
                     .gap = space(gap_steps),
                     .heading = space(1),
-                    .below_tile = lines_below * line_height(TextRole::small) + space(2),
+                    .below_tile = words_height(),
                     .height_of_width = 1 / (2 * head_aspect)},
                    {pairs_.rowCount()});
 }
@@ -109,8 +115,13 @@ QString WallOfPairs::last_line(const PairOnWall& on_wall, bool& unfair) const {
     const QString differs = laid ? from_utf8(unfair_in_short(laid->figures)) : QString();
     unfair = !differs.isEmpty();
     if (unfair) return differs;
-    if (!made.worn_on) return {};
-    return QLocale().toString(to_qdate(*made.worn_on), QStringLiteral("d MMM yyyy"));
+    const bool usual = made.place.kind == PairKind::before_and_after;
+    QStringList words;
+    if (made.worn_on) {
+        words << QLocale().toString(to_qdate(*made.worn_on), QStringLiteral("d MMM yyyy"));
+    }
+    if (!usual) words << shown(made.place.kind);
+    return words.join(QStringLiteral(" · "));
 }
 
 // The ring stands beside the first two lines; a hatched mark before what is not fair.
@@ -128,8 +139,8 @@ void WallOfPairs::paint_words(QPainter& painter, int position, const QRect& area
     QFont bold = plain;
     bold.setBold(true);
     //: a look and an angle
-    const QString what =
-        tr("%1 · %2").arg(pairs_.look(on_wall.pair), angle_and_kind(on_wall.pair.made.place));
+    const QString what = tr("%1 · %2").arg(pairs_.look(on_wall.pair),
+                                           capitalised_words(shown(on_wall.pair.made.place.angle)));
     const int indent = ring.width() + space(2);
     int top = area.top();
     const auto draw = [&](const QFont& font, const QColor& colour, const QString& text, int from) {
@@ -146,14 +157,16 @@ void WallOfPairs::paint_words(QPainter& painter, int position, const QRect& area
         const QRect mark(area.left() + 2, top + 3, ring.width() - 4, line - 6);
         draw_hatched_mark(painter, in_area(mark), palette());
     }
-    draw(plain, unfair ? ink_colour(palette()) : quiet_colour(palette()), last, indent);
+    const QRect rest(area.left() + indent, top, area.width() - indent, area.bottom() + 1 - top);
+    painter.setFont(plain);
+    painter.setPen(unfair ? ink_colour(palette()) : quiet_colour(palette()));
+    painter.drawText(in_area(rest), Qt::AlignTop | Qt::AlignLeading | Qt::TextWordWrap, last);
 }
 
 void WallOfPairs::paint_tile(QPainter& painter, int position, const QRect& area) const {
     const TwoPhotos* two = pairs_.photos(position);
     if (!two) return;
-    const int below = lines_below * line_height(TextRole::small) + space(2);
-    const QRect top = area.adjusted(0, 0, 0, -below);
+    const QRect top = area.adjusted(0, 0, 0, -words_height());
     QPainterPath rounded;
     rounded.addRoundedRect(top, corner, corner);
     painter.save();

@@ -28,6 +28,7 @@ class WallOfPairs : public ShelfView {
     void paint_two(QPainter& painter, const TwoPhotos& two, const QRectF& area) const;
     void paint_words(QPainter& painter, int position, const QRect& area) const;
     QString last_line(const PairOnWall& on_wall, bool& unfair) const;
+    int words_height() const;
 
     Session& session_;
     ShownPairs& pairs_;

@@ -38,6 +38,7 @@ class WallPage : public QWidget {
     void show_like(const QString& sentence, const QImage& picture, std::vector<PairOnWall> like);
     bool shows_like() const { return like_.has_value(); }
     Notice& notice() { return *notice_; }
+    LikeBar& like_bar() { return *like_bar_; }
 
   signals:
     void opened(int position);

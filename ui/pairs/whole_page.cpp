@@ -33,7 +33,7 @@ WholePage::WholePage(Session& session, ShownPairs& pairs, LaidPairs& laid, QWidg
 QWidget* WholePage::build_foot() {
     back_ = make_button(tr("Previous"));
     next_ = make_button(tr("Next"));
-    QPushButton* leave = make_button(tr("Leave the whole screen (Esc)"));
+    QPushButton* leave = make_button(tr("Leave (Esc)"));
     modes_ = new ModeRow(*view_, {PairMode::side_by_side, PairMode::divide, PairMode::fade});
     count_ = make_quiet({});
     connect(back_, &QPushButton::clicked, this, [this] { step(-1); });

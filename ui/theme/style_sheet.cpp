@@ -30,6 +30,7 @@ QPushButton[kind="quiet"], QToolButton[kind="quiet"] {
 QPushButton[kind="quiet"]:hover { border-color: @outline@; }
 QPushButton[kind="quiet"]:focus, QToolButton[kind="quiet"]:focus { border: 3px double @accent@; }
 QPushButton[kind="quiet"]:disabled { color: @quiet@; border-color: transparent; }
+QPushButton:checked { background: @wash@; border: 3px solid @accent@; padding: @pad_less@px @wide_pad_less@px; }
 QPushButton[kind="chosen"] { background: @wash@; border-color: @accent@; }
 QPlainTextEdit, QTextEdit {
     background: @card@; color: @ink@; border: 2px solid @outline@; border-radius: 6px;

@@ -34,7 +34,8 @@ void clip_to(QPainter& painter, const QRectF& cell, const QPalette& palette) {
     QPainterPath path;
     path.addRoundedRect(cell, cell_corner, cell_corner);
     painter.setClipPath(path, Qt::IntersectClip);
-    painter.fillRect(cell, card_colour(palette));
+    const bool covers = painter.opacity() == 1;  // what fades lies over another, and not over paper
+    if (covers) painter.fillRect(cell, hairline_colour(palette));
 }
 
 }  // namespace

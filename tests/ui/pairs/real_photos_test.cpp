@@ -9,16 +9,23 @@
 #include "tests/ui/pairs/pairs_fixture.h"
 #include "ui/two_heads/pair_view.h"
 #include "ui/two_heads/point_view.h"
+#include "ui/widgets/choice_list.h"
 
 namespace quarterturn {
 namespace {
 
+// Of one head from the back: before, after, and on the wedding day.
 struct PhotographedLibrary : AsMadeLibrary {
     PhotographedLibrary() {
-        before = add("20260822_141036.jpg", "2026-11-07T10:10:36", trial, Angle::back);
-        Tags tags = library.photos().find(before)->tags;
-        tags.stage = Stage::before;
-        library.history().apply({"tagged", {{before, tags}}, {}});
+        tag(agreed, [](Tags& tags) { tags.stage = Stage::during; });
+        before = add("20261107_100455.jpg", "2026-11-07T10:04:55", trial, Angle::back);
+        tag(before, [](Tags& tags) { tags.stage = Stage::before; });
+        add("20261107_120241.jpg", "2026-11-07T12:02:41", trial, Angle::back);
+    }
+    void tag(PhotoId photo, auto change) {
+        Tags tags = library.photos().find(photo)->tags;
+        change(tags);
+        library.history().apply({"tagged", {{photo, tags}}, {}});
     }
     PhotoId before;
 };
@@ -124,16 +131,24 @@ TEST_F(PhotographedPairsTest, HerLooksMostLikeADroppedPictureComeUpWithReasons) 
     const QString first = wall.model()->index(0, 0).data(Qt::AccessibleTextRole).toString();
     EXPECT_TRUE(first.contains(QStringLiteral("Back"))) << first.toStdString();
     EXPECT_GT(first.count(u','), 2) << "a reason: " << first.toStdString();
-    EXPECT_TRUE(says(QStringLiteral("only looked at, and not kept")));
+    EXPECT_TRUE(says(QStringLiteral("Somebody else's work: never exported")));
     show_active(screen);
     EXPECT_EQ(problems_with(screen), QStringList());
+    QTest::mouseClick(button(QStringLiteral("Keep it with a client")), Qt::LeftButton);
+    auto* clients = screen.findChild<ChoiceList*>();
+    ASSERT_NE(clients, nullptr);
+    QTest::keyClick(clients->findChild<QListWidget*>(), Qt::Key_Return);
+    show_active(screen);
+    ASSERT_EQ(session.library().inspirations().of_client(example.mira).size(), 1U);
+    session.undo();
+    EXPECT_TRUE(session.library().inspirations().all().empty());
     QTest::mouseClick(button(QStringLiteral("All pairs again")), Qt::LeftButton);
     EXPECT_TRUE(says(QStringLiteral("the newest first")));
 }
 
 TEST_F(PhotographedPairsTest, APictureWithoutAHeadIsSaidToHaveNone) {
-    const Path nothing = *example.folder / "not a picture.jpg";
-    write_bytes(nothing, Bytes(100));
+    const Path nothing = example.folder / "not a picture.jpg";
+    write_bytes(nothing, std::vector<std::byte>(100));
     screen.look_like_picture(nothing);
     EXPECT_TRUE(QTest::qWaitFor(
         [&] { return says(QStringLiteral("not a picture.jpg cannot be compared")); }, 60000));

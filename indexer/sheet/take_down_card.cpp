@@ -17,6 +17,7 @@ constexpr double card_caption_gap = 0.5;   // mm
 constexpr double card_padding = 2;         // mm inside a frame
 constexpr double title_scale = 1.9;        // by the type of the words
 constexpr double number_scale = 1.35;      // of a step
+constexpr double head_of_frame = 0.48;     // of the width inside the frame
 constexpr double most_field_share = 0.08;  // of the page's height, once type is at its smallest
 constexpr double foot_line_mm = 1.5 * 25.4 / 72;  // for each point of type
 constexpr const char* cut_sentence =
@@ -184,28 +185,32 @@ class Card {
         };
         const TextItem out = words_of(card_.taken_out);
         const TextItem stays = words_of(card_.stays);
-        const TextItem places = words_of(drawn ? marks_in_words() : "");
-        const double head = std::min(inside, style_.paper.height * size_.photo_share * 0.8);
+        const double head = inside * head_of_frame;
+        const double beside = inside - head - card_padding;
+        TextItem places = text_item(
+            within(drawn ? marks_in_words() : "", size_.points, beside, field()), size_.points);
+        places.align = Align::start;
         const double words =
             std::max({flow_.height_of(out, inside), flow_.height_of(stays, inside),
-                      drawn ? head + card_padding + flow_.height_of(places, inside) : 0});
+                      drawn ? std::max(head, flow_.height_of(places, beside)) : 0});
         const double height = top + words + 2 * card_padding;
         if (!has_room(height + part_gap)) return;
         double x = style_.left();
-        const auto put_frame = [&](const char* heading, const TextItem& text, double above) {
+        const double inside_y = flow_.y() + card_padding + top;
+        const auto put_frame = [&](const char* heading, const TextItem& text, double text_x,
+                                   double text_width) {
             flow_.put(BarItem{{x, flow_.y(), width, height}, BarFill::plain});
             flow_.put_text(text_item(heading, size_.points * number_scale, true), x + card_padding,
                            flow_.y() + card_padding, inside, top);
-            flow_.put_text(text, x + card_padding, flow_.y() + card_padding + top + above, inside,
-                           words - above);
-            x += width + style_.gutter;
+            flow_.put_text(text, x + card_padding + text_x, inside_y, text_width, words);
         };
-        if (!out.text.empty()) put_frame("Take out", out, 0);
-        if (!stays.text.empty()) put_frame("Leave alone", stays, 0);
+        for (const auto& [heading, text] : {std::pair("Take out", out), {"Leave alone", stays}}) {
+            if (!text.text.empty()) put_frame(heading, text, 0, inside);
+            x += width + style_.gutter;
+        }
         if (drawn) {
-            flow_.put(HeadItem{{x + card_padding, flow_.y() + card_padding + top, inside, head},
-                               card_.places});
-            put_frame("Where they sit", places, head + card_padding);
+            put_frame("Where they sit", places, head + card_padding, beside);
+            flow_.put(HeadItem{{x + card_padding, inside_y, head, head}, card_.places});
         }
         flow_.down(height + part_gap);
     }

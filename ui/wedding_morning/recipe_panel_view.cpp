@@ -1,6 +1,7 @@
 // What of the recipe is in view.
 
 #include <QEvent>
+#include <QScrollArea>
 #include <QScrollBar>
 #include <QScroller>
 #include <QTimer>

@@ -6,6 +6,7 @@
 #include "indexer/looks/kit_list.h"
 #include "ui/shell/session.h"
 #include "ui/wedding_morning/board_bar.h"
+#include "ui/wedding_morning/board_edits.h"
 #include "ui/wedding_morning/client_strip.h"
 #include "ui/wedding_morning/own_timer.h"
 #include "ui/wedding_morning/timer_strip.h"

@@ -10,7 +10,7 @@
 namespace quarterturn {
 namespace {
 
-constexpr const char* taken_back = "none";  // as with tags
+constexpr const char* word_for_none = "none";  // as with tags
 
 Named client_named(const std::string& text, const char* example) {
     Named parts = named(text);
@@ -68,11 +68,11 @@ void add_break(Morning& morning, const std::string& text) {
 }
 
 std::optional<int> minute_or_none(const std::string& value) {
-    return value == taken_back ? std::nullopt : std::optional(minute_from(value));
+    return value == word_for_none ? std::nullopt : std::optional(minute_from(value));
 }
 
 void set_minutes(MorningWish& wish, const std::string& value, const std::string& whole) {
-    if (value == taken_back) return wish.work.reset();
+    if (value == word_for_none) return wish.work.reset();
     std::vector<int> numbers;
     std::size_t from = 0;
     for (std::size_t plus = value.find('+'); plus != std::string::npos;

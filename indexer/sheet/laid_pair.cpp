@@ -83,6 +83,17 @@ bool holds_all(const Box& window, const Box& head) {
            head.y + head.height <= window.y + window.height;
 }
 
+// A cell may be narrower than the head is beside its height: then the head goes before the border
+// of the photo.
+Box holding_width(const Box& window, const Box& head) {
+    constexpr double air = 1.06;
+    const double scale = std::max(1.0, air * head.width / window.width);
+    if (scale == 1) return window;
+    Box wide = shrunk_about(window, head, scale);
+    wide.x = head.x + (head.width - wide.width) / 2;
+    return wide;
+}
+
 bool second_fills(const LaidPair& pair, const Box& window) {
     const Similarity back = pair.alignment.second_onto_first.inverse();
     for (const double x : {window.x, window.x + window.width}) {
@@ -144,7 +155,7 @@ Box window_of(const LaidPair& pair, double cell_aspect) {
         const Box smaller = shrunk_about(window, head, closer);
         if (holds_all(smaller, head) && second_fills(pair, smaller)) return smaller;
     }
-    return window;
+    return holding_width(window, head);
 }
 
 }  // namespace quarterturn

@@ -66,7 +66,8 @@ class PairPictureTest : public testing::Test, public ExampleLibrary {
     static cv::Size red_in(const Path& file, const std::string& part) {
         std::istringstream answer(
             output_of("convert " + shell_word(file.string()) + " -crop " + part +
-                      " +repage -channel R -separate -threshold 65% -trim -format '%w %h' info:"));
+                      " +repage -channel RG -separate +channel -compose difference -composite "
+                      "-threshold 30% -trim -format '%w %h' info:"));
         cv::Size size;
         answer >> size.width >> size.height;
         return size;

@@ -20,8 +20,8 @@ p,ul,ol,dl{margin:.4rem 0}
 .whose{border:2px solid var(--line);border-radius:.5rem;padding:.6rem .8rem;background:var(--card)}
 nav ol{list-style:none;padding:0;margin:1rem 0}
 nav a{display:flex;flex-wrap:wrap;justify-content:space-between;gap:0 1rem;align-items:center;min-height:3rem;padding:.4rem .8rem;margin:.4rem 0;border:2px solid var(--line);border-radius:.5rem;color:var(--ink);background:var(--card);text-decoration:none;font-weight:600}
-.ways ul{list-style:none;padding:0;display:flex;flex-wrap:wrap;gap:.5rem;margin:.8rem 0}
-.ways a{display:flex;align-items:center;min-height:2.75rem;padding:.2rem .8rem;border:2px solid var(--line);border-radius:.5rem;color:var(--ink);background:var(--card);font-weight:600}
+.ways ul{list-style:none;padding:0;display:grid;grid-template-columns:repeat(auto-fit,minmax(8.5rem,1fr));gap:.5rem;margin:.8rem 0}
+.ways a{justify-content:flex-start;min-height:2.75rem;height:100%;margin:0;padding:.2rem .8rem;border:2px solid var(--line);border-radius:.5rem;color:var(--ink);background:var(--card);font-weight:600}
 .angles,h4,section{scroll-margin-top:.5rem}
 a:focus-visible,input:focus-visible,.angles:focus-visible{outline:3px solid var(--accent);outline-offset:3px}
 article{border-top:.3rem solid var(--ink);margin:2rem 0 0;padding:1rem 0 0;scroll-margin-top:.5rem}

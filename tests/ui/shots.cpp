@@ -154,6 +154,7 @@ int run(QApplication& application) {
                        {"pairs", "The wall of pairs and what it leads to."}});
     parser.process(application);
     if (parser.isSet("right-to-left")) QApplication::setLayoutDirection(Qt::RightToLeft);
+    remember_theme(theme_in(parser));  // of these settings alone, see main()
     apply_theme(application, theme_in(parser));
 
     const auto day = parse_date(parser.value("today").toStdString());

@@ -17,8 +17,8 @@ namespace quarterturn {
 namespace {
 
 constexpr double photos_share = 0.58;    // of the width, at most
-constexpr double cautions_share = 0.3;   // of the height, at most
-constexpr int least_for_two_parts = 25;  // bodies: in less, all of it scrolls as one
+constexpr double cautions_share = 0.34;  // of the height, at most
+constexpr int least_for_two_parts = 30;  // bodies: in less, all of it scrolls as one
 
 std::vector<Photo> photos_of(const BoardClient& client) {
     std::vector<Photo> photos;
@@ -111,10 +111,14 @@ void Board::show_board(const WeddingBoard& board, const BoardPlace& place) {
 
 void Board::share_room() {
     const int seen = around_ ? around_->viewport()->height() : height();
-    const bool as_one = seen < type_.px(least_for_two_parts);
-    const int height = as_one ? seen : seen - head_->heightForWidth(width()) - layout()->spacing();
+    const int below_head = seen - head_->heightForWidth(width()) - layout()->spacing();
+    const int side = width() - qRound(width() * photos_share);
+    const int cautions = qRound(below_head * cautions_share);
+    const bool as_one =
+        seen < type_.px(least_for_two_parts) || cautions_->wanted_height(side) > cautions;
+    const int height = as_one ? seen : below_head;
     recipe_->let_flow(as_one);
-    cautions_->limit(as_one ? QWIDGETSIZE_MAX : qRound(height * cautions_share));
+    cautions_->limit(as_one ? QWIDGETSIZE_MAX : cautions);
     photos_->setFixedSize(std::min(qRound(width() * photos_share), photos_->fitting_width(height)),
                           std::max(height, photos_->minimumSizeHint().height()));
 }

@@ -28,6 +28,9 @@ BoardPhoto::BoardPhoto(BoardShot shot, const BoardType& type, QWidget* parent)
     if (shot_.photo) look_ = look_of(*shot_.photo);
     look_.caption = shown(shot_.angle);
     look_.caption.front() = look_.caption.front().toUpper();
+    //: an angle whose photo was taken in a mirror and is shown the right way round
+    if (std::exchange(look_.mirrored, false))
+        look_.caption = tr("%1, from a mirror").arg(look_.caption);
     setAccessibleName(shot_.photo ? tr("%1: enlarge").arg(described(look_))
                                   : tr("%1: %2").arg(look_.caption, from_utf8(shot_.empty)));
     setToolTip(accessibleName());
@@ -37,7 +40,8 @@ void BoardPhoto::show_picture(const QImage& picture, bool is_veiled) {
     if (picture.cacheKey() == shown_ && is_veiled == is_veiled_) return;
     shown_ = picture.cacheKey();
     is_veiled_ = is_veiled;
-    look_.picture = is_veiled ? veiled(picture) : picture;
+    const QImage upright = picture.mirrored(shot_.photo && shot_.photo->tags.mirrored, false);
+    look_.picture = is_veiled ? veiled(upright) : upright;
     update();
 }
 
@@ -54,11 +58,32 @@ int BoardPhoto::caption_height() const {
 void BoardPhoto::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     if (shot_.photo) {
-        draw_photo(painter, rect(), look_, palette(), font());
+        PhotoLook picture = look_;
+        picture.caption.clear();
+        draw_photo(painter, picture_box(), picture, palette(), font());
+        draw_caption(painter);
     } else {
         draw_gap(painter);
     }
-    if (hasFocus()) draw_focus_ring(painter, rect(), palette());
+    if (hasFocus()) draw_focus_ring(painter, picture_box(), palette());
+}
+
+QRect BoardPhoto::picture_box() const {
+    if (!shot_.photo) return rect();
+    const int height = this->height() - caption_height();
+    QRect box(0, 0, std::min(width(), qRound(height * shape())), height);
+    box.moveLeft((width() - box.width()) / 2);
+    return box;
+}
+
+// Across the column, which is wider than a small picture.
+void BoardPhoto::draw_caption(QPainter& painter) const {
+    painter.setFont(font());
+    painter.setPen(ink_colour(palette()));
+    const QRect words(0, height() - caption_height(), width(), caption_height());
+    painter.drawText(
+        words, Qt::AlignCenter,
+        painter.fontMetrics().elidedText(look_.caption, Qt::ElideRight, words.width()));
 }
 
 void BoardPhoto::draw_gap(QPainter& painter) const {

@@ -25,6 +25,7 @@ class BoardPhoto : public TextButton {
     // Width by height of the photo as it is shown; very wide and very narrow ones are cut.
     double shape() const;
     int caption_height() const;
+    QRect picture_box() const;  // in the middle; its caption may be wider
 
   signals:
     void swiped(int by);  // 1: to the left, on to the next
@@ -37,6 +38,7 @@ class BoardPhoto : public TextButton {
 
   private:
     void draw_gap(QPainter& painter) const;
+    void draw_caption(QPainter& painter) const;
 
     BoardShot shot_;
     PhotoLook look_;

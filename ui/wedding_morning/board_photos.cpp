@@ -112,8 +112,7 @@ void BoardPhotos::lay_out(const std::vector<BoardPhoto*>& photos, const QRect& c
     }
     int y = column.y() + (column.height() - taken) / 2;
     for (std::size_t i = 0; i < photos.size(); ++i) {
-        QRect box({column.x() + (column.width() - sizes[i].width()) / 2, y}, sizes[i]);
-        photos[i]->setGeometry(box);
+        photos[i]->setGeometry(column.x(), y, column.width(), sizes[i].height());
         y += sizes[i].height() + between;
     }
 }
@@ -136,8 +135,8 @@ int BoardPhotos::fitting_width(int height) const {
 }
 
 int BoardPhotos::edge(const BoardPhoto& photo) const {
-    return qRound(std::max(photo.width(), photo.height() - photo.caption_height()) *
-                  devicePixelRatioF());
+    const QSize size = photo.picture_box().size();
+    return qRound(std::max(size.width(), size.height()) * devicePixelRatioF());
 }
 
 void BoardPhotos::show_pictures() {

@@ -37,12 +37,16 @@ void ClientCautions::limit(int height) {
     fit();
 }
 
+int ClientCautions::wanted_height(int width) const {
+    if (!scroll_) return 0;
+    const QMargins around = layout()->contentsMargins();
+    const int inside = width - around.left() - around.right() - 2 * frameWidth();
+    return scroll_->widget()->heightForWidth(std::max(inside - type_.px(0.5), 1));
+}
+
 void ClientCautions::fit() {
     if (!scroll_) return;
-    const QMargins around = layout()->contentsMargins();
-    const int width = this->width() - around.left() - around.right() - 2 * frameWidth();
-    const int wanted = scroll_->widget()->heightForWidth(std::max(width - type_.px(0.5), 1));
-    scroll_->setFixedHeight(std::min(wanted, std::max(at_most_, type_.px(1.6))));
+    scroll_->setFixedHeight(std::min(wanted_height(width()), std::max(at_most_, type_.px(1.6))));
 }
 
 void ClientCautions::resizeEvent(QResizeEvent* event) {

@@ -16,6 +16,7 @@ class ClientCautions : public QFrame {
     explicit ClientCautions(const BoardType& type, QWidget* parent = nullptr);
 
     void show_cautions(const QStringList& cautions);
+    int wanted_height(int width) const;  // for all of them, so wide
     // What needs more than so many pixels scrolls.
     void limit(int height);
 

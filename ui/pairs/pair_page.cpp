@@ -133,8 +133,11 @@ void PairPage::set_points() {
     const LaidAndMeasured* laid = two_ ? laid_.at_hand(two_->first.id, two_->second.id) : nullptr;
     if (!laid) return;
     const auto side = [&](const Photo& photo, const QString& which) {
-        return PairSide{session_.pictures().at_hand(photo.id, small_long_edge), photo.tags.mirrored,
-                        which, photo.moment ? shown(date_of(*photo.moment)) : QString()};
+        return PairSide{session_.pictures().at_hand(photo.id, small_long_edge),
+                        photo.tags.mirrored,
+                        which,
+                        photo.moment ? shown(date_of(*photo.moment)) : QString(),
+                        {}};
     };
     const PairPlace& place = pair_->made.place;
     points_->show_pair(side(two_->first, first_words(place)),

@@ -17,7 +17,8 @@ int edge_for(const QWidget& view) {
 PairSide side_of(Session& session, const QWidget& view, const Photo& photo, const QString& which) {
     const QString when =
         photo.moment ? shown(date_of(*photo.moment)) : PairView::tr("time unknown");
-    return {session.pictures().at_hand(photo.id, edge_for(view)), photo.tags.mirrored, which, when};
+    return {
+        session.pictures().at_hand(photo.id, edge_for(view)), photo.tags.mirrored, which, when, {}};
 }
 
 std::optional<LaidPair> surely_laid(const Pair& pair, const LaidAndMeasured* laid) {

@@ -18,7 +18,8 @@ namespace {
 
 QString day_of_frame(const ProgressFrame& frame) {
     if (!frame.photo.moment) return ProgressPage::tr("day unknown");
-    return QLocale().toString(to_qdate(date_of(*frame.photo.moment)), QStringLiteral("d MMM yyyy"));
+    return isolated(
+        QLocale().toString(to_qdate(date_of(*frame.photo.moment)), QStringLiteral("d MMM yyyy")));
 }
 
 QString work_of_frame(const ProgressFrame& frame) {

@@ -81,11 +81,15 @@ Reply show(Library& library, const std::string& number) {
     const auto photos = photos_of(library, {pair});
     const auto decoder = make_local_decoder();
     HeadFinder finder;
-    const PairFigures figures = measure_pair(library, *decoder, finder, photos.at(pair.made.first),
-                                             photos.at(pair.made.second));
+    const PairFigures figures = measure_pair(
+        library, *decoder, finder, pair, photos.at(pair.made.first), photos.at(pair.made.second));
     const Fairness fairness = judge_fairness(figures);
     reply.data["figures"] = figures_json(figures, fairness);
     append(reply.lines, fairness.figures);
+    if (!figures.size) {
+        reply.lines.emplace_back(
+            "Show where the head is in both photos, and it can be told: qturn head-points PHOTO");
+    }
     if (fairness.unfair.empty()) return reply;
     reply.lines.emplace_back(
         "That is too much for a fair comparison. Published advertising rules ask that before and "

@@ -10,6 +10,9 @@
 
 namespace quarterturn {
 
+// Of the way heads are laid upon each other: what was kept of another is found anew.
+inline constexpr int head_alignment_version = 1;
+
 struct HeadAlignment {
     Similarity second_onto_first;
     // How far head and hair as a whole agree then, -1 … 1; see image/slopes.h.

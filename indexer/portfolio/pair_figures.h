@@ -16,6 +16,11 @@ cv::Mat picture_to_compare(Library& library, Decoder& decoder, const Photo& phot
 PairFigures measure_pair(Library& library, Decoder& decoder, HeadFinder& finder, const Photo& first,
                          const Photo& second);
 
+// The same of a pair: how its photos are laid upon each other is kept with it, and found anew only
+// when its photos, how they are shown or the points in them are others since.
+PairFigures measure_pair(Library& library, Decoder& decoder, HeadFinder& finder, const Pair& pair,
+                         const Photo& first, const Photo& second);
+
 // The same of two photos that are laid upon each other already; takes some hundredths of a second.
 PairFigures measure_laid(Library& library, Decoder& decoder, const HeadAlignment& alignment,
                          const Photo& first, const Photo& second);

@@ -35,8 +35,8 @@ struct PairPictureWish {
     // One exposure and one white balance for the whole of the second photo, so that its background
     // is lit as that of the first.
     bool even_light = false;
-    std::string business_line;
-    std::string caption;
+    std::string business_line{};
+    std::string caption{};
     bool say_what_was_done = false;  // behind the caption
 };
 

@@ -39,9 +39,9 @@ class Keeper {
                  "chosen_second IS NULL AND NOT refused AND NOT first_gone AND NOT second_gone"),
           done_(database, "DELETE FROM look_to_pair WHERE look = ?") {}
 
-    void keep(LookId look, const std::vector<MadePair>& pairs) {
+    void keep(LookId look, const std::vector<MadePair>& made) {
         empty_.with(look).run();
-        for (const MadePair& pair : pairs) {
+        for (const MadePair& pair : made) {
             const PairPlace& place = pair.place;
             write_
                 .with(place.look, place.kind, place.number, place.angle, pair.first, pair.second,
@@ -67,10 +67,10 @@ std::vector<LookId> PairTable::to_make(int at_most) {
     });
 }
 
-void PairTable::keep_made(const std::map<LookId, std::vector<MadePair>>& pairs) {
+void PairTable::keep_made(const std::map<LookId, std::vector<MadePair>>& made) {
     Transaction transaction(*database_);
     Keeper keeper(*database_);
-    for (const auto& [look, own] : pairs) keeper.keep(look, own);
+    for (const auto& [look, own] : made) keeper.keep(look, own);
     transaction.commit();
 }
 
@@ -98,11 +98,11 @@ std::vector<Pair> PairTable::these(std::span<const PairId> ids) {
     const std::string list = json_list(ids);
     std::map<PairId, Pair> found;
     for (Pair& pair : rows.with(list).rows(pair_in)) found.emplace(pair.id, std::move(pair));
-    std::vector<Pair> pairs;
+    std::vector<Pair> in_order;
     for (const PairId id : ids) {
-        if (const auto pair = found.find(id); pair != found.end()) pairs.push_back(pair->second);
+        if (const auto pair = found.find(id); pair != found.end()) in_order.push_back(pair->second);
     }
-    return pairs;
+    return in_order;
 }
 
 std::vector<Pair> PairTable::without_photos() {

@@ -54,7 +54,7 @@ ProgressPage::ProgressPage(Session& session, LaidPairs& laid, QWidget* parent)
     scroll_->setFrameShape(QFrame::NoFrame);
     scroll_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     scroll_->setFocusPolicy(Qt::NoFocus);
-    large_->setMinimumHeight(space(40));
+    large_->setMinimumHeight(space(30));
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(space(6), space(3), space(6), space(2));
     column->setSpacing(space(2));

@@ -28,13 +28,13 @@ TwoPictures pictures_of(Library& library, Decoder& decoder, const Photo& first,
             {picture_to_compare(library, decoder, second), library.head_points().of(second.id)}};
 }
 
-PairAlignment to_keep(const HeadAlignment& found) {
+PairAlignment as_kept(const HeadAlignment& found) {
     const Similarity& lay = found.second_onto_first;
     return {lay.along, lay.across, lay.x, lay.y, found.sure()};
 }
 
 PairAlignment found_alignment(HeadFinder& finder, const TwoPictures& two) {
-    return to_keep(align_heads(finder, two.first, two.second));
+    return as_kept(align_heads(finder, two.first, two.second));
 }
 
 PairFigures figures_of(const TwoPictures& two, const PairAlignment& alignment) {
@@ -77,7 +77,7 @@ PairFigures measure_pair(Library& library, Decoder& decoder, HeadFinder& finder,
 PairFigures measure_laid(Library& library, Decoder& decoder, const HeadAlignment& alignment,
                          const Photo& first, const Photo& second) {
     const TwoPictures two = pictures_of(library, decoder, first, second);
-    return two.empty() ? PairFigures{} : figures_of(two, to_keep(alignment));
+    return two.empty() ? PairFigures{} : figures_of(two, as_kept(alignment));
 }
 
 }  // namespace quarterturn

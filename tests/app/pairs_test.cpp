@@ -157,5 +157,14 @@ TEST_F(PairsTest, ABroughtPictureIsKeptWithTheClientAndInNoExport) {
     complained({"pairs", "like", "--pair", only(), "--client", "Ada Lindqvist"}, 2);
 }
 
+TEST_F(PairsTest, ProgressOfAClientStandsByDateAngleByAngle) {
+    const json back = answer({"pairs", "progress", "Ada Lindqvist"})["angles"]["back"];
+    ASSERT_EQ(back.size(), 2U) << "the sharpest of each stage";
+    EXPECT_EQ(back[0]["name"], "IMG_1.jpg");
+    EXPECT_EQ(back[0]["sitting_kind"], "trial");
+    EXPECT_EQ(back[1]["stage"], "after");
+    EXPECT_EQ(answer({"pairs", "progress", "1", "--angle", "left"})["angles"], json::object());
+}
+
 }  // namespace
 }  // namespace quarterturn

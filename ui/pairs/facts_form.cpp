@@ -40,9 +40,12 @@ void FactsForm::add(QVBoxLayout& column, Fact fact) {
     connect(row.values, &QLineEdit::editingFinished, this, [this, fact] { keep(fact); });
     connect(row.as_read, &QPushButton::clicked, this, [this, fact] { say(fact, {}); });
     QHBoxLayout* head = make_row(2);
-    head->addWidget(make_text(shown(fact)));
-    head->addWidget(row.source);
-    head->setStretch(1, 1);
+    QLabel* name = make_text(shown(fact));
+    for (QLabel* label : {name, row.source}) {
+        label->setWordWrap(false);
+        head->addWidget(label);
+    }
+    head->addStretch();
     column.addLayout(head);
     column.addWidget(row.values);
     column.addWidget(row.as_read, 0, Qt::AlignLeading);

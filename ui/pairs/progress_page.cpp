@@ -18,7 +18,8 @@ namespace {
 
 QString day_of_frame(const ProgressFrame& frame) {
     if (!frame.photo.moment) return ProgressPage::tr("day unknown");
-    return QLocale().toString(to_qdate(date_of(*frame.photo.moment)), QStringLiteral("d MMM yyyy"));
+    return isolated(
+        QLocale().toString(to_qdate(date_of(*frame.photo.moment)), QStringLiteral("d MMM yyyy")));
 }
 
 QString work_of_frame(const ProgressFrame& frame) {
@@ -53,7 +54,7 @@ ProgressPage::ProgressPage(Session& session, LaidPairs& laid, QWidget* parent)
     scroll_->setFrameShape(QFrame::NoFrame);
     scroll_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     scroll_->setFocusPolicy(Qt::NoFocus);
-    large_->setMinimumHeight(space(40));
+    large_->setMinimumHeight(space(30));
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(space(6), space(3), space(6), space(2));
     column->setSpacing(space(2));

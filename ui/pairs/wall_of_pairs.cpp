@@ -118,7 +118,8 @@ QString WallOfPairs::last_line(const PairOnWall& on_wall, bool& unfair) const {
     const bool usual = made.place.kind == PairKind::before_and_after;
     QStringList words;
     if (made.worn_on) {
-        words << QLocale().toString(to_qdate(*made.worn_on), QStringLiteral("d MMM yyyy"));
+        words << isolated(
+            QLocale().toString(to_qdate(*made.worn_on), QStringLiteral("d MMM yyyy")));
     }
     if (!usual) words << shown(made.place.kind);
     return words.join(QStringLiteral(" · "));

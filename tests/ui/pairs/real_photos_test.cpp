@@ -1,6 +1,7 @@
 // Pairs of real pictures: laid upon each other, measured, and compared with a picture that a client
 // brings. The photos are the demo's; see demo_photos/README.md.
 
+#include <QDropEvent>
 #include <QListWidget>
 #include <QMimeData>
 #include <QSignalSpy>
@@ -123,6 +124,9 @@ TEST_F(PhotographedPairsTest, HerLooksMostLikeADroppedPictureComeUpWithReasons) 
     QMimeData data;
     data.setUrls({QUrl::fromLocalFile(
         QStringLiteral(QUARTERTURN_DEMO_PHOTOS "/photos/phone/20261107_120242.jpg"))});
+    QDragEnterEvent enter({100, 100}, Qt::CopyAction, &data, Qt::LeftButton, {});
+    QCoreApplication::sendEvent(&screen, &enter);
+    ASSERT_TRUE(enter.isAccepted());
     QDropEvent drop({100, 100}, Qt::CopyAction, &data, Qt::LeftButton, {});
     QCoreApplication::sendEvent(&screen, &drop);
     ASSERT_TRUE(QTest::qWaitFor([&] { return says(QStringLiteral("the likest first")); }, 60000));

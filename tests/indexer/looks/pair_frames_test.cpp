@@ -32,7 +32,8 @@ class PairFramesTest : public testing::Test, public ExampleLibrary {
     }
 
     Pair pair_of(PairKind kind) {
-        for (const Pair& pair : PairWall(library).pairs()) {
+        const PairWall wall(library);
+        for (const Pair& pair : wall.pairs()) {
             if (pair.made.place.kind == kind) return pair;
         }
         throw std::runtime_error("no such pair");

@@ -63,7 +63,8 @@ class Portfolio : public testing::Test, public ExampleLibrary {
     }
 
     Pair pair_of(const std::string& client, PairKind kind) {
-        for (const Pair& pair : PairWall(library).pairs()) {
+        const PairWall wall(library);
+        for (const Pair& pair : wall.pairs()) {
             if (pair.made.place.look == looks.at(client) && pair.made.place.kind == kind) {
                 return pair;
             }

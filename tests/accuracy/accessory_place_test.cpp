@@ -67,8 +67,7 @@ TEST(AccessoryPlaceOnHeads, StaysSilentWhereNothingDiffers) {
             << place.move->higher << " higher";
         ++told;
     });
-}
-EXPECT_GE(told, 3);
+    EXPECT_GE(told, 3);
 }
 
 TEST(AccessoryPlaceOnHeads, TellsHowFarACombOrPearlsWereMoved) {

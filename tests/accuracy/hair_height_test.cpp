@@ -24,8 +24,7 @@ TEST(HairHeightOfHeads, StaysSilentWhereNothingDiffers) {
             << one.file() << " and " << other.file() << ": " << *height.centimetres;
         ++pairs;
     });
-}
-EXPECT_GE(pairs, 20);
+    EXPECT_GE(pairs, 20);
 }
 
 TEST(HairHeightOfHeads, TellsABunOnTheCrown) {

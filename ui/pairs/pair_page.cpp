@@ -1,6 +1,6 @@
 #include "ui/pairs/pair_page.h"
 
-#include <QKeyEvent>
+#include <QShortcut>
 #include <QStackedWidget>
 
 #include "ui/pairs/fact_words.h"
@@ -46,6 +46,7 @@ PairPage::PairPage(Session& session, ShownPairs& pairs, LaidPairs& laid, QWidget
     column->setSpacing(space(2));
     column->addWidget(build_top());
     column->addLayout(row, 1);
+    add_keys();
     connect(&laid_, &LaidPairs::laid, this, &PairPage::show_laid);
     connect(&session_.pictures(), &PictureLoader::arrived, this, &PairPage::show_pictures);
 }
@@ -163,10 +164,14 @@ void PairPage::keep_points(bool found_anew) {
     session_.change_records(change_points(session_.library(), changes));
 }
 
-void PairPage::keyPressEvent(QKeyEvent* event) {
-    if (event->key() == Qt::Key_PageDown) return emit step_asked(1);
-    if (event->key() == Qt::Key_PageUp) return emit step_asked(-1);
-    QWidget::keyPressEvent(event);
+// Before the side that scrolls takes them.
+void PairPage::add_keys() {
+    for (const auto& [key, step] :
+         {std::pair(Qt::Key_PageDown, 1), std::pair(Qt::Key_PageUp, -1)}) {
+        auto* shortcut = new QShortcut(key, this);
+        shortcut->setContext(Qt::WidgetWithChildrenShortcut);
+        connect(shortcut, &QShortcut::activated, this, [this, step] { emit step_asked(step); });
+    }
 }
 
 void PairPage::resizeEvent(QResizeEvent* event) {

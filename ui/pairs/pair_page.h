@@ -36,9 +36,9 @@ class PairPage : public QWidget {
 
   protected:
     void resizeEvent(QResizeEvent* event) override;
-    void keyPressEvent(QKeyEvent* event) override;
 
   private:
+    void add_keys();
     QWidget* build_top();
     QWidget* build_comparing();
     void show_pictures();

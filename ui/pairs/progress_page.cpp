@@ -85,7 +85,7 @@ void ProgressPage::show_client(ClientId client, std::optional<Angle> angle) {
                         .arg(record ? isolated(from_utf8(record->name)) : QString()));
     if (angle) angle_ = *angle;
     if (!progress_.contains(angle_) && !progress_.empty()) angle_ = progress_.begin()->first;
-    current_ = frames().size();
+    if (angle) current_ = frames().size();  // until the newest is chosen
     show_angles();
     choose_angle(angle_);
 }

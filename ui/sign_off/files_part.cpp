@@ -27,7 +27,7 @@ void FilesPart::look_at(std::optional<LookId> look) {
         },
         [part = QPointer(this), look](const Sentences& problems) {
             if (!part || part->look_ != look) return;
-            part->notice_->say(lines_of(problems));
+            part->notice_->say(in_lines(problems));
         });
 }
 

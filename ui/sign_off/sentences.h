@@ -8,7 +8,7 @@ namespace quarterturn {
 
 using Sentences = std::vector<std::string>;
 
-inline QString lines_of(const Sentences& sentences) {
+inline QString in_lines(const Sentences& sentences) {
     QStringList lines;
     for (const std::string& sentence : sentences) lines << from_utf8(sentence);
     return lines.join(QLatin1Char('\n'));

@@ -179,7 +179,7 @@ void SignOffScreen::add_seal() {
 void SignOffScreen::add_changes() {
     if (state_->changes_since.empty()) return;
     add_notice(*standing_,
-               tr("Changed since it was signed off:\n%1").arg(lines_of(state_->changes_since)));
+               tr("Changed since it was signed off:\n%1").arg(in_lines(state_->changes_since)));
 }
 
 void SignOffScreen::add_reopening(QVBoxLayout& column) {
@@ -230,7 +230,7 @@ void SignOffScreen::sign() {
             if (!screen) return;
             screen->problem_->say(reasons.empty()
                                       ? QString()
-                                      : tr("It is not signed off:\n%1").arg(lines_of(reasons)));
+                                      : tr("It is not signed off:\n%1").arg(in_lines(reasons)));
         });
     connect(job, &Job::failed, problem_, &Notice::say);
     // Before the window looks at the records again.
@@ -289,7 +289,7 @@ void SignOffScreen::show_recipe() {
         bold.setBold(true);
         heading->setFont(bold);
         recipe_->addWidget(heading);
-        recipe_->addWidget(make_text(lines_of(part.lines)));
+        recipe_->addWidget(make_text(in_lines(part.lines)));
     }
 }
 

@@ -1,6 +1,3 @@
-#include <iostream>
-#include <sstream>
-
 #include "app/qturn/command_set.h"
 #include "app/qturn/commands.h"
 #include "tests/app/program.h"
@@ -30,29 +27,14 @@ bool contains(const std::string& text, const std::string& part) {
     return text.find(part) != std::string::npos;
 }
 
-// In this process: to start one for each command takes a minute.
-std::string help_of(const std::string& name) {
-    Arguments line = words_of(name);
-    line.insert(line.begin(), "qturn");
-    line.emplace_back("--help");
-    std::vector<char*> words;
-    for (std::string& word : line) words.push_back(word.data());
-    CommandSet commands;
-    add_all_commands(commands);
-    std::ostringstream said;
-    std::streambuf* const before = std::cout.rdbuf(said.rdbuf());
-    const int code = commands.run(static_cast<int>(words.size()), words.data());
-    std::cout.rdbuf(before);
-    EXPECT_EQ(code, 0) << name;
-    return said.str();
-}
-
 class HelpTest : public QturnTest {};
 
 TEST_F(HelpTest, EveryCommandExplainsItselfWithAnExampleOfItself) {
     ASSERT_GT(all_commands().size(), 30U);
     for (const std::string& name : all_commands()) {
-        const std::string help = help_of(name);
+        Arguments arguments = words_of(name);
+        arguments.emplace_back("--help");
+        const std::string help = said(arguments);
         EXPECT_TRUE(contains(help, "Example:\n  qturn " + name)) << name;
         EXPECT_TRUE(contains(help, "--library FOLDER")) << name;
         EXPECT_TRUE(contains(help, "--json")) << name;

@@ -1,5 +1,5 @@
 #pragma once
-// The built qturn, run as a person or a script runs it.
+// qturn, run with the words of a command line.
 
 #include <gtest/gtest.h>
 
@@ -10,6 +10,9 @@
 #include <string>
 #include <vector>
 
+#include "app/qturn/command_set.h"
+#include "app/qturn/commands.h"
+#include "tests/app/redirected.h"
 #include "tests/support/command.h"
 #include "tests/support/files.h"
 #include "tests/support/temporary_folder.h"
@@ -32,16 +35,15 @@ inline std::string text_of(const std::filesystem::path& file) {
 // Each test has a folder of its own; `library` lies in it.
 class QturnTest : public ::testing::Test {
   protected:
-    // `before` stands before the program on the shell's line, such as "LC_ALL=C".
-    Ran run(const Arguments& arguments, const std::string& before = {}) {
-        std::string line = before + ' ' + shell_word(QTURN_PROGRAM);
-        for (const std::string& argument : arguments) line += ' ' + shell_word(argument);
+    // What qturn's main function runs, in this process: with the sanitizers it takes half a second
+    // to start one, and hundreds are run. What belongs to a process is tested on QTURN_PROGRAM.
+    Ran run(Arguments arguments) {
+        arguments.insert(arguments.begin(), "qturn");
+        arguments.insert(arguments.end(), {"--library", library});
         const auto out = folder / "out";
         const auto error = folder / "error";
-        line += " --library " + shell_word(library) + " >" + shell_word(out) + " 2>" +
-                shell_word(error);
-        const int status = std::system(line.c_str());
-        return {WIFEXITED(status) ? WEXITSTATUS(status) : -1, text_of(out), text_of(error)};
+        const int code = run_main(arguments, out, error);
+        return {code, text_of(out), text_of(error)};
     }
 
     // Runs, expects the exit code, and answers what was printed.
@@ -67,6 +69,17 @@ class QturnTest : public ::testing::Test {
     std::string library = folder / "library";
 
   private:
+    static int run_main(Arguments line, const std::filesystem::path& out,
+                        const std::filesystem::path& error) {
+        std::vector<char*> words;
+        for (std::string& word : line) words.push_back(word.data());
+        const Redirected to_out(STDOUT_FILENO, out);
+        const Redirected to_error(STDERR_FILENO, error);
+        CommandSet commands;
+        add_all_commands(commands);
+        return commands.run(static_cast<int>(words.size()), words.data());
+    }
+
     static std::string line_of(const Arguments& arguments) {
         std::string line = "qturn";
         for (const std::string& argument : arguments) line += ' ' + argument;

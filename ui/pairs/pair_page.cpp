@@ -18,7 +18,7 @@
 namespace quarterturn {
 namespace {
 
-constexpr int details_steps = 88;
+constexpr int details_steps = 84;
 
 }  // namespace
 

@@ -11,8 +11,13 @@ namespace {
 
 using nlohmann::json;
 
-std::string found_line(std::size_t count) {
+std::string found_line(const PairWall& wall, std::size_t count) {
     if (count > 0) return count_text(count, "pair") + " found.";
+    if (wall.pairs().empty()) {
+        return "There are no pairs yet: one makes itself as soon as a look has a usable photo "
+               "before "
+               "and one after, tagged with the same angle.";
+    }
     return "No pair was found: try fewer conditions, or see what there is with: qturn pairs count";
 }
 
@@ -34,7 +39,8 @@ void tell_lost_pairs(Library& library, const Names& names, Reply& reply) {
 Reply list(Session& session, const PairFilterOptions& options) {
     Library& library = session.library();
     const PairFilter filter = filter_from(library, options);
-    const auto found = PairWall(library).find(library, filter).pairs;
+    const PairWall wall(library);
+    const auto found = wall.find(library, filter).pairs;
     const auto photos = photos_of(library, found);
     const Names names(library);
     std::map<LookId, Look> looks;
@@ -46,7 +52,7 @@ Reply list(Session& session, const PairFilterOptions& options) {
         data.push_back(to_json(pair, names, photos));
     }
     Reply reply{columns(rows), {{"filter", to_json(filter)}, {"pairs", data}}};
-    reply.lines.push_back(found_line(found.size()));
+    reply.lines.push_back(found_line(wall, found.size()));
     if (filter == PairFilter{}) tell_lost_pairs(library, names, reply);
     return reply;
 }
@@ -69,7 +75,8 @@ json counts_json(const FactCounts& counts) {
 Reply count(Session& session, const PairFilterOptions& options) {
     Library& library = session.library();
     const PairFilter filter = filter_from(library, options);
-    const auto found = PairWall(library).find(library, filter);
+    const PairWall wall(library);
+    const auto found = wall.find(library, filter);
     std::vector<std::vector<std::string>> rows;
     for (const Fact fact : all_facts) {
         const auto own = found.counts.find(fact);
@@ -83,7 +90,7 @@ Reply count(Session& session, const PairFilterOptions& options) {
                 {{"filter", to_json(filter)},
                  {"found", found.pairs.size()},
                  {"facts", counts_json(found.counts)}}};
-    reply.lines.push_back(found_line(found.pairs.size()));
+    reply.lines.push_back(found_line(wall, found.pairs.size()));
     return reply;
 }
 

@@ -118,8 +118,9 @@ QString WallOfPairs::last_line(const PairOnWall& on_wall, bool& unfair) const {
     const bool usual = made.place.kind == PairKind::before_and_after;
     QStringList words;
     if (made.worn_on) {
-        words << isolated(
-            QLocale().toString(to_qdate(*made.worn_on), QStringLiteral("d MMM yyyy")));
+        //: the day on which a look is worn
+        words << tr("worn %1").arg(
+            isolated(QLocale().toString(to_qdate(*made.worn_on), QStringLiteral("d MMM yyyy"))));
     }
     if (!usual) words << shown(made.place.kind);
     return words.join(QStringLiteral(" · "));

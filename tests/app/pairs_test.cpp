@@ -146,7 +146,7 @@ TEST_F(PairsTest, ABroughtPictureIsKeptWithTheClientAndInNoExport) {
     EXPECT_EQ(answer({"photos"})["photos"].size(), 3U) << "it is none of her photos";
 
     const std::filesystem::path record = folder / "record";
-    said({"export-record", "1", "--to", record});
+    said({"client", "export", "1", "--to", record});
     for (const auto& entry : std::filesystem::recursive_directory_iterator(record)) {
         if (!entry.is_regular_file()) continue;
         EXPECT_EQ(text_of(entry).find(bytes), std::string::npos) << entry.path();

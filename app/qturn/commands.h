@@ -22,7 +22,7 @@ void add_kit_command(CommandSet& commands);
 void add_running_order_command(CommandSet& commands);
 void add_board_command(CommandSet& commands);
 void add_take_down_command(CommandSet& commands);
-void add_timer_commands(CommandSet& commands);  // start, list, stop
+void add_timer_commands(CommandSet& commands);    // start, list, stop
 void add_as_made_commands(CommandSet& commands);  // day-photos, as-made, head-points
 void add_import_command(CommandSet& commands);
 void add_photos_command(CommandSet& commands);
@@ -36,9 +36,16 @@ void add_coverage_commands(CommandSet& commands);  // coverage, waive
 void add_shot_list_commands(CommandSet& commands);
 void add_sign_off_commands(CommandSet& commands);  // sign-off, reopen, export-record
 void add_sheet_command(CommandSet& commands);
-void add_pair_commands(CommandSet& commands);         // list, count, keep, filters, forget
-void add_pair_choice_commands(CommandSet& commands);  // show, choose, pin, refuse, facts, picture
-void add_pair_like_commands(CommandSet& commands);    // measure, like
+void add_pair_commands(CommandSet& commands);           // list, count, keep, filters, forget
+void add_pair_choice_commands(CommandSet& commands);    // show, choose, pin, refuse, facts, picture
+void add_pair_like_commands(CommandSet& commands);      // measure, like
+void add_consent_commands(CommandSet& commands);        // show, grant, decline, withdraw, history
+void add_consent_paper_commands(CommandSet& commands);  // attach, form
+void add_photo_commands(CommandSet& commands);          // photo whose, photo people
+void add_may_command(CommandSet& commands);
+void add_portfolio_commands(CommandSet& commands);  // export
+void add_selection_commands(CommandSet& commands);  // candidates, select, selections
+void add_ledger_commands(CommandSet& commands);     // list, tasks, place, taken-down
 void add_completion_command(CommandSet& commands);
 
 }  // namespace quarterturn

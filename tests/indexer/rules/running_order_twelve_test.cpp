@@ -124,8 +124,8 @@ MorningNeeds party_without_waiting(unsigned seed) {
 
 TEST(RunningOrderOfManyWithoutWaiting, IsAsLittleLateAndBeginsAsLateAsCanBe) {
     int late = 0;
-    constexpr int parties = 60;
-    for (unsigned seed = 1; seed <= parties; ++seed) {
+    constexpr int mornings = 60;
+    for (unsigned seed = 1; seed <= mornings; ++seed) {
         const MorningNeeds needs = party_without_waiting(seed);
         const RunningOrder order = plan_morning(needs);
         const LeastLateness found{order.late_in_all, order.worst};
@@ -135,8 +135,8 @@ TEST(RunningOrderOfManyWithoutWaiting, IsAsLittleLateAndBeginsAsLateAsCanBe) {
         ASSERT_LT(found, BestWithoutWaiting(needs, order.begins + 1).least()) << seed;
         late += order.late_in_all > 0 ? 1 : 0;
     }
-    EXPECT_GT(late, parties / 10);  // both kinds of morning are among them
-    EXPECT_LT(late, parties * 9 / 10);
+    EXPECT_GT(late, mornings / 10);  // both kinds of morning are among them
+    EXPECT_LT(late, mornings * 9 / 10);
 }
 
 }  // namespace

@@ -1,5 +1,7 @@
 #include "ui/widgets/wedding_choice.h"
 
+#include <QGuiApplication>
+
 #include <gtest/gtest.h>
 
 #include "indexer/record/time.h"
@@ -37,8 +39,10 @@ TEST(WeddingChoice, TakesTheOneWishedForElseTheFirst) {
 
 // UAX 9: a day that leads a line from right to left would be torn from its month.
 TEST(WeddingChoice, KeepsTheDayTogetherWhereLinesRunToTheLeft) {
+    QGuiApplication::setLayoutDirection(Qt::RightToLeft);
     WeddingChoice choice;
     choice.show_weddings(two_boathouses(), std::nullopt);
+    QGuiApplication::setLayoutDirection(Qt::LeftToRight);
     constexpr QChar isolate(0x2068);
     EXPECT_EQ(choice.itemText(0).front(), isolate);
     EXPECT_EQ(choice.itemText(0).count(isolate), 2);

@@ -46,6 +46,7 @@ PairPage::PairPage(Session& session, ShownPairs& pairs, LaidPairs& laid, QWidget
     column->setSpacing(space(2));
     column->addWidget(build_top());
     column->addLayout(row, 1);
+    setFocusProxy(view_);
     add_keys();
     connect(&laid_, &LaidPairs::laid, this, &PairPage::show_laid);
     connect(&session_.pictures(), &PictureLoader::arrived, this, &PairPage::show_pictures);

@@ -133,7 +133,9 @@ void PairsScreen::open(int position) {
     session_.attempt([&] {
         wall_->notice().say({});
         if (!pair_->show_pair(pairs_->at(position).pair.id)) return refresh();
+        if (pages_->currentWidget() == pair_) return;
         pages_->setCurrentWidget(pair_);
+        pair_->setFocus();
     });
 }
 
@@ -160,9 +162,9 @@ void PairsScreen::show_progress() {
         const auto look = session_.library().looks().find(pair_->pair()->made.place.look);
         if (!look) return;
         const bool there = pages_->currentWidget() == progress_;
+        pages_->setCurrentWidget(progress_);  // before its frames, which take the focus
         progress_->show_client(
             look->client, there ? std::nullopt : std::optional(pair_->pair()->made.place.angle));
-        pages_->setCurrentWidget(progress_);
     });
 }
 

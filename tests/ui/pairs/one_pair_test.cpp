@@ -42,7 +42,6 @@ TEST_F(OnePairTest, ItIsOpenedByKeySteppedThroughAndLeft) {
     open_pair(0);
     ASSERT_TRUE(is_open());
     EXPECT_TRUE(says(QStringLiteral("low twisted bun  ·  Back")));
-    screen.findChild<PairView*>()->setFocus();
     press(Qt::Key_PageDown);
     EXPECT_TRUE(says(QStringLiteral("low twisted bun  ·  Left")));
     press(Qt::Key_PageDown);

@@ -125,6 +125,7 @@ void ProgressPage::build_row() {
         auto* button = new FrameButton(day_of_frame(frames()[i]), work_of_frame(frames()[i]));
         connect(button, &FrameButton::clicked, this, [this, i] { step_to(i); });
         row_->addWidget(button);
+        button->show();  // at once: what is not there yet takes no focus
         buttons_.push_back(button);
     }
     row_->addStretch();

@@ -63,6 +63,7 @@ ProgressPage::ProgressPage(Session& session, LaidPairs& laid, QWidget* parent)
     column->addWidget(words_);
     column->addWidget(large_, 1);
     column->addWidget(scroll_);
+    scroll_->installEventFilter(this);
     connect(&session_.pictures(), &PictureLoader::arrived, this, [this] {
         if (isVisible()) show_frames();
     });
@@ -221,6 +222,13 @@ void ProgressPage::keyPressEvent(QKeyEvent* event) {
         default:
             QWidget::keyPressEvent(event);
     }
+}
+
+// Before the row scrolls by them.
+bool ProgressPage::eventFilter(QObject* watched, QEvent* event) {
+    if (watched != scroll_ || event->type() != QEvent::KeyPress) return false;
+    keyPressEvent(static_cast<QKeyEvent*>(event));
+    return event->isAccepted();
 }
 
 void ProgressPage::resizeEvent(QResizeEvent* event) {

@@ -23,7 +23,7 @@ struct AccessoryPlace {
     std::optional<AccessoryMove> move;
 
     // Of the pairs of unflawed demo photos that show no difference, none is measured to differ by
-    // more than 0.45 cm; see tests/indexer/image/accessory_place_test.cpp. A comb and pearls moved
+    // more than 0.45 cm; see tests/accuracy/accessory_place_test.cpp. A comb and pearls moved
     // by 1.8 and 2 cm within such photos were told 0.6 cm off at most from the left, and 1.0 cm
     // from behind, where a head down to its nape is taken for too tall.
     static constexpr double least_centimetres = 1.0;

@@ -19,7 +19,7 @@ struct HairHeight {
     double right = 0;
 
     // Of the pairs of unflawed demo photos that show no difference, none is measured to differ by
-    // more than 0.6 cm; see tests/indexer/image/hair_height_test.cpp. Demo heads rendered with the
+    // more than 0.6 cm; see tests/accuracy/hair_height_test.cpp. Demo heads rendered with the
     // bun on the crown, 2.3 to 3.6 cm higher, were measured 0.7 cm off at most, from all four
     // sides.
     static constexpr double least_centimetres = 1.0;

@@ -3,7 +3,7 @@
 //
 // How the thresholds were chosen: on the 67 demo photos, whose flaws are known from the program
 // that renders them, and checked on flaws of other strengths made from the good ones
-// (tests/indexer/image/demo_flaws_test.cpp) and on photos of twenty real cameras.
+// (tests/accuracy/demo_flaws_test.cpp) and on photos of twenty real cameras.
 //
 //                     flawed photos    good photos      threshold   real cameras
 //   focus             1.45 … 1.77      2.72 … 10.8      2.1         2.58 and above

@@ -14,7 +14,7 @@ namespace quarterturn {
 // How unlike two looks are in each, 0 for alike: sums of what differs, in units of about what two
 // photos of one hairdo from one angle differ by. Measured on generated heads, half of such pairs
 // lie below 0.6, 0.8 and 0.7 and nine of ten below 1.0, 1.2 and 2.4, half of all others
-// above 3.6, 1.8 and 2.5; see tests/indexer/image/hair_look_test.cpp.
+// above 3.6, 1.8 and 2.5; see tests/accuracy/hair_look_test.cpp.
 struct HairDistance {
     double colour = 0;
     double texture = 0;

@@ -85,9 +85,6 @@ std::vector<std::string> laid_words(const HeadAlignment& alignment) {
     std::vector<std::string> words{"Cropped, and both heads laid equally large in one place."};
     const double turn = std::abs(alignment.second_onto_first.turn()) * 180 / std::numbers::pi;
     if (turn >= 0.05) words.push_back("The second photo is turned by " + figure(turn, 1) + "°.");
-    if (!alignment.sure()) {
-        words.emplace_back("Where the heads stand is not sure: show it with two points in each.");
-    }
     return words;
 }
 
@@ -148,6 +145,13 @@ PairPicture pair_picture(Library& library, Decoder& decoder, HeadFinder& finder,
     const LaidPair laid = lay_pair(library, decoder, finder, first, second);
     if (!laid.refused.empty()) {
         result.refused = laid.refused;
+        return result;
+    }
+    if (!laid.alignment.sure()) {
+        result.refused =
+            "Where the heads stand is not sure, so that they cannot be shown equally large: show "
+            "it "
+            "with two points in each photo.";
         return result;
     }
     const cv::Size whole = picture_pixels(wish.shape);

@@ -168,8 +168,12 @@ int WallPage::current_position() const {
 
 QString WallPage::count_words(std::size_t count) const {
     const QString number = QLocale().toString(static_cast<qlonglong>(count));
-    if (like_) return tr("%1 looks, the likest first").arg(number);
-    if (!is_filtered()) return tr("%1 pairs, the newest first").arg(number);
+    if (like_) {
+        return count == 1 ? tr("1 look like it") : tr("%1 looks, the most alike first").arg(number);
+    }
+    if (!is_filtered()) {
+        return count == 1 ? tr("1 pair") : tr("%1 pairs, the newest first").arg(number);
+    }
     return count == 1 ? tr("1 pair found") : tr("%1 pairs found").arg(number);
 }
 

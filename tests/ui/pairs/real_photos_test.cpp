@@ -129,7 +129,8 @@ TEST_F(PhotographedPairsTest, HerLooksMostLikeADroppedPictureComeUpWithReasons) 
     ASSERT_TRUE(enter.isAccepted());
     QDropEvent drop({100, 100}, Qt::CopyAction, &data, Qt::LeftButton, {});
     QCoreApplication::sendEvent(&screen, &drop);
-    ASSERT_TRUE(QTest::qWaitFor([&] { return says(QStringLiteral("the likest first")); }, 60000));
+    ASSERT_TRUE(
+        QTest::qWaitFor([&] { return says(QStringLiteral("Your looks most like")); }, 60000));
     auto& wall = *screen.findChild<WallOfPairs*>();
     ASSERT_GT(wall.model()->rowCount(), 0);
     const QString first = wall.model()->index(0, 0).data(Qt::AccessibleTextRole).toString();

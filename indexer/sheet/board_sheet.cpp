@@ -14,7 +14,7 @@ constexpr double larger_type = 1.42;              // read from a step back
 constexpr double room_without_look = 0.3;         // of a page, for a client without a look
 constexpr double mm_below_without_look = 0.3;     // for each point of a name
 const std::string left_to_right_mark = "\u200e";  // Unicode, UAX 9
-constexpr std::array recipe_scales{1.0, 0.94, 0.88, 0.83, 0.78, 0.74};
+constexpr std::array recipe_scales{1.0, 0.94, 0.88, 0.83, 0.78, 0.74, 0.70, 0.66};
 
 SheetStyle board_style(Paper paper) {
     SheetStyle style = sheet_style(paper);

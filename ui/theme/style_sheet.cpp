@@ -12,7 +12,7 @@ namespace {
 const char* const sheet = R"(
 QPushButton, QToolButton {
     background: @card@; color: @ink@; border: 2px solid @outline@; border-radius: 8px;
-    padding: @pad@px @wide_pad@px; min-height: @target@px;
+    padding: @pad@px @wide_pad@px; min-height: @target@px; outline: none;
 }
 QPushButton:hover, QToolButton:hover { background: @wash@; }
 QPushButton:pressed, QToolButton:pressed { background: @hairline@; }

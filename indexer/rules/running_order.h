@@ -64,7 +64,7 @@ struct RunningOrder {
 };
 
 // Steps of the search, not time, so that every machine answers alike (chosen by measurement, see
-// tests/bench/bench_running_order.cpp: about a second for twelve clients).
+// tests/bench/bench_running_order.cpp: a second at most for twelve clients).
 inline constexpr long usual_steps = 2'000'000;
 
 // Throws std::invalid_argument with a sentence when the needs cannot be planned at all: nobody to

@@ -10,7 +10,7 @@
 namespace quarterturn {
 namespace {
 
-Date day(const char* iso) {
+Date on_day(const char* iso) {
     return parse_date(iso).value();
 }
 
@@ -23,7 +23,7 @@ class AnyCase {
     bool one_in(int count) { return below(count) == 0; }
 
     Date date() {
-        return Date{std::chrono::sys_days(day("2027-12-29")) + std::chrono::days(below(7))};
+        return Date{std::chrono::sys_days(on_day("2027-12-29")) + std::chrono::days(below(7))};
     }
     std::optional<Date> maybe_date() { return one_in(2) ? std::nullopt : std::optional(date()); }
     Use use() { return all_uses[static_cast<std::size_t>(below(3))]; }
@@ -116,14 +116,14 @@ struct GateBorders : testing::Test {
         entry.id = ConsentId{static_cast<std::int64_t>(person().consents.size()) + 1};
         entry.use = Use::website;
         entry.said = said;
-        entry.said_on = day(said_on);
+        entry.said_on = on_day(said_on);
         entry.shown = ShownAs::with_her_face;
         person().consents.push_back(entry);
         return person().consents.back();
     }
     ShownPerson& person() { return photo.people.front(); }
     std::string against(const char* on, Use use = Use::website) {
-        const Verdict verdict = may_go(photo, use, day(on));
+        const Verdict verdict = may_go(photo, use, on_day(on));
         return verdict.may() ? "" : std::string(word(verdict.against.front().obstacle));
     }
 
@@ -138,8 +138,8 @@ TEST_F(GateBorders, NothingRecordedMeansNo) {
 
 TEST_F(GateBorders, TheFirstAndTheLastDayBelongToIt) {
     ConsentEntry& entry = add(ConsentSaid::granted, "2028-02-01");
-    entry.from = day("2028-02-29");
-    entry.until = day("2028-12-31");
+    entry.from = on_day("2028-02-29");
+    entry.until = on_day("2028-12-31");
     EXPECT_EQ(against("2028-01-31"), "not asked") << "she said nothing yet";
     EXPECT_EQ(against("2028-02-01"), "not yet");
     EXPECT_EQ(against("2028-02-28"), "not yet");
@@ -150,7 +150,7 @@ TEST_F(GateBorders, TheFirstAndTheLastDayBelongToIt) {
 }
 
 TEST_F(GateBorders, WithdrawnHoldsFromTheDayItIsSaidAlsoOverWhatWasToComeLater) {
-    add(ConsentSaid::granted, "2026-11-07").from = day("2027-01-01");
+    add(ConsentSaid::granted, "2026-11-07").from = on_day("2027-01-01");
     add(ConsentSaid::withdrawn, "2026-12-01");
     EXPECT_EQ(against("2026-11-30"), "not yet");
     EXPECT_EQ(against("2026-12-01"), "withdrawn");
@@ -171,7 +171,7 @@ TEST_F(GateBorders, ALicencesLastDayBelongsToIt) {
     photo.credit = Credit{Whose::photographer,
                           "Wren Aldous",
                           {Use::website},
-                          day("2027-03-31"),
+                          on_day("2027-03-31"),
                           "Photo: Wren Aldous"};
     EXPECT_EQ(against("2027-03-31"), "");
     EXPECT_EQ(against("2027-04-01"), "licence ended");
@@ -200,7 +200,7 @@ TEST_F(GateBorders, EverythingThatStandsAgainstItIsSaidInWords) {
     photo.people.push_back({ClientId{2}, "Pippa", "flower girl", {}});
     photo.strangers = true;
     photo.credit.reset();
-    const Verdict verdict = may_go(photo, Use::website, day("2026-11-08"));
+    const Verdict verdict = may_go(photo, Use::website, on_day("2026-11-08"));
     std::string all;
     for (const Against& each : verdict.against) all += each.words + "\n";
     EXPECT_EQ(all,

@@ -10,6 +10,7 @@ namespace {
 
 constexpr std::array all_sitting_kinds{SittingKind::consultation, SittingKind::trial,
                                        SittingKind::wedding_day, SittingKind::model_shoot};
+constexpr std::array all_ways_to_give{HowGiven::signed_form, HowGiven::message, HowGiven::spoken};
 constexpr std::array all_worn{Worn::ceremony, Worn::evening, Worn::other};
 
 template <class Values>
@@ -74,6 +75,18 @@ Shot shot_from(const std::string& text) {
 
 Paper paper_from(const std::string& text) {
     return value_or_complain(parse_paper(text), text, "paper size", all_papers);
+}
+
+Use use_from(const std::string& text) {
+    return value_or_complain(parse_use(text), text, "use", all_uses);
+}
+
+AgeBand age_band_from(const std::string& text) {
+    return value_or_complain(parse_age_band(text), text, "age", all_age_bands);
+}
+
+HowGiven how_given_from(const std::string& text) {
+    return value_or_complain(parse_how_given(text), text, "way to give consent", all_ways_to_give);
 }
 
 Date date_from(const std::string& text) {

@@ -9,15 +9,15 @@
 namespace quarterturn {
 namespace {
 
-std::span<const std::byte> bytes_of(std::string_view text) {
+std::span<const std::byte> as_bytes_of(std::string_view text) {
     return std::as_bytes(std::span(text));
 }
 
 TEST(WriteOnce, WritesWhatWasNotThereAndNothingElse) {
     const TemporaryFolder folder;
-    write_once(real_file_system(), folder / "a", bytes_of("hers"));
-    EXPECT_THROW(write_once(real_file_system(), folder / "a", bytes_of("other")), DiskError);
-    EXPECT_TRUE(std::ranges::equal(read_bytes(folder / "a"), bytes_of("hers")));
+    write_once(real_file_system(), folder / "a", as_bytes_of("hers"));
+    EXPECT_THROW(write_once(real_file_system(), folder / "a", as_bytes_of("other")), DiskError);
+    EXPECT_TRUE(std::ranges::equal(read_bytes(folder / "a"), as_bytes_of("hers")));
     EXPECT_EQ(files_in(folder.path()).size(), 1U);
 }
 
@@ -25,12 +25,12 @@ TEST(WriteOnce, LeavesNothingWhicheverCallFails) {
     const TemporaryFolder folder;
     FailingDisk disk;
     disk.heal();
-    write_once(disk, folder / "whole", bytes_of("hers"));
+    write_once(disk, folder / "whole", as_bytes_of("hers"));
     const int calls = disk.calls();
     ASSERT_GE(calls, 6);
     for (int call = 1; call <= calls; ++call) {
         disk.fail_call(call);
-        EXPECT_THROW(write_once(disk, folder / "a", bytes_of("hers")), DiskError) << call;
+        EXPECT_THROW(write_once(disk, folder / "a", as_bytes_of("hers")), DiskError) << call;
         EXPECT_EQ(files_in(folder.path()).size(), 1U) << call;
     }
 }
@@ -39,11 +39,11 @@ TEST(WriteOnce, TakesUpWhatAPowerCutLeft) {
     const TemporaryFolder folder;
     FailingDisk disk;
     disk.fail_from_call(4);  // written, and then nothing more could be done
-    EXPECT_THROW(write_once(disk, folder / "a", bytes_of("half")), DiskError);
+    EXPECT_THROW(write_once(disk, folder / "a", as_bytes_of("half")), DiskError);
     EXPECT_EQ(files_in(folder.path()).size(), 1U);
-    write_once(real_file_system(), folder / "a", bytes_of("hers"));
+    write_once(real_file_system(), folder / "a", as_bytes_of("hers"));
     EXPECT_EQ(files_in(folder.path()).size(), 1U);
-    EXPECT_TRUE(std::ranges::equal(read_bytes(folder / "a"), bytes_of("hers")));
+    EXPECT_TRUE(std::ranges::equal(read_bytes(folder / "a"), as_bytes_of("hers")));
 }
 
 }  // namespace

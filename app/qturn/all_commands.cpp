@@ -35,6 +35,7 @@ void add_all_commands(CommandSet& commands) {
     add_pair_commands(commands);
     add_pair_choice_commands(commands);
     add_pair_like_commands(commands);
+    add_pair_picture_command(commands);
     add_pair_progress_command(commands);
     add_inspiration_commands(commands);
     add_consent_commands(commands);

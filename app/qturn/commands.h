@@ -37,8 +37,9 @@ void add_shot_list_commands(CommandSet& commands);
 void add_sign_off_commands(CommandSet& commands);  // sign-off, reopen, export-record
 void add_sheet_command(CommandSet& commands);
 void add_pair_commands(CommandSet& commands);         // list, count, keep, filters, forget
-void add_pair_choice_commands(CommandSet& commands);  // show, choose, pin, refuse, facts, picture
+void add_pair_choice_commands(CommandSet& commands);  // show, choose, pin, refuse, facts
 void add_pair_like_commands(CommandSet& commands);    // measure, like
+void add_pair_picture_command(CommandSet& commands);
 void add_pair_progress_command(CommandSet& commands);
 void add_inspiration_commands(CommandSet& commands);
 void add_consent_commands(CommandSet& commands);        // show, grant, decline, withdraw, history

@@ -117,7 +117,7 @@ Reply one_export(Library& library, ExportId id) {
 Reply place(Session& session, const LedgerOptions& options) {
     Library& library = session.library();
     const ExportId id = export_there(library, export_from(options.number)).id;
-    library.ledger().add_place(id, options.words);
+    note_place(library, id, options.words);
     return one_export(library, id);
 }
 
@@ -127,7 +127,7 @@ Reply taken_down(Session& session, const LedgerOptions& options) {
     const Date today = date_of(local_now());
     const Date on = options.on ? date_from(*options.on) : today;
     if (on > today) throw WrongUse(iso_text(on) + " has not come yet: tick it off on the day.");
-    library.ledger().take_down(id, {on, options.note});
+    tick_off(library, id, {on, options.note});
     return one_export(library, id);
 }
 

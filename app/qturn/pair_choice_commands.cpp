@@ -161,16 +161,6 @@ Reply facts(Session& session, const FactOptions& options) {
     return reply;
 }
 
-struct PictureOptions {
-    std::string pair;
-    std::string out;
-};
-
-Reply picture(Session& session, const PictureOptions& options) {
-    const Pair pair = find_pair(session.library(), options.pair);
-    throw std::runtime_error(reason_against_picture(pair));
-}
-
 void add_choose(CommandSet& commands) {
     const auto options = std::make_shared<ChoiceOptions>();
     auto command = commands.add({"pairs choose", "Puts other photos into a pair.",
@@ -203,16 +193,6 @@ void add_facts(CommandSet& commands) {
                    "Leave this fact to the recipe again; once for each");
 }
 
-void add_picture(CommandSet& commands) {
-    const auto options = std::make_shared<PictureOptions>();
-    auto command =
-        commands.add({"pairs picture", "Makes one picture of a pair, where consent allows it.",
-                      "qturn pairs picture 12 --out pair.jpg"},
-                     [options](Session& session) { return picture(session, *options); });
-    command.argument("PAIR", options->pair, "Its number");
-    command.required_option("--out FILE", options->out, "The picture to write");
-}
-
 }  // namespace
 
 void add_pair_choice_commands(CommandSet& commands) {
@@ -230,7 +210,6 @@ void add_pair_choice_commands(CommandSet& commands) {
                   {"pairs refuse", "Leaves a pair out of all lists.", "qturn pairs refuse 12"},
                   "Let it be listed again", keep_refused);
     add_facts(commands);
-    add_picture(commands);
 }
 
 }  // namespace quarterturn

@@ -128,6 +128,12 @@ Named named(const std::string& text) {
     return {text.substr(0, at), text.substr(at + 1)};
 }
 
+int jpeg_quality_from(std::optional<int> quality, int usual) {
+    const int value = quality.value_or(usual);
+    if (value >= 1 && value <= 100) return value;
+    throw WrongUse("The quality of a JPEG is a number from 1 to 100.");
+}
+
 int number_from(const std::string& text, const std::string& whole) {
     int number = 0;
     const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);

@@ -30,6 +30,7 @@ struct Named {
     std::string value;
 };
 Named named(const std::string& text);  // "CLIENT=07:40"
+int jpeg_quality_from(std::optional<int> quality, int usual);
 // `whole` is what she wrote.
 int number_from(const std::string& text, const std::string& whole);
 

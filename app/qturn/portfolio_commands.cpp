@@ -42,19 +42,13 @@ std::optional<int> size_from(const Text& text, Use use) {
     throw WrongUse("A picture has at least one pixel: name the long edge, as in --size 2160.");
 }
 
-int quality_from(std::optional<int> quality) {
-    const int value = quality.value_or(usual_export_quality);
-    if (value >= 1 && value <= 100) return value;
-    throw WrongUse("The quality of a JPEG is a number from 1 to 100.");
-}
-
 ExportWishes export_wishes(Library& library, const PortfolioOptions& options) {
     ExportWishes wishes;
     wishes.use = use_from(options.use);
     wishes.folder = options.to;
     wishes.long_edge = size_from(options.size, wishes.use);
     if (options.shape) wishes.shape = shape_from(*options.shape);
-    wishes.quality = quality_from(options.quality);
+    wishes.quality = jpeg_quality_from(options.quality, usual_export_quality);
     if (options.line) wishes.line = business_words(library.settings());
     if (options.line && wishes.line.empty()) {
         throw WrongUse("No business name or line is set: qturn settings 'business name' NAME");

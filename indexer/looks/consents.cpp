@@ -14,18 +14,10 @@ void add_once(std::vector<ClientId>& clients, ClientId client) {
     if (std::ranges::find(clients, client) == clients.end()) clients.push_back(client);
 }
 
-std::vector<ClientId> clients_in(Library& library, const Tags& tags) {
-    std::vector<ClientId> clients;
-    if (tags.look) {
-        if (const auto look = library.looks().find(*tags.look)) add_once(clients, look->client);
-    }
-    if (tags.sitting) {
-        if (const auto sitting = library.sittings().find(*tags.sitting)) {
-            add_once(clients, sitting->client);
-        }
-    }
-    for (const ClientId client : tags.shown) add_once(clients, client);
-    return clients;
+template <class Key, class Value>
+std::optional<Value> value_in(const std::map<Key, Value>& values, Key key) {
+    const auto found = values.find(key);
+    return found == values.end() ? std::nullopt : std::optional(found->second);
 }
 
 Path folder_of_papers(ClientId client) {
@@ -82,23 +74,73 @@ PhotoGate::PhotoGate(Library& library) : library_(library) {
     }
 }
 
+PhotoGate PhotoGate::for_many(Library& library) {
+    PhotoGate gate(library);
+    Ahead& ahead = gate.ahead_.emplace();
+    for (const Look& look : library.looks().all()) ahead.looks.emplace(look.id, look.client);
+    for (const Sitting& sitting : library.sittings().all()) {
+        ahead.sittings.emplace(sitting.id, sitting.client);
+    }
+    for (const Client& client : library.clients().all()) {
+        ahead.names.emplace(client.id, client.name);
+    }
+    ahead.seen = library.credits().all_seen();
+    ahead.credits = library.credits().all();
+    return gate;
+}
+
+std::optional<ClientId> PhotoGate::client_of(LookId id) {
+    if (ahead_) return value_in(ahead_->looks, id);
+    const auto look = library_.looks().find(id);
+    return look ? std::optional(look->client) : std::nullopt;
+}
+
+std::optional<ClientId> PhotoGate::client_of(SittingId id) {
+    if (ahead_) return value_in(ahead_->sittings, id);
+    const auto sitting = library_.sittings().find(id);
+    return sitting ? std::optional(sitting->client) : std::nullopt;
+}
+
+std::optional<std::string> PhotoGate::name_of(ClientId id) {
+    if (ahead_) return value_in(ahead_->names, id);
+    const auto client = library_.clients().find(id);
+    return client ? std::optional(client->name) : std::nullopt;
+}
+
+Seen PhotoGate::seen(PhotoId photo) {
+    if (ahead_) return value_in(ahead_->seen, photo).value_or(Seen{});
+    return library_.credits().seen(photo);
+}
+
+std::optional<Credit> PhotoGate::credit(PhotoId photo) {
+    return ahead_ ? value_in(ahead_->credits, photo) : library_.credits().of(photo);
+}
+
+std::vector<ClientId> PhotoGate::clients_in(const Tags& tags) {
+    std::vector<ClientId> clients;
+    const auto of_look = tags.look ? client_of(*tags.look) : std::nullopt;
+    const auto of_sitting = tags.sitting ? client_of(*tags.sitting) : std::nullopt;
+    for (const auto client : {of_look, of_sitting}) {
+        if (client) add_once(clients, *client);
+    }
+    for (const ClientId client : tags.shown) add_once(clients, client);
+    return clients;
+}
+
 ShownPerson PhotoGate::person(ClientId client) {
-    const auto found = library_.clients().find(client);
     const auto role = childs_roles_.find(client);
-    return {client, found ? found->name : "client " + std::to_string(client.value),
+    return {client, name_of(client).value_or("client " + std::to_string(client.value)),
             role == childs_roles_.end() ? "" : role->second, consents_[client]};
 }
 
 PhotoToShow PhotoGate::to_show(const Photo& photo) {
-    const Seen seen = library_.credits().seen(photo.id);
+    const Seen seen = this->seen(photo.id);
     PhotoToShow shown;
-    for (const ClientId client : clients_in(library_, photo.tags)) {
-        shown.people.push_back(person(client));
-    }
+    for (const ClientId client : clients_in(photo.tags)) shown.people.push_back(person(client));
     shown.face_shows = face_shows(photo, seen);
     shown.strangers = seen.strangers;
     shown.nobody = shows_nobody(photo, seen);
-    shown.credit = library_.credits().of(photo.id);
+    shown.credit = credit(photo.id);
     return shown;
 }
 

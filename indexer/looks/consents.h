@@ -3,6 +3,7 @@
 // about photos of the library.
 
 #include <map>
+#include <optional>
 #include <span>
 #include <string>
 #include <vector>
@@ -17,15 +18,32 @@ namespace quarterturn {
 class PhotoGate {
   public:
     explicit PhotoGate(Library& library);
+    // For thousands of photos: reads the other records too, with a fixed number of statements.
+    static PhotoGate for_many(Library& library);
 
     // Who is shown: the clients of the photo's look and sitting, and those named beside them.
     PhotoToShow to_show(const Photo& photo);
     Verdict may_go(const Photo& photo, Use use, Date on);
 
   private:
+    struct Ahead {
+        std::map<LookId, ClientId> looks;
+        std::map<SittingId, ClientId> sittings;
+        std::map<ClientId, std::string> names;
+        std::map<PhotoId, Seen> seen;
+        std::map<PhotoId, Credit> credits;
+    };
+
+    std::optional<ClientId> client_of(LookId look);
+    std::optional<ClientId> client_of(SittingId sitting);
+    std::optional<std::string> name_of(ClientId client);
+    Seen seen(PhotoId photo);
+    std::optional<Credit> credit(PhotoId photo);
+    std::vector<ClientId> clients_in(const Tags& tags);
     ShownPerson person(ClientId client);
 
     Library& library_;
+    std::optional<Ahead> ahead_;
     std::map<ClientId, std::vector<ConsentEntry>> consents_;
     std::map<ClientId, std::string> childs_roles_;
 };
@@ -44,6 +62,11 @@ ConsentPaper attach_paper(Library& library, const Path& file, std::span<const Co
 
 // A sentence when the paper is no longer the file that was attached; empty when it is.
 std::string problem_with_paper(Library& library, const ConsentPaper& paper);
+
+// That a picture is out there no longer, or where it was put: said of all entries of its file,
+// since a picture of a pair has one for each photo. Both throw StoreError.
+void tick_off(Library& library, ExportId id, const TakenDown& taken_down);
+void note_place(Library& library, ExportId id, const std::string& place);
 
 struct EndingSoon {
     Date on{};          // the last day

@@ -56,7 +56,36 @@ std::vector<EndingSoon> licences_ending(Library& library, Date today, int days) 
     return ending;
 }
 
+// The other entries of the same file that are still out there.
+std::vector<Exported> others_of_file(Library& library, ExportId id) {
+    std::vector<Exported> entries;
+    const auto named = library.ledger().find(id);
+    if (!named) return entries;
+    for (Exported& each : library.ledger().all()) {
+        const bool same = each.file == named->file && each.sha256 == named->sha256;
+        if (same && each.id != id && !each.taken_down) entries.push_back(std::move(each));
+    }
+    return entries;
+}
+
 }  // namespace
+
+void tick_off(Library& library, ExportId id, const TakenDown& taken_down) {
+    Transaction all_or_none(library.database());
+    const auto others = others_of_file(library, id);
+    library.ledger().take_down(id, taken_down);
+    for (const Exported& each : others) library.ledger().take_down(each.id, taken_down);
+    all_or_none.commit();
+}
+
+void note_place(Library& library, ExportId id, const std::string& place) {
+    Transaction all_or_none(library.database());
+    library.ledger().add_place(id, place);
+    for (const Exported& each : others_of_file(library, id)) {
+        library.ledger().add_place(each.id, place);
+    }
+    all_or_none.commit();
+}
 
 LedgerTasks ledger_tasks(Library& library, Date today, int within_days) {
     LedgerTasks tasks;

@@ -36,9 +36,9 @@ void set_text(Exiv2::XmpData& xmp, const char* key, const std::string& text) {
 
 Exiv2::XmpData xmp_of(const ExportMetadata& metadata) {
     Exiv2::XmpData xmp;
-    if (!metadata.creator.empty()) {
+    if (!metadata.creators.empty()) {
         Exiv2::XmpArrayValue creators(Exiv2::xmpSeq);
-        creators.read(metadata.creator);
+        for (const std::string& creator : metadata.creators) creators.read(creator);
         xmp.add(Exiv2::XmpKey("Xmp.dc.creator"), &creators);
     }
     set_text(xmp, "Xmp.dc.rights", metadata.copyright);

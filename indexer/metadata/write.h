@@ -13,10 +13,10 @@ namespace quarterturn {
 
 // Empty texts are left out.
 struct ExportMetadata {
-    std::string creator;      // dc:creator
-    std::string copyright;    // dc:rights
-    std::string credit_line;  // photoshop:Credit
-    std::string caption;      // dc:description
+    std::vector<std::string> creators;  // dc:creator
+    std::string copyright;              // dc:rights
+    std::string credit_line;            // photoshop:Credit
+    std::string caption;                // dc:description
     // plus:ModelReleaseStatus: MR-LMR when people are shown, since consent is for a use and can be
     // withdrawn, so that it is never unlimited; MR-NAP when nobody is.
     bool shows_people = true;

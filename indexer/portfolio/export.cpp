@@ -4,8 +4,6 @@
 #include <cmath>
 #include <opencv2/imgproc.hpp>
 
-#include "indexer/disk/checksum.h"
-#include "indexer/disk/write_once.h"
 #include "indexer/image/encode.h"
 #include "indexer/image/head.h"
 #include "indexer/image/profile.h"
@@ -15,9 +13,8 @@
 #include "indexer/intake/thumbnails.h"
 #include "indexer/looks/pairs.h"
 #include "indexer/looks/sealed_file.h"
-#include "indexer/metadata/write.h"
+#include "indexer/portfolio/leaving.h"
 #include "indexer/record/word_list.h"
-#include "indexer/store/library_settings.h"
 
 namespace quarterturn {
 namespace {
@@ -43,16 +40,6 @@ std::optional<double> width_over_height(ExportShape shape) {
     return std::nullopt;
 }
 
-void refuse_inside_library(Library& library, const Path& folder) {
-    using std::filesystem::weakly_canonical;
-    const Path inside = weakly_canonical(library.folder());
-    const Path wanted = weakly_canonical(std::filesystem::absolute(folder));
-    if (std::ranges::mismatch(inside, wanted).in1 != inside.end()) return;
-    throw StoreError(wanted.string() +
-                     " lies in the library: choose a folder outside it, so that copies and "
-                     "originals never mix.");
-}
-
 std::string number_in_name(ExportId id) {
     std::string number = std::to_string(id.value);
     if (number.size() < 4) number.insert(0, 4 - number.size(), '0');
@@ -76,7 +63,6 @@ class Exporter {
           wishes_(wishes),
           now_(now),
           gate_(library),
-          business_(library.settings().get(business_name_setting).value_or("")),
           icc_(srgb_profile()) {}
 
     PhotoGone send(const Photo& photo) {
@@ -100,54 +86,11 @@ class Exporter {
 
   private:
     ExportMetadata metadata_of(const Photo& photo, const PhotoToShow& shown) {
-        const Credit& credit = shown.credit.value();
-        const bool own = credit.whose == Whose::own;
-        ExportMetadata metadata;
-        metadata.creator = own ? business_ : credit.name;
-        if (metadata.creator.empty()) {
-            throw StoreError(
-                "Exports name who took a photo, and your own name is not set: set the business "
-                "name first.");
-        }
-        metadata.copyright = "© " + metadata.creator;
-        if (photo.moment) {
-            metadata.copyright =
-                "© " + iso_text(date_of(*photo.moment)).substr(0, 4) + " " + metadata.creator;
-        }
-        metadata.credit_line = credit.line.value_or(own ? business_ : "");
-        metadata.caption = wishes_.caption.empty() ? usual_caption(photo) : wishes_.caption;
-        metadata.shows_people = !shown.nobody;
-        metadata.youngest = youngest_of(shown);
+        ExportMetadata metadata = told_of(library_, photo, shown, date_of(now_));
+        metadata.caption =
+            wishes_.caption.empty() ? usual_caption(library_, photo.tags) : wishes_.caption;
         metadata.no_data_mining = wishes_.no_data_mining;
         return metadata;
-    }
-
-    // Nothing when the age of somebody who may be the youngest was not told.
-    std::optional<AgeBand> youngest_of(const PhotoToShow& shown) const {
-        std::optional<AgeBand> youngest;
-        bool told = true;
-        for (const ShownPerson& person : shown.people) {
-            const auto age = age_on(person.consents, date_of(now_));
-            told = told && age;
-            if (age && (!youngest || *age < *youngest)) youngest = age;
-        }
-        return told || (youngest && is_child(*youngest)) ? youngest : std::nullopt;
-    }
-
-    // "low bun, plait, back": nothing of her.
-    std::string usual_caption(const Photo& photo) {
-        std::string caption;
-        const auto add = [&](std::string_view part) {
-            if (!caption.empty()) caption += ", ";
-            caption += part;
-        };
-        if (photo.tags.look) {
-            for (const LookFact& fact : library_.look_facts().of(*photo.tags.look)) {
-                if (fact.fact == Fact::family) add(fact.value);
-            }
-        }
-        if (photo.tags.angle) add(word(*photo.tags.angle));
-        return caption;
     }
 
     cv::Mat picture_of(const Photo& photo) {
@@ -177,30 +120,14 @@ class Exporter {
         return smaller;
     }
 
-    // In the ledger first: a file out there that it does not know could never be taken down.
     Exported write(const Photo& photo, const Verdict& verdict, std::span<const std::byte> jpeg) {
-        Exported exported;
-        exported.photo = photo.id;
-        exported.photo_name = photo.file.name;
-        exported.photo_sha256 = photo.file.sha256;
-        exported.use = wishes_.use;
-        exported.at = now_;
-        exported.sha256 = sha256(jpeg);
-        exported.bytes = static_cast<std::int64_t>(jpeg.size());
-        exported.under = verdict.under;
-        Transaction entry(library_.database());
-        const Path file = std::filesystem::absolute(wishes_.folder).lexically_normal() /
-                          export_name(wishes_.use, library_.ledger().next_id());
-        exported.file = file.string();
-        exported.id = library_.ledger().add(exported);
-        entry.commit();
-        try {
-            write_once(library_.disk(), file, jpeg);
-        } catch (const DiskError&) {
-            library_.ledger().take_down(exported.id, {date_of(now_), "It was never written."});
-            throw;
-        }
-        return exported;
+        const auto file = [this](ExportId id) {
+            return std::filesystem::absolute(wishes_.folder).lexically_normal() /
+                   export_name(wishes_.use, id);
+        };
+        return write_into_ledger(library_, {entry_of(photo, wishes_.use, verdict, now_)}, file,
+                                 jpeg)
+            .front();
     }
 
     Library& library_;
@@ -209,7 +136,6 @@ class Exporter {
     const ExportWishes& wishes_;
     LocalTime now_;
     PhotoGate gate_;
-    std::string business_;
     std::vector<std::byte> icc_;
     HeadFinder finder_;
 };

@@ -84,4 +84,16 @@ Seen CreditTable::seen(PhotoId photo) {
         .value_or(Seen{});
 }
 
+std::map<PhotoId, Seen> CreditTable::all_seen() {
+    Statement rows(*database_, "SELECT photo, face, strangers, nobody FROM photo_seen");
+    std::map<PhotoId, Seen> all;
+    while (rows.step()) {
+        PhotoId photo;
+        Seen seen;
+        rows.read(photo, seen.face, seen.strangers, seen.nobody);
+        all.emplace(photo, seen);
+    }
+    return all;
+}
+
 }  // namespace quarterturn

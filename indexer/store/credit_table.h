@@ -22,6 +22,7 @@ class CreditTable {
 
     void set_seen(PhotoId photo, const Seen& seen);
     Seen seen(PhotoId photo);
+    std::map<PhotoId, Seen> all_seen();  // of those of which she said anything
 
   private:
     Database* database_;

@@ -5,6 +5,7 @@
 #include <QScrollArea>
 #include <QStackedWidget>
 #include <QTimer>
+#include <set>
 
 #include "ui/pairs/filters_panel.h"
 #include "ui/pairs/like_bar.h"
@@ -111,7 +112,7 @@ QWidget* WallPage::build_header() {
 }
 
 bool WallPage::refresh() {
-    wall_.emplace(session_.library());
+    wall_.emplace(session_.library(), session_.today());
     view_->forget_pictures();
     like_ ? show_like_again() : look_again();
     return !wall_->pairs().empty();
@@ -164,6 +165,18 @@ void WallPage::show_pair(PairId pair) {
 
 int WallPage::current_position() const {
     return std::max(view_->currentIndex().row(), 0);
+}
+
+std::vector<PairOnWall> WallPage::shown_that_may(Use use) {
+    PairFilter filter;
+    filter.values[Fact::use] = {std::string(word(use))};
+    std::set<PairId> may;
+    for (const Pair& pair : wall_->find(session_.library(), filter).pairs) may.insert(pair.id);
+    std::vector<PairOnWall> shown;
+    for (int i = 0; i < pairs_.rowCount(); ++i) {
+        if (may.contains(pairs_.at(i).pair.id)) shown.push_back(pairs_.at(i));
+    }
+    return shown;
 }
 
 QString WallPage::count_words(std::size_t count) const {

@@ -31,6 +31,8 @@ class WallPage : public QWidget {
     bool refresh();
     void show_pair(PairId pair);   // it is the current one
     int current_position() const;  // 0 where none is current
+    // Of those shown, the ones that both photos may go for this use today. Throws StoreError.
+    std::vector<PairOnWall> shown_that_may(Use use);
     void start_typing();
     void show_all();
 

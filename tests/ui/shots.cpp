@@ -111,7 +111,7 @@ bool says(const QWidget& screen, const QString& text) {
 
 // As long as it takes to lay and measure what is in view.
 void wait_while_it_says(const QWidget& screen, const QString& text) {
-    constexpr int most = 600;
+    constexpr int most = 40;
     for (int i = 0; i < most && says(screen, text); ++i) settle();
 }
 

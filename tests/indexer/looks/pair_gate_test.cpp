@@ -29,7 +29,7 @@ struct GatedLibrary : ExampleLibrary {
         entry.client = client;
         entry.use = use;
         entry.said = what;
-        entry.said_on = on;
+        entry.said_on = parse_date("2026-11-07").value();
         entry.shown = shown;
         entry.recorded_at = at("2026-11-07T12:00");
         library.consents().add(entry);

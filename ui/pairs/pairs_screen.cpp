@@ -45,6 +45,7 @@ PairsScreen::PairsScreen(Session& session)
 
 void PairsScreen::build() {
     work_ = new ProgressPanel(tr("Measuring the hair in the photos"));
+    work_->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
     work_->hide();
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(0, 0, 0, 0);

@@ -34,6 +34,7 @@ WallPage::WallPage(Session& session, ShownPairs& pairs, LaidPairs& laid, QWidget
       side_(make_scrolling_side(filters_)),
       like_bar_(new LikeBar),
       notice_(new Notice),
+      lost_(new Notice),
       results_(new QStackedWidget),
       view_(new WallOfPairs(session, pairs, laid)),
       nothing_(new EmptyPage(tr("No pair has all of this. Take something away, or see them all."),
@@ -63,6 +64,7 @@ WallPage::WallPage(Session& session, ShownPairs& pairs, LaidPairs& laid, QWidget
     auto* main = make_column(3);
     main->addWidget(build_header());
     main->addWidget(notice_);
+    main->addWidget(lost_);
     main->addWidget(like_bar_);
     main->addWidget(results_, 1);
     auto* row = new QHBoxLayout(this);
@@ -115,7 +117,22 @@ bool WallPage::refresh() {
     wall_.emplace(session_.library(), session_.today());
     view_->forget_pictures();
     like_ ? show_like_again() : look_again();
+    tell_lost();
     return !wall_->pairs().empty();
+}
+
+void WallPage::tell_lost() {
+    QStringList lost;
+    for (const Pair& pair : session_.library().pairs().without_photos()) {
+        lost << tr("%1: %2, %3")
+                    .arg(isolated(pairs_.client(pair)), pairs_.look(pair),
+                         angle_and_kind(pair.made.place));
+    }
+    if (lost.isEmpty()) return lost_->say({});
+    lost_->say(tr("The photos you chose for %n pair(s) were removed or tagged otherwise, and no "
+                  "others stand for them:",
+                  nullptr, static_cast<int>(lost.size())) +
+               u'\n' + lost.join(u'\n'));
 }
 
 // As they are now; those that are no longer there go.

@@ -52,6 +52,7 @@ class WallPage : public QWidget {
     QWidget* build_header();
     void look_again();
     void show_like_again();
+    void tell_lost();
     void take(const PairFilter& filter);
     void show_found(std::vector<PairOnWall> pairs);
     QString count_words(std::size_t count) const;
@@ -69,6 +70,7 @@ class WallPage : public QWidget {
     QPushButton* clear_;
     LikeBar* like_bar_;
     Notice* notice_;
+    Notice* lost_;  // pairs that she chose photos for and that nothing stands for any more
     QStackedWidget* results_;
     WallOfPairs* view_;
     EmptyPage* nothing_;

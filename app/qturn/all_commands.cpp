@@ -35,8 +35,16 @@ void add_all_commands(CommandSet& commands) {
     add_pair_commands(commands);
     add_pair_choice_commands(commands);
     add_pair_like_commands(commands);
+    add_pair_picture_command(commands);
     add_pair_progress_command(commands);
     add_inspiration_commands(commands);
+    add_consent_commands(commands);
+    add_consent_paper_commands(commands);
+    add_photo_commands(commands);
+    add_may_command(commands);
+    add_portfolio_commands(commands);
+    add_selection_commands(commands);
+    add_ledger_commands(commands);
     add_completion_command(commands);
 }
 

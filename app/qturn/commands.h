@@ -37,10 +37,18 @@ void add_shot_list_commands(CommandSet& commands);
 void add_sign_off_commands(CommandSet& commands);  // sign-off, reopen, export-record
 void add_sheet_command(CommandSet& commands);
 void add_pair_commands(CommandSet& commands);         // list, count, keep, filters, forget
-void add_pair_choice_commands(CommandSet& commands);  // show, choose, pin, refuse, facts, picture
+void add_pair_choice_commands(CommandSet& commands);  // show, choose, pin, refuse, facts
 void add_pair_like_commands(CommandSet& commands);    // measure, like
+void add_pair_picture_command(CommandSet& commands);
 void add_pair_progress_command(CommandSet& commands);
 void add_inspiration_commands(CommandSet& commands);
+void add_consent_commands(CommandSet& commands);        // show, grant, decline, withdraw, history
+void add_consent_paper_commands(CommandSet& commands);  // attach, form
+void add_photo_commands(CommandSet& commands);          // photo whose, photo people
+void add_may_command(CommandSet& commands);
+void add_portfolio_commands(CommandSet& commands);  // export
+void add_selection_commands(CommandSet& commands);  // candidates, select, selections
+void add_ledger_commands(CommandSet& commands);     // list, tasks, place, taken-down
 void add_completion_command(CommandSet& commands);
 
 }  // namespace quarterturn

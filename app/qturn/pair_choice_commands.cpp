@@ -4,6 +4,7 @@
 #include "app/qturn/pair_filter_options.h"
 #include "app/qturn/pair_reply.h"
 #include "app/qturn/say.h"
+#include "indexer/disk/clock.h"
 #include "indexer/looks/pairs.h"
 #include "indexer/portfolio/pair_figures.h"
 
@@ -40,6 +41,11 @@ json facts_json(const LookFacts& facts) {
     return list;
 }
 
+std::string worn_words(const std::optional<Date>& day) {
+    if (!day) return {};
+    return (*day > date_of(local_now()) ? ", to be worn " : ", worn ") + iso_text(*day);
+}
+
 Reply pair_reply(Library& library, const std::string& number) {
     const Pair pair = find_pair(library, number);
     const auto photos = photos_of(library, {pair});
@@ -48,8 +54,8 @@ Reply pair_reply(Library& library, const std::string& number) {
     const auto cells = pair_cells(pair, names, photos, {{look.id, look}});
     const auto facts = library.look_facts().of(look.id);
     Reply reply{{cells[0] + "  " + cells[1] + ", " + cells[2],
-                 cells[3] + ", " + cells[4] + (cells[5].empty() ? "" : ", worn " + cells[5]),
-                 "First: " + cells[6], "Second: " + cells[7]},
+                 cells[3] + ", " + cells[4] + worn_words(pair.made.worn_on), "First: " + cells[6],
+                 "Second: " + cells[7]},
                 {{"pair", to_json(pair, names, photos)}, {"facts", facts_json(facts)}}};
     if (!cells[8].empty()) reply.lines.push_back("You said: " + cells[8]);
     const auto notes = side_notes(pair, photos);
@@ -111,6 +117,18 @@ std::optional<PhotoId> frame(Library& library, const Text& name, std::optional<P
     return find_photo(library, *name).id;
 }
 
+// What she says of pairs stands in no history, and an older tagging must not go in its stead.
+Reply kept_reply(Library& library, const std::string& pair, const std::string& back) {
+    Reply reply = pair_reply(library, pair);
+    reply.lines.push_back(back + " ('qturn undo' takes back taggings, and not this).");
+    return reply;
+}
+
+std::string way_back(const std::string& command, const ChoiceOptions& options) {
+    return "Take it back with: qturn pairs " + command + " " + options.pair +
+           (options.take_back ? "" : " --take-back");
+}
+
 Reply choose(Session& session, const ChoiceOptions& options) {
     if (!options.first && !options.second) {
         throw WrongUse("Name a photo with --first or --second; 'best' leaves it to the program.");
@@ -119,19 +137,21 @@ Reply choose(Session& session, const ChoiceOptions& options) {
     const Pair pair = find_pair(library, options.pair);
     choose_frames(library, pair.id, frame(library, options.first, pair.choice.first),
                   frame(library, options.second, pair.choice.second));
-    return pair_reply(library, options.pair);
+    return kept_reply(
+        library, options.pair,
+        "Take it back with: qturn pairs choose " + options.pair + " --first best --second best");
 }
 
 Reply keep_pinned(Session& session, const ChoiceOptions& options) {
     Library& library = session.library();
     pin(library, find_pair(library, options.pair).id, !options.take_back);
-    return pair_reply(library, options.pair);
+    return kept_reply(library, options.pair, way_back("pin", options));
 }
 
 Reply keep_refused(Session& session, const ChoiceOptions& options) {
     Library& library = session.library();
     refuse(library, find_pair(library, options.pair).id, !options.take_back);
-    return pair_reply(library, options.pair);
+    return kept_reply(library, options.pair, way_back("refuse", options));
 }
 
 struct FactOptions {
@@ -159,16 +179,6 @@ Reply facts(Session& session, const FactOptions& options) {
                 {{"look_id", look.id.value}, {"facts", facts_json(now)}}};
     append(reply.lines, facts_lines(now));
     return reply;
-}
-
-struct PictureOptions {
-    std::string pair;
-    std::string out;
-};
-
-Reply picture(Session& session, const PictureOptions& options) {
-    const Pair pair = find_pair(session.library(), options.pair);
-    throw std::runtime_error(reason_against_picture(pair));
 }
 
 void add_choose(CommandSet& commands) {
@@ -203,16 +213,6 @@ void add_facts(CommandSet& commands) {
                    "Leave this fact to the recipe again; once for each");
 }
 
-void add_picture(CommandSet& commands) {
-    const auto options = std::make_shared<PictureOptions>();
-    auto command =
-        commands.add({"pairs picture", "Makes one picture of a pair, where consent allows it.",
-                      "qturn pairs picture 12 --out pair.jpg"},
-                     [options](Session& session) { return picture(session, *options); });
-    command.argument("PAIR", options->pair, "Its number");
-    command.required_option("--out FILE", options->out, "The picture to write");
-}
-
 }  // namespace
 
 void add_pair_choice_commands(CommandSet& commands) {
@@ -230,7 +230,6 @@ void add_pair_choice_commands(CommandSet& commands) {
                   {"pairs refuse", "Leaves a pair out of all lists.", "qturn pairs refuse 12"},
                   "Let it be listed again", keep_refused);
     add_facts(commands);
-    add_picture(commands);
 }
 
 }  // namespace quarterturn

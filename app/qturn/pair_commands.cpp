@@ -3,6 +3,7 @@
 #include "app/qturn/pair_filter_options.h"
 #include "app/qturn/pair_reply.h"
 #include "app/qturn/say.h"
+#include "indexer/disk/clock.h"
 #include "indexer/looks/pairs.h"
 #include "indexer/rules/pair_facts.h"
 
@@ -39,7 +40,7 @@ void tell_lost_pairs(Library& library, const Names& names, Reply& reply) {
 Reply list(Session& session, const PairFilterOptions& options) {
     Library& library = session.library();
     const PairFilter filter = filter_from(library, options);
-    const PairWall wall(library);
+    const PairWall wall(library, date_of(local_now()));
     const auto found = wall.find(library, filter).pairs;
     const auto photos = photos_of(library, found);
     const Names names(library);
@@ -75,7 +76,7 @@ json counts_json(const FactCounts& counts) {
 Reply count(Session& session, const PairFilterOptions& options) {
     Library& library = session.library();
     const PairFilter filter = filter_from(library, options);
-    const PairWall wall(library);
+    const PairWall wall(library, date_of(local_now()));
     const auto found = wall.find(library, filter);
     std::vector<std::vector<std::string>> rows;
     for (const Fact fact : all_facts) {

@@ -33,6 +33,8 @@ std::string meaning(Fact fact) {
             return "When it was worn";
         case Fact::angle:
             return "Where the camera stood, as for qturn tag";
+        case Fact::use:
+            return "That both photos may go for today: website, print, and so on";
         case Fact::kind:
             return "'before and after', 'trial and wedding day', 'trial and trial'";
     }
@@ -49,6 +51,8 @@ std::string value_from(Fact fact, const std::string& text) {
     if (fact == Fact::angle) return std::string(word(angle_from(text)));
     if (fact == Fact::worn) return std::string(word(worn_from(text)));
     if (fact == Fact::kind) return kind_from(text);
+    if (fact == Fact::use) return std::string(word(use_from(text)));
+    if (fact == Fact::year) return std::to_string(number_from(text, text));
     return text;
 }
 

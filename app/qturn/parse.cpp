@@ -10,6 +10,7 @@ namespace {
 
 constexpr std::array all_sitting_kinds{SittingKind::consultation, SittingKind::trial,
                                        SittingKind::wedding_day, SittingKind::model_shoot};
+constexpr std::array all_ways_to_give{HowGiven::signed_form, HowGiven::message, HowGiven::spoken};
 constexpr std::array all_worn{Worn::ceremony, Worn::evening, Worn::other};
 
 template <class Values>
@@ -76,6 +77,18 @@ Paper paper_from(const std::string& text) {
     return value_or_complain(parse_paper(text), text, "paper size", all_papers);
 }
 
+Use use_from(const std::string& text) {
+    return value_or_complain(parse_use(text), text, "use", all_uses);
+}
+
+AgeBand age_band_from(const std::string& text) {
+    return value_or_complain(parse_age_band(text), text, "age", all_age_bands);
+}
+
+HowGiven how_given_from(const std::string& text) {
+    return value_or_complain(parse_how_given(text), text, "way to give consent", all_ways_to_give);
+}
+
 Date date_from(const std::string& text) {
     if (const auto date = parse_date(text)) return *date;
     throw WrongUse("'" + text + "' is no date. Write year, month and day, as in 2026-11-07.");
@@ -113,6 +126,12 @@ Named named(const std::string& text) {
     const std::size_t at = text.rfind('=');
     if (at == std::string::npos) return {"", text};
     return {text.substr(0, at), text.substr(at + 1)};
+}
+
+int jpeg_quality_from(std::optional<int> quality, int usual) {
+    const int value = quality.value_or(usual);
+    if (value >= 1 && value <= 100) return value;
+    throw WrongUse("The quality of a JPEG is a number from 1 to 100.");
 }
 
 int number_from(const std::string& text, const std::string& whole) {

@@ -39,7 +39,7 @@ class JpegWriter {
     JpegWriter(const JpegWriter&) = delete;
     JpegWriter& operator=(const JpegWriter&) = delete;
 
-    std::vector<std::byte> write(const cv::Mat& bgr, int quality) {
+    std::vector<std::byte> write(const cv::Mat& bgr, int quality, int dpi) {
         run([&] {
             jpeg_.image_width = static_cast<JDIMENSION>(bgr.cols);
             jpeg_.image_height = static_cast<JDIMENSION>(bgr.rows);
@@ -47,6 +47,10 @@ class JpegWriter {
             jpeg_.in_color_space = JCS_EXT_BGR;
             jpeg_set_defaults(&jpeg_);
             jpeg_set_quality(&jpeg_, quality, TRUE);
+            if (dpi > 0) {
+                jpeg_.density_unit = 1;  // dots per inch
+                jpeg_.X_density = jpeg_.Y_density = static_cast<UINT16>(dpi);
+            }
             jpeg_start_compress(&jpeg_, TRUE);
             while (jpeg_.next_scanline < jpeg_.image_height) {
                 auto* row = const_cast<JSAMPROW>(bgr.ptr(static_cast<int>(jpeg_.next_scanline)));
@@ -75,8 +79,8 @@ class JpegWriter {
 
 }  // namespace
 
-std::vector<std::byte> jpeg_bytes(const cv::Mat& bgr, int quality) {
-    return JpegWriter().write(bgr, quality);
+std::vector<std::byte> jpeg_bytes(const cv::Mat& bgr, int quality, int dpi) {
+    return JpegWriter().write(bgr, quality, dpi);
 }
 
 }  // namespace quarterturn

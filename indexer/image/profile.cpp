@@ -181,6 +181,11 @@ cv::Mat to_srgb(const cv::Mat& pixels, std::span<const std::byte> icc) {
     return fitting.empty() ? as_if_srgb(pixels) : convert(fitting, conversion->to_bgr.get());
 }
 
+std::vector<std::byte> srgb_profile() {
+    const Profile profile(cmsCreate_sRGBProfile());
+    return profile ? bytes_of(profile.get()) : std::vector<std::byte>{};
+}
+
 std::vector<std::byte> make_profile(Chromaticity white, Chromaticity red, Chromaticity green,
                                     Chromaticity blue) {
     const cmsCIExyY white_point{white.x, white.y, 1};

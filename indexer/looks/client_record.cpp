@@ -4,6 +4,7 @@
 #include <set>
 
 #include "indexer/looks/whole_bag.h"
+#include "indexer/rules/consent.h"
 
 namespace quarterturn {
 namespace {
@@ -36,6 +37,16 @@ std::vector<Photo> photos_of(Library& library, ClientId client) {
     return library.photos().these(ids);
 }
 
+std::vector<Exported> exports_under(Library& library, const std::vector<ConsentEntry>& consents) {
+    std::vector<Exported> exports = library.ledger().all();
+    std::erase_if(exports, [&](const Exported& exported) {
+        return std::ranges::none_of(exported.under, [&](ConsentId id) {
+            return std::ranges::find(consents, id, &ConsentEntry::id) != consents.end();
+        });
+    });
+    return exports;
+}
+
 }  // namespace
 
 ClientRecord client_record(Library& library, ClientId id) {
@@ -52,11 +63,22 @@ ClientRecord client_record(Library& library, ClientId id) {
     }
     record.weddings = weddings_of(library, record);
     record.photos = photos_of(library, id);
+    record.consents = library.consents().of(id);
+    record.exports = exports_under(library, record.consents);
     return record;
 }
 
-std::vector<std::string> consent_lines(const ClientRecord&) {
-    return {"No consent recorded."};
+std::vector<std::string> consent_lines(const ClientRecord& record) {
+    std::vector<std::string> lines;
+    for (const ConsentEntry& entry : record.consents) lines.push_back(said_words(entry));
+    if (lines.empty()) lines.emplace_back("No consent recorded.");
+    for (const Exported& exported : record.exports) {
+        std::string line = "Went out on " + iso_text(date_of(exported.at)) + ", " +
+                           std::string(word(exported.use)) + ": " + exported.photo_name;
+        if (exported.taken_down) line += ", taken down on " + iso_text(exported.taken_down->on);
+        lines.push_back(std::move(line));
+    }
+    return lines;
 }
 
 void export_client(Library& library, const ClientRecord& record, std::span<const std::byte> pdf,

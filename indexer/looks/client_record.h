@@ -21,6 +21,8 @@ struct ClientRecord {
     std::vector<Sitting> sittings;
     std::vector<LookRecord> looks;
     std::vector<Photo> photos;  // of her sittings and looks, and those that show her besides
+    std::vector<ConsentEntry> consents = {};  // all that she ever said, oldest first
+    std::vector<Exported> exports = {};       // what went out under it
 };
 
 // Throws StoreError when there is no such client.
@@ -36,7 +38,8 @@ struct CsvFile {
 };
 std::vector<CsvFile> client_record_csv(const ClientRecord& record);
 
-// What she has allowed, a line each: one that says so when nothing is recorded.
+// What she has said of it, a line each, and what went out; one line that says so when nothing is
+// recorded.
 std::vector<std::string> consent_lines(const ClientRecord& record);
 
 // Writes both, and beside them `pdf` as record.pdf, into a new folder that carries its own

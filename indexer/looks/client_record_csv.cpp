@@ -86,7 +86,13 @@ std::vector<CsvFile> client_record_csv(const ClientRecord& record) {
         recipes_table(record),
         table("photos.csv", json.at("photos"),
               {"id", "name", "path", "sha256", "moment", "sitting_id", "look_id", "stage", "angle",
-               "mirrored", "note"})};
+               "mirrored", "note"}),
+        table("consents.csv", json.at("consents"),
+              {"id", "use", "said", "said_on", "shown", "from", "until", "how", "giver", "guardian",
+               "witness", "age", "note", "recorded_at"}),
+        table("exports.csv", json.at("exports"),
+              {"id", "photo_id", "photo", "use", "at", "file", "sha256", "under", "places",
+               "taken_down_on", "taken_down_note"})};
 }
 
 }  // namespace quarterturn

@@ -1,6 +1,7 @@
 #include <nlohmann/json.hpp>
 
 #include "indexer/looks/client_record.h"
+#include "indexer/looks/consent_json.h"
 
 namespace quarterturn {
 namespace {
@@ -120,7 +121,8 @@ std::string client_record_json(const ClientRecord& record) {
                     {"sittings", sittings_json(record.sittings)},
                     {"looks", looks_json(record.looks)},
                     {"photos", photos_json(record.photos)},
-                    {"consents", Json::array()}};
+                    {"consents", json_of_each(record.consents)},
+                    {"exports", json_of_each(record.exports)}};
     // A photo's name may hold any bytes.
     return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }

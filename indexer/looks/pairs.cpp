@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <set>
 
+#include "indexer/looks/pair_gate.h"
 #include "indexer/rules/hair_facts.h"
 #include "indexer/rules/pair_facts.h"
 #include "indexer/rules/pairing.h"
@@ -146,17 +147,20 @@ void bring_pairs_up_to_date(Library& library) {
     transaction.commit();
 }
 
-PairWall::PairWall(Library& library) {
+PairWall::PairWall(Library& library, Date on) {
     bring_pairs_up_to_date(library);
     pairs_ = library.pairs().all();
-    const auto facts = library.look_facts().all();
     const auto looks = by_id<LookId>(library.looks().all());
+    const auto facts = library.look_facts().all();
+    const auto uses = allowed_uses(library, pairs_, on);
     const LookFacts none;
-    for (const Pair& pair : pairs_) {
-        const LookId look = pair.made.place.look;
-        const auto own = facts.find(look);
-        index_.add(
-            facts_of_pair(pair.made, looks.at(look).worn, own == facts.end() ? none : own->second));
+    for (std::size_t i = 0; i < pairs_.size(); ++i) {
+        const MadePair& made = pairs_[i].made;
+        const auto own = facts.find(made.place.look);
+        auto values = facts_of_pair(made, looks.at(made.place.look).worn,
+                                    own == facts.end() ? none : own->second);
+        for (const Use use : uses[i]) values.emplace_back(Fact::use, word(use));
+        index_.add(values);
     }
 }
 
@@ -210,18 +214,6 @@ void refuse(Library& library, PairId id, bool refused) {
     PairChoice choice = pair.choice;
     choice.refused = refused;
     choose(library, pair, choice);
-}
-
-std::string reason_against_showing() {
-    return "Pairs are not shown to clients yet: each client would have to allow that hers is shown "
-           "in consultation, and her consent cannot be recorded yet. Until it can, look at them "
-           "yourself on the whole screen.";
-}
-
-std::string reason_against_picture(const Pair& pair) {
-    return "No picture was made of pair " + std::to_string(pair.id.value) +
-           ": it would leave the library, and the client's consent to that cannot be recorded "
-           "yet. Until it can, pairs are only looked at here.";
 }
 
 }  // namespace quarterturn

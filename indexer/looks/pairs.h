@@ -18,7 +18,8 @@ void bring_pairs_up_to_date(Library& library);
 class PairWall {
   public:
     // Brings them up to date and reads them, with a fixed number of statements. Throws StoreError.
-    explicit PairWall(Library& library);
+    // `on` is the day on which a use must be allowed to be counted.
+    PairWall(Library& library, Date on);
 
     struct Found {
         std::vector<Pair> pairs;  // by the date worn, the newest first
@@ -40,11 +41,5 @@ void choose_frames(Library& library, PairId pair, std::optional<PhotoId> first,
                    std::optional<PhotoId> second);  // nothing: the best one
 void pin(Library& library, PairId pair, bool pinned);
 void refuse(Library& library, PairId pair, bool refused);
-
-// Why pairs may not be shown to a client: a sentence.
-std::string reason_against_showing();
-
-// Why the pair may not be made into a picture that leaves the library: a sentence.
-std::string reason_against_picture(const Pair& pair);
 
 }  // namespace quarterturn

@@ -60,7 +60,9 @@ std::vector<LikeCandidate> candidates(Library& library, const HairLooks& hair,
     return result;
 }
 
-cv::Mat picture_in(Library& library, Decoder& decoder, const Path& file) {
+}  // namespace
+
+cv::Mat small_picture_in(Library& library, Decoder& decoder, const Path& file) {
     const Bytes bytes = library.disk().read(file, std::numeric_limits<std::int64_t>::max());
     const int orientation = read_metadata(bytes).orientation;
     const Decoded decoded = PhotoDecoder{decoder}.decode({bytes, orientation, thumbnail_long_edge});
@@ -70,8 +72,6 @@ cv::Mat picture_in(Library& library, Decoder& decoder, const Path& file) {
     }
     return shrink_to(decoded.bgr, thumbnail_long_edge);
 }
-
-}  // namespace
 
 MeasureReport measure_hair(Library& library, Decoder& decoder,
                            const std::function<void(std::int64_t, std::int64_t)>& progress,
@@ -110,7 +110,7 @@ std::vector<LikePair> pairs_like(Library& library, const Pair& pair) {
 std::vector<LikePair> pairs_like(Library& library, Decoder& decoder, const Path& picture,
                                  std::optional<Angle> angle) {
     HeadFinder finder;
-    const HairLook hair = describe_hair(finder, picture_in(library, decoder, picture));
+    const HairLook hair = describe_hair(finder, small_picture_in(library, decoder, picture));
     if (!hair.told()) {
         throw std::runtime_error("No head was found in " + picture.filename().string() +
                                  ": use a picture in which it stands free of the border.");

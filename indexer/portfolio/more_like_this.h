@@ -27,6 +27,10 @@ MeasureReport measure_hair(Library& library, Decoder& decoder,
 // Only what was measured is compared by picture. Throws StoreError.
 std::vector<LikePair> pairs_like(Library& library, const Pair& pair);
 
+// A picture from elsewhere, small and upright by its EXIF orientation. Throws DiskError when the
+// file cannot be read, and std::runtime_error with a sentence when it is no picture.
+cv::Mat small_picture_in(Library& library, Decoder& decoder, const Path& file);
+
 // By picture alone, taken upright by its EXIF orientation. With an angle, only pairs from there.
 // Throws DiskError when the file cannot be read, and std::runtime_error with a sentence when it is
 // no picture or shows no head that can be found.

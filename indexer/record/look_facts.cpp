@@ -16,7 +16,8 @@ constexpr WordList<Fact, all_facts.size()> fact_words{{{Fact::length, "length"},
                                                        {Fact::season, "season"},
                                                        {Fact::year, "year"},
                                                        {Fact::angle, "angle"},
-                                                       {Fact::kind, "kind"}}};
+                                                       {Fact::kind, "kind"},
+                                                       {Fact::use, "use"}}};
 
 }  // namespace
 

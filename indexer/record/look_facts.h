@@ -23,14 +23,16 @@ enum class Fact {
     season,
     year,
     angle,
-    kind  // of pair
+    kind,  // of pair
+    use    // that both photos may go for, as consent and licence stand today
 };
 
 inline constexpr std::array facts_of_look{Fact::length, Fact::texture, Fact::density,  Fact::colour,
                                           Fact::family, Fact::parting, Fact::accessory};
 inline constexpr std::array all_facts{Fact::family, Fact::length,  Fact::texture,   Fact::density,
                                       Fact::colour, Fact::parting, Fact::accessory, Fact::worn,
-                                      Fact::season, Fact::year,    Fact::angle,     Fact::kind};
+                                      Fact::season, Fact::year,    Fact::angle,     Fact::kind,
+                                      Fact::use};
 
 std::string_view word(Fact fact);
 std::optional<Fact> parse_fact(std::string_view text);  // as the parse functions of words.h

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <array>
 
+#include "indexer/record/consent.h"
+
 namespace quarterturn {
 namespace {
 
@@ -29,6 +31,8 @@ int rank_of(Fact fact, const std::string& value, int count) {
             return place_among(words_of_all(all_angles), value);
         case Fact::kind:
             return place_among(words_of_all(all_pair_kinds), value);
+        case Fact::use:
+            return place_among(words_of_all(all_uses), value);
         case Fact::worn:
             return place_among(words_of_all(std::array{Worn::ceremony, Worn::evening, Worn::other}),
                                value);

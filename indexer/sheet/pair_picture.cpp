@@ -84,6 +84,8 @@ class Foot {
 std::vector<std::string> laid_words(const HeadAlignment& alignment) {
     std::vector<std::string> words{"Cropped, and both heads laid equally large in one place."};
     const double turn = std::abs(alignment.second_onto_first.turn()) * 180 / std::numbers::pi;
+    const std::string scale = figure(alignment.second_onto_first.scale() * 100, 0);
+    if (scale != "100") words.push_back("The second photo is scaled to " + scale + " %.");
     if (turn >= 0.05) words.push_back("The second photo is turned by " + figure(turn, 1) + "°.");
     return words;
 }

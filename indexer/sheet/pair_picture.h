@@ -3,7 +3,7 @@
 // above the other, with her business line and a caption. Cropped, turned, shifted and scaled, never
 // stretched; nothing that changes hair or skin.
 //
-// The picture would leave the library: only this makes it, so that it has one gate to pass.
+// The picture leaves the library: only portfolio/pair_export.h makes it, behind the gate.
 
 #include <array>
 #include <opencv2/core.hpp>

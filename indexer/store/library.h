@@ -6,11 +6,14 @@
 #include "indexer/disk/file_system.h"
 #include "indexer/store/board_table.h"
 #include "indexer/store/client_table.h"
+#include "indexer/store/consent_table.h"
+#include "indexer/store/credit_table.h"
 #include "indexer/store/device_table.h"
 #include "indexer/store/head_points_table.h"
 #include "indexer/store/history.h"
 #include "indexer/store/inspiration_table.h"
 #include "indexer/store/kit_tick_table.h"
+#include "indexer/store/ledger_table.h"
 #include "indexer/store/library_settings.h"
 #include "indexer/store/look_fact_table.h"
 #include "indexer/store/look_table.h"
@@ -22,6 +25,7 @@
 #include "indexer/store/recipe_template_table.h"
 #include "indexer/store/search_table.h"
 #include "indexer/store/seen_table.h"
+#include "indexer/store/selection_table.h"
 #include "indexer/store/settings_table.h"
 #include "indexer/store/sign_off_table.h"
 #include "indexer/store/sitting_table.h"
@@ -62,6 +66,10 @@ class Library {
     SearchTable search() { return SearchTable{*database_}; }
     SignOffTable sign_offs() { return SignOffTable{*database_}; }
     SeenTable seen() { return SeenTable{*database_}; }
+    ConsentTable consents() { return ConsentTable{*database_}; }
+    CreditTable credits() { return CreditTable{*database_}; }
+    SelectionTable selections() { return SelectionTable{*database_}; }
+    LedgerTable ledger() { return LedgerTable{*database_}; }
     KitTickTable kit_ticks() { return KitTickTable{*database_}; }
     SettingsTable settings() { return SettingsTable{*database_}; }
 

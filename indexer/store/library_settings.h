@@ -15,6 +15,7 @@ namespace quarterturn {
 
 inline constexpr std::string_view business_name_setting = "business name";
 inline constexpr std::string_view business_line_setting = "business line";
+inline constexpr std::string_view business_contact_setting = "business contact";
 inline constexpr std::string_view paper_setting = "paper";
 inline constexpr std::string_view spare_setting = "spare pins percent";
 inline constexpr std::string_view families_setting = "look families";
@@ -37,7 +38,8 @@ inline constexpr std::array library_settings{
                    "how many more pins than needed the kit list asks for (20 unless set)"},
     LibrarySetting{families_setting,
                    "the families that looks are sorted into, with commas between (low ponytail, "
-                   "low bun, high bun, half up, down, plait, waves unless set)"}};
+                   "low bun, high bun, half up, down, plait, waves unless set)"},
+    LibrarySetting{business_contact_setting, "how clients reach you: stands on the consent form"}};
 
 std::optional<LibrarySetting> find_library_setting(std::string_view name);
 

@@ -14,6 +14,7 @@
 #include <utility>
 #include <vector>
 
+#include "indexer/record/credit.h"
 #include "indexer/record/id.h"
 #include "indexer/record/pair.h"
 #include "indexer/record/time.h"
@@ -130,6 +131,17 @@ class Statement {
     void take(int column, Fact& value) const { take_word(column, value, parse_fact); }
     void take(int column, PairKind& value) const { take_word(column, value, parse_pair_kind); }
     void take(int column, SideNote& value) const { take_word(column, value, parse_side_note); }
+    void take(int column, Use& value) const { take_word(column, value, parse_use); }
+    void take(int column, ConsentSaid& value) const {
+        take_word(column, value, parse_consent_said);
+    }
+    void take(int column, ShownAs& value) const { take_word(column, value, parse_shown_as); }
+    void take(int column, HowGiven& value) const { take_word(column, value, parse_how_given); }
+    void take(int column, ConsentGiver& value) const {
+        take_word(column, value, parse_consent_giver);
+    }
+    void take(int column, AgeBand& value) const { take_word(column, value, parse_age_band); }
+    void take(int column, Whose& value) const { take_word(column, value, parse_whose); }
     template <class Rep, class Period>
     void take(int column, std::chrono::duration<Rep, Period>& value) const {
         std::int64_t count = 0;

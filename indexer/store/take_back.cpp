@@ -30,7 +30,8 @@ void refuse_if_used(Database& database, RowId id, const std::string& what,
 
 void ClientTable::remove(ClientId id) {
     refuse_if_used(*database_, id, "client",
-                   {"sitting.client", "look.client", "party_member.client", "photo_shown.client"});
+                   {"sitting.client", "look.client", "party_member.client", "photo_shown.client",
+                    "consent.client"});
     Transaction transaction(*database_);
     update_one(*database_, "client " + std::to_string(id.value), "DELETE FROM client WHERE id = ?",
                id);

@@ -125,11 +125,110 @@ TEST_F(PairsTest, FiltersAreKeptUnderHerNames) {
     complained({"pairs", "show", "99"}, 2);
 }
 
-TEST_F(PairsTest, NoPictureLeavesTheLibraryWithoutConsent) {
+TEST_F(PairsTest, NoPictureLeavesTheLibraryUntilBothPhotosMayGo) {
     const std::string out = folder / "pair.jpg";
-    EXPECT_NE(complained({"pairs", "picture", only(), "--out", out}, 1).find("consent"),
-              std::string::npos);
+    const Arguments make{"pairs", "picture", only(), "--for", "website", "--out", out};
+    const auto against = [&] { return answer(make, 1)["against"].get<Lines>(); };
+    EXPECT_EQ(against().size(), 2U) << "she was not asked, and it is not recorded whose they are";
+    said({"consent", "grant", "Ada Lindqvist", "--for", "website", "--face", "--how",
+          "signed form"});
+    said({"photo", "whose", "IMG_1.jpg", "--own"});
+    const std::string second = pairs().at(0)["second"]["name"];
+    EXPECT_EQ(against(), Lines{second + ": It is not recorded whose photo it is."});
+    EXPECT_TRUE(pairs({"--use", "website"}).empty());
+    said({"photo", "whose", second, "--own"});
+    EXPECT_EQ(pairs({"--use", "website"}).size(), 1U);
+    EXPECT_TRUE(pairs({"--use", "print"}).empty());
+    EXPECT_TRUE(against().empty());
+    EXPECT_NE(said(make, 1).find("business name"), std::string::npos);
     EXPECT_FALSE(std::filesystem::exists(out));
+    EXPECT_TRUE(answer({"ledger", "list"})["exports"].empty());
+}
+
+// A pair that may go to the website; one photo is a photographer's.
+class PairGoesOutTest : public PairsTest {
+  protected:
+    void SetUp() override {
+        PairsTest::SetUp();
+        said({"settings", "business name", "Pins and Paper"});
+        said({"consent", "grant", "Ada Lindqvist", "--for", "website", "--face", "--how",
+              "signed form"});
+        said({"photo", "whose", "IMG_1.jpg", "--own"});
+        said({"photo", "whose", "IMG_2.jpg", "IMG_3.jpg", "--photographer", "Wren Aldous",
+              "--licensed", "website", "--credit", "Photo: Wren Aldous"});
+        for (const char* photo : {"IMG_1.jpg", "IMG_2.jpg", "IMG_3.jpg"}) {
+            said({"head-points", photo, "--top", "50,20", "--bottom", "50,60"});
+        }
+    }
+
+    json make_it(Arguments more = {}, int code = 0) {
+        Arguments line{"pairs", "picture", only(), "--for", "website", "--out", out};
+        line.insert(line.end(), more.begin(), more.end());
+        return answer(line, code);
+    }
+
+    std::string out = folder / "pair.jpg";
+};
+
+// exiftool reads what the picture says of itself, ImageMagick what it is.
+TEST_F(PairGoesOutTest, SaysWhoTookItWhatWasDoneAndHowThePhotosDiffer) {
+    const json made = make_it(
+        {"--shape", "A5", "--line", "--caption", "A low bun", "--say-inside", "--no-data-mining"});
+    EXPECT_EQ(made["credit_line"], "Photo: Wren Aldous");
+    EXPECT_EQ(output_of("identify -format '%m %wx%h %[colorspace] %x' " + shell_word(out)),
+              "JPEG 1748x2480 sRGB 300");
+    const json says = json::parse(output_of("exiftool -n -json -G1 " + shell_word(out)))[0];
+    EXPECT_EQ(says["XMP-dc:Creator"], (json{"Pins and Paper", "Wren Aldous"}));
+    EXPECT_EQ(says["XMP-dc:Rights"], "© 2026 Pins and Paper; © 2026 Wren Aldous");
+    EXPECT_EQ(says["XMP-photoshop:Credit"], "Pins and Paper; Photo: Wren Aldous");
+    const std::string caption = says["XMP-dc:Description"];
+    EXPECT_TRUE(caption.starts_with("A low bun\n")) << caption;
+    EXPECT_NE(caption.find("Cropped, and both heads laid equally large"), std::string::npos);
+    EXPECT_NE(caption.find("The head is equally large in both photos."), std::string::npos);
+    EXPECT_TRUE(says.contains("XMP-plus:DataMining"));
+    EXPECT_EQ(says["XMP-plus:ModelReleaseStatus"].get<std::string>().substr(34), "MR-LMR")
+        << says["XMP-plus:ModelReleaseStatus"];
+    EXPECT_FALSE(says.contains("ExifIFD:DateTimeOriginal"));
+    EXPECT_EQ(text_of(out).find("Ada"), std::string::npos) << "her name is nowhere in it";
+}
+
+TEST_F(PairGoesOutTest, WithoutBeingAskedItSaysNothingOfWhatWasDone) {
+    make_it();
+    const std::string caption = output_of("exiftool -s3 -XMP-dc:Description " + shell_word(out));
+    EXPECT_EQ(caption.find("Cropped"), std::string::npos) << caption;
+    EXPECT_NE(caption.find("low bun, back"), std::string::npos) << caption;
+}
+
+TEST_F(PairGoesOutTest, StandsInTheLedgerForBothPhotosAndIsTakenDownOnce) {
+    make_it();
+    const json listed = answer({"ledger", "list"})["exports"];
+    ASSERT_EQ(listed.size(), 2U);
+    for (const json& each : listed) {
+        EXPECT_EQ(each["file"], out);
+        EXPECT_EQ(output_of("sha256sum " + shell_word(out)).substr(0, 64), each["sha256"]);
+    }
+    EXPECT_NE(make_it({}, 1)["problem"], "") << "nothing is written over";
+    EXPECT_EQ(answer({"ledger", "list", "--out-there"})["exports"].size(), 2U);
+    said({"consent", "withdraw", "Ada Lindqvist"}, 3);
+    EXPECT_EQ(answer({"ledger", "tasks"}, 3)["to_take_down"].size(), 2U);
+    EXPECT_TRUE(pairs({"--use", "website"}).empty());
+    said({"ledger", "taken-down", "1"});
+    EXPECT_TRUE(answer({"ledger", "tasks"})["to_take_down"].empty()) << "it is one picture";
+}
+
+TEST_F(PairGoesOutTest, WrongUseIsRefusedBeforeAnythingIsMade) {
+    complained({"pairs", "picture", only(), "--for", "website", "--out", folder / "pair.png"}, 2);
+    complained({"pairs", "picture", only(), "--for", "billboard", "--out", out}, 2);
+    complained({"pairs", "picture", only(), "--out", out}, 2);
+    complained({"pairs", "list", "--use", "billboard"}, 2);
+    complained({"pairs", "list", "--year", "20x"}, 2);
+    complained({"pairs", "like", out, "--pair", only()}, 2);
+    EXPECT_NE(
+        answer({"pairs", "picture", only(), "--for", "website", "--out", library + "/pair.jpg"},
+               1)["problem"]
+            .get<std::string>()
+            .find("lies in the library"),
+        std::string::npos);
 }
 
 TEST_F(PairsTest, ABroughtPictureIsKeptWithTheClientAndInNoExport) {

@@ -16,8 +16,10 @@
 #include <QDir>
 #include <QElapsedTimer>
 #include <QFile>
+#include <QLabel>
 #include <QSettings>
 #include <QTemporaryDir>
+#include <algorithm>
 #include <iostream>
 
 #include "app/quarterturn/screens.h"
@@ -101,6 +103,18 @@ void press(QWidget& screen, const QString& text) {
     }
 }
 
+bool says(const QWidget& screen, const QString& text) {
+    const auto labels = screen.findChildren<QLabel*>();
+    return std::ranges::any_of(
+        labels, [&](const QLabel* label) { return label->isVisible() && label->text() == text; });
+}
+
+// As long as it takes to lay and measure what is in view.
+void wait_while_it_says(const QWidget& screen, const QString& text) {
+    constexpr int most = 40;
+    for (int i = 0; i < most && says(screen, text); ++i) settle();
+}
+
 void save_pairs(MainWindow& window, const QString& folder) {
     window.go_to({.moment = Moment::before_and_after});
     QWidget& screen = *window.screen(Moment::before_and_after);
@@ -114,8 +128,7 @@ void save_pairs(MainWindow& window, const QString& folder) {
     save_as("filtered");
     press(screen, "Clear the filters");
     emit screen.findChild<WallOfPairs*>()->picked(1);
-    settle();
-    settle();
+    wait_while_it_says(screen, "Being measured…");
     save_as("one");
     press(screen, "Sliding divide");
     save_as("divide");
@@ -124,12 +137,16 @@ void save_pairs(MainWindow& window, const QString& folder) {
     press(screen, "Set the heads by hand");
     save_as("points");
     press(screen, "Leave as it was");
+    press(screen, "One picture of both…");
+    save_as("picture");
+    press(screen, "Back to the pair");
     press(screen, "Progress over time");
     settle();
     save_as("progress");
     press(screen, "Back to the pair");
     press(screen, "More like this");
     for (int i = 0; i < 10; ++i) settle();
+    wait_while_it_says(screen, "Measuring the hair in the photos");
     save_as("like");
     press(screen, "All pairs again");
     press(screen, "For a client");

@@ -7,6 +7,13 @@
 namespace quarterturn {
 namespace {
 
+// Marked here for translation, looked up by use_words().
+[[maybe_unused]] constexpr std::array uses{
+    QT_TRANSLATE_NOOP("pairs", "own record"), QT_TRANSLATE_NOOP("pairs", "shown in consultation"),
+    QT_TRANSLATE_NOOP("pairs", "website"),    QT_TRANSLATE_NOOP("pairs", "social media"),
+    QT_TRANSLATE_NOOP("pairs", "print"),      QT_TRANSLATE_NOOP("pairs", "competition"),
+    QT_TRANSLATE_NOOP("pairs", "teaching")};
+
 QString said(const char* text) {
     return QCoreApplication::translate("pairs", text);
 }
@@ -39,6 +46,8 @@ QString shown(Fact fact) {
             return said(QT_TRANSLATE_NOOP("pairs", "Angle"));
         case Fact::kind:
             return said(QT_TRANSLATE_NOOP("pairs", "Kind of pair"));
+        case Fact::use:
+            return said(QT_TRANSLATE_NOOP("pairs", "Use allowed by consent"));
     }
     return {};
 }
@@ -62,8 +71,14 @@ QString shown_value(Fact fact, const std::string& value) {
         if (const auto worn = parse_worn(value)) return shown(*worn);
     } else if (fact == Fact::kind) {
         if (const auto kind = parse_pair_kind(value)) return shown(*kind);
+    } else if (fact == Fact::use) {
+        if (const auto use = parse_use(value)) return use_words(*use);
     }
     return from_utf8(value);
+}
+
+QString use_words(Use use) {
+    return QCoreApplication::translate("pairs", std::string(word(use)).c_str());
 }
 
 QString first_words(const PairPlace& place) {

@@ -89,16 +89,18 @@ PairDetails::PairDetails(Session& session, QWidget* parent) : QWidget(parent), s
 void PairDetails::add_acts(QVBoxLayout& column) {
     QPushButton* like = make_button(tr("More like this"));
     QPushButton* progress = make_button(tr("Progress over time"));
+    QPushButton* picture = make_button(tr("One picture of both…"));
     pin_ = make_button({});
     refuse_ = make_button({});
     connect(like, &QPushButton::clicked, this, &PairDetails::like_asked);
     connect(progress, &QPushButton::clicked, this, &PairDetails::progress_asked);
+    connect(picture, &QPushButton::clicked, this, &PairDetails::picture_asked);
     connect(pin_, &QPushButton::clicked, this,
             [this] { session_.change_records(pin_edit(pair_, !pair_.choice.pinned)); });
     connect(refuse_, &QPushButton::clicked, this,
             [this] { session_.change_records(refuse_edit(pair_, !pair_.choice.refused)); });
     auto* flow = new FlowLayout(space(2));
-    for (QPushButton* button : {like, progress, pin_, refuse_}) flow->addWidget(button);
+    for (QPushButton* button : {like, progress, picture, pin_, refuse_}) flow->addWidget(button);
     column.addLayout(flow);
     notice_ = new Notice;
     column.addWidget(notice_);

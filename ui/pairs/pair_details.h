@@ -30,6 +30,7 @@ class PairDetails : public QWidget {
     void like_asked();
     void points_asked();
     void progress_asked();
+    void picture_asked();
 
   private:
     void add_acts(QVBoxLayout& column);

@@ -6,6 +6,7 @@
 #include "ui/pairs/fact_words.h"
 #include "ui/pairs/pair_details.h"
 #include "ui/pairs/pair_sides.h"
+#include "ui/pairs/picture_panel.h"
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"
 #include "ui/two_heads/mode_row.h"
@@ -26,15 +27,19 @@ PairPage::PairPage(Session& session, ShownPairs& pairs, LaidPairs& laid, QWidget
     : QWidget(parent), session_(session), pairs_(pairs), laid_(laid) {
     comparing_ = build_comparing();
     points_ = new PointsPanel;
+    picture_ = new PicturePanel(session_);
     stage_ = new QStackedWidget;
     stage_->addWidget(comparing_);
     stage_->addWidget(points_);
+    stage_->addWidget(picture_);
+    connect(picture_, &PicturePanel::left, this, &PairPage::leave_stage);
     connect(points_, &PointsPanel::kept, this, [this] { keep_points(false); });
     connect(points_, &PointsPanel::found_anew, this, [this] { keep_points(true); });
-    connect(points_, &PointsPanel::left, this, &PairPage::leave_points);
+    connect(points_, &PointsPanel::left, this, &PairPage::leave_stage);
     details_ = new PairDetails(session_);
     connect(details_, &PairDetails::like_asked, this, &PairPage::like_asked);
     connect(details_, &PairDetails::points_asked, this, &PairPage::set_points);
+    connect(details_, &PairDetails::picture_asked, this, &PairPage::choose_picture);
     connect(details_, &PairDetails::progress_asked, this, &PairPage::progress_asked);
     QScrollArea* side = make_scrolling_side(details_);
     side->setFixedWidth(space(details_steps));
@@ -96,7 +101,7 @@ bool PairPage::show_pair(PairId id) {
     const auto second = session_.library().photos().find(pair_->made.second);
     if (!first || !second) return false;
     two_ = {*first, *second};
-    if (another) leave_points();
+    if (another) leave_stage();
     //: whose pair, which look, which angle
     title_->setText(
         tr("%1  ·  %2  ·  %3")
@@ -105,6 +110,7 @@ bool PairPage::show_pair(PairId id) {
     back_->setEnabled(position > 0);
     next_->setEnabled(position >= 0 && position + 1 < pairs_.rowCount());
     details_->show_pair(*pair_);
+    if (stage_->currentWidget() == picture_) picture_->show_pair(*pair_);
     want_large(session_, *view_, *two_);
     show_laid();
     return true;
@@ -148,7 +154,16 @@ void PairPage::set_points() {
     stage_->setCurrentWidget(points_);
 }
 
-bool PairPage::leave_points() {
+void PairPage::choose_picture() {
+    if (!pair_) return;
+    session_.attempt([this] {
+        picture_->show_pair(*pair_);
+        stage_->setCurrentWidget(picture_);
+        picture_->setFocus();
+    });
+}
+
+bool PairPage::leave_stage() {
     if (stage_->currentWidget() == comparing_) return false;
     stage_->setCurrentWidget(comparing_);
     return true;
@@ -161,7 +176,7 @@ void PairPage::keep_points(bool found_anew) {
     if (found_anew) {
         for (PointsOfPhoto& change : changes) change.points.reset();
     }
-    leave_points();
+    leave_stage();
     session_.change_records(change_points(session_.library(), changes));
 }
 

@@ -14,6 +14,7 @@ namespace quarterturn {
 class ModeRow;
 class PairDetails;
 class PairView;
+class PicturePanel;
 class PointsPanel;
 
 // One pair large, with all that is said of it and can be done with it.
@@ -25,7 +26,8 @@ class PairPage : public QWidget {
     // Reads the records; answers whether the pair is there.
     bool show_pair(PairId pair);
     const std::optional<Pair>& pair() const { return pair_; }
-    bool leave_points();  // whether she was setting them
+    // From setting points, or from the picture of both; answers whether she was there.
+    bool leave_stage();
 
   signals:
     void left();
@@ -44,6 +46,7 @@ class PairPage : public QWidget {
     void show_pictures();
     void show_laid();
     void set_points();
+    void choose_picture();
     void keep_points(bool found_anew);
 
     Session& session_;
@@ -60,6 +63,7 @@ class PairPage : public QWidget {
     QStackedWidget* stage_;
     QWidget* comparing_;
     PointsPanel* points_;
+    PicturePanel* picture_;
     PairDetails* details_;
 };
 

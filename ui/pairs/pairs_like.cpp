@@ -4,9 +4,7 @@
 #include <QPointer>
 #include <QStackedWidget>
 #include <QStandardPaths>
-#include <limits>
 
-#include "indexer/metadata/read.h"
 #include "indexer/portfolio/more_like_this.h"
 #include "ui/pairs/fact_words.h"
 #include "ui/pairs/like_bar.h"
@@ -29,14 +27,6 @@ QString joined_reasons(const std::vector<std::string>& reasons) {
     QStringList words;
     for (const std::string& reason : reasons) words << from_utf8(reason);
     return words.join(QStringLiteral(", "));
-}
-
-QImage small_picture_of(Library& library, Decoder& decoder, const Path& file) {
-    if (file.empty()) return {};
-    const Bytes bytes = library.disk().read(file, std::numeric_limits<std::int64_t>::max());
-    const Decoded decoded =
-        decoder.decode({bytes, read_metadata(bytes).orientation, small_long_edge});
-    return decoded.ok() ? to_image(decoded.bgr) : QImage();
 }
 
 }  // namespace
@@ -77,7 +67,9 @@ void PairsScreen::find_like(const QString& sentence, const Path& picture, const 
             like.failed = measure_hair(library, decoder, progress, job.stop_token()).failed;
             like.pairs = find(library, decoder);
             like.sentence = sentence;
-            like.picture = small_picture_of(library, decoder, picture);
+            if (!picture.empty()) {
+                like.picture = to_image(small_picture_in(library, decoder, picture));
+            }
             like.file = picture;
             return like;
         },

@@ -6,7 +6,6 @@
 #include <QShortcut>
 #include <QStackedWidget>
 
-#include "indexer/looks/pairs.h"
 #include "ui/pairs/like_bar.h"
 #include "ui/pairs/pair_page.h"
 #include "ui/pairs/progress_page.h"
@@ -35,6 +34,7 @@ QString dropped_file(const QMimeData& data) {
 PairsScreen::PairsScreen(Session& session)
     : session_(session),
       pairs_(new ShownPairs(session, this)),
+      client_pairs_(new ShownPairs(session, this)),
       laid_(new LaidPairs(session, this)),
       pages_(new QStackedWidget) {
     setAcceptDrops(true);
@@ -45,6 +45,7 @@ PairsScreen::PairsScreen(Session& session)
 
 void PairsScreen::build() {
     work_ = new ProgressPanel(tr("Measuring the hair in the photos"));
+    work_->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
     work_->hide();
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(0, 0, 0, 0);
@@ -67,7 +68,7 @@ void PairsScreen::build_pages() {
             [this] { session_.attempt([this] { ask_whose_picture(); }); });
     connect(wall_, &WallPage::whole_screen_asked, this, &PairsScreen::ask_whole_screen);
     connect(wall_, &WallPage::client_screen_asked, this,
-            [this] { wall_->notice().say(from_utf8(reason_against_showing())); });
+            [this] { session_.attempt([this] { ask_client_screen(); }); });
     pair_ = new PairPage(session_, *pairs_, *laid_);
     connect(pair_, &PairPage::left, this, &PairsScreen::go_back);
     connect(pair_, &PairPage::step_asked, this, &PairsScreen::step);
@@ -77,10 +78,13 @@ void PairsScreen::build_pages() {
     progress_ = new ProgressPage(session_, *laid_);
     connect(progress_, &ProgressPage::left, this, &PairsScreen::go_back);
     whole_ = new WholePage(session_, *pairs_, *laid_);
-    connect(whole_, &WholePage::left, this, &PairsScreen::go_back);
-    for (QWidget* page :
-         {static_cast<QWidget*>(empty_), static_cast<QWidget*>(wall_), static_cast<QWidget*>(pair_),
-          static_cast<QWidget*>(progress_), static_cast<QWidget*>(whole_)}) {
+    for_client_ = new WholePage(session_, *client_pairs_, *laid_);
+    for (WholePage* page : {whole_, for_client_}) {
+        connect(page, &WholePage::left, this, &PairsScreen::go_back);
+    }
+    for (QWidget* page : {static_cast<QWidget*>(empty_), static_cast<QWidget*>(wall_),
+                          static_cast<QWidget*>(pair_), static_cast<QWidget*>(progress_),
+                          static_cast<QWidget*>(whole_), static_cast<QWidget*>(for_client_)}) {
         pages_->addWidget(page);
     }
     pages_->setCurrentWidget(wall_);
@@ -98,8 +102,7 @@ void PairsScreen::add_keys() {
     add(QKeySequence::Find, type);
     add(Qt::Key_Slash, type);
     add(Qt::Key_Escape, [this] { go_back(); });
-    add(Qt::Key_F11,
-        [this] { pages_->currentWidget() == whole_ ? leave_whole_screen() : ask_whole_screen(); });
+    add(Qt::Key_F11, [this] { fills_screen() ? leave_whole_screen() : ask_whole_screen(); });
 }
 
 QString PairsScreen::help() const {
@@ -120,6 +123,7 @@ QString PairsScreen::help() const {
 
 void PairsScreen::refresh() {
     const bool any = wall_->refresh();
+    if (pages_->currentWidget() == for_client_) return show_for_client();
     QWidget* page = pages_->currentWidget();
     if (!any) return pages_->setCurrentWidget(empty_);
     if (page == empty_) pages_->setCurrentWidget(wall_);
@@ -149,10 +153,10 @@ void PairsScreen::step(int pairs) {
 
 void PairsScreen::go_back() {
     const QWidget* page = pages_->currentWidget();
-    if (page == whole_) return leave_whole_screen();
+    if (fills_screen()) return leave_whole_screen();
     if (page == progress_) return pages_->setCurrentWidget(pair_);
     if (page == wall_) return wall_->show_all();
-    if (page != pair_ || pair_->leave_points()) return;
+    if (page != pair_ || pair_->leave_stage()) return;
     pages_->setCurrentWidget(wall_);
     if (pair_->pair()) wall_->show_pair(pair_->pair()->id);
 }
@@ -168,34 +172,65 @@ void PairsScreen::show_progress() {
     });
 }
 
+bool PairsScreen::fills_screen() const {
+    return pages_->currentWidget() == whole_ || pages_->currentWidget() == for_client_;
+}
+
 void PairsScreen::ask_whole_screen() {
     if (pairs_->rowCount() == 0) return session_.say(tr("There is no pair to show."));
+    alone_ = whole_;
     emit alone_asked(true);
+}
+
+void PairsScreen::ask_client_screen() {
+    client_pairs_->show(wall_->shown_that_may(Use::consultation));
+    if (client_pairs_->rowCount() == 0) {
+        return wall_->notice().say(
+            tr("None of these pairs may be shown to a client: everyone in them must have allowed "
+               "to be shown in consultation, and it must be recorded whose the photos are. Open a "
+               "pair and choose One picture of both to read what stands against it."));
+    }
+    wall_->notice().say({});
+    alone_ = for_client_;
+    emit alone_asked(true);
+}
+
+// What was allowed may be withdrawn while she looks.
+void PairsScreen::show_for_client() {
+    client_pairs_->show(wall_->shown_that_may(Use::consultation));
+    if (client_pairs_->rowCount() == 0) return leave_whole_screen();
+    for_client_->show_position(for_client_->position());
 }
 
 void PairsScreen::stand_alone(bool alone) {
     if (!alone) {
-        if (pages_->currentWidget() == whole_) pages_->setCurrentWidget(before_whole_);
+        if (fills_screen()) pages_->setCurrentWidget(before_whole_);
         return;
     }
     before_whole_ = pages_->currentWidget();
-    int position = wall_->current_position();
-    if (before_whole_ != wall_ && pair_->pair()) {
-        position = pairs_->position_of(pair_->pair()->id);
-    }
-    pages_->setCurrentWidget(whole_);
-    whole_->show_position(position);
-    whole_->setFocus();
+    const ShownPairs& pairs = alone_ == whole_ ? *pairs_ : *client_pairs_;
+    pages_->setCurrentWidget(alone_);
+    alone_->show_position(std::max(pairs.position_of(current_pair()), 0));
+    alone_->setFocus();
+}
+
+// The one she is at, large or on the wall; none: no pair.
+PairId PairsScreen::current_pair() const {
+    if (before_whole_ != wall_ && pair_->pair()) return pair_->pair()->id;
+    const int position = wall_->current_position();
+    return position < pairs_->rowCount() ? pairs_->at(position).pair.id : PairId{};
 }
 
 // Where she was, at the pair that she saw last.
 void PairsScreen::leave_whole_screen() {
-    const int position = whole_->position();
+    const ShownPairs& pairs = alone_ == whole_ ? *pairs_ : *client_pairs_;
+    const int position = alone_->position();
     pages_->setCurrentWidget(before_whole_ ? before_whole_ : wall_);
     emit alone_asked(false);
-    if (position >= pairs_->rowCount()) return;
-    wall_->show_pair(pairs_->at(position).pair.id);
-    if (pages_->currentWidget() == pair_) open(position);
+    if (position >= pairs.rowCount()) return;
+    const PairId seen = pairs.at(position).pair.id;
+    wall_->show_pair(seen);
+    if (pages_->currentWidget() == pair_) open(pairs_->position_of(seen));
 }
 
 void PairsScreen::dragEnterEvent(QDragEnterEvent* event) {

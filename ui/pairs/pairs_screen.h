@@ -60,10 +60,15 @@ class PairsScreen : public Screen {
     void show_like(const Like& like);
     void ask_whose_picture();
     void show_progress();
+    bool fills_screen() const;
     void ask_whole_screen();
+    void ask_client_screen();
+    void show_for_client();
+    PairId current_pair() const;
 
     Session& session_;
     ShownPairs* pairs_;
+    ShownPairs* client_pairs_;  // those of them that a client may see
     LaidPairs* laid_;
     QStackedWidget* pages_;
     EmptyPage* empty_;
@@ -71,6 +76,8 @@ class PairsScreen : public Screen {
     PairPage* pair_;
     ProgressPage* progress_;
     WholePage* whole_;
+    WholePage* for_client_;
+    WholePage* alone_ = nullptr;  // the one of the two that fills the screen
     ProgressPanel* work_;
     QWidget* before_whole_ = nullptr;
     QPointer<Job> finding_;

@@ -71,7 +71,8 @@ void WallOfPairs::arrange(ShelfLayout& layout) const {
                    {pairs_.rowCount()});
 }
 
-void WallOfPairs::paint_two(QPainter& painter, const TwoPhotos& two, const QRectF& area) const {
+void WallOfPairs::paint_two(QPainter& painter, const PairPlace& place, const TwoPhotos& two,
+                            const QRectF& area) const {
     const auto* laid = laid_.at_hand(two.first.id, two.second.id);
     const bool sure = laid && laid->pair.refused.empty() && laid->pair.alignment.sure();
     const double width = (area.width() - between) / 2;
@@ -83,12 +84,33 @@ void WallOfPairs::paint_two(QPainter& painter, const TwoPhotos& two, const QRect
         const QImage small = session_.pictures().at_hand(photo.id, small_long_edge);
         if (!sure) {
             draw_picture(painter, cell, small, photo.tags.mirrored);
+            paint_which(painter, place, side, cell);
             continue;
         }
         const Similarity lay = side == 1 ? laid->pair.alignment.second_onto_first : Similarity{};
         const quarterturn::Box part = window_of(laid->pair, cell.width() / cell.height());
         draw_laid(painter, cell, small, photo.tags.mirrored, lay, part, palette());
+        paint_which(painter, place, side, cell);
     }
+}
+
+// "Before" or "After" at the foot of its photo.
+void WallOfPairs::paint_which(QPainter& painter, const PairPlace& place, int side,
+                              const QRectF& cell) const {
+    QFont font = text_font(TextRole::small);
+    const double ratio = devicePixelRatioF();
+    font.setPixelSize(qRound(QFontInfo(font).pixelSize() * ratio));
+    const QString words = side == 0 ? first_words(place) : second_words(place);
+    const QFontMetricsF metrics(font);
+    const double margin = space(1) * ratio;
+    const double width = std::min(metrics.horizontalAdvance(words) + 4 * margin, cell.width());
+    const QRectF strip(cell.center().x() - width / 2, cell.bottom() - metrics.height() - margin,
+                       width, metrics.height() + margin);
+    painter.fillRect(strip, card_colour(palette()));
+    painter.setFont(font);
+    painter.setPen(ink_colour(palette()));
+    painter.drawText(strip, Qt::AlignCenter,
+                     metrics.elidedText(words, Qt::ElideRight, strip.width()));
 }
 
 QImage WallOfPairs::picture(int position, const TwoPhotos& two, QSize size) const {
@@ -101,7 +123,7 @@ QImage WallOfPairs::picture(int position, const TwoPhotos& two, QSize size) cons
     made->fill(hairline_colour(palette()));
     QPainter painter(made);
     painter.setRenderHints(QPainter::Antialiasing | QPainter::SmoothPixmapTransform);
-    paint_two(painter, two, made->rect());
+    paint_two(painter, pairs_.at(position).pair.made.place, two, made->rect());
     painter.end();
     const QImage result = *made;
     painted_.insert(pair, made, made->sizeInBytes() / 1024 + 1);
@@ -118,9 +140,11 @@ QString WallOfPairs::last_line(const PairOnWall& on_wall, bool& unfair) const {
     const bool usual = made.place.kind == PairKind::before_and_after;
     QStringList words;
     if (made.worn_on) {
+        const QString day =
+            isolated(QLocale().toString(to_qdate(*made.worn_on), QStringLiteral("d MMM yyyy")));
+        const bool to_come = *made.worn_on > session_.today();
         //: the day on which a look is worn
-        words << tr("worn %1").arg(
-            isolated(QLocale().toString(to_qdate(*made.worn_on), QStringLiteral("d MMM yyyy"))));
+        words << (to_come ? tr("to be worn %1") : tr("worn %1")).arg(day);
     }
     if (!usual) words << shown(made.place.kind);
     return words.join(QStringLiteral(" · "));

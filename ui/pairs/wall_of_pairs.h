@@ -25,7 +25,9 @@ class WallOfPairs : public ShelfView {
   private:
     void show_again(PhotoId photo);
     QImage picture(int position, const TwoPhotos& two, QSize size) const;
-    void paint_two(QPainter& painter, const TwoPhotos& two, const QRectF& area) const;
+    void paint_two(QPainter& painter, const PairPlace& place, const TwoPhotos& two,
+                   const QRectF& area) const;
+    void paint_which(QPainter& painter, const PairPlace& place, int side, const QRectF& cell) const;
     void paint_words(QPainter& painter, int position, const QRect& area) const;
     QString last_line(const PairOnWall& on_wall, bool& unfair) const;
     int words_height() const;

@@ -5,6 +5,7 @@
 #include <QScrollArea>
 #include <QStackedWidget>
 #include <QTimer>
+#include <set>
 
 #include "ui/pairs/filters_panel.h"
 #include "ui/pairs/like_bar.h"
@@ -33,6 +34,7 @@ WallPage::WallPage(Session& session, ShownPairs& pairs, LaidPairs& laid, QWidget
       side_(make_scrolling_side(filters_)),
       like_bar_(new LikeBar),
       notice_(new Notice),
+      lost_(new Notice),
       results_(new QStackedWidget),
       view_(new WallOfPairs(session, pairs, laid)),
       nothing_(new EmptyPage(tr("No pair has all of this. Take something away, or see them all."),
@@ -62,6 +64,7 @@ WallPage::WallPage(Session& session, ShownPairs& pairs, LaidPairs& laid, QWidget
     auto* main = make_column(3);
     main->addWidget(build_header());
     main->addWidget(notice_);
+    main->addWidget(lost_);
     main->addWidget(like_bar_);
     main->addWidget(results_, 1);
     auto* row = new QHBoxLayout(this);
@@ -111,10 +114,25 @@ QWidget* WallPage::build_header() {
 }
 
 bool WallPage::refresh() {
-    wall_.emplace(session_.library());
+    wall_.emplace(session_.library(), session_.today());
     view_->forget_pictures();
     like_ ? show_like_again() : look_again();
+    tell_lost();
     return !wall_->pairs().empty();
+}
+
+void WallPage::tell_lost() {
+    QStringList lost;
+    for (const Pair& pair : session_.library().pairs().without_photos()) {
+        lost << tr("%1: %2, %3")
+                    .arg(isolated(pairs_.client(pair)), pairs_.look(pair),
+                         angle_and_kind(pair.made.place));
+    }
+    if (lost.isEmpty()) return lost_->say({});
+    lost_->say(tr("The photos you chose for %n pair(s) were removed or tagged otherwise, and no "
+                  "others stand for them:",
+                  nullptr, static_cast<int>(lost.size())) +
+               u'\n' + lost.join(u'\n'));
 }
 
 // As they are now; those that are no longer there go.
@@ -164,6 +182,18 @@ void WallPage::show_pair(PairId pair) {
 
 int WallPage::current_position() const {
     return std::max(view_->currentIndex().row(), 0);
+}
+
+std::vector<PairOnWall> WallPage::shown_that_may(Use use) {
+    PairFilter filter;
+    filter.values[Fact::use] = {std::string(word(use))};
+    std::set<PairId> may;
+    for (const Pair& pair : wall_->find(session_.library(), filter).pairs) may.insert(pair.id);
+    std::vector<PairOnWall> shown;
+    for (int i = 0; i < pairs_.rowCount(); ++i) {
+        if (may.contains(pairs_.at(i).pair.id)) shown.push_back(pairs_.at(i));
+    }
+    return shown;
 }
 
 QString WallPage::count_words(std::size_t count) const {

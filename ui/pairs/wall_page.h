@@ -31,6 +31,8 @@ class WallPage : public QWidget {
     bool refresh();
     void show_pair(PairId pair);   // it is the current one
     int current_position() const;  // 0 where none is current
+    // Of those shown, the ones that both photos may go for this use today. Throws StoreError.
+    std::vector<PairOnWall> shown_that_may(Use use);
     void start_typing();
     void show_all();
 
@@ -50,6 +52,7 @@ class WallPage : public QWidget {
     QWidget* build_header();
     void look_again();
     void show_like_again();
+    void tell_lost();
     void take(const PairFilter& filter);
     void show_found(std::vector<PairOnWall> pairs);
     QString count_words(std::size_t count) const;
@@ -67,6 +70,7 @@ class WallPage : public QWidget {
     QPushButton* clear_;
     LikeBar* like_bar_;
     Notice* notice_;
+    Notice* lost_;  // pairs that she chose photos for and that nothing stands for any more
     QStackedWidget* results_;
     WallOfPairs* view_;
     EmptyPage* nothing_;

@@ -8,6 +8,7 @@
 #include "ui/theme/theme.h"
 #include "ui/two_heads/mode_row.h"
 #include "ui/widgets/parts.h"
+#include "ui/widgets/words.h"
 
 namespace quarterturn {
 namespace {
@@ -36,6 +37,7 @@ QWidget* WholePage::build_foot() {
     QPushButton* leave = make_button(tr("Leave (Esc)"));
     modes_ = new ModeRow(*view_, {PairMode::side_by_side, PairMode::divide, PairMode::fade});
     count_ = make_quiet({});
+    credits_ = make_quiet({});
     connect(back_, &QPushButton::clicked, this, [this] { step(-1); });
     connect(next_, &QPushButton::clicked, this, [this] { step(1); });
     connect(leave, &QPushButton::clicked, this, &WholePage::left);
@@ -48,7 +50,8 @@ QWidget* WholePage::build_foot() {
     row->addWidget(back_);
     row->addWidget(next_);
     row->addSpacing(space(2));
-    row->addWidget(count_, 1);
+    row->addWidget(count_);
+    row->addWidget(credits_, 1);
     row->addWidget(modes_);
     row->addSpacing(space(4));
     row->addWidget(leave);
@@ -77,9 +80,20 @@ void WholePage::show_pair() {
     if (!two) return;
     const LaidAndMeasured* laid = nullptr;
     session_.attempt([&] { laid = laid_.of(two->first, two->second); });
+    session_.attempt([&] { show_credits(*two); });
     want_large(session_, *view_, *two);
     show_large(session_, *view_, pairs_.at(position_).pair, *two, laid);
     modes_->setEnabled(laid && laid->pair.refused.empty() && laid->pair.alignment.sure());
+}
+
+void WholePage::show_credits(const TwoPhotos& two) {
+    QStringList lines;
+    for (const PhotoId photo : {two.first.id, two.second.id}) {
+        const auto credit = session_.library().credits().of(photo);
+        const QString line = from_utf8(credit ? credit->line.value_or("") : "");
+        if (!line.isEmpty() && !lines.contains(line)) lines << line;
+    }
+    credits_->setText(lines.join(u'\n'));
 }
 
 void WholePage::resizeEvent(QResizeEvent* event) {

@@ -13,8 +13,9 @@ namespace quarterturn {
 class ModeRow;
 class PairView;
 
-// One pair after the other on the whole screen, without a name, large enough for fingers. For her
-// own eyes: what a client may see hangs on the consent of the others.
+// One pair after the other on the whole screen, without a client's name, large enough for fingers,
+// with the lines that photographers want beside their photos. It asks no gate: for a client it is
+// given pairs that may be shown.
 class WholePage : public QWidget {
     Q_OBJECT
   public:
@@ -34,6 +35,7 @@ class WholePage : public QWidget {
   private:
     QWidget* build_foot();
     void show_pair();
+    void show_credits(const TwoPhotos& two);
 
     Session& session_;
     ShownPairs& pairs_;
@@ -42,6 +44,7 @@ class WholePage : public QWidget {
     PairView* view_;
     ModeRow* modes_;
     QLabel* count_;
+    QLabel* credits_;
     QPushButton* back_;
     QPushButton* next_;
 };

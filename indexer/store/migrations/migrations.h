@@ -23,10 +23,11 @@ extern const Migration recipe_drafts;
 extern const Migration kit_ticks;
 extern const Migration wedding_mornings;
 extern const Migration boards;
-extern const Migration pairs;
+extern const Migration photo_pairs;
 extern const Migration hair_looks;
 extern const Migration inspirations;
 extern const Migration clients_done;
+extern const Migration consent_records;
 
 // SQLite's user_version, which counts the steps that a file has behind it.
 int schema_version(SQLite::Database& database);

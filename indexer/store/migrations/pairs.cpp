@@ -5,7 +5,7 @@
 
 namespace quarterturn {
 
-const Migration pairs{R"sql(
+const Migration photo_pairs{R"sql(
 CREATE TABLE look_fact (
     look INTEGER NOT NULL REFERENCES look ON DELETE CASCADE,
     fact TEXT NOT NULL,

@@ -87,6 +87,39 @@ TEST(ClientRecord, HoldsWhatIsWrittenButNotSavedYet) {
     EXPECT_EQ(json["consents"], Json::array());
 }
 
+TEST(ClientRecord, HoldsAllThatSheSaidAndWhatWentOutUnderIt) {
+    WholeLook whole;
+    ConsentEntry entry;
+    entry.client = whole.mira;
+    entry.use = Use::website;
+    entry.said = ConsentSaid::granted;
+    entry.said_on = date_of(whole.noon);
+    entry.recorded_at = whole.noon;
+    const ConsentId id = whole.library.consents().add(entry);
+    Exported out;
+    out.photo_name = "a.jpg";
+    out.use = Use::website;
+    out.at = whole.noon;
+    out.under = {id};
+    whole.library.ledger().add(out);
+    out.under = {};
+    whole.library.ledger().add(out);  // of nobody
+    const ClientRecord record = client_record(whole.library, whole.mira);
+    const Json json = Json::parse(client_record_json(record));
+    ASSERT_EQ(json["consents"].size(), 1U);
+    EXPECT_EQ(json["consents"][0]["shown"], "hair only");
+    ASSERT_EQ(json["exports"].size(), 1U);
+    EXPECT_EQ(json["exports"][0]["under"], Json{id.value});
+    const std::string day = iso_text(date_of(whole.noon));
+    const std::vector<std::string> lines{day + ", website: granted, hair only; signed form",
+                                         "Went out on " + day + ", website: a.jpg"};
+    EXPECT_EQ(consent_lines(record), lines);
+    const auto files = client_record_csv(record);
+    EXPECT_EQ(files.back().name, "exports.csv");
+    EXPECT_NE(files.at(files.size() - 2).text.find("1,website,granted," + day + ",hair only,,,"),
+              std::string::npos);
+}
+
 TEST(ClientRecord, IsWrittenWholeAndOnlyOnce) {
     WholeLook whole;
     const Path folder = whole.folder / "mira";

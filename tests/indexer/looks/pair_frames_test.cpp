@@ -32,7 +32,7 @@ class PairFramesTest : public testing::Test, public ExampleLibrary {
     }
 
     Pair pair_of(PairKind kind) {
-        const PairWall wall(library);
+        const PairWall wall(library, date_of(at("2026-11-07T12:00")));
         for (const Pair& pair : wall.pairs()) {
             if (pair.made.place.kind == kind) return pair;
         }

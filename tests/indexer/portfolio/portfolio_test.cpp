@@ -13,6 +13,8 @@
 namespace quarterturn {
 namespace {
 
+const Date today = parse_date("2026-11-07").value();
+
 // Client b before and after at her trial and after on the day; a and c at their trials.
 class Portfolio : public testing::Test, public ExampleLibrary {
   protected:
@@ -63,7 +65,7 @@ class Portfolio : public testing::Test, public ExampleLibrary {
     }
 
     Pair pair_of(const std::string& client, PairKind kind) {
-        const PairWall wall(library);
+        const PairWall wall(library, today);
         for (const Pair& pair : wall.pairs()) {
             if (pair.made.place.look == looks.at(client) && pair.made.place.kind == kind) {
                 return pair;

@@ -140,7 +140,8 @@ TEST_F(PairPictureTest, SaysWhatWasDoneBehindTheCaption) {
         drawn({.caption = "Before and after.", .say_what_was_done = true}, folder / "pair.jpg");
     const auto& text = std::get<TextItem>(picture.document.pages.front().items.back());
     EXPECT_EQ(text.text,
-              "Before and after. Cropped, and both heads laid equally large in one place.");
+              "Before and after. Cropped, and both heads laid equally large in one place. The "
+              "second photo is scaled to 107 %.");
 }
 
 }  // namespace

@@ -177,5 +177,23 @@ TEST_F(OnePairTest, ProgressStandsByDateOneAngleAtATimeAndIsSteppedThrough) {
     EXPECT_TRUE(is_open());
 }
 
+TEST_F(OnePairTest, ThePictureOfBothSaysWhatStandsAgainstItForEachUse) {
+    open_pair(0);
+    click(QStringLiteral("One picture of both"));
+    EXPECT_TRUE(says(QStringLiteral("was not asked whether she may be shown")));
+    auto* make = showing<QPushButton>(screen, QStringLiteral("Make the picture"));
+    ASSERT_NE(make, nullptr);
+    EXPECT_FALSE(make->isEnabled());
+    EXPECT_EQ(problems_at_all_sizes(screen), QStringList());
+    allow(open.example.mira, Use::own_record);
+    library().credits().set(std::array{unstyled, sharp}, Credit{});
+    open.session.touch();
+    EXPECT_TRUE(says(QStringLiteral("Both photos may be shown for this")));
+    EXPECT_TRUE(make->isEnabled());
+    press(Qt::Key_Escape);
+    EXPECT_TRUE(is_open()) << "one step back, to the pair";
+    EXPECT_EQ(showing<QPushButton>(screen, QStringLiteral("Make the picture")), nullptr);
+}
+
 }  // namespace
 }  // namespace quarterturn

@@ -51,10 +51,10 @@ class PairsScreenTest : public testing::Test {
     void add_pairs() {
         const LookId bun = open.example.look;
         const SittingId trial = open.example.trial;
-        add("QTA_0001.jpg", Stage::before, Angle::back, bun, trial);
+        unstyled = add("QTA_0001.jpg", Stage::before, Angle::back, bun, trial);
         sharp = add("QTA_0002.jpg", Stage::after, Angle::back, bun, trial, 6);
         soft = add("QTA_0003.jpg", Stage::after, Angle::back, bun, trial, 2);
-        add("QTA_0004.jpg", Stage::before, Angle::left, bun, trial);
+        unstyled_left = add("QTA_0004.jpg", Stage::before, Angle::left, bun, trial);
         add("QTA_0005.jpg", Stage::after, Angle::left, bun, trial);
         const ClientId ada = library().clients().add(client_called("Ada Fennimore"));
         Sitting shoot;
@@ -70,6 +70,19 @@ class PairsScreenTest : public testing::Test {
         add("QTA_0006.jpg", Stage::before, Angle::front, look, spring);
         add("QTA_0007.jpg", Stage::after, Angle::front, look, spring);
     }
+
+    void say(ClientId client, Use use, ConsentSaid what) {
+        ConsentEntry entry;
+        entry.client = client;
+        entry.use = use;
+        entry.said = what;
+        entry.said_on = date_of(open.session.now());
+        entry.shown = ShownAs::with_her_face;
+        entry.recorded_at = open.session.now();
+        library().consents().add(entry);
+    }
+    void allow(ClientId client, Use use) { say(client, use, ConsentSaid::granted); }
+    void withdraw(ClientId client, Use use) { say(client, use, ConsentSaid::withdrawn); }
 
     void show() {
         screen.refresh();
@@ -108,7 +121,7 @@ class PairsScreenTest : public testing::Test {
 
     OpenSession open;
     PairsScreen screen{open.session};
-    PhotoId sharp, soft;
+    PhotoId unstyled, unstyled_left, sharp, soft;
 };
 
 }  // namespace quarterturn

@@ -168,9 +168,43 @@ TEST_F(PairsScreenTest, AClientIsNotShownAnythingWithoutConsent) {
     show();
     QSignalSpy alone(&screen, &Screen::alone_asked);
     click(QStringLiteral("For a client"));
-    EXPECT_TRUE(says(QStringLiteral("her consent cannot be recorded yet")));
+    EXPECT_TRUE(says(QStringLiteral("None of these pairs may be shown to a client")));
     EXPECT_EQ(alone.size(), 0);
     EXPECT_EQ(problems_with(screen), QStringList());
+}
+
+TEST_F(PairsScreenTest, AClientSeesOnlyPairsOfWhomBothPhotosMayBeShownAndNoName) {
+    add_pairs();
+    allow(open.example.mira, Use::consultation);
+    library().credits().set(std::array{unstyled, sharp, unstyled_left}, Credit{});
+    show();
+    QSignalSpy alone(&screen, &Screen::alone_asked);
+    QObject::connect(&screen, &Screen::alone_asked, &screen,
+                     [&](bool on) { screen.stand_alone(on); });
+    click(QStringLiteral("For a client"));
+    ASSERT_EQ(alone.size(), 1) << "the pair from the back; of the left one it is not recorded "
+                                  "whose the second photo is";
+    EXPECT_TRUE(says(QStringLiteral("1 of 1")));
+    for (const QLabel* label : screen.findChildren<QLabel*>()) {
+        EXPECT_FALSE(label->isVisible() && label->text().contains(QStringLiteral("Mira")));
+    }
+    EXPECT_EQ(problems_with(screen), QStringList());
+    withdraw(open.example.mira, Use::consultation);
+    open.session.touch();
+    EXPECT_FALSE(says(QStringLiteral("1 of 1"))) << "what was allowed no longer is";
+}
+
+TEST_F(PairsScreenTest, TheUseThatIsAllowedIsAFilterWithItsCount) {
+    add_pairs();
+    allow(open.example.mira, Use::website);
+    library().credits().set(std::array{unstyled, sharp}, Credit{});
+    show();
+    QTest::mouseClick(showing<SectionHead>(screen, QStringLiteral("Use allowed by consent")),
+                      Qt::LeftButton);
+    EXPECT_EQ(value(QStringLiteral("website"))->accessibleName(),
+              QStringLiteral("website, 1 pair"));
+    tick(QStringLiteral("website"));
+    EXPECT_TRUE(says(QStringLiteral("1 pair found")));
 }
 
 }  // namespace

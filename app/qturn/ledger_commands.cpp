@@ -1,0 +1,173 @@
+#include "app/qturn/command_set.h"
+#include "app/qturn/commands.h"
+#include "app/qturn/find.h"
+#include "app/qturn/names.h"
+#include "app/qturn/parse.h"
+#include "app/qturn/say.h"
+#include "indexer/disk/clock.h"
+#include "indexer/looks/consent_json.h"
+#include "indexer/looks/consents.h"
+
+namespace quarterturn {
+
+namespace {
+
+using nlohmann::json;
+
+constexpr int usual_days_before = 60;
+
+struct LedgerOptions {
+    std::string number;
+    std::string words;
+    Text use;
+    std::string client;
+    bool out_there = false;
+    Text on;
+    std::string note;
+    std::optional<int> within;
+};
+
+ExportId export_from(std::string text) {
+    if (text.starts_with('#')) text.erase(0, 1);
+    return ExportId{number_from(text, text)};
+}
+
+Exported export_there(Library& library, ExportId id) {
+    if (auto found = library.ledger().find(id)) return std::move(*found);
+    throw WrongUse("There is no export " + number_text(id.value) +
+                   " in the ledger. See: qturn ledger list");
+}
+
+std::string export_line(const Exported& exported) {
+    return number_text(exported.id.value) + "  " + iso_text(date_of(exported.at)) + "  " +
+           std::string(word(exported.use)) + "  " + exported.photo_name + "  " + exported.file;
+}
+
+void add_export(Reply& reply, const Exported& exported) {
+    reply.lines.push_back(export_line(exported));
+    for (const std::string& place : exported.places) reply.lines.push_back("      at " + place);
+    if (!exported.taken_down) return;
+    const TakenDown& down = *exported.taken_down;
+    reply.lines.push_back("      taken down on " + iso_text(down.on) +
+                          (down.note.empty() ? "" : ": " + down.note));
+}
+
+// Whether it went out under a consent of hers.
+bool is_under(Library& library, const Exported& exported, ClientId client) {
+    return std::ranges::any_of(exported.under, [&](ConsentId id) {
+        const auto entry = library.consents().find(id);
+        return entry && entry->client == client;
+    });
+}
+
+Reply list_ledger(Session& session, const LedgerOptions& options) {
+    Library& library = session.library();
+    const auto use = options.use ? std::optional(use_from(*options.use)) : std::nullopt;
+    const auto client = options.client.empty()
+                            ? std::nullopt
+                            : std::optional(find_client(library, options.client).id);
+    Reply reply{{}, {{"exports", json::array()}}};
+    for (const Exported& exported : library.ledger().all()) {
+        if (use && exported.use != *use) continue;
+        if (client && !is_under(library, exported, *client)) continue;
+        if (options.out_there && exported.taken_down) continue;
+        add_export(reply, exported);
+        reply.data["exports"].push_back(to_json(exported));
+    }
+    if (reply.lines.empty()) reply.lines.emplace_back("Nothing of it went out.");
+    return reply;
+}
+
+Reply tasks(Session& session, const LedgerOptions& options) {
+    Library& library = session.library();
+    const Date on = options.on ? date_from(*options.on) : date_of(local_now());
+    const LedgerTasks todo = ledger_tasks(library, on, options.within.value_or(usual_days_before));
+    Reply reply{{},
+                {{"on", iso_text(on)}, {"to_take_down", json::array()}, {"ending", json::array()}}};
+    for (const ToTakeDown& task : todo.to_take_down) {
+        add_export(reply, task.exported);
+        for (const std::string& why : task.why) reply.lines.push_back("      " + why);
+        json each = to_json(task.exported);
+        each["why"] = task.why;
+        reply.data["to_take_down"].push_back(std::move(each));
+    }
+    if (!todo.to_take_down.empty()) {
+        reply.lines.insert(
+            reply.lines.begin(),
+            "To take down: " + count_text(todo.to_take_down.size(), "picture") + ".");
+        reply.outcome = Outcome::needs_attention;
+    }
+    for (const EndingSoon& ending : todo.ending_soon) {
+        reply.lines.push_back(ending.words);
+        reply.data["ending"].push_back({{"on", iso_text(ending.on)}, {"words", ending.words}});
+    }
+    if (reply.lines.empty()) {
+        reply.lines.emplace_back("Nothing has to be taken down, and nothing ends soon.");
+    }
+    return reply;
+}
+
+Reply one_export(Library& library, ExportId id) {
+    const Exported exported = export_there(library, id);
+    Reply reply{{}, {{"export", to_json(exported)}}};
+    add_export(reply, exported);
+    return reply;
+}
+
+Reply place(Session& session, const LedgerOptions& options) {
+    Library& library = session.library();
+    const ExportId id = export_there(library, export_from(options.number)).id;
+    note_place(library, id, options.words);
+    return one_export(library, id);
+}
+
+Reply taken_down(Session& session, const LedgerOptions& options) {
+    Library& library = session.library();
+    const ExportId id = export_there(library, export_from(options.number)).id;
+    const Date today = date_of(local_now());
+    const Date on = options.on ? date_from(*options.on) : today;
+    if (on > today) throw WrongUse(iso_text(on) + " has not come yet: tick it off on the day.");
+    tick_off(library, id, {on, options.note});
+    return one_export(library, id);
+}
+
+}  // namespace
+
+void add_ledger_commands(CommandSet& commands) {
+    commands.group("ledger", "What went out, and what has to be taken down.");
+    const auto options = std::make_shared<LedgerOptions>();
+
+    auto list_command =
+        commands.add({"ledger list", "Lists what went out, oldest first.",
+                      "qturn ledger list --client 'Ada Lindqvist' --out-there"},
+                     [options](Session& session) { return list_ledger(session, *options); });
+    list_command.option("--for USE", options->use, "Only what went out for this use");
+    list_command.option("--client CLIENT", options->client, "Only what she had allowed");
+    list_command.flag("--out-there", options->out_there, "Only what was not taken down");
+
+    auto tasks_command = commands.add(
+        {"ledger tasks",
+         "Lists what is out there and may not be any longer, and which consents and licences end "
+         "soon.",
+         "qturn ledger tasks --within 90"},
+        [options](Session& session) { return tasks(session, *options); });
+    tasks_command.option("--within DAYS", options->within, "How soon; 60 days unless named");
+    tasks_command.option("--on YYYY-MM-DD", options->on, "On which day; today unless named");
+
+    auto place_command =
+        commands.add({"ledger place", "Notes where an exported picture was put.",
+                      "qturn ledger place 12 'gallery, third page'"},
+                     [options](Session& session) { return place(session, *options); });
+    place_command.argument("EXPORT", options->number, "Its number");
+    place_command.argument("WHERE", options->words, "In your words");
+
+    auto down_command =
+        commands.add({"ledger taken-down", "Ticks off that an exported picture was taken down.",
+                      "qturn ledger taken-down 12 --on 2027-01-15"},
+                     [options](Session& session) { return taken_down(session, *options); });
+    down_command.argument("EXPORT", options->number, "Its number");
+    down_command.option("--on YYYY-MM-DD", options->on, "The day; today unless named");
+    down_command.option("--note TEXT", options->note, "Anything to remember");
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,206 @@
+#include "indexer/looks/consents.h"
+
+#include <algorithm>
+
+#include "indexer/disk/checksum.h"
+#include "indexer/disk/write_once.h"
+
+namespace quarterturn {
+namespace {
+
+constexpr std::int64_t most_paper_bytes = std::int64_t{64} << 20;
+
+void add_once(std::vector<ClientId>& clients, ClientId client) {
+    if (std::ranges::find(clients, client) == clients.end()) clients.push_back(client);
+}
+
+template <class Key, class Value>
+std::optional<Value> value_in(const std::map<Key, Value>& values, Key key) {
+    const auto found = values.find(key);
+    return found == values.end() ? std::nullopt : std::optional(found->second);
+}
+
+Path folder_of_papers(ClientId client) {
+    return Path("consents") / ("client " + std::to_string(client.value));
+}
+
+// "form.pdf", "form (2).pdf" …
+Path free_place(Library& library, const Path& folder, const Path& name) {
+    Path place = folder / name;
+    for (int number = 2; library.disk().exists(library.folder() / place); ++number) {
+        Path numbered = name.stem();
+        numbered += " (" + std::to_string(number) + ")";
+        numbered += name.extension();
+        place = folder / numbered;
+    }
+    return place;
+}
+
+ClientId client_of(Library& library, std::span<const ConsentId> entries) {
+    std::optional<ClientId> client;
+    for (const ConsentId id : entries) {
+        const auto entry = library.consents().find(id);
+        if (!entry) {
+            throw StoreError("There is no entry " + std::to_string(id.value) +
+                             " in the consents: look its number up in the history.");
+        }
+        if (client && *client != entry->client) {
+            throw StoreError("The entries belong to several clients: attach the file for each.");
+        }
+        client = entry->client;
+    }
+    if (!client) throw StoreError("No entry was named that the file belongs to.");
+    return *client;
+}
+
+Bytes read_paper(Library& library, const Path& file) {
+    Bytes bytes = library.disk().read(file, most_paper_bytes);
+    if (bytes.empty()) {
+        throw StoreError(file.string() + " is empty: choose the scan or the message itself.");
+    }
+    return bytes;
+}
+
+}  // namespace
+
+PhotoGate::PhotoGate(Library& library) : library_(library) {
+    for (ConsentEntry& entry : library.consents().all()) {
+        consents_[entry.client].push_back(std::move(entry));
+    }
+    for (const Wedding& wedding : library.weddings().all()) {
+        for (const PartyMember& member : wedding.party) {
+            if (is_childs_role(member.role)) childs_roles_.emplace(member.client, member.role);
+        }
+    }
+}
+
+PhotoGate PhotoGate::for_many(Library& library) {
+    PhotoGate gate(library);
+    Ahead& ahead = gate.ahead_.emplace();
+    for (const Look& look : library.looks().all()) ahead.looks.emplace(look.id, look.client);
+    for (const Sitting& sitting : library.sittings().all()) {
+        ahead.sittings.emplace(sitting.id, sitting.client);
+    }
+    for (const Client& client : library.clients().all()) {
+        ahead.names.emplace(client.id, client.name);
+    }
+    ahead.seen = library.credits().all_seen();
+    ahead.credits = library.credits().all();
+    return gate;
+}
+
+std::optional<ClientId> PhotoGate::client_of(LookId id) {
+    if (ahead_) return value_in(ahead_->looks, id);
+    const auto look = library_.looks().find(id);
+    return look ? std::optional(look->client) : std::nullopt;
+}
+
+std::optional<ClientId> PhotoGate::client_of(SittingId id) {
+    if (ahead_) return value_in(ahead_->sittings, id);
+    const auto sitting = library_.sittings().find(id);
+    return sitting ? std::optional(sitting->client) : std::nullopt;
+}
+
+std::optional<std::string> PhotoGate::name_of(ClientId id) {
+    if (ahead_) return value_in(ahead_->names, id);
+    const auto client = library_.clients().find(id);
+    return client ? std::optional(client->name) : std::nullopt;
+}
+
+Seen PhotoGate::seen(PhotoId photo) {
+    if (ahead_) return value_in(ahead_->seen, photo).value_or(Seen{});
+    return library_.credits().seen(photo);
+}
+
+std::optional<Credit> PhotoGate::credit(PhotoId photo) {
+    return ahead_ ? value_in(ahead_->credits, photo) : library_.credits().of(photo);
+}
+
+std::vector<ClientId> PhotoGate::clients_in(const Tags& tags) {
+    std::vector<ClientId> clients;
+    const auto of_look = tags.look ? client_of(*tags.look) : std::nullopt;
+    const auto of_sitting = tags.sitting ? client_of(*tags.sitting) : std::nullopt;
+    for (const auto client : {of_look, of_sitting}) {
+        if (client) add_once(clients, *client);
+    }
+    for (const ClientId client : tags.shown) add_once(clients, client);
+    return clients;
+}
+
+ShownPerson PhotoGate::person(ClientId client) {
+    const auto role = childs_roles_.find(client);
+    return {client, name_of(client).value_or("client " + std::to_string(client.value)),
+            role == childs_roles_.end() ? "" : role->second, consents_[client]};
+}
+
+PhotoToShow PhotoGate::to_show(const Photo& photo) {
+    const Seen seen = this->seen(photo.id);
+    PhotoToShow shown;
+    for (const ClientId client : clients_in(photo.tags)) shown.people.push_back(person(client));
+    shown.face_shows = face_shows(photo, seen);
+    shown.strangers = seen.strangers;
+    shown.nobody = shows_nobody(photo, seen);
+    shown.credit = credit(photo.id);
+    return shown;
+}
+
+Verdict PhotoGate::may_go(const Photo& photo, Use use, Date on) {
+    return quarterturn::may_go(to_show(photo), use, on);
+}
+
+std::vector<ConsentEntry> record_consent(Library& library, const ConsentEntry& entry,
+                                         std::span<const Use> uses) {
+    Transaction all_or_none(library.database());
+    std::vector<ConsentEntry> recorded;
+    for (const Use use : uses) {
+        ConsentEntry each = entry;
+        each.use = use;
+        each.id = library.consents().add(each);
+        recorded.push_back(std::move(each));
+    }
+    all_or_none.commit();
+    return recorded;
+}
+
+std::vector<Use> uses_to_withdraw(Library& library, ClientId client, Date on) {
+    const auto entries = library.consents().of(client);
+    std::vector<Use> uses;
+    for (const Use use : all_uses) {
+        const StandingConsent consent = consent_on(entries, use, on);
+        if (consent.entry != nullptr && consent.entry->said == ConsentSaid::granted) {
+            uses.push_back(use);
+        }
+    }
+    return uses;
+}
+
+ConsentPaper attach_paper(Library& library, const Path& file, std::span<const ConsentId> entries,
+                          LocalTime now) {
+    const ClientId client = client_of(library, entries);
+    const Bytes bytes = read_paper(library, file);
+    const Path folder = folder_of_papers(client);
+    library.disk().make_folders(library.folder() / folder);
+    const Path place = free_place(library, folder, file.filename());
+    ConsentPaper paper;
+    paper.name = file.filename().string();
+    paper.path = place.generic_string();
+    paper.sha256 = sha256(bytes);
+    paper.bytes = static_cast<std::int64_t>(bytes.size());
+    paper.added_at = now;
+    Transaction both(library.database());
+    paper.id = library.consents().add_paper(paper);
+    library.consents().attach(paper.id, entries);
+    write_once(library.disk(), library.folder() / place, bytes);
+    both.commit();
+    return paper;
+}
+
+std::string problem_with_paper(Library& library, const ConsentPaper& paper) {
+    const Path file = library.folder() / paper.path;
+    const std::string next = ": put it back from a backup, or attach the paper again.";
+    if (!library.disk().exists(file)) return file.string() + " is not there any longer" + next;
+    if (holds(library.disk(), file, paper.bytes, paper.sha256)) return {};
+    return file.string() + " is no longer the file that was attached" + next;
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,90 @@
+#pragma once
+// What a client allows, recorded and withdrawn, with the papers that show it; and the gate, asked
+// about photos of the library.
+
+#include <map>
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "indexer/record/ledger.h"
+#include "indexer/rules/gate.h"
+#include "indexer/store/library.h"
+
+namespace quarterturn {
+
+// The records that the gate needs, read once. Throws StoreError.
+class PhotoGate {
+  public:
+    explicit PhotoGate(Library& library);
+    // For thousands of photos: reads the other records too, with a fixed number of statements.
+    static PhotoGate for_many(Library& library);
+
+    // Who is shown: the clients of the photo's look and sitting, and those named beside them.
+    PhotoToShow to_show(const Photo& photo);
+    Verdict may_go(const Photo& photo, Use use, Date on);
+
+  private:
+    struct Ahead {
+        std::map<LookId, ClientId> looks;
+        std::map<SittingId, ClientId> sittings;
+        std::map<ClientId, std::string> names;
+        std::map<PhotoId, Seen> seen;
+        std::map<PhotoId, Credit> credits;
+    };
+
+    std::optional<ClientId> client_of(LookId look);
+    std::optional<ClientId> client_of(SittingId sitting);
+    std::optional<std::string> name_of(ClientId client);
+    Seen seen(PhotoId photo);
+    std::optional<Credit> credit(PhotoId photo);
+    std::vector<ClientId> clients_in(const Tags& tags);
+    ShownPerson person(ClientId client);
+
+    Library& library_;
+    std::optional<Ahead> ahead_;
+    std::map<ClientId, std::vector<ConsentEntry>> consents_;
+    std::map<ClientId, std::string> childs_roles_;
+};
+
+// Records one entry for each use, all or none; answers them as recorded.
+std::vector<ConsentEntry> record_consent(Library& library, const ConsentEntry& entry,
+                                         std::span<const Use> uses);
+
+// The uses of which there is something to withdraw on that day: granted, also from a later day on.
+std::vector<Use> uses_to_withdraw(Library& library, ClientId client, Date on);
+
+// Copies a file into the library, under consents/, and hangs it on the entries. The file itself is
+// only read. Throws StoreError when it is empty or larger than 64 MiB, and DiskError.
+ConsentPaper attach_paper(Library& library, const Path& file, std::span<const ConsentId> entries,
+                          LocalTime now);
+
+// A sentence when the paper is no longer the file that was attached; empty when it is.
+std::string problem_with_paper(Library& library, const ConsentPaper& paper);
+
+// That a picture is out there no longer, or where it was put: said of all entries of its file,
+// since a picture of a pair has one for each photo. Both throw StoreError.
+void tick_off(Library& library, ExportId id, const TakenDown& taken_down);
+void note_place(Library& library, ExportId id, const std::string& place);
+
+struct EndingSoon {
+    Date on{};          // the last day
+    std::string words;  // a sentence
+};
+
+struct ToTakeDown {
+    Exported exported;
+    std::vector<std::string> why;  // sentences of the gate
+};
+
+struct LedgerTasks {
+    std::vector<ToTakeDown> to_take_down;  // in the order they went out
+    std::vector<EndingSoon> ending_soon;   // the soonest first
+};
+
+// What is still out there and may not be any longer, and which consents and licences end within so
+// many days.
+LedgerTasks ledger_tasks(Library& library, Date today, int within_days);
+
+}  // namespace quarterturn

@@ -1,0 +1,22 @@
+#pragma once
+// Pairs before the gate: both photos must pass it (rules/gate.h).
+
+#include <span>
+#include <string>
+#include <vector>
+
+#include "indexer/looks/consents.h"
+
+namespace quarterturn {
+
+// What stands against showing both photos for a use on a day, a sentence each: what is the same of
+// both once, what is of one only with its file's name. Empty: nothing does.
+std::vector<std::string> against_both(PhotoGate& gate, const Photo& first, const Photo& second,
+                                      Use use, Date on);
+
+// For each pair the uses that both its photos may go for on that day; a fixed number of statements,
+// however many pairs. A photo in which nobody has looked for a face counts as one that shows it.
+// Throws StoreError.
+std::vector<std::vector<Use>> allowed_uses(Library& library, std::span<const Pair> pairs, Date on);
+
+}  // namespace quarterturn

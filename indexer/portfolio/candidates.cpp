@@ -1,0 +1,79 @@
+#include "indexer/portfolio/candidates.h"
+
+#include <algorithm>
+#include <tuple>
+
+#include "indexer/intake/heads.h"
+#include "indexer/looks/pairs.h"
+#include "indexer/rules/coverage.h"
+#include "indexer/store/library_settings.h"
+
+namespace quarterturn {
+namespace {
+
+std::vector<std::string> families_of(Library& library, LookId look) {
+    std::vector<std::string> families;
+    for (const LookFact& fact : library.look_facts().of(look)) {
+        if (fact.fact == Fact::family) families.push_back(fact.value);
+    }
+    return families;
+}
+
+std::vector<Photo> finished_photos(Library& library) {
+    std::vector<Photo> photos = library.photos().all();
+    std::erase_if(photos, [](const Photo& photo) {
+        return photo.tags.stage != Stage::after || !photo.tags.look || !usable(photo);
+    });
+    return photos;
+}
+
+auto order_of(const Candidate& candidate) {
+    return std::tuple(!candidate.lacks.empty(), !candidate.signed_off,
+                      -candidate.photo.measures.focus);
+}
+
+}  // namespace
+
+std::vector<Candidate> candidates(Library& library, Decoder& decoder, Use use, Date on) {
+    bring_pairs_up_to_date(library);
+    look_for_heads_in(library, decoder, finished_photos(library));
+    PhotoGate gate(library);
+    std::vector<Candidate> all;
+    for (const Photo& photo : finished_photos(library)) {
+        const auto look = library.looks().find(*photo.tags.look);
+        if (!look) continue;
+        Candidate candidate{photo,
+                            *look,
+                            families_of(library, look->id),
+                            library.sign_offs().standing(look->id).has_value(),
+                            {}};
+        for (const Against& against : gate.may_go(photo, use, on).against) {
+            candidate.lacks.push_back(against.words);
+        }
+        all.push_back(std::move(candidate));
+    }
+    std::ranges::stable_sort(all, {}, order_of);
+    return all;
+}
+
+std::vector<FamilyCount> balance(Library& library, const std::vector<Candidate>& all) {
+    std::vector<FamilyCount> counts;
+    for (const std::string& family : look_families(library.settings())) {
+        counts.push_back({family, 0});
+    }
+    for (const Candidate& candidate : all) {
+        if (!candidate.lacks.empty()) continue;
+        for (const std::string& family : candidate.families) {
+            const auto found = std::ranges::find(counts, family, &FamilyCount::family);
+            if (found == counts.end()) {
+                counts.push_back({family, 1});
+            } else {
+                ++found->photos;
+            }
+        }
+    }
+    std::ranges::stable_sort(counts, std::greater<>(), &FamilyCount::photos);
+    return counts;
+}
+
+}  // namespace quarterturn

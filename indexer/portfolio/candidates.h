@@ -1,0 +1,35 @@
+#pragma once
+// What she could show for a use, and what each still lacks.
+
+#include <string>
+#include <vector>
+
+#include "indexer/image/decode.h"
+#include "indexer/looks/consents.h"
+
+namespace quarterturn {
+
+struct Candidate {
+    Photo photo;
+    Look look;
+    std::vector<std::string> families;  // of the look
+    bool signed_off = false;
+    std::vector<std::string> lacks;  // what stands against it, in words
+};
+
+// Usable photos of finished looks (stage after): those that may go first, then those of signed-off
+// looks, then the sharpest. Looks for faces where nobody has yet.
+std::vector<Candidate> candidates(Library& library, Decoder& decoder, Use use, Date on);
+
+struct FamilyCount {
+    std::string family;
+    int photos = 0;
+
+    bool operator==(const FamilyCount&) const = default;
+};
+
+// How many of them that may go show each look family, the most frequent first; her whole list, so
+// that what is never shown is seen.
+std::vector<FamilyCount> balance(Library& library, const std::vector<Candidate>& all);
+
+}  // namespace quarterturn

@@ -1,0 +1,31 @@
+#pragma once
+
+#include <map>
+#include <optional>
+#include <span>
+
+#include "indexer/record/credit.h"
+#include "indexer/record/id.h"
+#include "indexer/store/database.h"
+
+namespace quarterturn {
+
+// Whose photos they are, and what she said of the people in them. All functions throw StoreError.
+class CreditTable {
+  public:
+    explicit CreditTable(Database& database) : database_(&database) {}
+
+    // Instead of what was recorded before. Refuses a photographer without a name.
+    void set(std::span<const PhotoId> photos, const Credit& credit);
+    std::optional<Credit> of(PhotoId photo);  // nothing: nobody said
+    std::map<PhotoId, Credit> all();
+
+    void set_seen(PhotoId photo, const Seen& seen);
+    Seen seen(PhotoId photo);
+    std::map<PhotoId, Seen> all_seen();  // of those of which she said anything
+
+  private:
+    Database* database_;
+};
+
+}  // namespace quarterturn

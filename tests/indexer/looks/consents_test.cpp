@@ -1,0 +1,208 @@
+#include "indexer/looks/consents.h"
+
+#include <gtest/gtest.h>
+
+#include "indexer/looks/consent_form.h"
+#include "tests/support/example_library.h"
+#include "tests/support/failing_disk.h"
+#include "tests/support/files.h"
+
+namespace quarterturn {
+namespace {
+
+Date on(const char* iso) {
+    return parse_date(iso).value();
+}
+
+struct ConsentWork : testing::Test, ExampleLibrary {
+    ConsentWork() {
+        photo = library.photos().add(example_photo("a.jpg"));
+        library.credits().set(std::vector{photo}, Credit{});
+        tag([&](Tags& tags) { tags.look = look; });
+    }
+
+    template <class Change>
+    void tag(Change change) {
+        Tags tags = library.photos().find(photo)->tags;
+        change(tags);
+        library.history().apply({"tagged", {{photo, tags}}, {}});
+    }
+    ConsentEntry said(ConsentSaid what, const char* day, ClientId client) {
+        ConsentEntry entry;
+        entry.client = client;
+        entry.said = what;
+        entry.said_on = on(day);
+        entry.shown = ShownAs::with_her_face;
+        entry.recorded_at = at("2027-06-01T10:00");
+        return entry;
+    }
+    ConsentEntry grant(ClientId client, std::optional<Date> until = {}) {
+        ConsentEntry entry = said(ConsentSaid::granted, "2026-11-07", client);
+        entry.until = until;
+        return record_consent(library, entry, std::vector{Use::website}).front();
+    }
+    std::vector<std::string> against(const char* day = "2026-11-08") {
+        std::vector<std::string> words;
+        const Photo found = library.photos().find(photo).value();
+        for (const Against& each :
+             PhotoGate(library).may_go(found, Use::website, on(day)).against) {
+            words.emplace_back(word(each.obstacle));
+        }
+        return words;
+    }
+    ExportId send_out(const std::vector<ConsentId>& under) {
+        Exported exported;
+        exported.photo = photo;
+        exported.use = Use::website;
+        exported.under = under;
+        return library.ledger().add(exported);
+    }
+
+    using Words = std::vector<std::string>;
+    PhotoId photo;
+};
+
+TEST_F(ConsentWork, TheGateAsksEveryoneWhoIsShown) {
+    EXPECT_EQ(against(), Words{"not asked"});
+    grant(mira);
+    EXPECT_EQ(against(), Words{});
+    const ClientId pippa = library.clients().add(client_called("Pippa Vale"));
+    tag([&](Tags& tags) { tags.shown = {pippa, mira}; });
+    EXPECT_EQ(against(), Words{"not asked"});
+    grant(pippa);
+    EXPECT_EQ(against(), Words{});
+    Wedding day = library.weddings().find(wedding).value();
+    day.party.push_back({pippa, "flower girl"});
+    library.weddings().change(day);
+    EXPECT_EQ(against(), Words{"child's age"});
+}
+
+TEST_F(ConsentWork, TheGateAsksTheClientOfTheSittingTooAndKnowsNobodyOtherwise) {
+    const ClientId other = library.clients().add(client_called("Tove"));
+    Sitting sitting = library.sittings().find(trial).value();
+    sitting.client = other;
+    const SittingId hers = library.sittings().add(sitting);
+    grant(mira);
+    tag([&](Tags& tags) { tags.sitting = hers; });
+    EXPECT_EQ(against(), Words{"not asked"});
+    tag([&](Tags& tags) {
+        tags.sitting.reset();
+        tags.look.reset();
+    });
+    EXPECT_EQ(against(), Words{"nobody named"});
+    library.credits().set_seen(photo, {{}, false, true});
+    EXPECT_EQ(against(), Words{});
+    library.credits().set_seen(photo, {{}, true, true});
+    EXPECT_EQ(against(), Words{"strangers"});
+}
+
+TEST_F(ConsentWork, AllOrNoneIsRecorded) {
+    ConsentEntry entry = said(ConsentSaid::granted, "2026-11-07", mira);
+    entry.how = HowGiven::spoken;  // before nobody
+    EXPECT_THROW(record_consent(library, entry, all_uses), StoreError);
+    EXPECT_TRUE(library.consents().all().empty());
+    entry.witness = "Tove";
+    EXPECT_EQ(record_consent(library, entry, all_uses).size(), all_uses.size());
+}
+
+TEST_F(ConsentWork, OnlyWhatWasGrantedCanBeWithdrawn) {
+    grant(mira);
+    const ConsentEntry declined = said(ConsentSaid::declined, "2026-11-07", mira);
+    record_consent(library, declined, std::vector{Use::print});
+    EXPECT_EQ(uses_to_withdraw(library, mira, on("2026-11-07")), std::vector{Use::website});
+    EXPECT_EQ(uses_to_withdraw(library, mira, on("2026-11-06")), std::vector<Use>{});
+}
+
+TEST_F(ConsentWork, APaperIsCopiedInAndWatched) {
+    const Path scan = folder / "scan.pdf";
+    write_bytes(scan, std::as_bytes(std::span("signed", 6)));
+    const ConsentEntry entry = grant(mira);
+    const ConsentPaper paper =
+        attach_paper(library, scan, std::vector{entry.id}, at("2026-11-08T09:00"));
+    EXPECT_EQ(library.consents().find(entry.id)->papers, std::vector{paper});
+    EXPECT_EQ(paper.sha256, sha256("signed"));
+    EXPECT_EQ(read_bytes(library.folder() / paper.path), read_bytes(scan));
+    EXPECT_EQ(problem_with_paper(library, paper), "");
+    const ConsentPaper second =
+        attach_paper(library, scan, std::vector{entry.id}, at("2026-11-08T09:00"));
+    EXPECT_NE(second.path, paper.path) << "nothing is written over";
+    write_bytes(library.folder() / paper.path, std::as_bytes(std::span("forged", 6)));
+    EXPECT_NE(problem_with_paper(library, paper).find("no longer the file"), std::string::npos);
+    std::filesystem::remove(library.folder() / paper.path);
+    EXPECT_NE(problem_with_paper(library, paper).find("not there"), std::string::npos);
+    const ConsentEntry hers = grant(library.clients().add(client_called("Tove")));
+    EXPECT_THROW(attach_paper(library, scan, std::vector{entry.id, hers.id}, entry.recorded_at),
+                 StoreError);
+    EXPECT_THROW(attach_paper(library, scan, std::vector{ConsentId{99}}, entry.recorded_at),
+                 StoreError);
+}
+
+TEST_F(ConsentWork, APaperThatCannotBeWrittenLeavesNothing) {
+    const Path scan = folder / "scan.pdf";
+    write_bytes(scan, std::as_bytes(std::span("signed", 6)));
+    const std::vector<ConsentId> entries{grant(mira).id};
+    FailingDisk disk;
+    library = Library::open(folder / "library", disk);
+    disk.heal();
+    attach_paper(library, scan, entries, at("2026-11-08T09:00"));
+    const int calls = disk.calls();
+    const auto kept = library.consents().papers();
+    for (int call = 1; call <= calls; ++call) {
+        disk.fail_call(call);
+        EXPECT_THROW(attach_paper(library, scan, entries, at("2026-11-08T09:00")), DiskError)
+            << call;
+        disk.heal();
+        EXPECT_EQ(library.consents().papers(), kept) << call;
+    }
+}
+
+TEST_F(ConsentWork, WhatMayNotBeOutThereAnyLongerIsATaskUntilItIsTickedOff) {
+    const ConsentEntry entry = grant(mira, on("2027-05-31"));
+    const ExportId out = send_out({entry.id});
+    EXPECT_TRUE(ledger_tasks(library, on("2027-05-31"), 0).to_take_down.empty());
+    const LedgerTasks ended = ledger_tasks(library, on("2027-06-01"), 0);
+    ASSERT_EQ(ended.to_take_down.size(), 1U);
+    EXPECT_EQ(ended.to_take_down.front().exported.id, out);
+    EXPECT_NE(ended.to_take_down.front().why.front().find("until 2027-05-31"), std::string::npos);
+    record_consent(library, said(ConsentSaid::withdrawn, "2027-01-10", mira),
+                   std::vector{Use::website});
+    EXPECT_EQ(ledger_tasks(library, on("2027-01-10"), 0).to_take_down.size(), 1U);
+    EXPECT_TRUE(ledger_tasks(library, on("2027-01-09"), 0).to_take_down.empty());
+    library.ledger().take_down(out, {on("2027-01-11"), ""});
+    EXPECT_TRUE(ledger_tasks(library, on("2027-06-01"), 0).to_take_down.empty());
+}
+
+TEST_F(ConsentWork, WhatEndsSoonIsSaidTheSoonestFirst) {
+    grant(mira, on("2027-05-31"));
+    library.credits().set(
+        std::vector{photo},
+        Credit{Whose::photographer, "Wren Aldous", {Use::website}, on("2027-05-20"), ""});
+    EXPECT_TRUE(ledger_tasks(library, on("2027-05-01"), 18).ending_soon.empty());
+    EXPECT_EQ(ledger_tasks(library, on("2027-05-01"), 19).ending_soon.size(), 1U);
+    const auto ending = ledger_tasks(library, on("2027-05-01"), 30).ending_soon;
+    ASSERT_EQ(ending.size(), 2U);
+    EXPECT_EQ(ending[0].words, "The licence of Wren Aldous for 1 photo ends on 2027-05-20.");
+    EXPECT_EQ(ending[1].words,
+              "Mira Okonjo-Lindqvist allows to be shown on a website until 2027-05-31.");
+    EXPECT_TRUE(ledger_tasks(library, on("2027-06-01"), 30).ending_soon.empty());
+}
+
+TEST_F(ConsentWork, TheFormsWordingIsHersOnceItIsWritten) {
+    EXPECT_EQ(consent_form_wording(library), usual_consent_form());
+    const Path file = write_consent_form_wording(library);
+    EXPECT_THROW(write_consent_form_wording(library), DiskError) << "hers is never written over";
+    const std::string own =
+        "\xEF\xBB\xBF# Yes or no\r\n\r\nDear {client},\r\nplease tick.\r\n"
+        "[uses]\r\n! Ask {business}.\r\n";
+    write_bytes(file, std::as_bytes(std::span(own)));
+    const auto blocks =
+        form_blocks(consent_form_wording(library), {"Mira", "Pins and Paper", "", {}});
+    const std::vector<FormBlock> expected{{FormPart::heading, "Yes or no"},
+                                          {FormPart::paragraph, "Dear Mira, please tick."},
+                                          {FormPart::uses, ""},
+                                          {FormPart::framed, "Ask Pins and Paper."}};
+    EXPECT_EQ(blocks, expected);
+}
+
+}  // namespace
+}  // namespace quarterturn

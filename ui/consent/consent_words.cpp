@@ -1,6 +1,7 @@
 #include "ui/consent/consent_words.h"
 
 #include <QCoreApplication>
+#include <QLocale>
 
 #include "ui/widgets/words.h"
 
@@ -50,17 +51,23 @@ QString consent_word(Value value) {
     return consent_words(std::string(word(value)).c_str());
 }
 
+// Without the day of the week, which nobody asks a consent for.
+QString day_words(Date date) {
+    return QLocale().toString(to_qdate(date), QStringLiteral("d MMMM yyyy"));
+}
+
 QString days_words(const ConsentEntry& entry) {
     if (entry.from && entry.until) {
         return consent_words(QT_TRANSLATE_NOOP("consent_words", "from %1 until %2"))
-            .arg(shown(*entry.from), shown(*entry.until));
+            .arg(day_words(*entry.from), day_words(*entry.until));
     }
     if (entry.from) {
-        return consent_words(QT_TRANSLATE_NOOP("consent_words", "from %1")).arg(shown(*entry.from));
+        return consent_words(QT_TRANSLATE_NOOP("consent_words", "from %1"))
+            .arg(day_words(*entry.from));
     }
     if (entry.until) {
         return consent_words(QT_TRANSLATE_NOOP("consent_words", "until %1"))
-            .arg(shown(*entry.until));
+            .arg(day_words(*entry.until));
     }
     return {};
 }
@@ -106,7 +113,7 @@ QString told_words(const ConsentEntry& entry) {
         words << consent_words(QT_TRANSLATE_NOOP("consent_words", "by her parent or guardian %1"))
                      .arg(isolated(from_utf8(entry.guardian)));
     }
-    words << shown(entry.said_on);
+    words << day_words(entry.said_on);
     return words.join(QStringLiteral(", "));
 }
 

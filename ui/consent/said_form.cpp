@@ -15,6 +15,7 @@
 #include "ui/theme/theme.h"
 #include "ui/widgets/date_field.h"
 #include "ui/widgets/flow_layout.h"
+#include "ui/widgets/named_fields.h"
 #include "ui/widgets/notice.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/words.h"
@@ -35,19 +36,6 @@ QString question_title(const SaidQuestion& question) {
             return SaidForm::tr("%1 takes it back").arg(name);
     }
     return {};
-}
-
-// Two fields side by side, each under its name.
-QLayout* side_by_side(const std::vector<std::pair<QString, QWidget*>>& fields) {
-    QHBoxLayout* row = make_row(3);
-    for (const auto& [name, field] : fields) {
-        field->setAccessibleName(name);
-        QVBoxLayout* one = make_column(1);
-        one->addWidget(make_quiet(name));
-        one->addWidget(field);
-        row->addLayout(one, 1);
-    }
-    return row;
 }
 
 }  // namespace
@@ -105,7 +93,7 @@ void SaidForm::add_way() {
     said_on_ = make_date_field(session_.today());
     said_on_->setMaximumDate(to_qdate(session_.today()));
     column_->addLayout(
-        side_by_side({{tr("How she said it"), how_}, {tr("The day she said it"), said_on_}}));
+        make_named_fields({{tr("How she said it"), how_}, {tr("The day she said it"), said_on_}}));
     witness_ = new QLineEdit;
     witness_->setPlaceholderText(tr("Who heard it"));
     witness_->setAccessibleName(tr("The witness who heard it"));

@@ -11,6 +11,12 @@ namespace {
 
 constexpr int name_steps = 46;
 
+int width_of_button(const QString& text) {
+    const std::unique_ptr<QPushButton> button(make_button(text));
+    button->ensurePolished();
+    return button->sizeHint().width();
+}
+
 QString state_words(const StandingConsent& consent) {
     const QString word = capitalised_words(shown(consent.standing));
     if (!consent.entry) return word;
@@ -20,10 +26,9 @@ QString state_words(const StandingConsent& consent) {
 
 QString told_below(const StandingConsent& consent) {
     if (!consent.entry) return UseRow::tr("Nothing recorded means no.");
-    QStringList words{told_words(*consent.entry)};
+    QStringList words{capitalised_words(told_words(*consent.entry))};
     const int papers = static_cast<int>(consent.entry->papers.size());
     if (papers > 0) words << UseRow::tr("%n file(s) attached", nullptr, papers);
-    if (!consent.entry->note.empty()) words << from_utf8(consent.entry->note);
     return words.join(QStringLiteral("  ·  "));
 }
 
@@ -53,6 +58,17 @@ UseRow::UseRow(Use use, QWidget* parent)
     words->addWidget(told_);
     row->addLayout(words, 1);
     for (QPushButton* button : {grant_, decline_, withdraw_}) row->addWidget(button);
+    make_as_wide_as_each_other();
+}
+
+// So that the buttons of all rows stand below each other.
+void UseRow::make_as_wide_as_each_other() {
+    int widest = 0;
+    for (const QString& text :
+         {tr("Change…"), grant_->text(), decline_->text(), withdraw_->text()}) {
+        widest = std::max(widest, width_of_button(text));
+    }
+    for (QPushButton* button : {grant_, decline_, withdraw_}) button->setMinimumWidth(widest);
 }
 
 QPushButton* UseRow::make(const QString& text, ConsentSaid said) {
@@ -75,18 +91,19 @@ QPushButton& UseRow::button(ConsentSaid said) const {
     return *grant_;
 }
 
-// She withdraws what she has granted, and declines what she has not.
+// She withdraws what she has granted, declines what she was asked for the first time, and may
+// grant it later all the same.
 void UseRow::show_standing(const StandingConsent& consent) {
     mark_->show_standing(consent.standing);
     standing_->setText(state_words(consent));
     told_->setText(told_below(consent));
     const bool stands = consent.entry && consent.entry->said == ConsentSaid::granted;
     const bool had_keyboard = decline_->hasFocus() || withdraw_->hasFocus();
-    decline_->setVisible(!stands);
+    decline_->setVisible(!consent.entry);
     withdraw_->setVisible(stands);
     grant_->setText(stands ? tr("Change…") : tr("Grant…"));
     grant_->setAccessibleName(tr("%1: %2").arg(grant_->text(), shown(use_)));
-    if (had_keyboard) (stands ? withdraw_ : decline_)->setFocus();
+    if (had_keyboard) (stands ? withdraw_ : grant_)->setFocus();
 }
 
 }  // namespace quarterturn

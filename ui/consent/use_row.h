@@ -26,6 +26,7 @@ class UseRow : public QWidget {
 
   private:
     QPushButton* make(const QString& text, ConsentSaid said);
+    void make_as_wide_as_each_other();
 
     Use use_;
     StandingMark* mark_;

@@ -14,6 +14,7 @@
 #include "ui/painter/line_on_picture.h"
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"
+#include "ui/widgets/named_fields.h"
 #include "ui/widgets/notice.h"
 #include "ui/widgets/page.h"
 #include "ui/widgets/parts.h"
@@ -22,7 +23,7 @@
 namespace quarterturn {
 namespace {
 
-constexpr int choices_steps = 84;
+constexpr int choices_steps = 110;
 constexpr std::array offered_edges{1080, 1440, 2160, 3840};  // pixels; common practice
 
 QString shape_words(ExportShape shape) {
@@ -30,11 +31,11 @@ QString shape_words(ExportShape shape) {
         case ExportShape::whole:
             return ExportPart::tr("whole, as it was taken");
         case ExportShape::square:
-            return ExportPart::tr("square, cut round the head");
+            return ExportPart::tr("square, round the head");
         case ExportShape::four_to_five:
-            return ExportPart::tr("4 : 5, cut round the head");
+            return ExportPart::tr("4 : 5, round the head");
         case ExportShape::nine_to_sixteen:
-            return ExportPart::tr("9 : 16, cut round the head");
+            return ExportPart::tr("9 : 16, round the head");
     }
     return {};
 }
@@ -72,10 +73,12 @@ QWidget* ExportPart::build_choices() {
     quality_->setMinimumHeight(shapes_->sizeHint().height());
     caption_ = new QLineEdit;
     caption_->setPlaceholderText(tr("look family and angle"));
-    add_choice(*column, tr("Long edge"), sizes_);
-    add_choice(*column, tr("Shape"), shapes_);
-    add_choice(*column, tr("Quality of the JPEG, 1 to 100"), quality_);
-    add_choice(*column, tr("What the picture says of itself"), caption_);
+    for (QComboBox* choice : {sizes_, shapes_}) {
+        choice->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    }
+    column->addLayout(make_named_fields({{tr("Long edge"), sizes_}, {tr("Shape"), shapes_}}));
+    column->addLayout(make_named_fields(
+        {{tr("Quality, 1 to 100"), quality_}, {tr("It says of itself"), caption_}}));
     line_ = new QCheckBox(tr("My business at the foot"));
     no_data_mining_ = new QCheckBox(tr("Not to be used to train machines"));
     column->addWidget(line_);
@@ -89,12 +92,6 @@ QWidget* ExportPart::build_choices() {
     column->addWidget(notice_);
     column->addStretch();
     return choices;
-}
-
-void ExportPart::add_choice(QVBoxLayout& column, const QString& name, QWidget* choice) {
-    choice->setAccessibleName(name);
-    column.addWidget(make_quiet(name));
-    column.addWidget(choice);
 }
 
 QWidget* ExportPart::build_report() {

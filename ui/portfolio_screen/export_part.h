@@ -28,7 +28,6 @@ class ExportPart : public QWidget {
 
   private:
     QWidget* build_choices();
-    void add_choice(QVBoxLayout& column, const QString& name, QWidget* choice);
     QWidget* build_report();
     void show_usual_size(Use use);
     ExportWishes wishes(const Path& folder) const;

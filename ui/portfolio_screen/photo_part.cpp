@@ -43,7 +43,7 @@ PhotoPart::PhotoPart(Session& session, QWidget* parent)
       name_(make_heading({})),
       verdict_(make_text({})),
       obstacles_(make_column(1)),
-      toggle_(make_next_button(tr("Put into the selection"))),
+      toggle_(make_button(tr("Put into the selection"))),
       whose_(new WhoseForm(session)),
       seen_(new SeenForm(session)) {
     auto* column = new QVBoxLayout(about_);

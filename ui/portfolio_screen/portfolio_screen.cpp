@@ -137,7 +137,8 @@ QWidget* PortfolioScreen::build_side() {
     colours_ = new BalanceBars(tr("Colour of the hair"));
     column->addWidget(about_);
     column->addSpacing(space(3));
-    column->addWidget(make_heading(tr("What the selection shows")));
+    counted_ = make_heading({});
+    column->addWidget(counted_);
     for (BalanceBars* bars : {families_, textures_, colours_}) column->addWidget(bars);
     column->addStretch();
     return side;
@@ -169,9 +170,19 @@ void PortfolioScreen::use_changed() {
 
 void PortfolioScreen::refresh() {
     selection_->refresh();
+    show_tasks();
     if (body_->currentWidget() == ledger_) return ledger_->refresh();
     if (std::exchange(just_found_, false)) return;
     look_for_candidates();
+}
+
+// How much of what went out has to be taken down is said wherever she is here.
+void PortfolioScreen::show_tasks() {
+    const auto tasks = ledger_tasks(session_.library(), session_.today(), 0).to_take_down;
+    parts_->button(static_cast<int>(Part::ledger))
+        ->setText(tasks.empty() ? tr("What went out")
+                                : tr("What went out: %n to take down", nullptr,
+                                     static_cast<int>(tasks.size())));
 }
 
 // The search for faces decodes photos that nobody has looked at yet.
@@ -222,9 +233,14 @@ void PortfolioScreen::show_chosen() {
     candidates_.mark(selection_->photos());
     look_at(photo_);
     Library& library = session_.library();
-    families_->show_counts(balance_of(library, selection_->photos(), Fact::family));
-    textures_->show_counts(balance_of(library, selection_->photos(), Fact::texture));
-    colours_->show_counts(balance_of(library, selection_->photos(), Fact::colour));
+    std::vector<PhotoId> counted = selection_->photos();
+    counted_->setText(counted.empty() ? tr("What may go shows") : tr("The selection shows"));
+    for (int i = 0; selection_->photos().empty() && i < candidates_.ready(); ++i) {
+        counted.push_back(candidates_.at(i).photo.id);
+    }
+    families_->show_counts(balance_of(library, counted, Fact::family));
+    textures_->show_counts(balance_of(library, counted, Fact::texture));
+    colours_->show_counts(balance_of(library, counted, Fact::colour));
     export_->show_selection(use(), selection_->photos());
 }
 

@@ -40,6 +40,7 @@ class PortfolioScreen : public Screen {
     void add_part(QBoxLayout& row, Part part, const QString& name);
     QWidget* build_choosing();
     QWidget* build_side();
+    void show_tasks();
     void look_for_candidates();
     void show_found(Use use, std::vector<Candidate> all);
     void look_at(std::optional<PhotoId> photo);
@@ -61,6 +62,7 @@ class PortfolioScreen : public Screen {
     QWidget* nothing_;
     CandidateShelves* shelves_;
     PhotoPart* about_;
+    QLabel* counted_;
     BalanceBars* families_;
     BalanceBars* textures_;
     BalanceBars* colours_;

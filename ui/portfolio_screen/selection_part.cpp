@@ -83,8 +83,9 @@ void SelectionPart::refresh() {
     strip_->setVisible(!photos.empty());
     hint_->setVisible(photos.empty());
     count_->setText(tr("%n photo(s)", nullptr, static_cast<int>(photos.size())));
+    count_->setVisible(!photos.empty());
     if (!name_->isModified()) name_->setText(from_utf8(in_hand_.name));
-    name_->setEnabled(!in_hand_.name.empty());
+    name_->setVisible(!in_hand_.name.empty());
     forget_->setVisible(!in_hand_.name.empty());
     emit changed();
 }

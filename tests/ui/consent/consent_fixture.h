@@ -49,6 +49,7 @@ class ConsentScreenTest : public testing::Test {
         ASSERT_NE(found, nullptr) << name.toStdString();
         found->setFocus();
         QTest::keyClick(found, Qt::Key_Space);
+        QCoreApplication::processEvents();  // what has come is shown
     }
     template <class Field>
     Field* field(const QString& name) {

@@ -22,8 +22,6 @@ namespace quarterturn {
 class PortfolioScreenTest : public testing::Test {
   protected:
     PortfolioScreenTest() {
-        fill();
-        problem = session.open(example.folder / "library");
         QObject::connect(&session, &Session::records_changed, &screen,
                          [this] { screen.refresh(); });
         QObject::connect(&session, &Session::asked_for, &screen,
@@ -34,7 +32,7 @@ class PortfolioScreenTest : public testing::Test {
         wait();
     }
 
-    void fill() {
+    bool fill() {
         example.library.settings().set(business_name_setting, "Pins and Paper");
         const ClientId ada = example.library.clients().add(client_called("Ada Vale"));
         Look plait;
@@ -48,6 +46,7 @@ class PortfolioScreenTest : public testing::Test {
         left = add("left.jpg", example.look, Angle::left);
         ada_left = add("ada.jpg", other, Angle::left);
         example.library.credits().set(std::array{back, ada_left}, Credit{});
+        return true;
     }
 
     void grant(ClientId client, Use use) {
@@ -95,6 +94,7 @@ class PortfolioScreenTest : public testing::Test {
     void look_at(PhotoId photo) {
         shelves().setFocus();
         shelves().setCurrentIndex(shelves().model()->index(position_of(photo), 0));
+        QCoreApplication::processEvents();  // what has come is shown
     }
     void choose(PhotoId photo) {
         look_at(photo);
@@ -122,6 +122,7 @@ class PortfolioScreenTest : public testing::Test {
         found->setFocus();
         QTest::keyClick(found, Qt::Key_Space);
         wait();
+        QCoreApplication::processEvents();
     }
     template <class Field>
     Field* field(const QString& name) {
@@ -137,9 +138,10 @@ class PortfolioScreenTest : public testing::Test {
     PhotoId back;
     PhotoId left;
     PhotoId ada_left;
+    const bool filled = fill();
     std::unique_ptr<Decoder> decoder = make_local_decoder();
     Session session{real_file_system(), *decoder, [] { return at("2026-11-07T08:00:00"); }};
-    QString problem;
+    const QString problem = session.open(example.folder / "library");
     PortfolioScreen screen{session};
     std::optional<Place> went_to;
 };

@@ -6,9 +6,11 @@
 #include "ui/bringing_in/bringing_in_screen.h"
 #include "ui/client_record/client_record_screen.h"
 #include "ui/coming_up/coming_up_screen.h"
+#include "ui/consent/consent_screen.h"
 #include "ui/contact_sheet/contact_sheet_screen.h"
 #include "ui/kit_list/kit_list_screen.h"
 #include "ui/pairs/pairs_screen.h"
+#include "ui/portfolio_screen/portfolio_screen.h"
 #include "ui/recipe/recipe_screen.h"
 #include "ui/round_the_head/round_the_head_screen.h"
 #include "ui/running_order/running_order_screen.h"
@@ -53,6 +55,8 @@ std::vector<ScreenEntry> all_screens() {
                                  QT_TRANSLATE_NOOP("moments", "What changed")),
         entry<ClientRecordScreen>(Moment::client_record,
                                   QT_TRANSLATE_NOOP("moments", "Records of a client")),
+        entry<ConsentScreen>(Moment::consent, QT_TRANSLATE_NOOP("moments", "Consent")),
+        entry<PortfolioScreen>(Moment::portfolio, QT_TRANSLATE_NOOP("moments", "Portfolio")),
         entry<AllPhotosScreen>(Moment::all_photos,
                                QT_TRANSLATE_NOOP("moments", "Photos of everything")),
         entry<SettingsScreen>(Moment::settings, QT_TRANSLATE_NOOP("moments", "Settings")),

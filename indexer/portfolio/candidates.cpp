@@ -1,6 +1,7 @@
 #include "indexer/portfolio/candidates.h"
 
 #include <algorithm>
+#include <map>
 #include <tuple>
 
 #include "indexer/intake/heads.h"
@@ -74,6 +75,30 @@ std::vector<FamilyCount> balance(Library& library, const std::vector<Candidate>&
     }
     std::ranges::stable_sort(counts, std::greater<>(), &FamilyCount::photos);
     return counts;
+}
+
+std::vector<FactCount> balance_of(Library& library, std::span<const PhotoId> photos, Fact fact) {
+    std::map<LookId, std::vector<std::string>> values;
+    std::map<std::string, int> counts;
+    if (fact == Fact::family) {
+        for (const std::string& family : look_families(library.settings())) counts[family] = 0;
+    }
+    for (const auto& [look, facts] : library.look_facts().all()) {
+        for (const LookFact& each : facts) {
+            if (each.fact != fact) continue;
+            values[look].push_back(each.value);
+            counts[each.value] += 0;
+        }
+    }
+    for (const PhotoId id : photos) {
+        const auto photo = library.photos().find(id);
+        if (!photo || !photo->tags.look) continue;
+        for (const std::string& value : values[*photo->tags.look]) ++counts[value];
+    }
+    std::vector<FactCount> sorted;
+    for (const auto& [value, count] : counts) sorted.push_back({value, count});
+    std::ranges::stable_sort(sorted, std::greater<>(), &FactCount::photos);
+    return sorted;
 }
 
 }  // namespace quarterturn

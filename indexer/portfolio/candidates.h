@@ -1,6 +1,7 @@
 #pragma once
 // What she could show for a use, and what each still lacks.
 
+#include <span>
 #include <string>
 #include <vector>
 
@@ -15,6 +16,8 @@ struct Candidate {
     std::vector<std::string> families;  // of the look
     bool signed_off = false;
     std::vector<std::string> lacks;  // what stands against it, in words
+
+    bool operator==(const Candidate&) const = default;
 };
 
 // Usable photos of finished looks (stage after): those that may go first, then those of signed-off
@@ -31,5 +34,15 @@ struct FamilyCount {
 // How many of them that may go show each look family, the most frequent first; her whole list, so
 // that what is never shown is seen.
 std::vector<FamilyCount> balance(Library& library, const std::vector<Candidate>& all);
+
+// How many of the photos show what her looks have of a fact, such as the hair's texture, the most
+// frequent first; what is never shown stands there with 0.
+struct FactCount {
+    std::string value;
+    int photos = 0;
+
+    bool operator==(const FactCount&) const = default;
+};
+std::vector<FactCount> balance_of(Library& library, std::span<const PhotoId> photos, Fact fact);
 
 }  // namespace quarterturn

@@ -55,6 +55,17 @@ void CreditTable::set(std::span<const PhotoId> photos, const Credit& credit) {
     transaction.commit();
 }
 
+void CreditTable::forget(std::span<const PhotoId> photos) {
+    Transaction transaction(*database_);
+    Statement licences(*database_, "DELETE FROM photo_licence WHERE photo = ?");
+    Statement credits(*database_, "DELETE FROM photo_credit WHERE photo = ?");
+    for (const PhotoId photo : photos) {
+        licences.with(photo).run();
+        credits.with(photo).run();
+    }
+    transaction.commit();
+}
+
 std::optional<Credit> CreditTable::of(PhotoId photo) {
     Statement rows(*database_, select_credits + "WHERE photo_credit.photo = ?");
     auto found = credits_in(rows.with(photo));

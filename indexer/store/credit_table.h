@@ -17,7 +17,8 @@ class CreditTable {
 
     // Instead of what was recorded before. Refuses a photographer without a name.
     void set(std::span<const PhotoId> photos, const Credit& credit);
-    std::optional<Credit> of(PhotoId photo);  // nothing: nobody said
+    void forget(std::span<const PhotoId> photos);  // as if nobody had said
+    std::optional<Credit> of(PhotoId photo);       // nothing: nobody said
     std::map<PhotoId, Credit> all();
 
     void set_seen(PhotoId photo, const Seen& seen);

@@ -3,11 +3,12 @@
 //
 //     quarterturn_shots --library DIR --today 2026-11-07 --out DIR [--size 1280x800]
 //                       [--look NUMBER] [--mood dawn] [--text largest] [--right-to-left]
-//                       [--board | --pairs]
+//                       [--board | --pairs | --consent]
 //
 // With --board it shows the board of a wedding alone as it fills a screen, each client of the party
 // in turn, then one photo enlarged. With --pairs it shows the wall of pairs, one of them in each
-// way, its client's progress, and it alone on the screen.
+// way, its client's progress, and it alone on the screen. With --consent it shows what a client
+// allows, a form, her signature, and the parts of the portfolio.
 //
 // Without --library it shows the page of the first run. Set QT_SCALE_FACTOR for other scales.
 
@@ -17,6 +18,7 @@
 #include <QElapsedTimer>
 #include <QFile>
 #include <QLabel>
+#include <QScrollArea>
 #include <QSettings>
 #include <QTemporaryDir>
 #include <algorithm>
@@ -25,8 +27,11 @@
 #include "app/quarterturn/screens.h"
 #include "indexer/image/decode.h"
 #include "indexer/intake/photo_decoder.h"
+#include "ui/consent/signature_pad.h"
 #include "ui/first_run/welcome_page.h"
 #include "ui/pairs/wall_of_pairs.h"
+#include "ui/portfolio_screen/candidate_shelves.h"
+#include "ui/portfolio_screen/export_part.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"
@@ -156,6 +161,46 @@ void save_pairs(MainWindow& window, const QString& folder) {
     save_as("whole");
 }
 
+void save_consent(MainWindow& window, const QString& folder) {
+    const auto save_as = [&](const char* name) {
+        save(window, folder + "/consent-" + name + ".png");
+    };
+    window.go_to({.moment = Moment::consent});
+    QWidget& consent = *window.screen(Moment::consent);
+    save_as("client");
+    press(consent, "Grant…");
+    save_as("form");
+    press(consent, "Leave as it was");
+    press(consent, "Sign on the screen");
+    save_as("sign");
+    auto& page = *consent.findChild<SignaturePad*>();
+    for (QWidget* above = &page; above; above = above->parentWidget()) {
+        if (auto* area = qobject_cast<QScrollArea*>(above))
+            area->ensureWidgetVisible(&page, 0, 300);
+    }
+    save_as("pad");
+    window.go_to({.moment = Moment::portfolio});
+    QWidget& portfolio = *window.screen(Moment::portfolio);
+    for (int i = 0; i < 10; ++i) settle();
+    save_as("nothing-chosen");
+    auto& shelves = *portfolio.findChild<CandidateShelves*>();
+    for (int i = 0; i < 4; ++i) {
+        shelves.setCurrentIndex(shelves.model()->index(i, 0));
+        emit shelves.picked(i);
+        settle();
+    }
+    shelves.setCurrentIndex(shelves.model()->index(shelves.model()->rowCount() - 1, 0));
+    shelves.setCurrentIndex(shelves.model()->index(1, 0));
+    save_as("choosing");
+    press(portfolio, "Sending out");
+    save_as("sending");
+    portfolio.findChild<ExportPart*>()->export_to(Path((folder + "/sent").toStdString()));
+    for (int i = 0; i < 4; ++i) settle();
+    save_as("sent");
+    press(portfolio, "What went out");
+    save_as("ledger");
+}
+
 int run(QApplication& application) {
     QCommandLineParser parser;
     parser.addHelpOption();
@@ -168,7 +213,8 @@ int run(QApplication& application) {
                        {"text", "normal, large or largest.", "size"},
                        {"right-to-left", "Mirror the layout."},
                        {"board", "The board of a wedding as it fills a screen."},
-                       {"pairs", "The wall of pairs and what it leads to."}});
+                       {"pairs", "The wall of pairs and what it leads to."},
+                       {"consent", "What clients allow, and the portfolio."}});
     parser.process(application);
     if (parser.isSet("right-to-left")) QApplication::setLayoutDirection(Qt::RightToLeft);
     remember_theme(theme_in(parser));  // of these settings alone, see main()
@@ -198,6 +244,8 @@ int run(QApplication& application) {
         save_board(window, parser.value("out"));
     } else if (parser.isSet("pairs")) {
         save_pairs(window, parser.value("out"));
+    } else if (parser.isSet("consent")) {
+        save_consent(window, parser.value("out"));
     } else {
         save_all(window, session, parser.value("out"));
     }

@@ -4,9 +4,9 @@
 
 #include "indexer/looks/exported_record.h"
 #include "indexer/sheet/client_sheet.h"
-#include "ui/client_record/client_search.h"
 #include "ui/client_record/look_card.h"
 #include "ui/client_record/photos_card.h"
+#include "ui/client_search/client_search.h"
 #include "ui/painter/paint.h"
 #include "ui/printing/ways_out.h"
 #include "ui/shell/session.h"
@@ -70,7 +70,7 @@ void ClientRecordScreen::build() {
 
 QWidget* ClientRecordScreen::build_page() {
     const ScrollingPage page = make_scrolling_page();
-    search_ = new ClientSearch(session_);
+    search_ = new ClientSearch(session_, tr("Records of %1"));
     connect(search_, &ClientSearch::chosen, this, [this](ClientId client) {
         session_.go_to({.moment = Moment::client_record, .client = client});
     });
@@ -96,8 +96,10 @@ QLayout* ClientRecordScreen::build_ways_out() {
     QPushButton* everything = make_button(tr("Save as PDF, JSON and CSV…"));
     connect(pdf, &QPushButton::clicked, this, &ClientRecordScreen::ask_where_pdf);
     connect(everything, &QPushButton::clicked, this, &ClientRecordScreen::ask_where_everything);
-    row->addWidget(pdf);
-    row->addWidget(everything);
+    QPushButton* consent = make_button(tr("What she allows"));
+    connect(consent, &QPushButton::clicked, this,
+            [this] { session_.go_to({.moment = Moment::consent, .client = client_}); });
+    for (QPushButton* button : {pdf, everything, consent}) row->addWidget(button);
     return row;
 }
 

@@ -4,6 +4,7 @@
 #include <QStackedLayout>
 
 #include "indexer/looks/coming_up.h"
+#include "indexer/looks/consents.h"
 #include "ui/coming_up/client_form.h"
 #include "ui/coming_up/occasion_card.h"
 #include "ui/coming_up/occasion_words.h"
@@ -15,8 +16,15 @@
 #include "ui/widgets/empty_page.h"
 #include "ui/widgets/page.h"
 #include "ui/widgets/parts.h"
+#include "ui/widgets/sentence_link.h"
+#include "ui/widgets/words.h"
 
 namespace quarterturn {
+namespace {
+
+constexpr int days_before_an_end = 60;
+
+}  // namespace
 
 ComingUpScreen::ComingUpScreen(Session& session)
     : session_(session),
@@ -32,6 +40,8 @@ ComingUpScreen::ComingUpScreen(Session& session)
     connect(static_cast<EmptyPage*>(empty_), &EmptyPage::started, this,
             [this] { show_form(new WeddingForm(session_, std::nullopt)); });
     page.column->addWidget(empty_);
+    reminders_ = make_column(1);
+    page.column->addLayout(reminders_);
     page.column->addLayout(ahead_);
     page.column->addWidget(past_);
     connect(past_, &PastList::changed, this, &ComingUpScreen::refresh);
@@ -74,9 +84,28 @@ void ComingUpScreen::refresh() {
     if (being_changed()) return;
     ComingUp coming = coming_up(session_.library(), session_.today());
     empty_layout(ahead_);
+    show_reminders();
     for (const Occasion& occasion : coming.ahead) add_card(occasion);
     empty_->setVisible(coming.ahead.empty() && coming.past.empty() && forms_->count() == 0);
     past_->show_past(std::move(coming.past), coming.ahead.empty());
+}
+
+// What is out there and may not be any longer, and which consents and licences end soon.
+void ComingUpScreen::show_reminders() {
+    empty_layout(reminders_);
+    const LedgerTasks tasks =
+        ledger_tasks(session_.library(), session_.today(), days_before_an_end);
+    const auto add = [this](const QString& sentence) {
+        auto* link = new SentenceLink(sentence);
+        connect(link, &SentenceLink::clicked, this,
+                [this] { session_.go_to({.moment = Moment::portfolio}); });
+        reminders_->addWidget(link);
+    };
+    const auto out_there = static_cast<int>(tasks.to_take_down.size());
+    if (out_there > 0) {
+        add(tr("%n picture(s) went out and may not be shown any longer.", nullptr, out_there));
+    }
+    for (const EndingSoon& ending : tasks.ending_soon) add(from_utf8(ending.words));
 }
 
 void ComingUpScreen::add_card(const Occasion& occasion) {

@@ -23,6 +23,7 @@ class ComingUpScreen : public Screen {
 
   private:
     QLayout* build_head();
+    void show_reminders();
     void add_card(const Occasion& occasion);
     void show_form(RecordForm* form);
     bool being_changed() const;
@@ -30,6 +31,7 @@ class ComingUpScreen : public Screen {
     Session& session_;
     QVBoxLayout* forms_;
     QVBoxLayout* ahead_;
+    QVBoxLayout* reminders_;
     PastList* past_;
     QWidget* empty_;
 };

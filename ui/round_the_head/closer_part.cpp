@@ -32,6 +32,10 @@ CloserPart::CloserPart(Session& session, QWidget* parent) : QWidget(parent), ses
         panes->addWidget(side.box, 1);
     }
     column->addLayout(panes, 1);
+    QPushButton* whose = make_quiet_button(tr("Whose photo it is, and who is seen"));
+    connect(whose, &QPushButton::clicked, this,
+            [this] { session_.go_to({.moment = Moment::portfolio, .photo = photos_.front().id}); });
+    column->addWidget(whose, 0, Qt::AlignLeading);
     for (std::size_t i = 0; i < sides_.size(); ++i) {
         connect(sides_[i].pane, &PhotoPane::looked, sides_[1 - i].pane, &PhotoPane::look);
         connect(sides_[i].pane, &PhotoPane::looked, this, &CloserPart::show_all);

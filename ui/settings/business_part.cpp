@@ -4,8 +4,8 @@
 #include <QLineEdit>
 
 #include "indexer/store/library_settings.h"
-#include "ui/shell/setting_edit.h"
 #include "ui/shell/session.h"
+#include "ui/shell/setting_edit.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/notice.h"
 #include "ui/widgets/parts.h"
@@ -26,8 +26,11 @@ BusinessPart::BusinessPart(Session& session)
     fields_ << make_field(*form, business_name_setting, tr("Your business"),
                           tr("changed the name of your business"))
             << make_field(*form, business_line_setting, tr("A line below it"),
-                          tr("changed the line on your business"));
+                          tr("changed the line on your business"))
+            << make_field(*form, business_contact_setting, tr("How clients reach you"),
+                          tr("changed how clients reach you"));
     fields_[1].line->setPlaceholderText(tr("bridal hair by appointment"));
+    fields_[2].line->setPlaceholderText(tr("stands on the consent form"));
     for (const Field& field : fields_) {
         connect(field.line, &QLineEdit::editingFinished, this, [this, field] { save(field); });
     }

@@ -13,7 +13,8 @@ namespace quarterturn {
 class Notice;
 class Session;
 
-// Her name and a line on it, as they are printed. A field is saved as she leaves it.
+// Her name and a line on it, as they are printed, and how clients reach her. A field is saved as
+// she leaves it.
 class BusinessPart : public SettingsPart {
     Q_OBJECT
   public:

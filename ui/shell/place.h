@@ -4,6 +4,7 @@
 #include <QObject>
 #include <optional>
 
+#include "indexer/record/consent.h"
 #include "indexer/record/id.h"
 #include "indexer/record/shot_list.h"
 
@@ -26,6 +27,8 @@ enum class Moment {
     before_and_after,
     what_changed,
     client_record,
+    consent,
+    portfolio,
     all_photos,
     settings
 };
@@ -40,6 +43,7 @@ struct Place {
     std::optional<LookId> look{};
     std::optional<Shot> shot{};
     std::optional<PhotoId> photo{};
+    std::optional<Use> use{};
 };
 
 }  // namespace quarterturn

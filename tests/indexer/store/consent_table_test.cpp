@@ -163,6 +163,8 @@ TEST_F(Consents, CreditsAreKeptAndSetAnew) {
     EXPECT_EQ(library.credits().seen(other), Seen{});
     library.credits().set(std::vector{photo}, Credit{});
     EXPECT_EQ(library.credits().of(photo), Credit{});
+    library.credits().forget(std::vector{other});
+    EXPECT_EQ(library.credits().all(), (std::map<PhotoId, Credit>{{photo, Credit{}}}));
     EXPECT_THROW(
         library.credits().set(std::vector{photo}, Credit{Whose::photographer, "", {}, {}, {}}),
         StoreError);

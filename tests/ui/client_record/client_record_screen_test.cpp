@@ -121,6 +121,13 @@ TEST_F(ClientRecordScreenTest, APhotoLeadsRoundTheHead) {
     EXPECT_TRUE(went_to->photo);
 }
 
+TEST_F(ClientRecordScreenTest, LeadsToWhatSheAllows) {
+    button(QStringLiteral("What she allows"))->click();
+    ASSERT_TRUE(went_to);
+    EXPECT_EQ(went_to->moment, Moment::consent);
+    EXPECT_EQ(went_to->client, whole.mira);
+}
+
 TEST_F(ClientRecordScreenTest, SavesThePdf) {
     const Path file = whole.folder / "mira.pdf";
     screen.save_pdf(file);

@@ -8,6 +8,7 @@
 #include <QSignalSpy>
 #include <QTest>
 
+#include "indexer/looks/consents.h"
 #include "tests/ui/shell/fixture.h"
 #include "tests/ui/support/screen_checks.h"
 #include "ui/coming_up/occasion_card.h"
@@ -68,6 +69,30 @@ TEST_F(ComingUpScreenTest, AClickOnWhatIsLackingGoesThere) {
     EXPECT_EQ(place.moment, Moment::bringing_in);
     EXPECT_EQ(place.look, open.example.look);
     EXPECT_EQ(place.sitting, open.example.trial);
+}
+
+TEST_F(ComingUpScreenTest, RemindsOfWhatEndsSoonAndOfWhatHasToBeTakenDown) {
+    ConsentEntry entry;
+    entry.client = open.example.mira;
+    entry.said = ConsentSaid::granted;
+    entry.said_on = parse_date("2026-11-01").value();
+    entry.until = parse_date("2026-12-01").value();
+    entry.recorded_at = at("2026-11-01T10:00");
+    record_consent(library(), entry, std::array{Use::website});
+    Exported gone;
+    gone.photo = PhotoId{99};
+    gone.at = at("2026-11-02T10:00");
+    library().ledger().add(gone);
+    screen.refresh();
+    show_active(screen);
+    EXPECT_NE(called<SentenceLink>("1 picture went out and may not be shown any longer."), nullptr);
+    auto* ends = called<SentenceLink>(
+        "Mira Okonjo-Lindqvist allows to be shown on a website until 2026-12-01.");
+    ASSERT_NE(ends, nullptr);
+    QSignalSpy asked(&open.session, &Session::asked_for);
+    QTest::mouseClick(ends, Qt::LeftButton);
+    EXPECT_EQ(asked.at(0).front().value<Place>().moment, Moment::portfolio);
+    EXPECT_EQ(problems_with(screen), QStringList());
 }
 
 TEST_F(ComingUpScreenTest, TheNextThingToDoIsAButton) {

@@ -1,4 +1,4 @@
-#include "ui/client_record/client_search.h"
+#include "ui/client_search/client_search.h"
 
 #include <QLineEdit>
 #include <QStyle>
@@ -17,9 +17,10 @@ constexpr int most_names = 12;
 
 }  // namespace
 
-ClientSearch::ClientSearch(Session& session, QWidget* parent)
+ClientSearch::ClientSearch(Session& session, const QString& leads_to, QWidget* parent)
     : QWidget(parent),
       session_(session),
+      leads_to_(leads_to),
       words_(new QLineEdit),
       names_(new FlowLayout(space(1))),
       rest_(make_quiet({})) {
@@ -73,7 +74,7 @@ void ClientSearch::offer(std::vector<Client> clients) {
 
 void ClientSearch::add_name(const Client& client) {
     QPushButton* name = make_quiet_button(from_utf8(client.name));
-    name->setAccessibleName(tr("Records of %1").arg(name->text()));
+    name->setAccessibleName(leads_to_.arg(name->text()));
     connect(name, &QPushButton::clicked, this, [this, id = client.id] { emit chosen(id); });
     names_->addWidget(name);
     buttons_[client.id] = name;

@@ -18,7 +18,8 @@ class Session;
 class ClientSearch : public QWidget {
     Q_OBJECT
   public:
-    explicit ClientSearch(Session& session, QWidget* parent = nullptr);
+    // `leads_to`: where a name leads, for a screen reader, such as "Records of %1".
+    ClientSearch(Session& session, const QString& leads_to, QWidget* parent = nullptr);
 
     void show_names(std::optional<ClientId> current);  // throws StoreError
 
@@ -31,6 +32,7 @@ class ClientSearch : public QWidget {
     void add_name(const Client& client);
 
     Session& session_;
+    QString leads_to_;
     std::optional<ClientId> current_;
     QLineEdit* words_;
     FlowLayout* names_;

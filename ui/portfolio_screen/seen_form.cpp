@@ -1,0 +1,77 @@
+#include "ui/portfolio_screen/seen_form.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+
+#include "ui/portfolio_screen/photo_edits.h"
+#include "ui/shell/session.h"
+#include "ui/theme/theme.h"
+#include "ui/widgets/parts.h"
+#include "ui/widgets/words.h"
+
+namespace quarterturn {
+namespace {
+
+enum class FaceAnswer { as_judged, yes, no };
+
+FaceAnswer answer_in(const Seen& seen) {
+    if (!seen.face) return FaceAnswer::as_judged;
+    return *seen.face ? FaceAnswer::yes : FaceAnswer::no;
+}
+
+QString people_in(const PhotoToShow& shown) {
+    QStringList names;
+    for (const ShownPerson& person : shown.people) names << isolated(from_utf8(person.name));
+    if (names.isEmpty()) return SeenForm::tr("Nobody is named: say whose look it is.");
+    //: the names of clients
+    return SeenForm::tr("It shows %1.").arg(names.join(QStringLiteral(", ")));
+}
+
+}  // namespace
+
+SeenForm::SeenForm(Session& session, QWidget* parent)
+    : QWidget(parent),
+      session_(session),
+      people_(make_text({})),
+      face_(new QComboBox),
+      strangers_(new QCheckBox(tr("Somebody who is no client"))),
+      nobody_(new QCheckBox(tr("No person at all"))) {
+    face_->setAccessibleName(tr("Whether a face shows"));
+    face_->addItems({QString(), tr("a face shows"), tr("no face shows")});
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(space(1));
+    for (QWidget* part : {static_cast<QWidget*>(people_), static_cast<QWidget*>(face_),
+                          static_cast<QWidget*>(strangers_), static_cast<QWidget*>(nobody_)}) {
+        column->addWidget(part);
+    }
+    column->addWidget(make_quiet(tr("The search for faces can miss one: look for yourself.")));
+    connect(face_, &QComboBox::activated, this, &SeenForm::save);
+    connect(strangers_, &QCheckBox::clicked, this, &SeenForm::save);
+    connect(nobody_, &QCheckBox::clicked, this, &SeenForm::save);
+}
+
+void SeenForm::show_photo(const Photo& photo, const PhotoToShow& shown) {
+    photo_ = photo.id;
+    const Seen seen = session_.library().credits().seen(photo.id);
+    people_->setText(people_in(shown));
+    Seen unsaid = seen;
+    unsaid.face.reset();
+    face_->setItemText(static_cast<int>(FaceAnswer::as_judged),
+                       face_shows(photo, unsaid) ? tr("as the program judges: a face shows, or may")
+                                                 : tr("as the program judges: no face shows"));
+    face_->setCurrentIndex(static_cast<int>(answer_in(seen)));
+    strangers_->setChecked(seen.strangers);
+    nobody_->setChecked(seen.nobody);
+}
+
+void SeenForm::save() {
+    Seen seen;
+    const auto answer = static_cast<FaceAnswer>(face_->currentIndex());
+    if (answer != FaceAnswer::as_judged) seen.face = answer == FaceAnswer::yes;
+    seen.strangers = strangers_->isChecked();
+    seen.nobody = nobody_->isChecked();
+    session_.attempt([&] { session_.change_records(say_seen(session_.library(), photo_, seen)); });
+}
+
+}  // namespace quarterturn

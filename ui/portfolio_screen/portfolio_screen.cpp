@@ -112,7 +112,7 @@ QWidget* PortfolioScreen::build_choosing() {
         tr("Go round the head"));
     connect(nothing, &EmptyPage::started, this,
             [this] { session_.go_to({.moment = Moment::round_the_head}); });
-    nothing_ = nothing;
+    nothing_ = make_scrolling_side(nothing);  // where the window is low
     found_ = new QStackedWidget;
     found_->addWidget(shelves_);
     found_->addWidget(nothing_);

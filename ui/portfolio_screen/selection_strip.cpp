@@ -14,8 +14,8 @@
 namespace quarterturn {
 namespace {
 
-constexpr int tile_width_steps = 26;
-constexpr int tile_height_steps = 32;
+constexpr int tile_width_steps = 23;
+constexpr int tile_height_steps = 28;
 constexpr int photo_role = Qt::UserRole;
 
 // Draws each photo as everywhere in the window.

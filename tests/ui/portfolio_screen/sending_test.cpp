@@ -78,6 +78,7 @@ TEST_F(SendingOut, WhatWentOutIsListedWithWhereItWasPut) {
     place->setFocus();
     QTest::keyClicks(place, "gallery, third page");
     QTest::keyClick(place, Qt::Key_Return);
+    QCoreApplication::processEvents();
     EXPECT_TRUE(says("Put at: gallery, third page"));
     EXPECT_FALSE(says("To take down"));
     EXPECT_EQ(problems_at_all_sizes(screen), QStringList());
@@ -113,8 +114,7 @@ TEST_F(PortfolioScreenTest, NoPictureLeavesByTheClipboardOrADrag) {
     strip().setCurrentRow(0);
     QTest::keySequence(&strip(), QKeySequence::Copy);
     const QMimeData* copied = QGuiApplication::clipboard()->mimeData();
-    EXPECT_FALSE(copied->hasImage());
-    EXPECT_FALSE(copied->hasUrls());
+    EXPECT_FALSE(copied && (copied->hasImage() || copied->hasUrls()));
     EXPECT_FALSE(shelves().dragEnabled());
     EXPECT_FALSE(strip().dragEnabled());
     const std::unique_ptr<QMimeData> carried(carry_photos({ada_left}));

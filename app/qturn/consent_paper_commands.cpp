@@ -65,7 +65,7 @@ Reply form(Session& session, const FormOptions& options) {
             "Name the PDF to write with --out, or write the wording with "
             "--write-wording.");
     }
-    refuse_bad_pdf(options.out, options.replace);
+    refuse_bad_pdf(session, options.out, options.replace);
     const FormFacts facts = form_facts(library, options);
     const Paper paper =
         options.paper ? paper_from(*options.paper) : usual_paper(library.settings());

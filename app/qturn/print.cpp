@@ -8,11 +8,11 @@ namespace quarterturn {
 namespace {
 
 // JSON asks only for U+0000 … U+001F to be escaped; terminals obey U+007F … U+009F as well.
-std::string escape_further_controls(const std::string& json) {
+std::string escape_further_controls(const std::string& text) {
     std::string escaped;
-    for (std::size_t i = 0; i < json.size(); ++i) {
-        const auto byte = static_cast<unsigned char>(json[i]);
-        const auto next = i + 1 < json.size() ? static_cast<unsigned char>(json[i + 1]) : 0U;
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        const auto byte = static_cast<unsigned char>(text[i]);
+        const auto next = i + 1 < text.size() ? static_cast<unsigned char>(text[i + 1]) : 0U;
         if (byte == 0x7F) {
             escaped += "\\u007f";
         } else if (byte == 0xC2 && next >= 0x80 && next < 0xA0) {
@@ -20,7 +20,7 @@ std::string escape_further_controls(const std::string& json) {
             escaped += std::string("\\u00") + hex[next >> 4U] + hex[next & 0xFU];
             ++i;
         } else {
-            escaped += json[i];
+            escaped += text[i];
         }
     }
     return escaped;

@@ -11,11 +11,10 @@
 #include "indexer/image/profile.h"
 #include "indexer/image/shape.h"
 #include "indexer/intake/heads.h"
-#include "indexer/intake/photo_decoder.h"
 #include "indexer/intake/thumbnails.h"
 #include "indexer/looks/pairs.h"
-#include "indexer/looks/sealed_file.h"
 #include "indexer/metadata/write.h"
+#include "indexer/portfolio/hair_only.h"
 #include "indexer/record/word_list.h"
 #include "indexer/store/library_settings.h"
 
@@ -82,15 +81,15 @@ class Exporter {
     PhotoGone send(const Photo& photo) {
         PhotoGone gone{photo, {}, {}, {}, {}};
         const PhotoToShow shown = gate_.to_show(photo);
-        const Verdict verdict = may_go(shown, wishes_.use, date_of(now_));
+        const auto [verdict, hair_only] = gate_.way_out(photo, wishes_.use, date_of(now_));
         for (const Against& against : verdict.against) gone.against.push_back(against.words);
         if (!verdict.may()) return gone;
         try {
             const ExportMetadata metadata = metadata_of(photo, shown);
             if (shown.credit->whose == Whose::photographer) gone.credit_line = metadata.credit_line;
-            const cv::Mat picture = picture_of(photo);
+            const cv::Mat picture = picture_of(photo, hair_only);
             gone.exported =
-                write(photo, verdict,
+                write(photo, verdict, hair_only.has_value(),
                       with_metadata(jpeg_bytes(picture, wishes_.quality), metadata, icc_));
         } catch (const std::runtime_error& error) {
             gone.problem = error.what();
@@ -150,12 +149,9 @@ class Exporter {
         return caption;
     }
 
-    cv::Mat picture_of(const Photo& photo) {
-        const Bytes bytes = read_unchanged(library_, photo);
-        Decoded decoded = PhotoDecoder{decoder_}.decode({bytes, photo.file.orientation, 0});
-        if (!decoded.ok()) throw std::runtime_error(photo.file.name + ": " + decoded.refused);
-        cv::Mat picture = decoded.bgr;
-        if (photo.tags.mirrored) cv::flip(picture, picture, 1);
+    cv::Mat picture_of(const Photo& photo, const std::optional<HairOnly>& hair_only) {
+        cv::Mat picture = hair_only ? confirmed_picture(library_, decoder_, *hair_only)
+                                    : picture_the_right_way_round(library_, decoder_, photo);
         if (const auto aspect = width_over_height(wishes_.shape)) {
             picture = shaped(picture, *aspect);
         } else if (wishes_.long_edge) {
@@ -178,7 +174,8 @@ class Exporter {
     }
 
     // In the ledger first: a file out there that it does not know could never be taken down.
-    Exported write(const Photo& photo, const Verdict& verdict, std::span<const std::byte> jpeg) {
+    Exported write(const Photo& photo, const Verdict& verdict, bool hair_only,
+                   std::span<const std::byte> jpeg) {
         Exported exported;
         exported.photo = photo.id;
         exported.photo_name = photo.file.name;
@@ -188,6 +185,7 @@ class Exporter {
         exported.sha256 = sha256(jpeg);
         exported.bytes = static_cast<std::int64_t>(jpeg.size());
         exported.under = verdict.under;
+        exported.hair_only = hair_only;
         Transaction entry(library_.database());
         const Path file = std::filesystem::absolute(wishes_.folder).lexically_normal() /
                           export_name(wishes_.use, library_.ledger().next_id());

@@ -8,6 +8,7 @@ void add_all_commands(CommandSet& commands) {
     add_scenario_command(commands);
     add_client_commands(commands);
     add_client_export_command(commands);
+    add_erase_commands(commands);
     add_wedding_commands(commands);
     add_sitting_commands(commands);
     add_look_commands(commands);
@@ -41,9 +42,11 @@ void add_all_commands(CommandSet& commands) {
     add_consent_commands(commands);
     add_consent_paper_commands(commands);
     add_photo_commands(commands);
+    add_hair_only_command(commands);
     add_may_command(commands);
     add_portfolio_commands(commands);
     add_selection_commands(commands);
+    add_gallery_command(commands);
     add_ledger_commands(commands);
     add_completion_command(commands);
 }

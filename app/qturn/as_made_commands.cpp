@@ -11,9 +11,12 @@
 #include "app/qturn/parse.h"
 #include "app/qturn/progress.h"
 #include "app/qturn/say.h"
+#include "indexer/disk/clock.h"
 #include "indexer/intake/photo_decoder.h"
+#include "indexer/looks/passing_on.h"
 #include "indexer/rules/head_points.h"
 #include "indexer/sheet/as_made_sheet.h"
+#include "indexer/sheet/photos_on.h"
 #include "ui/painter/paint.h"
 
 namespace quarterturn {
@@ -100,6 +103,7 @@ void write_sheet(Reply& reply, Library& library, Decoder& decoder, WeddingId wed
     const Paper paper =
         options.paper ? paper_from(*options.paper) : usual_paper(library.settings());
     const Document page = as_made_sheet(library, decoder, *ruler, wedding, paper);
+    refuse_against_own_work(library, photos_on(library, page), date_of(local_now()));
     const Written written = write_pdf(page, decoder, library.disk(), options.out);
     append(reply.lines, written.problems);
     reply.lines.push_back("Written: " + options.out);

@@ -7,6 +7,7 @@
 #include "app/qturn/parse.h"
 #include "app/qturn/say.h"
 #include "indexer/disk/clock.h"
+#include "indexer/looks/passing_on.h"
 #include "indexer/record/caution.h"
 #include "indexer/sheet/board_sheet.h"
 #include "indexer/sheet/phone_page.h"
@@ -124,6 +125,7 @@ std::vector<std::string> write_phone_page(const WeddingBoard& board, Library& li
 
 void write_board(Reply& reply, const WeddingBoard& board, Library& library,
                  const BoardOptions& options) {
+    refuse_against_own_work(library, photos_on(board), date_of(local_now()));
     const auto decoder = make_local_decoder();
     const auto problems = is_html(options.out) ? write_phone_page(board, library, *decoder, options)
                                                : write_paper(board, library, *decoder, options);

@@ -31,7 +31,7 @@ Reply export_record_of(Session& session, const ExportOptions& options) {
     Library& library = session.library();
     const ClientRecord record = client_record(library, find_client(library, options.client).id);
     const DrawnPdf pdf = draw(library, record);
-    export_client(library, record, pdf.span(), options.to, local_now());
+    const auto left_out = export_client(library, record, pdf.span(), options.to, local_now());
     const std::string folder = std::filesystem::absolute(options.to).string();
     Reply reply{{"All records of " + record.client.name + " are in " + folder + "."},
                 {{"client", record.client.name},
@@ -40,6 +40,8 @@ Reply export_record_of(Session& session, const ExportOptions& options) {
                  {"problems", pdf.problems},
                  {"caution", caution_before_passing_on}}};
     append(reply.lines, pdf.problems);
+    append(reply.lines, left_out);
+    reply.data["left_out"] = left_out;
     reply.lines.emplace_back(caution_before_passing_on);
     if (!pdf.problems.empty()) reply.outcome = Outcome::needs_attention;
     return reply;
@@ -49,12 +51,12 @@ Reply export_record_of(Session& session, const ExportOptions& options) {
 
 void add_client_export_command(CommandSet& commands) {
     const auto options = std::make_shared<ExportOptions>();
-    auto command =
-        commands.add({"client export",
-                      "Writes everything about a client as PDF, JSON and CSV, with small pictures "
-                      "of the photos.",
-                      "qturn client export 'Ada Lindqvist' --to ada"},
-                     [options](Session& session) { return export_record_of(session, *options); });
+    auto command = commands.add(
+        {"client export",
+         "Writes everything about a client: PDF, JSON and CSV, her photos and the papers "
+         "of her consents.",
+         "qturn client export 'Ada Lindqvist' --to ada"},
+        [options](Session& session) { return export_record_of(session, *options); });
     command.argument("CLIENT", options->client, "Name or number");
     command.required_option("--to FOLDER", options->to, "A new folder for it");
 }

@@ -12,6 +12,7 @@ void add_library_commands(CommandSet& commands);  // init, rebuild-cache, settin
 void add_scenario_command(CommandSet& commands);
 void add_client_commands(CommandSet& commands);
 void add_client_export_command(CommandSet& commands);
+void add_erase_commands(CommandSet& commands);
 void add_wedding_commands(CommandSet& commands);
 void add_sitting_commands(CommandSet& commands);
 void add_look_commands(CommandSet& commands);
@@ -45,9 +46,11 @@ void add_inspiration_commands(CommandSet& commands);
 void add_consent_commands(CommandSet& commands);        // show, grant, decline, withdraw, history
 void add_consent_paper_commands(CommandSet& commands);  // attach, form
 void add_photo_commands(CommandSet& commands);          // photo whose, photo people
+void add_hair_only_command(CommandSet& commands);       // photo hair-only
 void add_may_command(CommandSet& commands);
 void add_portfolio_commands(CommandSet& commands);  // export
 void add_selection_commands(CommandSet& commands);  // candidates, select, selections
+void add_gallery_command(CommandSet& commands);     // portfolio gallery
 void add_ledger_commands(CommandSet& commands);     // list, tasks, place, taken-down
 void add_completion_command(CommandSet& commands);
 

@@ -1,12 +1,17 @@
 #include "app/qturn/command_set.h"
 #include "app/qturn/commands.h"
+#include "app/qturn/drawing.h"
 #include "app/qturn/find.h"
 #include "app/qturn/names.h"
+#include "app/qturn/out_file.h"
 #include "app/qturn/parse.h"
 #include "app/qturn/say.h"
 #include "indexer/disk/clock.h"
 #include "indexer/looks/consent_json.h"
 #include "indexer/looks/consents.h"
+#include "indexer/sheet/ledger_sheet.h"
+#include "indexer/store/library_settings.h"
+#include "ui/painter/paint.h"
 
 namespace quarterturn {
 
@@ -25,6 +30,9 @@ struct LedgerOptions {
     Text on;
     std::string note;
     std::optional<int> within;
+    std::string out;
+    Text paper;
+    bool replace = false;
 };
 
 ExportId export_from(std::string text) {
@@ -60,22 +68,49 @@ bool is_under(Library& library, const Exported& exported, ClientId client) {
     });
 }
 
-Reply list_ledger(Session& session, const LedgerOptions& options) {
-    Library& library = session.library();
+std::vector<Exported> wanted_exports(Library& library, const LedgerOptions& options) {
     const auto use = options.use ? std::optional(use_from(*options.use)) : std::nullopt;
     const auto client = options.client.empty()
                             ? std::nullopt
                             : std::optional(find_client(library, options.client).id);
+    std::vector<Exported> exports = library.ledger().all();
+    std::erase_if(exports, [&](const Exported& exported) {
+        return (use && exported.use != *use) || (client && !is_under(library, exported, *client)) ||
+               (options.out_there && exported.taken_down);
+    });
+    return exports;
+}
+
+Reply list_ledger(Session& session, const LedgerOptions& options) {
     Reply reply{{}, {{"exports", json::array()}}};
-    for (const Exported& exported : library.ledger().all()) {
-        if (use && exported.use != *use) continue;
-        if (client && !is_under(library, exported, *client)) continue;
-        if (options.out_there && exported.taken_down) continue;
+    for (const Exported& exported : wanted_exports(session.library(), options)) {
         add_export(reply, exported);
         reply.data["exports"].push_back(to_json(exported));
     }
     if (reply.lines.empty()) reply.lines.emplace_back("Nothing of it went out.");
     return reply;
+}
+
+Reply print_ledger(Session& session, const LedgerOptions& options) {
+    refuse_bad_pdf(session, options.out, options.replace);
+    Library& library = session.library();
+    const auto exports = wanted_exports(library, options);
+    const Drawing drawing;
+    const auto decoder = make_local_decoder();
+    const auto ruler = make_text_ruler();
+    const Paper paper =
+        options.paper ? paper_from(*options.paper) : usual_paper(library.settings());
+    const Document pages = ledger_sheet(
+        exports, *ruler, {paper, date_of(local_now()), business_words(library.settings())});
+    write_pdf(pages, *decoder, library.disk(), options.out);
+    return {{"Written: " + options.out},
+            {{"file", options.out}, {"pages", pages.pages.size()}, {"exports", exports.size()}}};
+}
+
+void add_ledger_filters(Command& command, LedgerOptions& options) {
+    command.option("--for USE", options.use, "Only what went out for this use");
+    command.option("--client CLIENT", options.client, "Only what she had allowed");
+    command.flag("--out-there", options.out_there, "Only what was not taken down");
 }
 
 Reply tasks(Session& session, const LedgerOptions& options) {
@@ -141,9 +176,16 @@ void add_ledger_commands(CommandSet& commands) {
         commands.add({"ledger list", "Lists what went out, oldest first.",
                       "qturn ledger list --client 'Ada Lindqvist' --out-there"},
                      [options](Session& session) { return list_ledger(session, *options); });
-    list_command.option("--for USE", options->use, "Only what went out for this use");
-    list_command.option("--client CLIENT", options->client, "Only what she had allowed");
-    list_command.flag("--out-there", options->out_there, "Only what was not taken down");
+    add_ledger_filters(list_command, *options);
+
+    auto print_command = commands.add(
+        {"ledger print", "Writes what went out as PDF.", "qturn ledger print --out ledger.pdf"},
+        [options](Session& session) { return print_ledger(session, *options); });
+    add_ledger_filters(print_command, *options);
+    print_command.required_option("--out FILE", options->out, "The PDF to write");
+    print_command.option("--paper SIZE", options->paper,
+                         "a4, a3, a5 or letter; unless named, the setting 'paper'");
+    print_command.flag("--replace", options->replace, "Write over a file that is there");
 
     auto tasks_command = commands.add(
         {"ledger tasks",

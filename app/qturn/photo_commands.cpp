@@ -176,7 +176,7 @@ Reply may(Session& session, const MayOptions& options) {
     const Photo photo = looked_at(library, {find_photo(library, options.photo)}).front();
     const Use use = use_from(options.use);
     const Date on = options.on ? date_from(*options.on) : date_of(local_now());
-    const Verdict verdict = PhotoGate(library).may_go(photo, use, on);
+    const auto [verdict, hair_only] = PhotoGate(library).way_out(photo, use, on);
     Reply reply{{photo.file.name + (verdict.may() ? " may be shown " : " may not be shown ") +
                  std::string(in_words(use)) + " on " + iso_text(on) + "."},
                 {{"photo", short_json(photo)},
@@ -185,7 +185,12 @@ Reply may(Session& session, const MayOptions& options) {
                  {"may", verdict.may()},
                  {"against", json::array()},
                  {"under", json::array()},
+                 {"hair_only", hair_only.has_value()},
                  {"caution", consent_caution}}};
+    if (hair_only && verdict.may()) {
+        reply.lines.push_back("  As the picture without her face that you confirmed on " +
+                              iso_text(date_of(hair_only->confirmed_at)) + ".");
+    }
     for (const Against& against : verdict.against) {
         reply.lines.push_back("  " + against.words);
         reply.data["against"].push_back(to_json(against));

@@ -2,6 +2,8 @@
 
 #include <cstdlib>
 
+#include "indexer/erasure/erase.h"
+
 #include "app/qturn/reply.h"
 
 namespace quarterturn {
@@ -10,6 +12,13 @@ namespace {
 std::string environment(const char* name) {
     const char* value = std::getenv(name);
     return value == nullptr ? std::string{} : std::string(value);
+}
+
+// What an interrupted erasure has left. Where it cannot be finished yet, the next command tries.
+void go_on_erasing(Library& library) try {
+    finish_erasures(library);
+} catch (const std::runtime_error&) {
+    return;
 }
 
 }  // namespace
@@ -31,6 +40,7 @@ Library& Session::library() {
                              "--library.");
         }
         library_ = Library::open(folder());
+        go_on_erasing(*library_);
     }
     return *library_;
 }

@@ -5,8 +5,12 @@
 #include "app/qturn/out_file.h"
 #include "app/qturn/parse.h"
 #include "app/qturn/say.h"
+#include "indexer/disk/clock.h"
+#include "indexer/intake/heads.h"
+#include "indexer/looks/passing_on.h"
 #include "indexer/record/caution.h"
 #include "indexer/sheet/contact_sheet.h"
+#include "indexer/sheet/photos_on.h"
 #include "ui/painter/paint.h"
 
 namespace quarterturn {
@@ -17,6 +21,7 @@ struct SheetOptions {
     std::string sitting;
     std::string out;
     Text paper;
+    Text use;
     bool during = false;
     bool replace = false;
 };
@@ -26,6 +31,9 @@ void refuse_bad_target(const Session& session, const SheetOptions& options) {
     if (!is_pdf(file) && picture_format(file).empty()) {
         throw WrongUse("A sheet is written as .pdf, .png, .jpg or .jpeg; '" + options.out +
                        "' ends in none of these.");
+    }
+    if (options.use && !is_pdf(file)) {
+        throw WrongUse("A sheet for others is written as .pdf, so that it goes out as a whole.");
     }
     refuse_bad_place(session, file, options.replace);
 }
@@ -65,8 +73,43 @@ Reply written_reply(const Document& document, const Written& written) {
     return reply;
 }
 
+// Whether a face shows is asked of the search for faces.
+std::vector<Photo> photos_looked_at(Library& library, Decoder& decoder, const Document& document) {
+    look_for_heads_in(library, decoder, photos_on(library, document));
+    return photos_on(library, document);
+}
+
+// For others: through the gate, and into the ledger before the file is there.
+Reply write_for_others(const Document& document, Library& library, Decoder& decoder,
+                       const SheetOptions& options) {
+    const Use use = use_from(*options.use);
+    const LocalTime now = local_now();
+    const auto photos = photos_looked_at(library, decoder, document);
+    Reply reply{{}, {{"use", word(use)}, {"exports", nlohmann::json::array()}}};
+    reply.data["against"] = against_passing_on(library, photos, use, date_of(now));
+    if (!reply.data["against"].empty()) {
+        reply.lines.emplace_back("Nothing was written, since some of its photos may not go:");
+        append(reply.lines, reply.data["against"].get<std::vector<std::string>>());
+        reply.outcome = Outcome::failed;
+        return reply;
+    }
+    const DrawnPdf pdf = draw_pdf(document, decoder, library.disk());
+    for (const ExportId id : note_in_ledger(library, photos, use, now, options.out, pdf.span())) {
+        reply.data["exports"].push_back(id.value);
+    }
+    replace_file(library.disk(), options.out, pdf.span());
+    const Reply written = written_reply(document, {{options.out}, pdf.problems});
+    append(reply.lines, written.lines);
+    reply.lines.emplace_back("It says whose it is at its head. It stands in the ledger.");
+    reply.data.update(written.data);
+    reply.outcome = written.outcome;
+    return reply;
+}
+
 Reply write(const Document& document, Library& library, Decoder& decoder,
             const SheetOptions& options) {
+    if (options.use) return write_for_others(document, library, decoder, options);
+    refuse_against_own_work(library, photos_on(library, document), date_of(local_now()));
     if (is_pdf(options.out)) {
         return written_reply(document, write_pdf(document, decoder, library.disk(), options.out));
     }
@@ -101,6 +144,9 @@ void add_sheet_command(CommandSet& commands) {
                             "The file to write; its ending says which kind");
     command.option("--paper SIZE", options->paper,
                    "a4, a3, a5 or letter; unless named, the setting 'paper'");
+    command.option("--for USE", options->use,
+                   "Made for others: shown in consultation, website, social media, print, "
+                   "competition or teaching; written only where all its photos may go");
     command.flag("--during", options->during, "A row for during as well as before and after");
     command.flag("--replace", options->replace, "Write over a file that is there");
 }

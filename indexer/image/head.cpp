@@ -48,6 +48,27 @@ std::optional<cv::Rect> largest(cv::CascadeClassifier& cascade, const cv::Mat& g
     return *std::ranges::max_element(found, {}, [](const cv::Rect& face) { return face.area(); });
 }
 
+// Of all sizes that are found at this size of picture.
+void find_all(cv::CascadeClassifier& cascade, const cv::Mat& grey, std::vector<cv::Rect>& into) {
+    constexpr int smallest = 24;  // pixels; the cascades were trained on 20 and 24
+    std::vector<cv::Rect> found;
+    cascade.detectMultiScale(grey, found, 1.1, 3, 0, {smallest, smallest});
+    into.insert(into.end(), found.begin(), found.end());
+}
+
+// The upright square around a square of a picture that was turned.
+cv::Rect turned_back(const cv::Rect& square, const cv::Mat& turn) {
+    cv::Mat back;
+    cv::invertAffineTransform(turn, back);
+    const std::vector<cv::Point2f> corners{square.tl(),
+                                           {square.x + 1.F * square.width, 1.F * square.y},
+                                           square.br(),
+                                           {1.F * square.x, square.y + 1.F * square.height}};
+    std::vector<cv::Point2f> there;
+    cv::transform(corners, there, back);
+    return cv::boundingRect(there);
+}
+
 // The share of both areas together that they have in common, 0 … 1.
 double overlap(const cv::Rect& one, const cv::Rect& other) {
     const double common = (one & other).area();
@@ -77,6 +98,26 @@ struct HeadFinder::Cascades {
         Faces faces{largest(frontal, grey), largest(profile, grey), largest(profile, turned_round)};
         if (faces.to_right) faces.to_right = flipped(*faces.to_right, grey.cols);
         return faces;
+    }
+
+    std::vector<cv::Rect> find_every(const cv::Mat& grey) {
+        std::vector<cv::Rect> every;
+        for (const double degrees : {0.0, -30.0, -15.0, 15.0, 30.0}) {
+            const cv::Mat turn =
+                cv::getRotationMatrix2D({grey.cols / 2.F, grey.rows / 2.F}, degrees, 1);
+            cv::Mat turned;
+            cv::warpAffine(grey, turned, turn, grey.size(), cv::INTER_LINEAR, cv::BORDER_REPLICATE);
+            std::vector<cv::Rect> found;
+            find_all(frontal, turned, found);
+            find_all(profile, turned, found);
+            std::vector<cv::Rect> to_right;
+            cv::Mat round;
+            cv::flip(turned, round, 1);
+            find_all(profile, round, to_right);
+            for (const cv::Rect& face : to_right) found.push_back(flipped(face, grey.cols));
+            for (const cv::Rect& face : found) every.push_back(turned_back(face, turn));
+        }
+        return every;
     }
 
     // From the straight face where there is one: in profile the square sits anywhere on the face.
@@ -117,6 +158,17 @@ std::vector<cv::Rect> HeadFinder::faces(const cv::Mat& bgr) {
                              whole(face->height));
     }
     return squares;
+}
+
+std::vector<cv::Rect> HeadFinder::perhaps_faces(const cv::Mat& bgr) {
+    if (bgr.empty()) return {};
+    const SearchPicture picture = make_search_picture(bgr);
+    std::vector<cv::Rect> faces = cascades_->find_every(picture.grey);
+    for (cv::Rect& face : faces) {
+        face = {cvRound(face.x / picture.scale), cvRound(face.y / picture.scale),
+                cvRound(face.width / picture.scale), cvRound(face.height / picture.scale)};
+    }
+    return faces;
 }
 
 std::optional<cv::Rect> HeadFinder::head(const cv::Mat& bgr) {

@@ -25,6 +25,12 @@ class HeadFinder {
     // `bgr`. A cascade also sees faces in hair.
     std::vector<cv::Rect> faces(const cv::Mat& bgr);
 
+    // Squares around all that may be a face, straight or in profile, also small ones and those
+    // inclined by up to 30 degrees: for telling whether a picture shows none. Sees more faces in
+    // hair than faces() does, and misses some still: tests/accuracy/hair_only_test.cpp measures
+    // it.
+    std::vector<cv::Rect> perhaps_faces(const cv::Mat& bgr);
+
     // The head with its hair, in pixels of `bgr`: from the face or profile where one shows, else by
     // separating head and hair from the background. Nothing when neither is sure.
     std::optional<cv::Rect> head(const cv::Mat& bgr);

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <set>
 
+#include "indexer/looks/exported_record.h"
+#include "indexer/looks/sealed_file.h"
 #include "indexer/looks/whole_bag.h"
 #include "indexer/rules/consent.h"
 
@@ -47,6 +49,71 @@ std::vector<Exported> exports_under(Library& library, const std::vector<ConsentE
     return exports;
 }
 
+// Her photos and papers as files, as far as they can be read and show nobody else.
+class CopiesOfHers {
+  public:
+    CopiesOfHers(Library& library, const ClientRecord& record)
+        : library_(library), record_(record) {}
+
+    void add_to(BagWriter& bag) {
+        for (const Photo& photo : record_.photos) add_photo(bag, photo);
+        std::set<std::string> added;
+        for (const ConsentEntry& entry : record_.consents) {
+            for (const ConsentPaper& paper : entry.papers) {
+                if (added.insert(paper.path).second) add_paper(bag, paper);
+            }
+        }
+    }
+
+    std::vector<std::string> left_out() const { return left_out_; }
+
+  private:
+    bool shows_others(const Tags& tags) const {
+        const auto is_hers = [](const auto& mine, auto id, auto of) {
+            return std::ranges::find(mine, id, of) != mine.end();
+        };
+        const auto look_id = [](const LookRecord& each) { return each.look.id; };
+        if (tags.look && !is_hers(record_.looks, *tags.look, look_id)) return true;
+        if (tags.sitting && !is_hers(record_.sittings, *tags.sitting, &Sitting::id)) return true;
+        return std::ranges::any_of(tags.shown,
+                                   [&](ClientId shown) { return shown != record_.client.id; });
+    }
+
+    void add_photo(BagWriter& bag, const Photo& photo) {
+        if (shows_others(photo.tags)) {
+            left_out_.push_back(photo.file.name +
+                                " shows other clients too, and is not in the folder.");
+            return;
+        }
+        const std::string name =
+            std::to_string(photo.id.value) + " " + portable_name(photo.file.name);
+        if (const auto bytes =
+                read(photo.file.name, [&] { return read_unchanged(library_, photo); })) {
+            bag.add("photos/" + name, *bytes);
+        }
+    }
+
+    void add_paper(BagWriter& bag, const ConsentPaper& paper) {
+        const std::string name = std::to_string(paper.id.value) + " " + portable_name(paper.name);
+        const auto bytes = read(paper.name, [&] {
+            return library_.disk().read(library_.folder() / paper.path, paper.bytes);
+        });
+        if (bytes) bag.add("consents/" + name, *bytes);
+    }
+
+    template <class Read>
+    std::optional<Bytes> read(const std::string& name, Read how) try {
+        return how();
+    } catch (const std::runtime_error& error) {
+        left_out_.push_back(name + " is not in the folder: " + error.what());
+        return std::nullopt;
+    }
+
+    Library& library_;
+    const ClientRecord& record_;
+    std::vector<std::string> left_out_;
+};
+
 }  // namespace
 
 ClientRecord client_record(Library& library, ClientId id) {
@@ -81,16 +148,20 @@ std::vector<std::string> consent_lines(const ClientRecord& record) {
     return lines;
 }
 
-void export_client(Library& library, const ClientRecord& record, std::span<const std::byte> pdf,
-                   const Path& folder, LocalTime now) {
+std::vector<std::string> export_client(Library& library, const ClientRecord& record,
+                                       std::span<const std::byte> pdf, const Path& folder,
+                                       LocalTime now) {
+    CopiesOfHers copies(library, record);
     write_whole_bag(library.disk(), folder, [&](BagWriter& bag) {
         bag.add("record.pdf", pdf);
         bag.add("client.json", client_record_json(record));
         for (const CsvFile& file : client_record_csv(record)) bag.add(file.name, file.text);
+        copies.add_to(bag);
         bag.finish({{"External-Description", "Record of " + record.client.name},
                     {"Bagging-Date", iso_text(date_of(now))},
                     {"Bag-Software-Agent", "Quarterturn"}});
     });
+    return copies.left_out();
 }
 
 }  // namespace quarterturn

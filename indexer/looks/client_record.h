@@ -43,9 +43,11 @@ std::vector<CsvFile> client_record_csv(const ClientRecord& record);
 std::vector<std::string> consent_lines(const ClientRecord& record);
 
 // Writes both, and beside them `pdf` as record.pdf, into a new folder that carries its own
-// checksums (RFC 8493). The PDF is drawn of sheet/client_sheet.h. Throws StoreError when something
-// of that name is there already; DiskError when it cannot be written.
-void export_client(Library& library, const ClientRecord& record, std::span<const std::byte> pdf,
-                   const Path& folder, LocalTime now);
+// checksums (RFC 8493), with the photos that show nobody else and the papers of her consents. The
+// PDF is drawn of sheet/client_sheet.h. Answers what is not in it and why, in sentences. Throws
+// StoreError when something of that name is there already; DiskError when it cannot be written.
+std::vector<std::string> export_client(Library& library, const ClientRecord& record,
+                                       std::span<const std::byte> pdf, const Path& folder,
+                                       LocalTime now);
 
 }  // namespace quarterturn

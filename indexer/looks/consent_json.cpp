@@ -48,6 +48,7 @@ nlohmann::json to_json(const Exported& exported) {
             {"file", exported.file},
             {"sha256", exported.sha256},
             {"bytes", exported.bytes},
+            {"hair_only", exported.hair_only},
             {"under", under},
             {"places", exported.places},
             {"taken_down_on", down ? nlohmann::json(iso_text(down->on)) : nlohmann::json()},

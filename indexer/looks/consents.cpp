@@ -4,6 +4,7 @@
 
 #include "indexer/disk/checksum.h"
 #include "indexer/disk/write_once.h"
+#include "indexer/store/hair_only_table.h"
 
 namespace quarterturn {
 namespace {
@@ -146,6 +147,23 @@ PhotoToShow PhotoGate::to_show(const Photo& photo) {
 
 Verdict PhotoGate::may_go(const Photo& photo, Use use, Date on) {
     return quarterturn::may_go(to_show(photo), use, on);
+}
+
+Verdict PhotoGate::may_go_hair_only(const Photo& photo, Use use, Date on) {
+    PhotoToShow shown = to_show(photo);
+    shown.face_shows = false;
+    return quarterturn::may_go(shown, use, on);
+}
+
+WayOut PhotoGate::way_out(const Photo& photo, Use use, Date on) {
+    WayOut whole{may_go(photo, use, on), std::nullopt};
+    const bool face = std::ranges::any_of(whole.verdict.against, [](const Against& against) {
+        return against.obstacle == Obstacle::face;
+    });
+    if (!face) return whole;
+    const auto confirmed = HairOnlyTable(library_.database()).of(photo.id);
+    if (!confirmed || confirmed->mirrored != photo.tags.mirrored) return whole;
+    return {may_go_hair_only(photo, use, on), confirmed};
 }
 
 std::vector<ConsentEntry> record_consent(Library& library, const ConsentEntry& entry,

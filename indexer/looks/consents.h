@@ -8,11 +8,17 @@
 #include <string>
 #include <vector>
 
+#include "indexer/record/hair_only.h"
 #include "indexer/record/ledger.h"
 #include "indexer/rules/gate.h"
 #include "indexer/store/library.h"
 
 namespace quarterturn {
+
+struct WayOut {
+    Verdict verdict;
+    std::optional<HairOnly> hair_only;  // the picture that goes in place of the photo
+};
 
 // The records that the gate needs, read once. Throws StoreError.
 class PhotoGate {
@@ -23,7 +29,13 @@ class PhotoGate {
 
     // Who is shown: the clients of the photo's look and sitting, and those named beside them.
     PhotoToShow to_show(const Photo& photo);
+    // The photo as it is.
     Verdict may_go(const Photo& photo, Use use, Date on);
+    // The photo as it is; or, where it stays because of a face alone, the picture without it that
+    // she has confirmed.
+    WayOut way_out(const Photo& photo, Use use, Date on);
+    // A picture of the photo that leaves the face out.
+    Verdict may_go_hair_only(const Photo& photo, Use use, Date on);
 
   private:
     struct Ahead {

@@ -15,7 +15,10 @@ std::vector<std::string> reasons_to_take_down(Library& library, PhotoGate& gate,
     const auto photo = library.photos().find(exported.photo);
     if (!photo) return {"The photo is no longer in the library."};
     std::vector<std::string> why;
-    for (const Against& against : gate.may_go(*photo, exported.use, today).against) {
+    const Verdict verdict = exported.hair_only
+                                ? gate.may_go_hair_only(*photo, exported.use, today)
+                                : gate.may_go(*photo, exported.use, today);
+    for (const Against& against : verdict.against) {
         why.push_back(against.words);
     }
     return why;

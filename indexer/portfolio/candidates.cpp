@@ -48,7 +48,7 @@ std::vector<Candidate> candidates(Library& library, Decoder& decoder, Use use, D
                             families_of(library, look->id),
                             library.sign_offs().standing(look->id).has_value(),
                             {}};
-        for (const Against& against : gate.may_go(photo, use, on).against) {
+        for (const Against& against : gate.way_out(photo, use, on).verdict.against) {
             candidate.lacks.push_back(against.words);
         }
         all.push_back(std::move(candidate));

@@ -9,10 +9,9 @@
 #include "indexer/image/profile.h"
 #include "indexer/image/shape.h"
 #include "indexer/intake/heads.h"
-#include "indexer/intake/photo_decoder.h"
 #include "indexer/intake/thumbnails.h"
 #include "indexer/looks/pairs.h"
-#include "indexer/looks/sealed_file.h"
+#include "indexer/portfolio/hair_only.h"
 #include "indexer/portfolio/leaving.h"
 #include "indexer/record/word_list.h"
 
@@ -68,15 +67,15 @@ class Exporter {
     PhotoGone send(const Photo& photo) {
         PhotoGone gone{photo, {}, {}, {}, {}};
         const PhotoToShow shown = gate_.to_show(photo);
-        const Verdict verdict = may_go(shown, wishes_.use, date_of(now_));
+        const auto [verdict, hair_only] = gate_.way_out(photo, wishes_.use, date_of(now_));
         for (const Against& against : verdict.against) gone.against.push_back(against.words);
         if (!verdict.may()) return gone;
         try {
             const ExportMetadata metadata = metadata_of(photo, shown);
             if (shown.credit->whose == Whose::photographer) gone.credit_line = metadata.credit_line;
-            const cv::Mat picture = picture_of(photo);
+            const cv::Mat picture = picture_of(photo, hair_only);
             gone.exported =
-                write(photo, verdict,
+                write(photo, verdict, hair_only.has_value(),
                       with_metadata(jpeg_bytes(picture, wishes_.quality), metadata, icc_));
         } catch (const std::runtime_error& error) {
             gone.problem = error.what();
@@ -93,12 +92,9 @@ class Exporter {
         return metadata;
     }
 
-    cv::Mat picture_of(const Photo& photo) {
-        const Bytes bytes = read_unchanged(library_, photo);
-        Decoded decoded = PhotoDecoder{decoder_}.decode({bytes, photo.file.orientation, 0});
-        if (!decoded.ok()) throw std::runtime_error(photo.file.name + ": " + decoded.refused);
-        cv::Mat picture = decoded.bgr;
-        if (photo.tags.mirrored) cv::flip(picture, picture, 1);
+    cv::Mat picture_of(const Photo& photo, const std::optional<HairOnly>& hair_only) {
+        cv::Mat picture = hair_only ? confirmed_picture(library_, decoder_, *hair_only)
+                                    : picture_the_right_way_round(library_, decoder_, photo);
         if (const auto aspect = width_over_height(wishes_.shape)) {
             picture = shaped(picture, *aspect);
         } else if (wishes_.long_edge) {
@@ -120,14 +116,15 @@ class Exporter {
         return smaller;
     }
 
-    Exported write(const Photo& photo, const Verdict& verdict, std::span<const std::byte> jpeg) {
+    Exported write(const Photo& photo, const Verdict& verdict, bool hair_only,
+                   std::span<const std::byte> jpeg) {
         const auto file = [this](ExportId id) {
             return std::filesystem::absolute(wishes_.folder).lexically_normal() /
                    export_name(wishes_.use, id);
         };
-        return write_into_ledger(library_, {entry_of(photo, wishes_.use, verdict, now_)}, file,
-                                 jpeg)
-            .front();
+        Exported entry = entry_of(photo, wishes_.use, verdict, now_);
+        entry.hair_only = hair_only;
+        return write_into_ledger(library_, {std::move(entry)}, file, jpeg).front();
     }
 
     Library& library_;

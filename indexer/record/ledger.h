@@ -31,6 +31,7 @@ struct Exported {
     std::vector<ConsentId> under;     // what everyone shown had granted
     std::vector<std::string> places;  // where it was put since, in her words
     std::optional<TakenDown> taken_down;
+    bool hair_only = false;  // it was a picture that leaves her face out
 
     bool operator==(const Exported&) const = default;
 };

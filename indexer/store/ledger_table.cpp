@@ -8,14 +8,15 @@ namespace {
 
 const std::string select_exports =
     "SELECT id, photo, photo_name, photo_sha256, use, at, file, sha256, bytes, taken_on, "
-    "export_taken_down.note FROM export LEFT JOIN export_taken_down ON export = id ";
+    "export_taken_down.note, hair_only FROM export LEFT JOIN export_taken_down ON export = id ";
 
 Exported export_in(const Statement& row) {
     Exported exported;
     std::optional<Date> taken_on;
     std::optional<std::string> note;
     row.read(exported.id, exported.photo, exported.photo_name, exported.photo_sha256, exported.use,
-             exported.at, exported.file, exported.sha256, exported.bytes, taken_on, note);
+             exported.at, exported.file, exported.sha256, exported.bytes, taken_on, note,
+             exported.hair_only);
     if (taken_on) exported.taken_down = TakenDown{*taken_on, note.value_or("")};
     return exported;
 }
@@ -48,10 +49,10 @@ ExportId LedgerTable::add(const Exported& exported) {
     Transaction transaction(*database_);
     const auto id = insert<ExportId>(
         *database_,
-        "INSERT INTO export (photo, photo_name, photo_sha256, use, at, file, sha256, bytes) "
-        "VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
+        "INSERT INTO export (photo, photo_name, photo_sha256, use, at, file, sha256, bytes, "
+        "hair_only) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
         exported.photo, exported.photo_name, exported.photo_sha256, exported.use, exported.at,
-        exported.file, exported.sha256, exported.bytes);
+        exported.file, exported.sha256, exported.bytes, exported.hair_only);
     Statement add_under(*database_, "INSERT INTO export_under (export, consent) VALUES (?, ?)");
     for (const ConsentId consent : exported.under) add_under.with(id, consent).run();
     transaction.commit();

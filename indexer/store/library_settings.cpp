@@ -16,12 +16,22 @@ std::string reason_against_paper(std::string_view value) {
     return "'" + std::string(value) + "' is no paper size. Known are " + known + ".";
 }
 
-std::optional<int> percent_in(std::string_view text) {
-    int percent = 0;
-    const auto [end, problem] = std::from_chars(text.data(), text.data() + text.size(), percent);
+std::optional<int> number_in(std::string_view text, int least, int most) {
+    int number = 0;
+    const auto [end, problem] = std::from_chars(text.data(), text.data() + text.size(), number);
     const bool whole = problem == std::errc() && end == text.data() + text.size();
-    if (!whole || percent < 0 || percent > most_spare_percent) return std::nullopt;
-    return percent;
+    if (!whole || number < least || number > most) return std::nullopt;
+    return number;
+}
+
+std::optional<int> percent_in(std::string_view text) {
+    return number_in(text, 0, most_spare_percent);
+}
+
+std::string reason_against_years(std::string_view value) {
+    if (number_in(value, 1, most_keep_years)) return {};
+    return "'" + std::string(value) + "' is no number of years: name one from 1 to " +
+           std::to_string(most_keep_years) + ".";
 }
 
 std::string reason_against_spare(std::string_view value) {
@@ -66,6 +76,7 @@ std::optional<LibrarySetting> find_library_setting(std::string_view name) {
 std::string reason_against(const LibrarySetting& setting, std::string_view value) {
     if (setting.name == paper_setting) return reason_against_paper(value);
     if (setting.name == spare_setting) return reason_against_spare(value);
+    if (setting.name == keep_looks_setting) return reason_against_years(value);
     if (setting.name == families_setting) return reason_against_families(value);
     return {};
 }
@@ -79,6 +90,10 @@ std::string business_words(SettingsTable settings) {
 
 int spare_percent(SettingsTable settings) {
     return percent_in(settings.get(spare_setting).value_or("")).value_or(usual_spare_percent);
+}
+
+std::optional<int> keep_looks_years(SettingsTable settings) {
+    return number_in(settings.get(keep_looks_setting).value_or(""), 1, most_keep_years);
 }
 
 std::vector<std::string> look_families(SettingsTable settings) {

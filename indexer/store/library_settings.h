@@ -19,10 +19,12 @@ inline constexpr std::string_view business_contact_setting = "business contact";
 inline constexpr std::string_view paper_setting = "paper";
 inline constexpr std::string_view spare_setting = "spare pins percent";
 inline constexpr std::string_view families_setting = "look families";
+inline constexpr std::string_view keep_looks_setting = "keep looks years";
 
 // Of pins how many more than the recipes need, in per cent, unless she sets another margin.
 inline constexpr int usual_spare_percent = 20;
 inline constexpr int most_spare_percent = 1000;
+inline constexpr int most_keep_years = 100;
 
 struct LibrarySetting {
     std::string_view name;
@@ -39,7 +41,10 @@ inline constexpr std::array library_settings{
     LibrarySetting{families_setting,
                    "the families that looks are sorted into, with commas between (low ponytail, "
                    "low bun, high bun, half up, down, plait, waves unless set)"},
-    LibrarySetting{business_contact_setting, "how clients reach you: stands on the consent form"}};
+    LibrarySetting{business_contact_setting, "how clients reach you: stands on the consent form"},
+    LibrarySetting{keep_looks_setting,
+                   "how many years after her last day a client's looks are kept before they are "
+                   "proposed for erasure (never unless set)"}};
 
 std::optional<LibrarySetting> find_library_setting(std::string_view name);
 
@@ -51,6 +56,9 @@ std::string business_words(SettingsTable settings);
 
 // The margin she has set, else the usual one.
 int spare_percent(SettingsTable settings);
+
+// Nothing: until she erases them.
+std::optional<int> keep_looks_years(SettingsTable settings);
 
 // Her list of look families, else the usual one; each once, without white space around it.
 std::vector<std::string> look_families(SettingsTable settings);

@@ -307,7 +307,7 @@ class EveryPhotoOut : public QturnTest {
         }
     }
 
-    std::filesystem::path out = folder / "out";
+    std::filesystem::path out = folder / "gone";
 };
 
 TEST_F(EveryPhotoOut, DemoPhotosSayNothingOfWhereWhenOrWithWhat) {

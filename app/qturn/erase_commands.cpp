@@ -1,0 +1,187 @@
+#include <unistd.h>
+
+#include <iostream>
+
+#include "app/qturn/command_set.h"
+#include "app/qturn/commands.h"
+#include "app/qturn/find.h"
+#include "app/qturn/parse.h"
+#include "app/qturn/say.h"
+#include "app/qturn/to_json.h"
+#include "indexer/disk/clock.h"
+#include "indexer/erasure/erase.h"
+#include "indexer/erasure/retention.h"
+#include "indexer/store/erasure_table.h"
+#include "indexer/store/library_settings.h"
+
+namespace quarterturn {
+namespace {
+
+using nlohmann::json;
+
+constexpr const char* erasure_caution =
+    "Backups, copies on other disks, folders you exported and what a disk keeps of removed files "
+    "may still hold her: erase there as well. Whether the law asks you to keep something, such as "
+    "invoices, is not for the program to say.";
+
+struct EraseOptions {
+    std::string client;
+    std::string yes_erase;
+    bool with_shared = false;
+    bool show_only = false;
+};
+
+json erasure_json(const Erasure& erasure) {
+    return {{"id", erasure.id.value},
+            {"on", iso_text(erasure.on)},
+            {"photos", erasure.photos},
+            {"looks", erasure.looks},
+            {"finished", erasure.finished}};
+}
+
+Reply plan_reply(const ErasurePlan& plan) {
+    json out_there = json::array();
+    for (const Exported& exported : plan.out_there) {
+        out_there.push_back({{"id", exported.id.value}, {"file", exported.file}});
+    }
+    Reply reply{erasure_words(plan),
+                {{"client", plan.client.name},
+                 {"client_id", plan.client.id.value},
+                 {"photos", short_list_json(plan.photos)},
+                 {"shown_with_others", short_list_json(plan.others_shown)},
+                 {"stay", short_list_json(plan.shared)},
+                 {"out_there", out_there},
+                 {"erasure", nullptr},
+                 {"left", json::array()},
+                 {"caution", erasure_caution}}};
+    for (const Exported& exported : plan.out_there) {
+        reply.lines.push_back("  Out there: " + exported.file);
+    }
+    return reply;
+}
+
+// At a terminal she is asked; a program says it with --yes-erase.
+std::string name_typed_again(const EraseOptions& options, const Reply& plan) {
+    if (!options.yes_erase.empty() || isatty(STDIN_FILENO) != 1) return options.yes_erase;
+    for (const std::string& line : plan.lines) std::cerr << safe_text(line) << '\n';
+    std::cerr << "Type her name again to erase her: " << std::flush;
+    std::string name;
+    std::getline(std::cin, name);
+    return name;
+}
+
+Reply erase(Session& session, const EraseOptions& options) {
+    Library& library = session.library();
+    const Client client = find_client(library, options.client);
+    const ErasurePlan plan = plan_erasure(
+        library, client.id, options.with_shared ? SharedPhotos::go : SharedPhotos::stay);
+    Reply reply = plan_reply(plan);
+    if (options.show_only) {
+        reply.lines.emplace_back("Nothing was erased.");
+        return reply;
+    }
+    if (name_typed_again(options, reply) != client.name) {
+        throw WrongUse(
+            "Nothing was erased: her name was not typed again as it is recorded. Look "
+            "first with --show-only, then say --yes-erase '" +
+            client.name + "'.");
+    }
+    const Erased erased = erase_client(library, plan, date_of(local_now()));
+    reply.lines.insert(reply.lines.begin(), "Erased. What stays is that " +
+                                                count_text(plan.photos.size(), "photo") +
+                                                " went on " + iso_text(erased.erasure.on) + ".");
+    reply.data["erasure"] = erasure_json(erased.erasure);
+    reply.data["left"] = erased.left;
+    append(reply.lines, erased.left);
+    reply.lines.emplace_back(erasure_caution);
+    if (!erased.left.empty() || !plan.out_there.empty()) reply.outcome = Outcome::needs_attention;
+    return reply;
+}
+
+Reply list_erasures(Session& session) {
+    Reply reply{{}, {{"erasures", json::array()}}};
+    for (const Erasure& erasure : ErasureTable(session.library().database()).all()) {
+        reply.lines.push_back(
+            iso_text(erasure.on) + "  a client with " +
+            count_text(static_cast<std::size_t>(erasure.looks), "look") + " and " +
+            count_text(static_cast<std::size_t>(erasure.photos), "photo") +
+            (erasure.finished ? "" : "; not finished: close other programs, and list again"));
+        reply.data["erasures"].push_back(erasure_json(erasure));
+    }
+    if (reply.lines.empty()) reply.lines.emplace_back("Nobody was erased.");
+    return reply;
+}
+
+struct RetentionOptions {
+    Text on;
+};
+
+Reply retention(Session& session, const RetentionOptions& options) {
+    Library& library = session.library();
+    const Date on = options.on ? date_from(*options.on) : date_of(local_now());
+    const auto years = keep_looks_years(library.settings());
+    Reply reply{{},
+                {{"on", iso_text(on)},
+                 {"years", years ? json(*years) : json()},
+                 {"clients", json::array()}}};
+    for (const PastKeeping& past : past_keeping(library, on)) {
+        reply.lines.push_back(past.client.name + ": last here on " + iso_text(past.last) + ", " +
+                              count_text(past.looks, "look") + ", " +
+                              count_text(past.photos, "photo"));
+        reply.data["clients"].push_back({{"client", past.client.name},
+                                         {"client_id", past.client.id.value},
+                                         {"last", iso_text(past.last)},
+                                         {"looks", past.looks},
+                                         {"photos", past.photos}});
+    }
+    if (!years) {
+        reply.lines.emplace_back(
+            "No time is set: looks are kept until you erase them. Set one with: qturn settings "
+            "'keep looks years' 5");
+    } else if (reply.lines.empty()) {
+        reply.lines.push_back("Nobody was here last more than " +
+                              count_text(static_cast<std::size_t>(*years), "year") + " ago.");
+    } else {
+        reply.lines.insert(reply.lines.begin(),
+                           "Kept for longer than " +
+                               count_text(static_cast<std::size_t>(*years), "year") +
+                               ", as you wanted to keep looks:");
+        reply.lines.emplace_back("Nothing is erased by itself. Erase with: qturn client erase");
+        reply.outcome = Outcome::needs_attention;
+    }
+    return reply;
+}
+
+}  // namespace
+
+void add_erase_commands(CommandSet& commands) {
+    const auto options = std::make_shared<EraseOptions>();
+    auto command = commands.add(
+        {"client erase",
+         "Erases a client for good: photos, looks, records and the words she was found by. Asks "
+         "for her name again.",
+         "qturn client erase 'Ada Lindqvist' --yes-erase 'Ada Lindqvist'"},
+        [options](Session& session) { return erase(session, *options); });
+    command.argument("CLIENT", options->client, "Name or number");
+    command.option("--yes-erase NAME", options->yes_erase,
+                   "Her name again, in place of the question");
+    command.flag("--with-shared", options->with_shared,
+                 "Photos of other clients' looks that show her go as well");
+    command.flag("--show-only", options->show_only, "Say what would go and what would stay");
+
+    commands.add({"client erasures", "Lists when somebody was erased, and nothing of whom.",
+                  "qturn client erasures"},
+                 list_erasures);
+
+    const auto retention_options = std::make_shared<RetentionOptions>();
+    auto retention_command = commands.add(
+        {"client retention",
+         "Proposes clients for erasure who were here last longer ago than looks are kept (setting "
+         "'keep looks years').",
+         "qturn client retention"},
+        [retention_options](Session& session) { return retention(session, *retention_options); });
+    retention_command.option("--on YYYY-MM-DD", retention_options->on,
+                             "On which day; today unless named");
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,53 @@
+#pragma once
+// Erasure at a client's request: her records, photos and papers, their small pictures, the words
+// they were found by, what the history and the free pages of the records still held. What stays is
+// that something was erased, and the day. The records go first, in one step that also lists the
+// files to remove, so that an interrupted erasure is taken up again. What the disk itself keeps of
+// removed files, and copies that lie elsewhere, are out of reach.
+
+#include <string>
+#include <vector>
+
+#include "indexer/record/erasure.h"
+#include "indexer/store/library.h"
+
+namespace quarterturn {
+
+enum class SharedPhotos { stay, go };
+
+struct ErasurePlan {
+    Client client;
+    std::vector<Photo> photos;        // that go: of her looks, and of her sittings
+    std::vector<Photo> others_shown;  // of these, those that show other clients too
+    // Of other clients' looks or sittings, but they show her: they stay unless asked.
+    std::vector<Photo> shared;
+    std::vector<Look> looks;
+    std::vector<Sitting> sittings;
+    std::vector<Exported> out_there;  // of her photos, and not taken down
+    bool name_is_hers_alone = true;   // else it stays in the texts of others
+};
+
+// Throws StoreError when there is no such client.
+ErasurePlan plan_erasure(Library& library, ClientId client, SharedPhotos shared);
+
+// What will go, and what stays and why, in sentences.
+std::vector<std::string> erasure_words(const ErasurePlan& plan);
+
+struct Erased {
+    Erasure erasure;
+    std::vector<std::string> left;  // sentences: where the library still holds her name
+};
+
+// Throws StoreError when another program has the library open, and DiskError when a file cannot be
+// removed; finish_erasures takes it up then.
+Erased erase_client(Library& library, const ErasurePlan& plan, Date today);
+
+// Goes on with erasures that were interrupted; does nothing when there are none. Throws as
+// erase_client.
+void finish_erasures(Library& library);
+
+// Reads the names of all files of the library, its records and the loose files in it (not the
+// photos): a sentence for each that holds one of the texts, whatever their case (ASCII).
+std::vector<std::string> where_found(Library& library, const std::vector<std::string>& texts);
+
+}  // namespace quarterturn

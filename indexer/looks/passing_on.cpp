@@ -1,0 +1,95 @@
+#include "indexer/looks/passing_on.h"
+
+#include <algorithm>
+
+#include "indexer/disk/checksum.h"
+
+namespace quarterturn {
+namespace {
+
+bool stands_against_own_work(const Against& against) {
+    return against.obstacle == Obstacle::declined || against.obstacle == Obstacle::withdrawn ||
+           against.obstacle == Obstacle::ended;
+}
+
+}  // namespace
+
+std::vector<std::string> against_passing_on(Library& library, std::span<const Photo> photos,
+                                            Use use, Date on) {
+    PhotoGate gate(library);
+    std::vector<std::string> sentences;
+    for (const Photo& photo : photos) {
+        for (const Against& against : gate.may_go(photo, use, on).against) {
+            sentences.push_back(photo.file.name + ": " + against.words);
+        }
+    }
+    return sentences;
+}
+
+std::vector<std::string> against_own_work(Library& library, std::span<const Photo> photos,
+                                          Date on) {
+    PhotoGate gate(library);
+    std::vector<std::string> sentences;
+    for (const Photo& photo : photos) {
+        for (const Against& against : gate.may_go(photo, Use::own_record, on).against) {
+            if (!stands_against_own_work(against)) continue;
+            sentences.push_back(photo.file.name + ": " + against.words);
+        }
+    }
+    return sentences;
+}
+
+void refuse_against_own_work(Library& library, std::span<const Photo> photos, Date on) {
+    const auto sentences = against_own_work(library, photos, on);
+    if (sentences.empty()) return;
+    std::string all =
+        "Nothing was written, since it shows what may not be kept even for your own "
+        "work; tag those photos away, or erase them.";
+    for (const std::string& sentence : sentences) all += "\n  " + sentence;
+    throw StoreError(all);
+}
+
+std::vector<Photo> photos_on(const WeddingBoard& board) {
+    std::vector<Photo> photos;
+    const auto add = [&](const Photo& photo) {
+        if (std::ranges::find(photos, photo.id, &Photo::id) == photos.end()) {
+            photos.push_back(photo);
+        }
+    };
+    for (const BoardClient& client : board.clients) {
+        for (const BoardLook& look : client.looks) {
+            for (const BoardShot& shot : look.shots) {
+                if (shot.photo) add(*shot.photo);
+            }
+            for (const BoardStep& step : look.steps) {
+                for (const Photo& photo : step.photos) add(photo);
+            }
+        }
+    }
+    return photos;
+}
+
+std::vector<ExportId> note_in_ledger(Library& library, std::span<const Photo> photos, Use use,
+                                     LocalTime now, const Path& file,
+                                     std::span<const std::byte> bytes) {
+    PhotoGate gate(library);
+    Transaction all_or_none(library.database());
+    std::vector<ExportId> ids;
+    for (const Photo& photo : photos) {
+        Exported exported;
+        exported.photo = photo.id;
+        exported.photo_name = photo.file.name;
+        exported.photo_sha256 = photo.file.sha256;
+        exported.use = use;
+        exported.at = now;
+        exported.file = std::filesystem::absolute(file).lexically_normal().string();
+        exported.sha256 = sha256(bytes);
+        exported.bytes = static_cast<std::int64_t>(bytes.size());
+        exported.under = gate.may_go(photo, use, date_of(now)).under;
+        ids.push_back(library.ledger().add(exported));
+    }
+    all_or_none.commit();
+    return ids;
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,33 @@
+#pragma once
+// The gate for what shows several photos at once: sheets, boards, pages for a phone.
+
+#include <span>
+#include <string>
+#include <vector>
+
+#include "indexer/looks/consents.h"
+#include "indexer/looks/wedding_board.h"
+
+namespace quarterturn {
+
+// All that stands against showing these photos for the use on the day: a sentence each, beginning
+// with the photo's name. Faces should have been looked for before.
+std::vector<std::string> against_passing_on(Library& library, std::span<const Photo> photos,
+                                            Use use, Date on);
+
+// The same for her own work and for the client herself, the use "own record". Whoever was not asked
+// does not stand against it; who declined, withdrew, or allowed it until a day that is past, does.
+std::vector<std::string> against_own_work(Library& library, std::span<const Photo> photos, Date on);
+
+// Throws StoreError with these sentences when there are any.
+void refuse_against_own_work(Library& library, std::span<const Photo> photos, Date on);
+
+std::vector<Photo> photos_on(const WeddingBoard& board);
+
+// Notes in the ledger that the photos went out together in one file. All or none; before the file
+// is there.
+std::vector<ExportId> note_in_ledger(Library& library, std::span<const Photo> photos, Use use,
+                                     LocalTime now, const Path& file,
+                                     std::span<const std::byte> bytes);
+
+}  // namespace quarterturn

@@ -1,0 +1,107 @@
+#include "indexer/portfolio/hair_only.h"
+
+#include <algorithm>
+#include <opencv2/imgproc.hpp>
+
+#include "indexer/disk/checksum.h"
+#include "indexer/image/encode.h"
+#include "indexer/image/hair_only.h"
+#include "indexer/image/head.h"
+#include "indexer/intake/photo_decoder.h"
+#include "indexer/looks/sealed_file.h"
+#include "indexer/store/hair_only_table.h"
+
+namespace quarterturn {
+namespace {
+
+constexpr int looked_at_quality = 92;
+
+class HairOnlyMaker {
+  public:
+    HairOnlyMaker(Library& library, Decoder& decoder, const Photo& photo)
+        : photo_(photo), picture_(picture_the_right_way_round(library, decoder, photo)) {}
+
+    std::vector<HairOnlyPicture> propose() {
+        std::vector<HairOnlyPicture> pictures;
+        const HeadInPicture shown{picture_.size(), finder_.faces(picture_), finder_.head(picture_),
+                                  photo_.tags.angle};
+        for (const HairOnly& how : ways_without_face(shown)) pictures.push_back(make(how));
+        std::ranges::stable_sort(pictures, {}, &HairOnlyPicture::face_found);
+        return pictures;
+    }
+
+    HairOnlyPicture make(HairOnly how) {
+        HairOnlyPicture made;
+        made.bgr = without_face(picture_, how);
+        made.jpeg = jpeg_bytes(made.bgr, looked_at_quality);
+        made.face_found = !finder_.perhaps_faces(made.bgr).empty();
+        how.photo = photo_.id;
+        how.mirrored = photo_.tags.mirrored;
+        how.sha256 = sha256(made.jpeg);
+        made.how = std::move(how);
+        return made;
+    }
+
+  private:
+    const Photo& photo_;
+    cv::Mat picture_;
+    HeadFinder finder_;
+};
+
+Photo photo_there(Library& library, PhotoId id) {
+    if (auto photo = library.photos().find(id)) return std::move(*photo);
+    throw StoreError("The photo is no longer in the library.");
+}
+
+void refuse_another(const HairOnlyPicture& made, const std::string& looked_at, const Photo& photo) {
+    if (made.how.sha256 == looked_at) return;
+    throw StoreError("The picture of " + photo.file.name +
+                     " without her face is no longer the one that was looked at: look at it again "
+                     "and confirm it anew.");
+}
+
+}  // namespace
+
+cv::Mat picture_the_right_way_round(Library& library, Decoder& decoder, const Photo& photo) {
+    const Bytes bytes = read_unchanged(library, photo);
+    Decoded decoded = PhotoDecoder{decoder}.decode({bytes, photo.file.orientation, 0});
+    if (!decoded.ok()) throw std::runtime_error(photo.file.name + ": " + decoded.refused);
+    cv::Mat picture = decoded.bgr;
+    if (photo.tags.mirrored) cv::flip(picture, picture, 1);
+    return picture;
+}
+
+std::vector<HairOnlyPicture> propose_hair_only(Library& library, Decoder& decoder,
+                                               const Photo& photo) {
+    return HairOnlyMaker(library, decoder, photo).propose();
+}
+
+HairOnlyPicture make_hair_only(Library& library, Decoder& decoder, const Photo& photo,
+                               HairOnly how) {
+    return HairOnlyMaker(library, decoder, photo).make(std::move(how));
+}
+
+HairOnly confirm_hair_only(Library& library, Decoder& decoder, const HairOnly& looked_at,
+                           LocalTime now) {
+    const Photo photo = photo_there(library, looked_at.photo);
+    HairOnlyPicture made = make_hair_only(library, decoder, photo, looked_at);
+    refuse_another(made, looked_at.sha256, photo);
+    if (made.face_found) {
+        throw StoreError("The search found what may be a face in the picture of " +
+                         photo.file.name + ": choose another crop, or a cover.");
+    }
+    made.how.confirmed_at = now;
+    HairOnlyTable(library.database()).keep(made.how);
+    return made.how;
+}
+
+cv::Mat confirmed_picture(Library& library, Decoder& decoder, const HairOnly& confirmed) {
+    const Photo photo = photo_there(library, confirmed.photo);
+    cv::Mat picture = without_face(picture_the_right_way_round(library, decoder, photo), confirmed);
+    HairOnlyPicture made;
+    made.how.sha256 = sha256(jpeg_bytes(picture, looked_at_quality));
+    refuse_another(made, confirmed.sha256, photo);
+    return picture;
+}
+
+}  // namespace quarterturn

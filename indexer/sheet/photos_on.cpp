@@ -1,0 +1,33 @@
+#include "indexer/sheet/photos_on.h"
+
+#include <algorithm>
+
+namespace quarterturn {
+namespace {
+
+std::optional<PhotoId> id_of(Library& library, const PhotoItem& item) {
+    if (!item.sha256.empty()) return library.photos().with_sha256(item.sha256);
+    for (const StoredFile& stored : library.photos().stored_files()) {
+        if (library.folder() / stored.path == item.file) {
+            return library.photos().with_sha256(stored.sha256);
+        }
+    }
+    return std::nullopt;
+}
+
+}  // namespace
+
+std::vector<Photo> photos_on(Library& library, const Document& document) {
+    std::vector<PhotoId> ids;
+    for (const Page& page : document.pages) {
+        for (const PageItem& item : page.items) {
+            const auto* photo = std::get_if<PhotoItem>(&item);
+            if (photo == nullptr) continue;
+            const auto id = id_of(library, *photo);
+            if (id && std::ranges::find(ids, *id) == ids.end()) ids.push_back(*id);
+        }
+    }
+    return library.photos().these(ids);
+}
+
+}  // namespace quarterturn

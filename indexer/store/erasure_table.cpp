@@ -1,0 +1,260 @@
+#include "indexer/store/erasure_table.h"
+
+#include "indexer/store/search_table.h"
+#include "indexer/store/statement.h"
+#include "indexer/store/text.h"
+
+namespace quarterturn {
+namespace {
+
+struct TextColumn {
+    const char* table;
+    const char* column;
+    bool folded = false;
+};
+
+// Free texts, in which a stylist may have named a client.
+constexpr std::array texts_of_others{TextColumn{"wedding", "name"},
+                                     TextColumn{"wedding", "folded_name", true},
+                                     TextColumn{"wedding", "venue"},
+                                     TextColumn{"client", "note"},
+                                     TextColumn{"party_member", "role"},
+                                     TextColumn{"sitting", "note"},
+                                     TextColumn{"look", "name"},
+                                     TextColumn{"look", "folded_name", true},
+                                     TextColumn{"photo", "note"},
+                                     TextColumn{"photo", "accepted_because"},
+                                     TextColumn{"waiver", "reason"},
+                                     TextColumn{"sealed_waiver", "reason"},
+                                     TextColumn{"sign_off", "reopened_because"},
+                                     TextColumn{"recipe_revision", "recipe"},
+                                     TextColumn{"recipe_draft", "recipe"},
+                                     TextColumn{"recipe_template", "name"},
+                                     TextColumn{"recipe_template", "folded_name", true},
+                                     TextColumn{"recipe_template", "recipe"},
+                                     TextColumn{"step_tick", "words"},
+                                     TextColumn{"kit_tick", "item"},
+                                     TextColumn{"timer", "name"},
+                                     TextColumn{"selection", "name"},
+                                     TextColumn{"selection", "folded_name", true},
+                                     TextColumn{"pair_filter", "name"},
+                                     TextColumn{"pair_filter", "folded_name", true},
+                                     TextColumn{"pair_filter", "words"},
+                                     TextColumn{"consent", "guardian"},
+                                     TextColumn{"consent", "witness"},
+                                     TextColumn{"consent", "note"},
+                                     TextColumn{"export", "file"},
+                                     TextColumn{"export_place", "place"},
+                                     TextColumn{"export_taken_down", "note"}};
+
+std::int64_t row_number_read(const Statement& row) {
+    std::int64_t number = 0;
+    row.read(number);
+    return number;
+}
+
+class Eraser {
+  public:
+    Eraser(Database& database, const ToErase& what)
+        : database_(database), what_(what), photos_(json_list<PhotoRow>(what.photos)) {}
+
+    ErasureId erase() {
+        Transaction transaction(database_);
+        run(database_, "INSERT INTO erasing VALUES (1)");
+        const ErasureId id = note();
+        show_as_stranger();
+        erase_ledger();
+        erase_consents();
+        erase_photos();
+        erase_people();
+        run(database_, "DELETE FROM action");
+        if (what_.name_is_hers_alone) erase_name();
+        SearchTable(database_).rebuild();
+        run(database_, "DELETE FROM erasing");
+        transaction.commit();
+        return id;
+    }
+
+  private:
+    void of_her(const std::string& sql) { run(database_, sql, what_.client.id); }
+    void of_photos(const std::string& sql) { run(database_, sql, photos_); }
+
+    ErasureId note() {
+        for (const std::string& file : what_.files) {
+            run(database_, "INSERT OR IGNORE INTO erasure_file VALUES (?)", file);
+        }
+        const std::int64_t looks =
+            Statement(database_, "SELECT count(*) FROM look WHERE client = ?")
+                .with(what_.client.id)
+                .value<std::int64_t>()
+                .value_or(0);
+        return insert<ErasureId>(database_,
+                                 "INSERT INTO erasure (erased_on, photos, looks) VALUES (?, ?, ?)",
+                                 what_.on, std::ssize(what_.photos), looks);
+    }
+
+    void show_as_stranger() {
+        run(database_,
+            "INSERT INTO photo_seen (photo, face, strangers, nobody) "
+            "SELECT id, NULL, 1, 0 FROM photo WHERE (id IN (SELECT photo FROM photo_shown WHERE "
+            "client = ?1) OR sitting IN (SELECT id FROM sitting WHERE client = ?1)) "
+            "AND id NOT IN (SELECT value FROM json_each(?2)) "
+            "ON CONFLICT (photo) DO UPDATE SET strangers = 1, nobody = 0",
+            what_.client.id, photos_);
+    }
+
+    // What was taken down goes; what is out there stays until it is.
+    void erase_ledger() {
+        of_her(
+            "DELETE FROM export_under WHERE consent IN "
+            "(SELECT id FROM consent WHERE client = ?)");
+        const std::string hers =
+            "(SELECT id FROM export WHERE photo IN (SELECT value FROM json_each(?)) "
+            "AND id IN (SELECT export FROM export_taken_down))";
+        of_photos("DELETE FROM export_under WHERE export IN " + hers);
+        of_photos("DELETE FROM export_place WHERE export IN " + hers);
+        const auto gone = Statement(database_, "SELECT id FROM export WHERE id IN " + hers)
+                              .with(photos_)
+                              .rows(row_number_read);
+        run(database_,
+            "DELETE FROM export_taken_down WHERE export IN "
+            "(SELECT value FROM json_each(?))",
+            json_list(gone));
+        run(database_, "DELETE FROM export WHERE id IN (SELECT value FROM json_each(?))",
+            json_list(gone));
+        of_photos(
+            "UPDATE export SET photo_name = '', photo_sha256 = '' "
+            "WHERE photo IN (SELECT value FROM json_each(?))");
+    }
+
+    void erase_consents() {
+        const std::string hers = "(SELECT id FROM consent WHERE client = ?)";
+        const auto papers =
+            Statement(database_,
+                      "SELECT DISTINCT paper FROM consent_paper_of WHERE consent IN " + hers)
+                .with(what_.client.id)
+                .rows(row_number_read);
+        of_her("DELETE FROM consent_paper_of WHERE consent IN " + hers);
+        run(database_, "DELETE FROM consent_paper WHERE id IN (SELECT value FROM json_each(?))",
+            json_list(papers));
+        of_her("DELETE FROM consent WHERE client = ?");
+    }
+
+    void erase_photos() {
+        const std::string sums =
+            "(SELECT sha256 FROM photo WHERE id IN (SELECT value FROM json_each(?)))";
+        of_photos("DELETE FROM seen_file WHERE sha256 IN " + sums);
+        of_photos("DELETE FROM sealed_photo WHERE sha256 IN " + sums);
+        of_photos("DELETE FROM photo WHERE id IN (SELECT value FROM json_each(?))");
+        of_her("DELETE FROM inspiration WHERE client = ?");
+    }
+
+    void erase_people() {
+        const auto weddings =
+            Statement(database_,
+                      "SELECT id FROM wedding WHERE id IN (SELECT wedding FROM party_member WHERE "
+                      "client = ?1 UNION SELECT wedding FROM sitting WHERE client = ?1 UNION "
+                      "SELECT wedding FROM look WHERE client = ?1)")
+                .with(what_.client.id)
+                .rows(row_number_read);
+        of_her("DELETE FROM look WHERE client = ?");
+        of_her("DELETE FROM sitting WHERE client = ?");
+        of_her("DELETE FROM client WHERE id = ?");
+        run(database_,
+            "DELETE FROM wedding WHERE id IN (SELECT value FROM json_each(?)) "
+            "AND id NOT IN (SELECT wedding FROM party_member) "
+            "AND id NOT IN (SELECT wedding FROM sitting WHERE wedding IS NOT NULL) "
+            "AND id NOT IN (SELECT wedding FROM look WHERE wedding IS NOT NULL)",
+            json_list(weddings));
+    }
+
+    void erase_name() {
+        for (const TextColumn& text : texts_of_others) {
+            const std::string column = text.column;
+            const auto form = [&](std::string_view name) {
+                return text.folded ? folded(name) : std::string(name);
+            };
+            run(database_,
+                "UPDATE OR IGNORE " + std::string(text.table) + " SET " + column + " = replace(" +
+                    column + ", ?1, ?2) WHERE instr(" + column + ", ?1) > 0",
+                form(what_.client.name), form(erased_name));
+        }
+    }
+
+    Database& database_;
+    const ToErase& what_;
+    std::string photos_;
+};
+
+}  // namespace
+
+ErasureId ErasureTable::erase(const ToErase& what) {
+    refuse_unless_name("the name to erase", what.client.name);
+    return Eraser(*database_, what).erase();
+}
+
+std::vector<std::string> ErasureTable::files_left() {
+    return Statement(*database_, "SELECT path FROM erasure_file ORDER BY path")
+        .rows([](const Statement& row) {
+            std::string path;
+            row.read(path);
+            return path;
+        });
+}
+
+void ErasureTable::file_is_gone(std::string_view path) {
+    run(*database_, "DELETE FROM erasure_file WHERE path = ?", path);
+}
+
+bool ErasureTable::any_unfinished() {
+    return *Statement(*database_, "SELECT EXISTS (SELECT 1 FROM erasure WHERE finished = 0)")
+                .value<bool>();
+}
+
+void ErasureTable::finish() {
+    run(*database_, "VACUUM");
+    std::int64_t busy = 0;
+    Statement checkpoint(*database_, "PRAGMA wal_checkpoint(TRUNCATE)");
+    if (checkpoint.step()) checkpoint.read(busy);
+    if (busy != 0) {
+        throw StoreError(
+            "Another program has the library open, so the journal of the records could not be "
+            "emptied: close it and run the command again. Everything else is erased.");
+    }
+    run(*database_, "UPDATE erasure SET finished = 1");
+}
+
+std::vector<Erasure> ErasureTable::all() {
+    return Statement(*database_,
+                     "SELECT id, erased_on, photos, looks, finished FROM erasure ORDER BY id")
+        .rows([](const Statement& row) {
+            Erasure erasure;
+            row.read(erasure.id, erasure.on, erasure.photos, erasure.looks, erasure.finished);
+            return erasure;
+        });
+}
+
+std::vector<std::string> ErasureTable::places_of(std::string_view text) {
+    const auto columns = Statement(*database_,
+                                   "SELECT m.name, c.name FROM pragma_table_list AS m, "
+                                   "pragma_table_info(m.name) AS c "
+                                   "WHERE m.schema = 'main' AND m.type = 'table' "
+                                   "AND c.type = 'TEXT' ORDER BY m.name, c.cid")
+                             .rows([](const Statement& row) {
+                                 std::pair<std::string, std::string> column;
+                                 row.read(column.first, column.second);
+                                 return column;
+                             });
+    std::vector<std::string> places;
+    for (const auto& [table, column] : columns) {
+        const auto found =
+            Statement(*database_, "SELECT EXISTS (SELECT 1 FROM " + table + " WHERE instr(lower(" +
+                                      column + "), lower(?)) > 0)")
+                .with(text)
+                .value<bool>();
+        if (found == true) places.push_back(table + "." + column);
+    }
+    return places;
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,53 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "indexer/record/erasure.h"
+#include "indexer/record/people.h"
+#include "indexer/store/database.h"
+
+namespace quarterturn {
+
+struct ToErase {
+    Client client;
+    std::vector<PhotoId> photos;     // that go with her
+    std::vector<std::string> files;  // to be removed, relative to the library's folder
+    // Whether her name is taken out of the texts of others too: not while another client has it.
+    bool name_is_hers_alone = true;
+    Date on{};
+};
+
+// What stands in the place of an erased name in the texts of others.
+inline constexpr std::string_view erased_name = "(erased)";
+
+// Erasure in the records. All functions throw StoreError.
+class ErasureTable {
+  public:
+    explicit ErasureTable(Database& database) : database_(&database) {}
+
+    // One transaction: the client, her photos, looks, sittings, consents and what hangs on them
+    // are gone, a wedding too of which nobody else is; her name stands in no text of others; the
+    // history of changes is empty, the search index made anew. What went out of hers and was not
+    // taken down stays in the ledger, without the photo's name and checksum. The photos of others
+    // that show her count as showing somebody who is no client. The files stand on the list.
+    ErasureId erase(const ToErase& what);
+
+    std::vector<std::string> files_left();
+    void file_is_gone(std::string_view path);
+    bool any_unfinished();
+    // When no file is left: writes the records anew, so that no free page and no journal holds what
+    // was there. Throws StoreError when another program reads the library meanwhile.
+    void finish();
+
+    std::vector<Erasure> all();  // the oldest first
+
+    // Where records hold the text, whatever its case (ASCII): "recipe_revision.recipe", …
+    std::vector<std::string> places_of(std::string_view text);
+
+  private:
+    Database* database_;
+};
+
+}  // namespace quarterturn

@@ -48,7 +48,7 @@ class HairOnlyMaker {
     HeadFinder finder_;
 };
 
-Photo photo_there(Library& library, PhotoId id) {
+Photo photo_in_library(Library& library, PhotoId id) {
     if (auto photo = library.photos().find(id)) return std::move(*photo);
     throw StoreError("The photo is no longer in the library.");
 }
@@ -83,7 +83,7 @@ HairOnlyPicture make_hair_only(Library& library, Decoder& decoder, const Photo& 
 
 HairOnly confirm_hair_only(Library& library, Decoder& decoder, const HairOnly& looked_at,
                            LocalTime now) {
-    const Photo photo = photo_there(library, looked_at.photo);
+    const Photo photo = photo_in_library(library, looked_at.photo);
     HairOnlyPicture made = make_hair_only(library, decoder, photo, looked_at);
     refuse_another(made, looked_at.sha256, photo);
     if (made.face_found) {
@@ -96,7 +96,7 @@ HairOnly confirm_hair_only(Library& library, Decoder& decoder, const HairOnly& l
 }
 
 cv::Mat confirmed_picture(Library& library, Decoder& decoder, const HairOnly& confirmed) {
-    const Photo photo = photo_there(library, confirmed.photo);
+    const Photo photo = photo_in_library(library, confirmed.photo);
     cv::Mat picture = without_face(picture_the_right_way_round(library, decoder, photo), confirmed);
     HairOnlyPicture made;
     made.how.sha256 = sha256(jpeg_bytes(picture, looked_at_quality));

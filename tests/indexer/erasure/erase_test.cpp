@@ -63,12 +63,17 @@ TEST(Erase, IsTakenUpWhereverItWasInterrupted) {
         }
         Library library = Library::open(folder);
         finish_erasures(library);
+        const auto erasures = ErasureTable(library.database()).all();
+        if (erasures.empty()) {  // not begun
+            EXPECT_TRUE(library.clients().find(made.mira)) << call;
+            EXPECT_EQ(files_with(folder, "hers.jpg"), 1U) << call;
+            continue;
+        }
         EXPECT_FALSE(library.clients().find(made.mira)) << call;
         EXPECT_FALSE(library.photos().find(made.hers)) << call;
         EXPECT_EQ(files_with(folder, "hers.jpg") + files_with(folder, sha256("hers.jpg")), 0U)
             << call;
         EXPECT_EQ(files_with(folder, "other.jpg"), 1U) << call;
-        const auto erasures = ErasureTable(library.database()).all();
         ASSERT_EQ(erasures.size(), 1U) << call;
         EXPECT_TRUE(erasures[0].finished) << call;
     }

@@ -28,8 +28,9 @@ struct LibraryToErase : ExampleLibrary {
     PhotoId add(const std::string& name) {
         Photo photo = example_photo(name);
         photo.file.path = "photos/2026/Mira/" + name;
+        photo.file.bytes = std::ssize(name);
         std::filesystem::create_directories(library.photo_file(photo).parent_path());
-        write_bytes(library.photo_file(photo), bytes_in("photo"));
+        write_bytes(library.photo_file(photo), bytes_in(name));
         return library.photos().add(photo);
     }
 

@@ -87,6 +87,7 @@ Reply erase(Session& session, const EraseOptions& options) {
             client.name + "'.");
     }
     const Erased erased = erase_client(library, plan, date_of(local_now()));
+    reply.lines.erase(reply.lines.begin());  // what was to go
     reply.lines.insert(reply.lines.begin(), "Erased. What stays is that " +
                                                 count_text(plan.photos.size(), "photo") +
                                                 " went on " + iso_text(erased.erasure.on) + ".");

@@ -8,12 +8,13 @@ namespace quarterturn {
 namespace {
 
 constexpr double least_side = 1.0 / 6;  // of the picture's, that a crop leaves
-// A found square runs from the brows to the lips, and a bit wider in profile; in shares of its side
-// (Viola and Jones' training faces; common practice).
-constexpr double beside_face = 0.25;
-constexpr double above_face = 0.2;
-constexpr double below_face = 0.35;
-constexpr double rim_share = 0.12;  // of the cover's shorter side, softened
+// A found square holds the face with its forehead; in shares of its side (as in head.cpp: the head
+// is 1.12 of the square wide).
+constexpr double beside_face = 0.1;
+constexpr double above_face = 0.05;
+constexpr double below_face = 0.2;
+constexpr double least_hair = 0.08;  // of the head, that a crop shows
+constexpr double rim_share = 0.12;   // of the cover's shorter side, softened
 
 cv::Rect whole_face(const cv::Rect& found, const cv::Rect& picture) {
     const cv::Rect2d wide(found.x - beside_face * found.width, found.y - above_face * found.height,
@@ -52,6 +53,17 @@ std::vector<cv::Rect> crops_beside(const cv::Rect& out, cv::Size picture) {
                                 {out.br().x, 0, picture.width - out.br().x, picture.height}};
     std::erase_if(crops, [&](const cv::Rect& crop) { return !large_enough(crop, picture); });
     return crops;
+}
+
+// The first is the straight one where there is one; a cascade that sees the same face in profile
+// puts a large square anywhere around it.
+std::vector<cv::Rect> apart_from_the_first(std::span<const cv::Rect> faces) {
+    std::vector<cv::Rect> apart{faces.front()};
+    for (const cv::Rect& face : faces.subspan(1)) {
+        const cv::Rect common = face & faces.front();
+        if (common.area() < faces.front().area() / 4) apart.push_back(face);
+    }
+    return apart;
 }
 
 bool looks_to_the_left(Angle angle) {
@@ -111,9 +123,12 @@ std::vector<HairOnly> ways_without_face(const HeadInPicture& shown) {
     if (shown.faces.empty()) return ways_by_angle(shown);
     const cv::Rect picture({}, shown.picture);
     cv::Rect out;
-    for (const cv::Rect& face : shown.faces) out |= whole_face(face, picture);
-    const cv::Rect head = shown.head.value_or(out);
+    for (const cv::Rect& face : apart_from_the_first(shown.faces)) out |= whole_face(face, picture);
+    const cv::Rect head = shown.head.value_or(picture);
     auto crops = crops_beside(out, shown.picture);
+    std::erase_if(crops, [&](const cv::Rect& crop) {
+        return (crop & head).area() < least_hair * head.area();
+    });
     std::ranges::stable_sort(crops, std::greater<>(),
                              [&](const cv::Rect& crop) { return (crop & head).area(); });
     std::vector<HairOnly> ways;

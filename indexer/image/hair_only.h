@@ -21,9 +21,9 @@ struct HeadInPicture {
 };
 
 // Crops first, the one with most of the head first; then a cover, where a face was found. Those
-// that would leave less than a sixth of a side are left out. Without a face: from the back and from
-// above the whole picture, from a side the half of the head that looks away. Empty where nothing
-// tells what to leave out.
+// that would leave less than a sixth of a side, or hardly any of the head, are left out. Without a
+// face: from the back and from above the whole picture, from a side the half of the head that looks
+// away. Empty where nothing tells what to leave out.
 std::vector<HairOnly> ways_without_face(const HeadInPicture& shown);
 
 // The part of it that is kept; or the picture with one even colour over the ellipse in the box,

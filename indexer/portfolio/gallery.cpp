@@ -158,7 +158,7 @@ class GalleryWriter {
                            "\" sizes=\"(min-width: 46rem) 24rem, 94vw\" width=\"" +
                            std::to_string(largest.size.width) + "\" height=\"" +
                            std::to_string(largest.size.height) + "\"" +
-                           (at_once ? "" : " loading=\"lazy\"") + " decoding=\"async\" alt=\"" +
+                           (at_once ? "" : " loading=\"lazy\"") + " alt=\"" +
                            html_text(described(shown.photo)) + "\"></a>\n<figcaption>" +
                            html_text(caption(shown.photo));
         if (!shown.credit_line.empty()) html += "<br>" + html_text(shown.credit_line);

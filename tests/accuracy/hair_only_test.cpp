@@ -47,9 +47,9 @@ cv::Mat lit(const cv::Mat& bgr, int way) {
     }
 }
 
-Shown shown(const cv::Mat& portrait, double degrees, double scale, int light,
+Shown shown(const cv::Mat& portrait, double degrees, double larger, int light,
             const cv::Rect& crop) {
-    const cv::Mat turn = cv::getRotationMatrix2D({225, 150}, degrees, scale);
+    const cv::Mat turn = cv::getRotationMatrix2D({225, 150}, degrees, larger);
     cv::Mat turned;
     cv::warpAffine(lit(portrait, light), turned, turn, portrait.size(), cv::INTER_LINEAR,
                    cv::BORDER_REPLICATE);
@@ -64,11 +64,11 @@ Shown shown(const cv::Mat& portrait, double degrees, double scale, int light,
 std::vector<Shown> all_shown(const cv::Mat& portrait) {
     std::vector<Shown> all;
     for (const double degrees : {-30., -20., -10., 0., 10., 20., 30.}) {
-        for (const double scale : {0.6, 0.8, 1.0, 1.3, 1.6}) {
+        for (const double larger : {0.6, 0.8, 1.0, 1.3, 1.6}) {
             for (int light = 0; light < 4; ++light) {
                 for (const cv::Rect& crop : {cv::Rect(0, 0, 512, 512), cv::Rect(60, 0, 400, 400),
                                              cv::Rect(0, 0, 400, 512), cv::Rect(90, 0, 300, 480)}) {
-                    all.push_back(shown(portrait, degrees, scale, light, crop));
+                    all.push_back(shown(portrait, degrees, larger, light, crop));
                 }
             }
         }

@@ -21,7 +21,7 @@ class ErasureTest : public CardTest {
         said({"look", "add", "Ada Lindqvist", "Low bun", "--sitting", "1"});
         said({"look", "add", "Bea Holm", "Plait for Ada Lindqvist"});
         make_photo(card / "DCIM/bun.jpg", 1, "'-DateTimeOriginal=2026:10:03 11:00:00'");
-        make_photo(card / "DCIM/both.jpg", 2, "'-DateTimeOriginal=2026:10:03 11:30:00'");
+        make_photo(card / "DCIM/both.jpg", 2, "'-DateTimeOriginal=2026:11:30 11:30:00'");
         make_photo(card / "DCIM/bea.jpg", 3, "'-DateTimeOriginal=2026:12:24 11:30:00'");
         said({"import", card});
         said({"tag", "bun.jpg", "--look", "Low bun", "--note", "Ada Lindqvist laughs"});
@@ -115,7 +115,6 @@ TEST_F(ErasureTest, WhatIsOfOthersStaysWithoutHer) {
     ASSERT_EQ(tasks.size(), 1U) << "what was taken down is gone, what is out there is not";
     EXPECT_EQ(tasks[0]["id"], 2);
     EXPECT_EQ(tasks[0]["photo"], "");
-    EXPECT_EQ(answer({"verify"}, 0)["problems"], json::array());
 }
 
 TEST_F(ErasureTest, SharedPhotosGoWhenAsked) {
@@ -161,9 +160,9 @@ TEST_F(ErasureTest, RetentionProposesAfterTheYearsSheSets) {
 TEST_F(ErasureTest, ACopyOfAllThatIsHersLiesInOneFolder) {
     const json copied = answer({"client", "export", "Ada Lindqvist", "--to", folder / "ada"});
     const auto data = folder / "ada/data";
-    EXPECT_EQ(text_of(data / "photos/1 bun.jpg").size() > 0 ||
-                  text_of(data / "photos/2 bun.jpg").size() > 0,
-              true);
+    const json bun = photos({"--look", "Low bun"})[0];
+    EXPECT_EQ(text_of(data / "photos" / (bun["id"].dump() + " bun.jpg")),
+              text_of(card / "DCIM/bun.jpg"));
     EXPECT_EQ(text_of(data / "consents/1 scan.pdf"), "signed by hand");
     ASSERT_EQ(copied["left_out"].size(), 1U);
     EXPECT_NE(copied["left_out"][0].get<std::string>().find("both.jpg"), std::string::npos);

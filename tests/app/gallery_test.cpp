@@ -70,7 +70,9 @@ TEST_F(GalleryTest, ShowsWhatMayGoInHerOrderAndNothingOfTheClient) {
     EXPECT_EQ(written["pictures"], 9);
     EXPECT_EQ(files_in(to / "pictures").size(), 9U);
     EXPECT_EQ(answer({"ledger", "list"})["exports"].size(), 9U);
-    EXPECT_EQ(output_of("tidy -q -e " + shell_word((to / "index.html").string()) + " 2>&1; true"),
+    // This tidy is older than the attribute of the HTML Standard, 4.8.3.
+    EXPECT_EQ(output_of("tidy -q -e " + shell_word((to / "index.html").string()) +
+                        " 2>&1 | grep -v 'proprietary attribute \"loading\"'; true"),
               "");
     for (const char* secret : {"Ada", "Lindqvist", "<script", "http", "4.jpg\""}) {
         EXPECT_EQ(html.find(secret), std::string::npos) << secret;

@@ -28,8 +28,9 @@ struct LibraryToErase : ExampleLibrary {
     PhotoId add(const std::string& name) {
         Photo photo = example_photo(name);
         photo.file.path = "photos/2026/Mira/" + name;
+        photo.file.bytes = std::ssize(name);
         std::filesystem::create_directories(library.photo_file(photo).parent_path());
-        write_bytes(library.photo_file(photo), bytes_in("photo"));
+        write_bytes(library.photo_file(photo), bytes_in(name));
         return library.photos().add(photo);
     }
 
@@ -63,12 +64,17 @@ TEST(Erase, IsTakenUpWhereverItWasInterrupted) {
         }
         Library library = Library::open(folder);
         finish_erasures(library);
+        const auto erasures = ErasureTable(library.database()).all();
+        if (erasures.empty()) {  // not begun
+            EXPECT_TRUE(library.clients().find(made.mira)) << call;
+            EXPECT_EQ(files_with(folder, "hers.jpg"), 1U) << call;
+            continue;
+        }
         EXPECT_FALSE(library.clients().find(made.mira)) << call;
         EXPECT_FALSE(library.photos().find(made.hers)) << call;
         EXPECT_EQ(files_with(folder, "hers.jpg") + files_with(folder, sha256("hers.jpg")), 0U)
             << call;
         EXPECT_EQ(files_with(folder, "other.jpg"), 1U) << call;
-        const auto erasures = ErasureTable(library.database()).all();
         ASSERT_EQ(erasures.size(), 1U) << call;
         EXPECT_TRUE(erasures[0].finished) << call;
     }

@@ -43,13 +43,7 @@ if [ ! -f "$outside/package/axe.min.js" ] && command -v npm >/dev/null; then
   (cd "$outside" && npm pack --silent axe-core@4.10.3 && tar xf axe-core-4.10.3.tgz) >/dev/null ||
     echo "axe-core could not be fetched." >&2
 fi
-portrait=usr/lib/python3/dist-packages/skimage/data/astronaut.png
-if [ ! -f "$outside/$portrait" ]; then
-  (cd "$outside" && apt-get -qq download python3-skimage && dpkg -x python3-skimage_*.deb .) \
-    >/dev/null 2>&1 || echo "The portrait of python3-skimage could not be fetched." >&2
-fi
 if [ -f "$outside/package/axe.min.js" ]; then export AXE_CORE=$outside/package/axe.min.js; fi
-if [ -f "$outside/$portrait" ]; then export PORTRAIT=$outside/$portrait; fi
 
 echo "Building in $folder."
 cmake -G Ninja -S . -B "$folder" -DQUARTERTURN_BUILD_TESTS=ON -DCMAKE_UNITY_BUILD=ON \

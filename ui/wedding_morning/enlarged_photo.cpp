@@ -70,7 +70,6 @@ void EnlargedPhoto::go_to(std::size_t photo) {
     for (QAbstractButton* button : buttons_->buttons()) {
         const bool chosen = buttons_->id(button) == static_cast<int>(photo);
         button->setChecked(chosen);
-        show_kind(*button, chosen ? QStringLiteral("next") : QString());
         if (chosen) button->setFocus(Qt::OtherFocusReason);
     }
     want_picture();

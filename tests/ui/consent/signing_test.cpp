@@ -93,7 +93,7 @@ TEST_F(Signing, NothingIsRecordedWithoutAnAnswer) {
 }
 
 TEST_F(Signing, AFingerLeavesInk) {
-    auto* finger = QTest::createTouchDevice();
+    static QPointingDevice* const finger = QTest::createTouchDevice();  // Qt keeps it for ever
     QTest::touchEvent(pad, finger).press(0, {40, 60});
     QTest::touchEvent(pad, finger).move(0, {90, 90});
     QTest::touchEvent(pad, finger).release(0, {140, 60});

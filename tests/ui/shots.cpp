@@ -190,6 +190,7 @@ void save_consent(MainWindow& window, const QString& folder) {
         settle();
     }
     shelves.setCurrentIndex(shelves.model()->index(shelves.model()->rowCount() - 1, 0));
+    save_as("lacking");
     shelves.setCurrentIndex(shelves.model()->index(1, 0));
     save_as("choosing");
     press(portfolio, "Sending out");

@@ -59,7 +59,8 @@ QString PortfolioScreen::help() const {
         "Enter: into the selection, or out of it\n"
         "Ctrl with an arrow key, or the mouse: moves a photo of the selection\n"
         "Delete: takes it out\n\n"
-        "Sending out: writes new pictures of what may go. What went out: what has to be taken "
+        "Sending out: writes new pictures of what may go, or all of them as a page for your "
+        "website. What went out: what has to be taken "
         "down, what ends soon, and where you put each picture.");
 }
 
@@ -241,7 +242,7 @@ void PortfolioScreen::show_chosen() {
     families_->show_counts(balance_of(library, counted, Fact::family));
     textures_->show_counts(balance_of(library, counted, Fact::texture));
     colours_->show_counts(balance_of(library, counted, Fact::colour));
-    export_->show_selection(use(), selection_->photos());
+    export_->show_selection(use(), selection_->in_hand());
 }
 
 }  // namespace quarterturn

@@ -9,6 +9,7 @@
 #include "ui/portfolio_screen/balance_bars.h"
 #include "ui/portfolio_screen/candidate_shelves.h"
 #include "ui/portfolio_screen/export_part.h"
+#include "ui/portfolio_screen/hair_only_page.h"
 #include "ui/portfolio_screen/ledger_part.h"
 #include "ui/portfolio_screen/photo_part.h"
 #include "ui/portfolio_screen/selection_part.h"
@@ -35,9 +36,14 @@ PortfolioScreen::PortfolioScreen(Session& session) : session_(session) {
     selection_ = new SelectionPart(session_);
     export_ = new ExportPart(session_);
     ledger_ = new LedgerPart(session_);
+    hair_only_ = new HairOnlyPage(session_);
+    connect(hair_only_, &HairOnlyPage::done, this, [this] {
+        show_part(Part::choosing);
+        shelves_->setFocus();
+    });
     body_ = new QStackedWidget;
-    for (QWidget* part :
-         {build_choosing(), static_cast<QWidget*>(export_), static_cast<QWidget*>(ledger_)}) {
+    for (QWidget* part : {build_choosing(), static_cast<QWidget*>(export_),
+                          static_cast<QWidget*>(ledger_), static_cast<QWidget*>(hair_only_)}) {
         body_->addWidget(part);
     }
     column->addWidget(body_, 1);
@@ -53,7 +59,10 @@ QString PortfolioScreen::help() const {
     return tr(
         "Choosing: the usable photos of finished looks for one use, those that may go first, then "
         "those of looks that are signed off, then the sharpest. Beside them stands what is missing "
-        "to clear the one you look at, whose photo it is, and who is seen in it. The bars say what "
+        "to clear the one you look at, whose photo it is, and who is seen in it. Where only her "
+        "hair "
+        "may be shown, crops and covers that leave the face out are proposed; one counts when you "
+        "have looked at it and said so. The bars say what "
         "your selection shows often, and what never.\n\n"
         "Arrow keys: through the photos\n"
         "Enter: into the selection, or out of it\n"
@@ -133,6 +142,8 @@ QWidget* PortfolioScreen::build_side() {
     connect(about_, &PhotoPart::toggled, this, [this] {
         if (photo_) selection_->toggle(*photo_);
     });
+    connect(about_, &PhotoPart::hair_only_asked, this,
+            [this] { session_.attempt([this] { open_hair_only(); }); });
     families_ = new BalanceBars(tr("Look families"));
     textures_ = new BalanceBars(tr("Texture of the hair"));
     colours_ = new BalanceBars(tr("Colour of the hair"));
@@ -149,6 +160,14 @@ void PortfolioScreen::show_part(Part part) {
     parts_->button(static_cast<int>(part))->setChecked(true);
     body_->setCurrentIndex(static_cast<int>(part));
     selection_->setVisible(part != Part::ledger);
+}
+
+void PortfolioScreen::open_hair_only() {
+    const auto photo = photo_ ? session_.library().photos().find(*photo_) : std::nullopt;
+    if (!photo) return;
+    body_->setCurrentWidget(hair_only_);
+    selection_->hide();
+    hair_only_->open(*photo);
 }
 
 void PortfolioScreen::arrive(const Place& place) {

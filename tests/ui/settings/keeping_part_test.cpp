@@ -2,6 +2,7 @@
 
 #include <QComboBox>
 
+#include "indexer/erasure/erase.h"
 #include "indexer/store/library_settings.h"
 #include "tests/ui/shell/fixture.h"
 #include "tests/ui/support/asks_screen.h"
@@ -72,7 +73,8 @@ TEST_F(KeepingTest, ProposesWhoWasHereLastLongerAgoAndLeadsToHer) {
     EXPECT_EQ(went_to->moment, Moment::client_record);
     EXPECT_EQ(went_to->client, ada);
     EXPECT_EQ(problems_at_all_sizes(screen), QStringList());
-    open.session.library().clients().remove(ada);
+    Library& library = open.session.library();
+    erase_client(library, plan_erasure(library, ada, SharedPhotos::stay), open.session.today());
     screen.refresh();
     EXPECT_EQ(button(ada_words), nullptr);
 }

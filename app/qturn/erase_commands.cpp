@@ -19,11 +19,6 @@ namespace {
 
 using nlohmann::json;
 
-constexpr const char* erasure_caution =
-    "Backups, copies on other disks, folders you exported and what a disk keeps of removed files "
-    "may still hold her: erase there as well. Whether the law asks you to keep something, such as "
-    "invoices, is not for the program to say.";
-
 struct EraseOptions {
     std::string client;
     std::string yes_erase;

@@ -6,8 +6,8 @@
 #include "app/qturn/parse.h"
 #include "app/qturn/say.h"
 #include "indexer/disk/clock.h"
-#include "indexer/intake/heads.h"
 #include "indexer/looks/passing_on.h"
+#include "indexer/portfolio/pass_on.h"
 #include "indexer/record/caution.h"
 #include "indexer/sheet/contact_sheet.h"
 #include "indexer/sheet/photos_on.h"
@@ -73,31 +73,27 @@ Reply written_reply(const Document& document, const Written& written) {
     return reply;
 }
 
-// Whether a face shows is asked of the search for faces.
-std::vector<Photo> photos_looked_at(Library& library, Decoder& decoder, const Document& document) {
-    look_for_heads_in(library, decoder, photos_on(library, document));
-    return photos_on(library, document);
-}
-
 // For others: through the gate, and into the ledger before the file is there.
 Reply write_for_others(const Document& document, Library& library, Decoder& decoder,
                        const SheetOptions& options) {
     const Use use = use_from(*options.use);
-    const LocalTime now = local_now();
-    const auto photos = photos_looked_at(library, decoder, document);
-    Reply reply{{}, {{"use", word(use)}, {"exports", nlohmann::json::array()}}};
-    reply.data["against"] = against_passing_on(library, photos, use, date_of(now));
-    if (!reply.data["against"].empty()) {
+    DrawnPdf pdf;
+    const auto draw = [&] {
+        pdf = draw_pdf(document, decoder, library.disk());
+        return std::vector(pdf.span().begin(), pdf.span().end());
+    };
+    const PassedOn passed =
+        pass_on(library, decoder, document, draw, {use, options.out}, local_now());
+    Reply reply{
+        {},
+        {{"use", word(use)}, {"exports", nlohmann::json::array()}, {"against", passed.against}}};
+    if (!passed.against.empty()) {
         reply.lines.emplace_back("Nothing was written, since some of its photos may not go:");
-        append(reply.lines, reply.data["against"].get<std::vector<std::string>>());
+        append(reply.lines, passed.against);
         reply.outcome = Outcome::failed;
         return reply;
     }
-    const DrawnPdf pdf = draw_pdf(document, decoder, library.disk());
-    for (const ExportId id : note_in_ledger(library, photos, use, now, options.out, pdf.span())) {
-        reply.data["exports"].push_back(id.value);
-    }
-    replace_file(library.disk(), options.out, pdf.span());
+    for (const ExportId id : passed.exports) reply.data["exports"].push_back(id.value);
     const Reply written = written_reply(document, {{options.out}, pdf.problems});
     append(reply.lines, written.lines);
     reply.lines.emplace_back("It says whose it is at its head. It stands in the ledger.");

@@ -13,6 +13,11 @@
 
 namespace quarterturn {
 
+inline constexpr const char* erasure_caution =
+    "Backups, copies on other disks, folders you exported and what a disk keeps of removed files "
+    "may still hold her: erase there as well. Whether the law asks you to keep something, such as "
+    "invoices, is not for the program to say.";
+
 enum class SharedPhotos { stay, go };
 
 struct ErasurePlan {

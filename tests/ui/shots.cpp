@@ -22,6 +22,7 @@
 #include <QSettings>
 #include <QTemporaryDir>
 #include <algorithm>
+#include <functional>
 #include <iostream>
 
 #include "app/quarterturn/screens.h"
@@ -161,6 +162,29 @@ void save_pairs(MainWindow& window, const QString& folder) {
     save_as("whole");
 }
 
+bool offers(const QWidget& screen, const QString& text) {
+    const auto buttons = screen.findChildren<QAbstractButton*>();
+    return std::ranges::any_of(buttons, [&](const QAbstractButton* button) {
+        return button->isVisible() && button->text() == text;
+    });
+}
+
+void save_hair_only(QWidget& portfolio, const std::function<void(const char*)>& save_as) {
+    auto& shelves = *portfolio.findChild<CandidateShelves*>();
+    const QString hair_only = QStringLiteral("Hair only…");
+    const int rows = shelves.model()->rowCount();
+    for (int i = 0; i < rows && !offers(portfolio, hair_only); ++i) {
+        shelves.setCurrentIndex(shelves.model()->index(i, 0));
+        QApplication::processEvents();
+    }
+    press(portfolio, hair_only);
+    wait_while_it_says(portfolio, "Looking for the face…");
+    save_as("hair-only");
+    press(portfolio, "Draw a part");
+    save_as("hair-only-drawn");
+    press(portfolio, "Back to choosing");
+}
+
 void save_consent(MainWindow& window, const QString& folder) {
     const auto save_as = [&](const char* name) {
         save(window, folder + "/consent-" + name + ".png");
@@ -190,8 +214,10 @@ void save_consent(MainWindow& window, const QString& folder) {
         settle();
     }
     shelves.setCurrentIndex(shelves.model()->index(shelves.model()->rowCount() - 1, 0));
+    save_as("lacking");
     shelves.setCurrentIndex(shelves.model()->index(1, 0));
     save_as("choosing");
+    save_hair_only(portfolio, save_as);
     press(portfolio, "Sending out");
     save_as("sending");
     portfolio.findChild<ExportPart*>()->export_to(Path((folder + "/sent").toStdString()));
@@ -199,6 +225,9 @@ void save_consent(MainWindow& window, const QString& folder) {
     save_as("sent");
     press(portfolio, "What went out");
     save_as("ledger");
+    window.go_to({.moment = Moment::client_record});
+    press(*window.screen(Moment::client_record), "Erase her…");
+    save_as("erase");
 }
 
 int run(QApplication& application) {

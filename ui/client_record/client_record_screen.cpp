@@ -4,6 +4,7 @@
 
 #include "indexer/looks/exported_record.h"
 #include "indexer/sheet/client_sheet.h"
+#include "ui/client_record/erase_part.h"
 #include "ui/client_record/look_card.h"
 #include "ui/client_record/photos_card.h"
 #include "ui/client_search/client_search.h"
@@ -50,7 +51,8 @@ QString ClientRecordScreen::help() const {
     return tr(
         "Everything that is kept of one client: her weddings, sittings, looks with their recipes, "
         "photos, and what she has allowed. Save it as PDF to read or print, or as a folder that "
-        "holds the same as JSON and CSV for other programs.");
+        "holds the same as JSON and CSV for other programs. When she asks for it, erase her for "
+        "good: it says first what goes, what stays and why.");
 }
 
 void ClientRecordScreen::build() {
@@ -78,6 +80,11 @@ QWidget* ClientRecordScreen::build_page() {
     note_ = make_text({});
     notice_ = new Notice;
     ways_ = new WaysOut(session_, *notice_, *this);
+    erase_ = new ErasePart(session_);
+    connect(erase_, &ErasePart::erased, this, [this](const QStringList& sentences) {
+        notice_->say(sentences.join(QLatin1Char('\n')));
+        session_.say(sentences.front());
+    });
     cards_ = make_column(4);
     page.column->addWidget(search_);
     page.column->addWidget(title_);
@@ -85,6 +92,7 @@ QWidget* ClientRecordScreen::build_page() {
     page.column->addLayout(build_ways_out());
     page.column->addWidget(make_quiet(tr(private_record)));
     page.column->addWidget(notice_);
+    page.column->addWidget(erase_);
     page.column->addLayout(cards_);
     page.column->addStretch();
     return page.scroll;
@@ -99,7 +107,10 @@ QLayout* ClientRecordScreen::build_ways_out() {
     QPushButton* consent = make_button(tr("What she allows"));
     connect(consent, &QPushButton::clicked, this,
             [this] { session_.go_to({.moment = Moment::consent, .client = client_}); });
-    for (QPushButton* button : {pdf, everything, consent}) row->addWidget(button);
+    QPushButton* erase = make_button(tr("Erase her…"));
+    connect(erase, &QPushButton::clicked, this,
+            [this] { session_.attempt([this] { erase_->ask(*client_); }); });
+    for (QPushButton* button : {pdf, everything, consent, erase}) row->addWidget(button);
     return row;
 }
 
@@ -116,6 +127,7 @@ void ClientRecordScreen::refresh() {
         if (!clients.empty()) client_ = clients.front().id;
     }
     pages_->setCurrentWidget(client_ ? page_ : static_cast<QWidget*>(empty_));
+    erase_->refresh(client_);
     if (!client_) return;
     const ClientRecord record = client_record(library, *client_);
     // What is on screen stays as long as it is right, with the place she has scrolled to.

@@ -11,6 +11,7 @@ namespace quarterturn {
 
 class ClientSearch;
 class EmptyPage;
+class ErasePart;
 class Notice;
 class PhotosCard;
 class Session;
@@ -51,6 +52,7 @@ class ClientRecordScreen : public Screen {
     QLabel* note_;
     Notice* notice_;
     WaysOut* ways_;
+    ErasePart* erase_;
     QVBoxLayout* cards_;
     std::vector<PhotosCard*> photos_;
 };

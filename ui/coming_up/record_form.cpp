@@ -5,6 +5,7 @@
 
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"
+#include "ui/widgets/form_buttons.h"
 #include "ui/widgets/notice.h"
 #include "ui/widgets/parts.h"
 
@@ -15,7 +16,8 @@ RecordForm::RecordForm(Session& session, const QString& title, QWidget* parent)
       session_(session),
       fields_(new QFormLayout),
       below_(make_column()),
-      notice_(new Notice) {
+      notice_(new Notice),
+      buttons_(new FormButtons(tr("Save"))) {
     fields_->setHorizontalSpacing(space(4));
     fields_->setVerticalSpacing(space(2));
     fields_->setLabelAlignment(Qt::AlignLeading);
@@ -27,16 +29,9 @@ RecordForm::RecordForm(Session& session, const QString& title, QWidget* parent)
     column->addLayout(fields_);
     column->addLayout(below_);
     column->addWidget(notice_);
-
-    QPushButton* save = make_next_button(tr("Save"));
-    QPushButton* leave = make_button(tr("Leave as it was"));
-    connect(save, &QPushButton::clicked, this, &RecordForm::save);
-    connect(leave, &QPushButton::clicked, this, &RecordForm::done);
-    QHBoxLayout* buttons = make_row();
-    buttons->addWidget(save);
-    buttons->addWidget(leave);
-    buttons->addStretch();
-    column->addLayout(buttons);
+    connect(buttons_, &FormButtons::kept, this, &RecordForm::save);
+    connect(buttons_, &FormButtons::left, this, &RecordForm::done);
+    column->addWidget(buttons_);
 }
 
 void RecordForm::add_field(const QString& label, QWidget* field) {
@@ -49,13 +44,7 @@ void RecordForm::add_below(QWidget* widget) {
 }
 
 void RecordForm::keyPressEvent(QKeyEvent* event) {
-    if (event->key() == Qt::Key_Escape) {
-        emit done();
-    } else if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
-        save();
-    } else {
-        QWidget::keyPressEvent(event);
-    }
+    if (!buttons_->take_key(*event)) QWidget::keyPressEvent(event);
 }
 
 void RecordForm::save() {

@@ -10,6 +10,7 @@ class QVBoxLayout;
 
 namespace quarterturn {
 
+class FormButtons;
 class Notice;
 class Session;
 
@@ -41,6 +42,7 @@ class RecordForm : public QWidget {
     QFormLayout* fields_;
     QVBoxLayout* below_;
     Notice* notice_;
+    FormButtons* buttons_;
 };
 
 }  // namespace quarterturn

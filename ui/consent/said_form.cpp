@@ -15,6 +15,7 @@
 #include "ui/theme/theme.h"
 #include "ui/widgets/date_field.h"
 #include "ui/widgets/flow_layout.h"
+#include "ui/widgets/form_buttons.h"
 #include "ui/widgets/named_fields.h"
 #include "ui/widgets/notice.h"
 #include "ui/widgets/parts.h"
@@ -126,17 +127,11 @@ void SaidForm::add_paper() {
 void SaidForm::add_buttons() {
     notice_ = new Notice;
     column_->addWidget(notice_);
-    QPushButton* save_it = make_next_button(tr("Record it"));
-    QPushButton* leave = make_button(tr("Leave as it was"));
-    connect(save_it, &QPushButton::clicked, this, &SaidForm::save);
-    connect(leave, &QPushButton::clicked, this, &SaidForm::done);
-    QHBoxLayout* buttons = make_row();
-    buttons->addWidget(save_it);
-    buttons->addWidget(leave);
-    buttons->addWidget(make_quiet(tr("It stays in the history, and counts until she says "
-                                     "something else.")),
-                       1);
-    column_->addLayout(buttons);
+    buttons_ = new FormButtons(
+        tr("Record it"), tr("It stays in the history, and counts until she says something else."));
+    connect(buttons_, &FormButtons::kept, this, &SaidForm::save);
+    connect(buttons_, &FormButtons::left, this, &SaidForm::done);
+    column_->addWidget(buttons_);
 }
 
 // What was said before of the use, to be changed where it is no longer so.
@@ -207,13 +202,7 @@ void SaidForm::save() {
 }
 
 void SaidForm::keyPressEvent(QKeyEvent* event) {
-    if (event->key() == Qt::Key_Escape) {
-        emit done();
-    } else if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
-        save();
-    } else {
-        QWidget::keyPressEvent(event);
-    }
+    if (!buttons_->take_key(*event)) QWidget::keyPressEvent(event);
 }
 
 }  // namespace quarterturn

@@ -15,6 +15,7 @@ class QVBoxLayout;
 
 namespace quarterturn {
 
+class FormButtons;
 class GiverFields;
 class Notice;
 class OptionalDay;
@@ -69,6 +70,7 @@ class SaidForm : public QWidget {
     QLabel* paper_name_ = nullptr;
     Path paper_;
     Notice* notice_ = nullptr;
+    FormButtons* buttons_ = nullptr;
 };
 
 }  // namespace quarterturn

@@ -4,6 +4,7 @@
 #include <QStackedWidget>
 
 #include "indexer/record/caution.h"
+#include "ui/consent/consent_words.h"
 #include "ui/contact_sheet/page_view.h"
 #include "ui/look_choice/look_choice.h"
 #include "ui/printing/ways_out.h"
@@ -30,7 +31,8 @@ ContactSheetScreen::ContactSheetScreen(Session& session) : session_(session) {
 QString ContactSheetScreen::help() const {
     return tr(
         "The page is shown as it will be printed: left, front, right and back side by side, "
-        "before above after. Choose the paper, then save or print it.");
+        "before above after. Choose the paper, then save or print it. A sheet for others, such as "
+        "for teaching, is saved only when everybody on it allows that.");
 }
 
 void ContactSheetScreen::build() {
@@ -90,6 +92,14 @@ void ContactSheetScreen::add_choices(QVBoxLayout& column) {
     add(tr("Look"), looks_);
     add(tr("What it shows"), kinds_);
     add(tr("Paper"), papers_);
+    made_for_ = new QComboBox;
+    made_for_->addItem(tr("her and me"));
+    for (const Use use : all_uses) {
+        if (use == Use::own_record) continue;
+        made_for_->addItem(shown(use), static_cast<int>(use));
+    }
+    connect(made_for_, &QComboBox::activated, this, &ContactSheetScreen::show_ways_out);
+    add(tr("Made for"), made_for_);
     column.addWidget(during_);
     page_row_ = new QWidget;
     auto* row = new QHBoxLayout(page_row_);
@@ -116,6 +126,10 @@ void ContactSheetScreen::add_ways_out(QVBoxLayout& column) {
             [this] { ask_where(QStringLiteral(".png"), tr("Pictures (*.png *.jpg *.jpeg)")); });
     connect(paper, &QPushButton::clicked, this, &ContactSheetScreen::print);
     ways_out_ = {pdf, picture, paper};
+    for_others_ = make_text(
+        tr("For others it is saved as PDF, when all its photos may go, and stands in the list of "
+           "what went out."));
+    column.addWidget(for_others_);
     column.addWidget(make_quiet(tr(caution_before_passing_on)));
     for (QPushButton* way : ways_out_) column.addWidget(way);
     notice_ = new Notice;
@@ -205,7 +219,7 @@ void ContactSheetScreen::take_sheet(const SheetWish& wanted, const std::string& 
 
 void ContactSheetScreen::show_sheet() {
     during_->setVisible(kinds_->currentIndex() == 0);
-    for (QPushButton* way : ways_out_) way->setEnabled(sheet_.has_value());
+    show_ways_out();
     const int pages = sheet_ ? static_cast<int>(sheet_->pages.size()) : 0;
     page_row_->setVisible(pages > 1);
     previous_page_->setEnabled(page_number_ > 0);
@@ -226,6 +240,19 @@ void ContactSheetScreen::show_sheet() {
     if (!problems.isEmpty()) notice_->say(problems.join(QLatin1Char('\n')));
 }
 
+void ContactSheetScreen::show_ways_out() {
+    const bool others = made_for().has_value();
+    for_others_->setVisible(others);
+    for (QPushButton* way : ways_out_) {
+        way->setEnabled(sheet_.has_value() && (!others || way == ways_out_.front()));
+    }
+}
+
+std::optional<Use> ContactSheetScreen::made_for() const {
+    if (made_for_->currentIndex() == 0) return std::nullopt;
+    return static_cast<Use>(made_for_->currentData().toInt());
+}
+
 void ContactSheetScreen::turn_page(int by) {
     if (!sheet_) return;
     const int last = static_cast<int>(sheet_->pages.size()) - 1;
@@ -241,11 +268,20 @@ void ContactSheetScreen::ask_where(const QString& ending, const QString& kinds) 
 
 void ContactSheetScreen::save_to(const Path& file) {
     if (!sheet_) return;
-    ways_->save([document = sheet_->document](Library&) { return document; }, file);
+    if (const auto use = made_for()) return save_for_others(*use, file);
+    ways_->save(own_sheet(sheet_->document, session_.today()), file);
+}
+
+void ContactSheetScreen::save_for_others(Use use, const Path& file) {
+    ways_->save_as([document = sheet_->document, use, file, now = session_.now(),
+                    &decoder = session_.decoder()](Library& library) {
+        return write_for_others(library, decoder, document, {use, file}, now);
+    });
 }
 
 void ContactSheetScreen::print() {
-    if (sheet_) ways_->ask_and_print(sheet_->document, tr("Print the sheet"));
+    if (!sheet_) return;
+    ways_->lay_out_and_print(own_sheet(sheet_->document, session_.today()), tr("Print the sheet"));
 }
 
 }  // namespace quarterturn

@@ -31,7 +31,7 @@ class ContactSheetScreen : public Screen {
     void refresh() override;
     void arrive(const Place& place) override;
 
-    // PDF, PNG or JPEG by the file's ending.
+    // PDF, PNG or JPEG by the file's ending; made for others, PDF alone.
     void save_to(const Path& file);
 
   private:
@@ -45,6 +45,9 @@ class ContactSheetScreen : public Screen {
     void lay_out();
     void take_sheet(const SheetWish& wanted, const std::string& records, DrawnSheet sheet);
     void show_sheet();
+    void show_ways_out();
+    std::optional<Use> made_for() const;
+    void save_for_others(Use use, const Path& file);
     void turn_page(int by);
     void ask_where(const QString& ending, const QString& kinds);
     void print();
@@ -62,6 +65,8 @@ class ContactSheetScreen : public Screen {
     LookChoice* looks_;
     QComboBox* kinds_;
     QComboBox* papers_;
+    QComboBox* made_for_;
+    QLabel* for_others_;
     std::optional<Paper> usual_paper_;  // that was shown as the first choice
     QCheckBox* during_;
     PageView* view_;

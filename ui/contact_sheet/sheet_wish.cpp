@@ -1,8 +1,9 @@
 #include "ui/contact_sheet/sheet_wish.h"
 
 #include "indexer/looks/exported_record.h"
+#include "indexer/looks/passing_on.h"
 #include "indexer/rules/sign_off.h"
-#include "ui/painter/paint.h"
+#include "indexer/sheet/photos_on.h"
 #include "ui/painter/paint_page.h"
 
 namespace quarterturn {
@@ -51,6 +52,31 @@ DrawnSheet drawn(Document document, Decoder& decoder, FileSystem& disk, int pixe
         sheet.problems.insert(sheet.problems.end(), problems.begin(), problems.end());
     }
     return sheet;
+}
+
+std::function<Document(Library&)> own_sheet(const Document& document, Date today) {
+    return [document, today](Library& library) {
+        refuse_against_own_work(library, photos_on(library, document), today);
+        return document;
+    };
+}
+
+Written write_for_others(Library& library, Decoder& decoder, const Document& document,
+                         const PassOnWishes& wishes, LocalTime now) {
+    const std::string name = wishes.file.string();
+    if (!picture_format(wishes.file).empty()) {
+        throw StoreError(name + ": a sheet for others is written as .pdf, as a whole.");
+    }
+    DrawnPdf pdf;
+    const auto draw = [&] {
+        pdf = draw_pdf(document, decoder, library.disk());
+        return std::vector(pdf.span().begin(), pdf.span().end());
+    };
+    const PassedOn passed = pass_on(library, decoder, document, draw, wishes, now);
+    if (passed.against.empty()) return {{wishes.file}, std::move(pdf.problems)};
+    std::string all = "Nothing was written, since some of its photos may not go:";
+    for (const std::string& sentence : passed.against) all += "\n" + sentence;
+    throw StoreError(all);
 }
 
 std::string records_of(Library& library, const SheetWish& wish) {

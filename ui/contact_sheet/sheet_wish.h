@@ -2,11 +2,14 @@
 // What sheet she wants, laid out and drawn away from the window's thread.
 
 #include <QImage>
+#include <functional>
 #include <optional>
 #include <vector>
 
 #include "indexer/image/decode.h"
+#include "indexer/portfolio/pass_on.h"
 #include "indexer/sheet/contact_sheet.h"
+#include "ui/painter/paint.h"
 
 namespace quarterturn {
 
@@ -30,6 +33,15 @@ Document laid_out(Library& library, Decoder& decoder, const SheetWish& wish);
 
 // `pixels` is the long edge of each page.
 DrawnSheet drawn(Document document, Decoder& decoder, FileSystem& disk, int pixels);
+
+// The sheet for her own work and for the client. Throws StoreError with sentences when it shows
+// what may not even be kept for that.
+std::function<Document(Library&)> own_sheet(const Document& document, Date today);
+
+// As PDF, through the gate and into the ledger. Throws StoreError with sentences when a photo on it
+// may not go, and DiskError.
+Written write_for_others(Library& library, Decoder& decoder, const Document& document,
+                         const PassOnWishes& wishes, LocalTime now);
 
 // Tells whether the records say something else for this sheet than before.
 std::string records_of(Library& library, const SheetWish& wish);

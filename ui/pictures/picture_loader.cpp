@@ -75,6 +75,11 @@ void PictureLoader::want(const QObject* viewer, const std::vector<PictureWish>& 
     queue_.replace(viewer, std::move(jobs));
 }
 
+void PictureLoader::forget() {
+    pictures_.clear();
+    refused_.clear();
+}
+
 void PictureLoader::watch(const QObject* viewer) {
     if (!watched_.insert(viewer).second) return;
     connect(viewer, &QObject::destroyed, this, [this, viewer] {

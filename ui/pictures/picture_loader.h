@@ -40,6 +40,8 @@ class PictureLoader : public QObject {
     // forgotten.
     void want(const QObject* viewer, const std::vector<PictureWish>& wishes);
 
+    void forget();  // what is at hand, and what was refused
+
     static constexpr qint64 default_cache_bytes = qint64{192} << 20;
 
   signals:

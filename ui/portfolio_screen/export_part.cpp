@@ -86,8 +86,10 @@ QWidget* ExportPart::build_choices() {
     column->addSpacing(space(2));
     column->addWidget(make_quiet(consent_caution_words()));
     export_ = make_next_button(tr("Write the pictures…"));
-    connect(export_, &QPushButton::clicked, this, &ExportPart::ask_where);
-    column->addWidget(export_, 0, Qt::AlignLeading);
+    page_ = make_button(tr("Save as a page for my website…"));
+    ask_where(*export_, tr("Where the pictures are written to"), &ExportPart::export_to);
+    ask_where(*page_, tr("A new or empty folder for the page"), &ExportPart::write_page);
+    for (QPushButton* way : {export_, page_}) column->addWidget(way, 0, Qt::AlignLeading);
     notice_ = new Notice;
     column->addWidget(notice_);
     column->addStretch();
@@ -112,12 +114,13 @@ QWidget* ExportPart::build_report() {
     return part;
 }
 
-void ExportPart::show_selection(Use use, const std::vector<PhotoId>& photos) {
-    photos_ = photos;
+void ExportPart::show_selection(Use use, const PhotoSelection& selection) {
+    selection_ = selection;
+    const auto count = static_cast<int>(selection.photos.size());
     //: photos, and where they are to be shown, such as "on a website"
-    what_->setText(tr("%n photo(s) to be shown %1.", nullptr, static_cast<int>(photos.size()))
-                       .arg(where_words(use)));
-    export_->setEnabled(!photos.empty());
+    what_->setText(tr("%n photo(s) to be shown %1.", nullptr, count).arg(where_words(use)));
+    for (QPushButton* way : {export_, page_}) way->setEnabled(count > 0);
+    page_->setVisible(use == Use::website);
     if (std::exchange(use_, use) != use) notice_->say({});
     if (!size_chosen_) show_usual_size(use);
     const bool named = !business_words(session_.library().settings()).empty();
@@ -142,36 +145,66 @@ ExportWishes ExportPart::wishes(const Path& folder) const {
     return wishes;
 }
 
-void ExportPart::ask_where() {
-    const QString folder = QFileDialog::getExistingDirectory(
-        this, tr("Where the pictures are written to"),
-        QStandardPaths::writableLocation(QStandardPaths::PicturesLocation));
-    if (!folder.isEmpty()) export_to(to_utf8(folder));
+void ExportPart::ask_where(QPushButton& button, const QString& title,
+                           void (ExportPart::*write)(const Path&)) {
+    connect(&button, &QPushButton::clicked, this, [this, title, write] {
+        const QString folder = QFileDialog::getExistingDirectory(
+            this, title, QStandardPaths::writableLocation(QStandardPaths::PicturesLocation));
+        if (!folder.isEmpty()) (this->*write)(to_utf8(folder));
+    });
+}
+
+std::vector<Photo> ExportPart::photos() const {
+    std::vector<Photo> photos;
+    for (const PhotoId id : selection_.photos) {
+        if (auto photo = session_.library().photos().find(id)) photos.push_back(std::move(*photo));
+    }
+    return photos;
+}
+
+void ExportPart::say_at_work(Job& job, const QString& what) {
+    for (QPushButton* way : {export_, page_}) way->setEnabled(false);
+    notice_->say(what);
+    connect(&job, &Job::failed, this, [this](const QString& sentence) {
+        for (QPushButton* way : {export_, page_}) way->setEnabled(true);
+        notice_->say(sentence);
+    });
 }
 
 void ExportPart::export_to(const Path& folder) {
-    std::vector<Photo> photos;
-    for (const PhotoId id : photos_) {
-        if (auto photo = session_.library().photos().find(id)) photos.push_back(std::move(*photo));
-    }
-    export_->setEnabled(false);
-    notice_->say(tr("Writing the pictures…"));
     Job* job = session_.start<std::vector<PhotoGone>>(
-        [photos, wishes = wishes(folder), now = session_.now(), &decoder = session_.decoder()](
-            Library& library, Job&) {
+        [photos = photos(), wishes = wishes(folder), now = session_.now(),
+         &decoder = session_.decoder()](Library& library, Job&) {
             return export_photos(library, decoder, draw_line_on_picture, photos, wishes, now);
         },
         [part = QPointer(this)](const std::vector<PhotoGone>& all) {
             if (part) part->report(all);
         });
-    connect(job, &Job::failed, this, [this](const QString& sentence) {
-        export_->setEnabled(true);
-        notice_->say(sentence);
-    });
+    say_at_work(*job, tr("Writing the pictures…"));
+}
+
+void ExportPart::write_page(const Path& folder) {
+    const GalleryWishes wishes{folder, selection_.name, no_data_mining_->isChecked()};
+    Job* job = session_.start<Gallery>(
+        [photos = photos(), wishes, now = session_.now(), &decoder = session_.decoder()](
+            Library& library, Job&) {
+            return write_gallery(library, decoder, photos, wishes, now);
+        },
+        [part = QPointer(this)](const Gallery& gallery) {
+            if (part) part->report_page(gallery);
+        });
+    say_at_work(*job, tr("Writing the page…"));
+}
+
+void ExportPart::report_page(const Gallery& gallery) {
+    report(gallery.photos);
+    notice_->say(gallery.page.empty()
+                     ? tr("No page was written, since none of the photos may go.")
+                     : tr("The page was written: %1").arg(from_utf8(gallery.page.string())));
 }
 
 void ExportPart::report(const std::vector<PhotoGone>& all) {
-    export_->setEnabled(true);
+    for (QPushButton* way : {export_, page_}) way->setEnabled(true);
     notice_->say({});
     const auto written =
         std::ranges::count_if(all, [](const PhotoGone& gone) { return gone.exported.has_value(); });

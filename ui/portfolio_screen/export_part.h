@@ -2,7 +2,8 @@
 
 #include <QWidget>
 
-#include "indexer/portfolio/export.h"
+#include "indexer/portfolio/gallery.h"
+#include "indexer/record/selection.h"
 
 class QCheckBox;
 class QComboBox;
@@ -14,6 +15,7 @@ class QVBoxLayout;
 
 namespace quarterturn {
 
+class Job;
 class Notice;
 class Session;
 
@@ -23,21 +25,26 @@ class ExportPart : public QWidget {
   public:
     explicit ExportPart(Session& session, QWidget* parent = nullptr);
 
-    void show_selection(Use use, const std::vector<PhotoId>& photos);
+    void show_selection(Use use, const PhotoSelection& selection);
     void export_to(const Path& folder);
+    void write_page(const Path& folder);
 
   private:
     QWidget* build_choices();
     QWidget* build_report();
     void show_usual_size(Use use);
     ExportWishes wishes(const Path& folder) const;
-    void ask_where();
+    void ask_where(QPushButton& button, const QString& title,
+                   void (ExportPart::*write)(const Path&));
+    std::vector<Photo> photos() const;
+    void say_at_work(Job& job, const QString& what);
     void report(const std::vector<PhotoGone>& all);
+    void report_page(const Gallery& gallery);
     void report_one(const PhotoGone& gone);
 
     Session& session_;
     Use use_ = Use::website;
-    std::vector<PhotoId> photos_;
+    PhotoSelection selection_;
     bool size_chosen_ = false;  // by her, so that another use leaves it alone
     QLabel* what_;
     QComboBox* sizes_;
@@ -47,6 +54,7 @@ class ExportPart : public QWidget {
     QCheckBox* line_;
     QCheckBox* no_data_mining_;
     QPushButton* export_;
+    QPushButton* page_;
     Notice* notice_;
     QLabel* outcome_;
     QVBoxLayout* report_;

@@ -1,6 +1,6 @@
 #include "ui/portfolio_screen/photo_part.h"
 
-#include "indexer/looks/consents.h"
+#include "indexer/store/hair_only_table.h"
 #include "ui/consent/consent_words.h"
 #include "ui/portfolio_screen/seen_form.h"
 #include "ui/portfolio_screen/whose_form.h"
@@ -43,6 +43,7 @@ PhotoPart::PhotoPart(Session& session, QWidget* parent)
       name_(make_heading({})),
       verdict_(make_text({})),
       obstacles_(make_column(1)),
+      hair_only_(make_button(tr("Hair only…"))),
       toggle_(make_button(tr("Put into the selection"))),
       whose_(new WhoseForm(session)),
       seen_(new SeenForm(session)) {
@@ -52,6 +53,7 @@ PhotoPart::PhotoPart(Session& session, QWidget* parent)
     column->addWidget(name_);
     column->addWidget(verdict_);
     column->addLayout(obstacles_);
+    column->addWidget(hair_only_, 0, Qt::AlignLeading);
     column->addWidget(toggle_, 0, Qt::AlignLeading);
     column->addSpacing(space(3));
     column->addWidget(make_heading(tr("Whose photo")));
@@ -59,6 +61,7 @@ PhotoPart::PhotoPart(Session& session, QWidget* parent)
     column->addSpacing(space(3));
     column->addWidget(make_heading(tr("Who is seen")));
     column->addWidget(seen_);
+    connect(hair_only_, &QPushButton::clicked, this, &PhotoPart::hair_only_asked);
     connect(toggle_, &QPushButton::clicked, this, &PhotoPart::toggled);
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(0, 0, 0, 0);
@@ -75,18 +78,25 @@ void PhotoPart::show_photo(const std::optional<Photo>& photo, Use use, bool sele
     toggle_->setText(selected ? tr("Take out of the selection") : tr("Put into the selection"));
     PhotoGate gate(session_.library());
     const PhotoToShow shown_photo = gate.to_show(*photo);
-    show_verdict(may_go(shown_photo, use, session_.today()), shown_photo, use);
+    show_verdict(gate.way_out(*photo, use, session_.today()), shown_photo, use);
     whose_->show_photo(*photo);
     seen_->show_photo(*photo, shown_photo);
 }
 
-void PhotoPart::show_verdict(const Verdict& verdict, const PhotoToShow& shown_photo, Use use) {
-    verdict_->setText(verdict.may()
+void PhotoPart::show_verdict(const WayOut& way, const PhotoToShow& shown_photo, Use use) {
+    const Verdict& verdict = way.verdict;
+    const QString where = where_words(use);
+    verdict_->setText(!verdict.may() ? tr("It may not be shown %1 yet:").arg(where)
+                      : way.hair_only
+                          ? tr("The picture that leaves her face out may be shown %1.").arg(where)
                           //: where a photo is to be shown, such as "on a website"
-                          ? tr("It may be shown %1.").arg(where_words(use))
-                          : tr("It may not be shown %1 yet:").arg(where_words(use)));
+                          : tr("It may be shown %1.").arg(where));
     empty_layout(obstacles_);
     for (const Against& against : verdict.against) add_obstacle(against, shown_photo, use);
+    const bool face = std::ranges::any_of(
+        verdict.against, [](const Against& against) { return against.obstacle == Obstacle::face; });
+    hair_only_->setVisible(face ||
+                           HairOnlyTable(session_.library().database()).of(photo_.id).has_value());
 }
 
 void PhotoPart::add_obstacle(const Against& against, const PhotoToShow& shown_photo, Use use) {

@@ -2,7 +2,7 @@
 
 #include <QWidget>
 
-#include "indexer/rules/gate.h"
+#include "indexer/looks/consents.h"
 
 class QLabel;
 class QPushButton;
@@ -26,9 +26,10 @@ class PhotoPart : public QWidget {
 
   signals:
     void toggled();  // into the selection, or out of it
+    void hair_only_asked();
 
   private:
-    void show_verdict(const Verdict& verdict, const PhotoToShow& shown, Use use);
+    void show_verdict(const WayOut& way, const PhotoToShow& shown, Use use);
     void add_obstacle(const Against& against, const PhotoToShow& shown, Use use);
 
     Session& session_;
@@ -38,6 +39,7 @@ class PhotoPart : public QWidget {
     QLabel* name_;
     QLabel* verdict_;
     QVBoxLayout* obstacles_;
+    QPushButton* hair_only_;
     QPushButton* toggle_;
     WhoseForm* whose_;
     SeenForm* seen_;

@@ -9,6 +9,7 @@
 #include "ui/portfolio_screen/balance_bars.h"
 #include "ui/portfolio_screen/candidate_shelves.h"
 #include "ui/portfolio_screen/export_part.h"
+#include "ui/portfolio_screen/hair_only_page.h"
 #include "ui/portfolio_screen/ledger_part.h"
 #include "ui/portfolio_screen/photo_part.h"
 #include "ui/portfolio_screen/selection_part.h"
@@ -35,9 +36,14 @@ PortfolioScreen::PortfolioScreen(Session& session) : session_(session) {
     selection_ = new SelectionPart(session_);
     export_ = new ExportPart(session_);
     ledger_ = new LedgerPart(session_);
+    hair_only_ = new HairOnlyPage(session_);
+    connect(hair_only_, &HairOnlyPage::done, this, [this] {
+        show_part(Part::choosing);
+        shelves_->setFocus();
+    });
     body_ = new QStackedWidget;
-    for (QWidget* part :
-         {build_choosing(), static_cast<QWidget*>(export_), static_cast<QWidget*>(ledger_)}) {
+    for (QWidget* part : {build_choosing(), static_cast<QWidget*>(export_),
+                          static_cast<QWidget*>(ledger_), static_cast<QWidget*>(hair_only_)}) {
         body_->addWidget(part);
     }
     column->addWidget(body_, 1);
@@ -53,13 +59,17 @@ QString PortfolioScreen::help() const {
     return tr(
         "Choosing: the usable photos of finished looks for one use, those that may go first, then "
         "those of looks that are signed off, then the sharpest. Beside them stands what is missing "
-        "to clear the one you look at, whose photo it is, and who is seen in it. The bars say what "
+        "to clear the one you look at, whose photo it is, and who is seen in it. Where only her "
+        "hair "
+        "may be shown, crops and covers that leave the face out are proposed; one counts when you "
+        "have looked at it and said so. The bars say what "
         "your selection shows often, and what never.\n\n"
         "Arrow keys: through the photos\n"
         "Enter: into the selection, or out of it\n"
         "Ctrl with an arrow key, or the mouse: moves a photo of the selection\n"
         "Delete: takes it out\n\n"
-        "Sending out: writes new pictures of what may go. What went out: what has to be taken "
+        "Sending out: writes new pictures of what may go, or all of them as a page for your "
+        "website. What went out: what has to be taken "
         "down, what ends soon, and where you put each picture.");
 }
 
@@ -132,6 +142,8 @@ QWidget* PortfolioScreen::build_side() {
     connect(about_, &PhotoPart::toggled, this, [this] {
         if (photo_) selection_->toggle(*photo_);
     });
+    connect(about_, &PhotoPart::hair_only_asked, this,
+            [this] { session_.attempt([this] { open_hair_only(); }); });
     families_ = new BalanceBars(tr("Look families"));
     textures_ = new BalanceBars(tr("Texture of the hair"));
     colours_ = new BalanceBars(tr("Colour of the hair"));
@@ -148,6 +160,14 @@ void PortfolioScreen::show_part(Part part) {
     parts_->button(static_cast<int>(part))->setChecked(true);
     body_->setCurrentIndex(static_cast<int>(part));
     selection_->setVisible(part != Part::ledger);
+}
+
+void PortfolioScreen::open_hair_only() {
+    const auto photo = photo_ ? session_.library().photos().find(*photo_) : std::nullopt;
+    if (!photo) return;
+    body_->setCurrentWidget(hair_only_);
+    selection_->hide();
+    hair_only_->open(*photo);
 }
 
 void PortfolioScreen::arrive(const Place& place) {
@@ -241,7 +261,7 @@ void PortfolioScreen::show_chosen() {
     families_->show_counts(balance_of(library, counted, Fact::family));
     textures_->show_counts(balance_of(library, counted, Fact::texture));
     colours_->show_counts(balance_of(library, counted, Fact::colour));
-    export_->show_selection(use(), selection_->photos());
+    export_->show_selection(use(), selection_->in_hand());
 }
 
 }  // namespace quarterturn

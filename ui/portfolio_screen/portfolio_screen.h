@@ -14,6 +14,7 @@ namespace quarterturn {
 class BalanceBars;
 class CandidateShelves;
 class ExportPart;
+class HairOnlyPage;
 class LedgerPart;
 class PhotoPart;
 class SelectionPart;
@@ -41,6 +42,7 @@ class PortfolioScreen : public Screen {
     QWidget* build_choosing();
     QWidget* build_side();
     void show_tasks();
+    void open_hair_only();
     void look_for_candidates();
     void show_found(Use use, std::vector<Candidate> all);
     void look_at(std::optional<PhotoId> photo);
@@ -69,6 +71,7 @@ class PortfolioScreen : public Screen {
     SelectionPart* selection_;
     ExportPart* export_;
     LedgerPart* ledger_;
+    HairOnlyPage* hair_only_;
 };
 
 }  // namespace quarterturn

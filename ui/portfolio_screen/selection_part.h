@@ -27,7 +27,7 @@ class SelectionPart : public QWidget {
     // Puts it at the end, or takes it out.
     void toggle(PhotoId photo);
 
-    const std::string& name() const { return in_hand_.name; }
+    const PhotoSelection& in_hand() const { return in_hand_; }
     const std::vector<PhotoId>& photos() const { return in_hand_.photos; }
     // What a new selection is called unless she names it.
     void call_new_ones(const QString& name) { usual_name_ = name; }

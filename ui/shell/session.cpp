@@ -3,6 +3,9 @@
 #include <QApplication>
 #include <QSettings>
 
+#include "indexer/erasure/erase.h"
+#include "indexer/store/erasure_table.h"
+
 namespace quarterturn {
 namespace {
 
@@ -40,7 +43,19 @@ QString Session::take(const std::function<Library()>& get) {
         std::make_unique<PictureLoader>(library_pictures(library_->folder(), disk_, decoder_));
     QSettings().setValue(last_library_key, QByteArray::fromStdString(library_->folder().native()));
     emit opened();
+    take_up_erasures();
     return {};
+}
+
+// What was interrupted goes on.
+void Session::take_up_erasures() {
+    attempt([this] {
+        if (!ErasureTable(library_->database()).any_unfinished()) return;
+        start_job([](Library& library, Job&) {
+            finish_erasures(library);
+            return [] {};
+        });
+    });
 }
 
 Path Session::last_library() {
@@ -88,6 +103,12 @@ void Session::redo() {
                    : tr("There is nothing to do again."));
         if (redone) touch();
     });
+}
+
+void Session::forget_past() {
+    edits_.forget();
+    pictures_->forget();
+    look_in_hand_.reset();
 }
 
 void Session::use_theme(const Theme& theme) {

@@ -53,6 +53,8 @@ class Session : public QObject {
     void change_records_or_throw(const Edit& edit);
     void undo();
     void redo();
+    // After an erasure: nothing from before can be undone, and no picture from before is at hand.
+    void forget_past();
 
     // Starts long work. `work` runs on a thread of its own with its own library connection;
     // `finish` gets its result here. Signals of the answer tell of progress, failure and the end;
@@ -88,6 +90,7 @@ class Session : public QObject {
   private:
     QString take(const std::function<Library()>& get);
     Job* start_job(Job::Work work);
+    void take_up_erasures();
 
     FileSystem& disk_;
     Decoder& decoder_;

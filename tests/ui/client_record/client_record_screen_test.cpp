@@ -2,14 +2,15 @@
 
 #include "ui/client_record/client_record_screen.h"
 
-#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QTest>
 
+#include "indexer/store/erasure_table.h"
 #include "tests/indexer/looks/whole_look.h"
 #include "tests/support/command.h"
 #include "tests/ui/shell/fixture.h"
+#include "tests/ui/support/asks_screen.h"
 #include "tests/ui/support/screen_checks.h"
 #include "ui/widgets/notice.h"
 #include "ui/widgets/photo_tile.h"
@@ -17,7 +18,7 @@
 namespace quarterturn {
 namespace {
 
-class ClientRecordScreenTest : public testing::Test {
+class ClientRecordScreenTest : public testing::Test, protected AsksScreen {
   protected:
     ClientRecordScreenTest() {
         QObject::connect(&session, &Session::records_changed, &screen,
@@ -33,23 +34,11 @@ class ClientRecordScreenTest : public testing::Test {
         show();
     }
 
+    QWidget& asked() override { return screen; }
+
     void show() {
         screen.refresh();
         show_active(screen);
-    }
-
-    bool says(const QString& words) {
-        for (const auto* label : screen.findChildren<QLabel*>()) {
-            if (label->isVisible() && label->text().contains(words)) return true;
-        }
-        return false;
-    }
-
-    QPushButton* button(const QString& text) {
-        for (auto* found : screen.findChildren<QPushButton*>()) {
-            if (found->isVisible() && found->text() == text) return found;
-        }
-        return nullptr;
     }
 
     bool wait_for_saved() {
@@ -148,6 +137,60 @@ TEST_F(ClientRecordScreenTest, SavesAllOfItInAFolderAndSaysWhenItIsThereAlready)
     screen.save_everything(folder);
     EXPECT_TRUE(QTest::qWaitFor(
         [this] { return screen.findChild<Notice*>()->said().contains("is there already"); }));
+}
+
+struct Erasing : ClientRecordScreenTest {
+    Erasing() { press("Erase her…"); }
+    void type(const char* name) {
+        auto* again = field<QLineEdit>("Her name, typed again");
+        again->setText(QString());
+        QTest::keyClicks(again, QString::fromUtf8(name));
+        QTest::keyClick(again, Qt::Key_Return);
+        ASSERT_TRUE(QTest::qWaitFor([this] { return session.work() == nullptr; }, 20000));
+    }
+};
+
+TEST_F(Erasing, SaysWhatGoesAndWhatMayStillHoldHer) {
+    EXPECT_TRUE(says("To be erased: Mira Okonjo-Lindqvist, with 1 look"));
+    EXPECT_TRUE(says("8 photos"));
+    EXPECT_TRUE(says("Backups"));
+    EXPECT_EQ(problems_at_all_sizes(screen), QStringList());
+}
+
+TEST_F(Erasing, AnotherNameErasesNothing) {
+    type("Mira");
+    EXPECT_TRUE(says("Nothing was erased"));
+    EXPECT_TRUE(session.library().clients().find(whole.mira));
+    press("Leave as it was");
+    EXPECT_FALSE(says("To be erased"));
+}
+
+TEST_F(Erasing, HerNameTypedAgainErasesHerAndHerPhotosForGood) {
+    const Path photo =
+        session.library().photo_file(*session.library().photos().find(whole.photos[0]));
+    const std::string name = session.library().clients().find(whole.mira)->name;
+    session.change_records({"added a client", [](Library&) {},
+                            [name](Library& l) { l.clients().add(client_called(name)); }});
+    type("Mira Okonjo-Lindqvist");
+    EXPECT_FALSE(session.library().clients().find(whole.mira));
+    EXPECT_TRUE(session.library().photos().all().empty());
+    EXPECT_FALSE(std::filesystem::exists(photo));
+    const auto erasures = ErasureTable(session.library().database()).all();
+    ASSERT_EQ(erasures.size(), 1U);
+    EXPECT_TRUE(erasures[0].finished);
+    session.undo();  // brings nothing of hers back
+    EXPECT_TRUE(session.library().clients().all().empty());
+}
+
+TEST_F(ClientRecordScreenTest, PhotosOfOthersThatShowHerGoOnlyWhenSheSaysSo) {
+    const ClientId ada = session.library().clients().add(client_called("Ada Vale"));
+    whole.tag(whole.photos[0], [ada](Tags& tags) { tags.shown = {ada}; });
+    screen.arrive({.moment = Moment::client_record, .client = ada});
+    show();
+    press("Erase her…");
+    EXPECT_TRUE(says("1 photo of other clients' looks or sittings show her as well, and stay"));
+    press("Erase the photos of others that show her as well");
+    EXPECT_TRUE(says("1 of the photos shows other clients too"));
 }
 
 TEST_F(ClientRecordScreenTest, HasNoProblemsAtAnySizeAlsoWithALongNoteAndManyClients) {

@@ -1,19 +1,17 @@
 #pragma once
 // The consent screen over the example library, and what a test asks of it.
 
-#include <QAbstractButton>
-#include <QLabel>
 #include <QPushButton>
-#include <QTest>
 
 #include "tests/ui/shell/fixture.h"
+#include "tests/ui/support/asks_screen.h"
 #include "tests/ui/support/screen_checks.h"
 #include "ui/consent/consent_screen.h"
 #include "ui/widgets/notice.h"
 
 namespace quarterturn {
 
-class ConsentScreenTest : public testing::Test {
+class ConsentScreenTest : public testing::Test, protected AsksScreen {
   protected:
     ConsentScreenTest() {
         QObject::connect(&open.session, &Session::records_changed, &screen,
@@ -26,39 +24,9 @@ class ConsentScreenTest : public testing::Test {
         show_active(screen);
     }
 
+    QWidget& asked() override { return screen; }
     Library& library() { return open.session.library(); }
     std::vector<ConsentEntry> entries() { return library().consents().of(open.example.mira); }
-
-    bool says(const QString& words) {
-        for (const auto* label : screen.findChildren<QLabel*>()) {
-            if (label->isVisible() && label->text().contains(words)) return true;
-        }
-        return false;
-    }
-    // By its text or its name for a screen reader.
-    QAbstractButton* button(const QString& name) {
-        for (auto* found : screen.findChildren<QAbstractButton*>()) {
-            if (found->isVisible() && (found->accessibleName() == name || found->text() == name)) {
-                return found;
-            }
-        }
-        return nullptr;
-    }
-    void press(const QString& name) {
-        QAbstractButton* found = button(name);
-        ASSERT_NE(found, nullptr) << name.toStdString();
-        found->setFocus();
-        QTest::keyClick(found, Qt::Key_Space);
-        QCoreApplication::processEvents();  // what has come is shown
-    }
-    template <class Field>
-    Field* field(const QString& name) {
-        for (auto* found : screen.findChildren<Field*>()) {
-            if (found->isVisible() && found->accessibleName() == name) return found;
-        }
-        ADD_FAILURE() << "no field " << name.toStdString();
-        return nullptr;
-    }
 
     // As the form records it.
     ConsentEntry granted(ShownAs as = ShownAs::hair_only) {

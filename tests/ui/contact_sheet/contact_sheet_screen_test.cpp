@@ -8,13 +8,14 @@
 #include <QPushButton>
 #include <QTest>
 
+#include "indexer/looks/consents.h"
 #include "tests/indexer/looks/whole_look.h"
 #include "tests/support/command.h"
 #include "tests/ui/shell/fixture.h"
 #include "tests/ui/support/screen_checks.h"
 #include "ui/contact_sheet/page_view.h"
-#include "ui/printing/printing.h"
 #include "ui/painter/paint.h"
+#include "ui/printing/printing.h"
 #include "ui/widgets/notice.h"
 
 namespace quarterturn {
@@ -123,6 +124,66 @@ TEST_F(ContactSheetScreenTest, APrinterGetsThePageAtItsOwnSize) {
         output_of("pdfinfo " + file.string() + "; pdftotext -layout " + file.string() + " -");
     EXPECT_NE(text.find("A4"), std::string::npos) << text;
     EXPECT_NE(text.find("low twisted bun"), std::string::npos) << text;
+}
+
+struct MadeForOthers : ContactSheetScreenTest {
+    MadeForOthers() { choose_use(6); }
+    void choose_use(int index) {
+        choice("Made for")->setCurrentIndex(index);
+        emit choice("Made for")->activated(index);
+    }
+    bool wait_until_said(const char* words) {
+        const auto* notice = screen.findChild<Notice*>();
+        return QTest::qWaitFor([&] { return notice->said().contains(words); });
+    }
+    void record(ConsentSaid said, Use use) {
+        ConsentEntry entry;
+        entry.client = whole.mira;
+        entry.said = said;
+        entry.shown = ShownAs::with_her_face;
+        entry.said_on = parse_date("2026-11-01").value();
+        entry.recorded_at = at("2026-11-01T08:00");
+        record_consent(session.library(), entry, std::array{use});
+    }
+    Path file = whole.folder / "for others.pdf";
+};
+
+TEST_F(MadeForOthers, LeavesOnlyWhenAllItsPhotosMayGoAndStandsInTheLedger) {
+    ASSERT_EQ(choice("Made for")->currentText(), "teaching");
+    EXPECT_FALSE(button("Print…")->isEnabled());
+    EXPECT_FALSE(button("Save as a picture…")->isEnabled());
+    screen.save_to(file);
+    ASSERT_TRUE(wait_until_said("Nothing was written, since some of its photos may not go"));
+    EXPECT_FALSE(std::filesystem::exists(file));
+    EXPECT_TRUE(session.library().ledger().all().empty());
+
+    record(ConsentSaid::granted, Use::teaching);
+    std::vector<PhotoId> photos;
+    for (const Photo& photo : session.library().photos().all()) photos.push_back(photo.id);
+    session.library().credits().set(photos, Credit{});
+    screen.save_to(file);
+    ASSERT_TRUE(wait_until_said("Saved: "));
+    EXPECT_TRUE(std::filesystem::exists(file));
+    const auto ledger = session.library().ledger().all();
+    ASSERT_FALSE(ledger.empty());
+    for (const Exported& exported : ledger) EXPECT_EQ(exported.use, Use::teaching);
+}
+
+TEST_F(MadeForOthers, APictureOfOnePageIsRefused) {
+    screen.save_to(whole.folder / "for others.png");
+    EXPECT_TRUE(wait_until_said("written as .pdf"));
+}
+
+TEST_F(MadeForOthers, WhatMayNotBeKeptGoesOnNoSheetOfHerOwn) {
+    record(ConsentSaid::declined, Use::own_record);
+    choose_use(0);
+    screen.save_to(file);
+    EXPECT_TRUE(wait_until_said("may not be kept even for your own work"));
+    EXPECT_FALSE(std::filesystem::exists(file));
+}
+
+TEST_F(MadeForOthers, HasNoProblemsAtAnySize) {
+    EXPECT_EQ(problems_at_all_sizes(screen), QStringList());
 }
 
 TEST_F(ContactSheetScreenTest, HasNoProblemsAtAnySize) {

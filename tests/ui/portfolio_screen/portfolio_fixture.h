@@ -2,16 +2,14 @@
 // The portfolio over a library with three finished photos: one that may go on a website, one whose
 // photographer is not recorded, one of somebody who was not asked.
 
-#include <QAbstractButton>
-#include <QLabel>
 #include <QPushButton>
-#include <QTest>
 
 #include "indexer/image/encode.h"
 #include "indexer/store/library_settings.h"
 #include "tests/support/files.h"
 #include "tests/support/test_pictures.h"
 #include "tests/ui/shell/fixture.h"
+#include "tests/ui/support/asks_screen.h"
 #include "tests/ui/support/screen_checks.h"
 #include "ui/portfolio_screen/candidate_shelves.h"
 #include "ui/portfolio_screen/portfolio_screen.h"
@@ -19,7 +17,7 @@
 
 namespace quarterturn {
 
-class PortfolioScreenTest : public testing::Test {
+class PortfolioScreenTest : public testing::Test, protected AsksScreen {
   protected:
     PortfolioScreenTest() {
         QObject::connect(&session, &Session::records_changed, &screen,
@@ -80,6 +78,7 @@ class PortfolioScreenTest : public testing::Test {
         ASSERT_TRUE(QTest::qWaitFor([this] { return session.work() == nullptr; }, 20000));
     }
 
+    QWidget& asked() override { return screen; }
     Library& library() { return session.library(); }
     CandidateShelves& shelves() { return *screen.findChild<CandidateShelves*>(); }
     SelectionStrip& strip() { return *screen.findChild<SelectionStrip*>(); }
@@ -102,35 +101,10 @@ class PortfolioScreenTest : public testing::Test {
         wait();
     }
 
-    bool says(const QString& words) {
-        for (const auto* label : screen.findChildren<QLabel*>()) {
-            if (label->isVisible() && label->text().contains(words)) return true;
-        }
-        return false;
-    }
-    QAbstractButton* button(const QString& name) {
-        for (auto* found : screen.findChildren<QAbstractButton*>()) {
-            if (found->isVisible() && (found->accessibleName() == name || found->text() == name)) {
-                return found;
-            }
-        }
-        return nullptr;
-    }
     void press(const QString& name) {
-        QAbstractButton* found = button(name);
-        ASSERT_NE(found, nullptr) << name.toStdString();
-        found->setFocus();
-        QTest::keyClick(found, Qt::Key_Space);
+        AsksScreen::press(name);
         wait();
         QCoreApplication::processEvents();
-    }
-    template <class Field>
-    Field* field(const QString& name) {
-        for (auto* found : screen.findChildren<Field*>()) {
-            if (found->isVisible() && found->accessibleName() == name) return found;
-        }
-        ADD_FAILURE() << "no field " << name.toStdString();
-        return nullptr;
     }
 
     ExampleLibrary example;

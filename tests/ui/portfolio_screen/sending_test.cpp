@@ -60,6 +60,39 @@ TEST_F(SendingOut, TheUsualSizeFollowsTheUse) {
     EXPECT_EQ(field<QComboBox>("Long edge")->currentData().toInt(), 0);
 }
 
+TEST_F(SendingOut, APageForTheWebsiteHoldsOnlyWhatMayGo) {
+    EXPECT_NE(button("Save as a page for my website…"), nullptr);
+    screen.findChild<ExportPart*>()->write_page(out);
+    wait();
+    EXPECT_TRUE(says("The page was written: "));
+    EXPECT_TRUE(says("back.jpg was written"));
+    EXPECT_TRUE(says("ada.jpg stays here"));
+    const auto bytes = read_bytes(out / "index.html");
+    const QByteArray page(reinterpret_cast<const char*>(bytes.data()), qsizetype(bytes.size()));
+    EXPECT_TRUE(page.contains("Website"));  // the selection's name
+    for (const Exported& exported : library().ledger().all()) EXPECT_EQ(exported.photo, back);
+    EXPECT_FALSE(library().ledger().all().empty());
+}
+
+TEST_F(SendingOut, NoPageIsWrittenOfPhotosThatMayNotGo) {
+    press("Choosing");
+    choose(back);  // out of it again
+    press("Sending out");
+    screen.findChild<ExportPart*>()->write_page(out);
+    wait();
+    EXPECT_TRUE(says("No page was written"));
+    EXPECT_FALSE(std::filesystem::exists(out / "index.html"));
+    EXPECT_TRUE(library().ledger().all().empty());
+}
+
+TEST_F(SendingOut, APageIsOfferedForAWebsiteAlone) {
+    auto* uses = field<QComboBox>("For which use");
+    uses->setCurrentIndex(static_cast<int>(Use::print));
+    emit uses->activated(uses->currentIndex());
+    wait();
+    EXPECT_EQ(button("Save as a page for my website…"), nullptr);
+}
+
 TEST_F(SendingOut, AFolderInTheLibraryIsRefused) {
     screen.findChild<ExportPart*>()->export_to(library().folder() / "out");
     wait();

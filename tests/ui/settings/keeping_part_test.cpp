@@ -1,0 +1,89 @@
+#include "ui/settings/keeping_part.h"
+
+#include <QComboBox>
+
+#include "indexer/erasure/erase.h"
+#include "indexer/store/library_settings.h"
+#include "tests/ui/shell/fixture.h"
+#include "tests/ui/support/asks_screen.h"
+#include "tests/ui/support/screen_checks.h"
+#include "ui/settings/settings_screen.h"
+#include "ui/widgets/words.h"
+
+namespace quarterturn {
+namespace {
+
+// Mira was here last in 2026; Ada in 2018.
+class KeepingTest : public testing::Test, protected AsksScreen {
+  protected:
+    KeepingTest() {
+        QObject::connect(&open.session, &Session::records_changed, &screen,
+                         [this] { screen.refresh(); });
+        QObject::connect(&open.session, &Session::asked_for, &screen,
+                         [this](const Place& place) { went_to = place; });
+        ada = open.session.library().clients().add(client_called("Ada Vale"));
+        Sitting sitting;
+        sitting.client = ada;
+        sitting.starts = at("2018-05-03T10:00:00");
+        sitting.ends = at("2018-05-03T12:00:00");
+        open.session.library().sittings().add(sitting);
+        screen.resize(1280, 800);
+        screen.refresh();
+        show_active(screen);
+    }
+
+    QWidget& asked() override { return screen; }
+    void choose(int years) {
+        auto* choice = field<QComboBox>("How long looks are kept");
+        choice->setCurrentIndex(choice->findData(years));
+        emit choice->activated(choice->currentIndex());
+    }
+    std::optional<int> kept() { return keep_looks_years(open.session.library().settings()); }
+    void look_through() {
+        press("Who that is");
+        ASSERT_TRUE(QTest::qWaitFor([this] { return open.session.work() == nullptr; }, 20000));
+    }
+
+    OpenSession open;
+    SettingsScreen screen{open.session};
+    ClientId ada;
+    std::optional<Place> went_to;
+};
+
+TEST_F(KeepingTest, LooksAreKeptUntilSheSaysOtherwise) {
+    EXPECT_EQ(kept(), std::nullopt);
+    EXPECT_FALSE(button("Who that is")->isEnabled());
+    choose(5);
+    EXPECT_EQ(kept(), 5);
+    open.session.undo();
+    EXPECT_EQ(kept(), std::nullopt);
+    choose(5);
+    choose(0);
+    EXPECT_EQ(kept(), std::nullopt);
+}
+
+TEST_F(KeepingTest, ProposesWhoWasHereLastLongerAgoAndLeadsToHer) {
+    choose(5);
+    look_through();
+    EXPECT_FALSE(button("Mira Okonjo-Lindqvist"));
+    const QString ada_words = QStringLiteral("Ada Vale: last here on %1, 0 looks, 0 photos")
+                                  .arg(shown(parse_date("2018-05-03").value()));
+    press(ada_words);
+    ASSERT_TRUE(went_to);
+    EXPECT_EQ(went_to->moment, Moment::client_record);
+    EXPECT_EQ(went_to->client, ada);
+    EXPECT_EQ(problems_at_all_sizes(screen), QStringList());
+    Library& library = open.session.library();
+    erase_client(library, plan_erasure(library, ada, SharedPhotos::stay), open.session.today());
+    screen.refresh();
+    EXPECT_EQ(button(ada_words), nullptr);
+}
+
+TEST_F(KeepingTest, SaysWhenNobodyWasHereThatLongAgo) {
+    choose(20);
+    look_through();
+    EXPECT_TRUE(says("Nobody was here last that long ago."));
+}
+
+}  // namespace
+}  // namespace quarterturn

@@ -1,0 +1,125 @@
+#include "ui/client_record/erase_part.h"
+
+#include <QCheckBox>
+#include <QKeyEvent>
+#include <QLineEdit>
+#include <QPointer>
+
+#include "ui/shell/session.h"
+#include "ui/theme/theme.h"
+#include "ui/widgets/form_buttons.h"
+#include "ui/widgets/notice.h"
+#include "ui/widgets/parts.h"
+#include "ui/widgets/words.h"
+
+namespace quarterturn {
+
+ErasePart::ErasePart(Session& session, QWidget* parent)
+    : QWidget(parent),
+      session_(session),
+      title_(make_heading({})),
+      words_(make_column(1)),
+      shared_(new QCheckBox(tr("Erase the photos of others that show her as well"))),
+      name_(new QLineEdit),
+      notice_(new Notice),
+      buttons_(new FormButtons(tr("Erase her for good"))) {
+    const Card card = make_card();
+    card.column->setSpacing(space(3));
+    card.column->addWidget(title_);
+    card.column->addLayout(words_);
+    add_fields(*card.column);
+    auto* all = new QVBoxLayout(this);
+    all->setContentsMargins(0, 0, 0, 0);
+    all->addWidget(card.frame);
+    hide();
+}
+
+void ErasePart::add_fields(QVBoxLayout& column) {
+    const QString question = tr("Her name, typed again");
+    name_->setAccessibleName(question);
+    name_->setMaximumWidth(space(90));
+    column.addWidget(shared_);
+    column.addWidget(make_quiet(tr(erasure_caution)));
+    column.addWidget(make_text(question));
+    column.addWidget(name_);
+    column.addWidget(notice_);
+    column.addWidget(buttons_);
+    connect(shared_, &QCheckBox::clicked, this,
+            [this] { session_.attempt([this] { show_plan(plan_->client.id); }); });
+    connect(buttons_, &FormButtons::kept, this, &ErasePart::erase);
+    connect(buttons_, &FormButtons::left, this, &ErasePart::hide);
+}
+
+void ErasePart::ask(ClientId client) {
+    shared_->setChecked(false);
+    name_->clear();
+    notice_->say({});
+    show_plan(client);
+    show();
+    name_->setFocus();
+}
+
+void ErasePart::refresh(std::optional<ClientId> on_screen) {
+    if (isHidden()) return;
+    if (on_screen == plan_->client.id) return show_plan(*on_screen);
+    hide();
+}
+
+void ErasePart::show_plan(ClientId client) {
+    plan_ = plan_erasure(session_.library(), client,
+                         shared_->isChecked() ? SharedPhotos::go : SharedPhotos::stay);
+    title_->setText(tr("Erase %1").arg(isolated(from_utf8(plan_->client.name))));
+    empty_layout(words_);
+    for (const std::string& sentence : erasure_words(*plan_)) {
+        words_->addWidget(make_text(from_utf8(sentence)));
+    }
+    for (const Exported& exported : plan_->out_there) {
+        //: the file of a picture that went out
+        words_->addWidget(make_quiet(tr("Out there: %1").arg(from_utf8(exported.file))));
+    }
+    shared_->setVisible(!plan_->shared.empty() || shared_->isChecked());
+}
+
+void ErasePart::erase() {
+    if (to_utf8(name_->text().trimmed()) != plan_->client.name) {
+        name_->setFocus();
+        return notice_->say(tr("Nothing was erased: type her name as it is recorded, %1.")
+                                .arg(isolated(from_utf8(plan_->client.name))));
+    }
+    if (session_.work()) {
+        return notice_->say(
+            tr("Something else is at work in the library: wait until it has ended, "
+               "and press again."));
+    }
+    setEnabled(false);
+    notice_->say(tr("Erasing…"));
+    Job* job = session_.start<Erased>(
+        [plan = *plan_, today = session_.today()](Library& library, Job&) {
+            return erase_client(library, plan, today);
+        },
+        [part = QPointer(this)](const Erased& erased) {
+            if (part) part->take(erased);
+        });
+    // What was erased before it failed is gone all the same.
+    connect(job, &Job::failed, &session_, &Session::forget_past);
+    connect(job, &Job::failed, notice_, &Notice::say);
+    connect(job, &Job::ended, this, [this] { setEnabled(true); });
+}
+
+void ErasePart::take(const Erased& gone) {
+    session_.forget_past();
+    hide();
+    QStringList sentences{
+        //: photos, and the day
+        tr("She is erased. What stays is that %1 went on %2.")
+            .arg(tr("%n photo(s)", nullptr, static_cast<int>(gone.erasure.photos)),
+                 shown(gone.erasure.on))};
+    for (const std::string& left : gone.left) sentences << from_utf8(left);
+    emit erased(sentences);
+}
+
+void ErasePart::keyPressEvent(QKeyEvent* event) {
+    if (!buttons_->take_key(*event)) QWidget::keyPressEvent(event);
+}
+
+}  // namespace quarterturn

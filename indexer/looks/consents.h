@@ -25,6 +25,11 @@ class PhotoGate {
     PhotoToShow to_show(const Photo& photo);
     Verdict may_go(const Photo& photo, Use use, Date on);
 
+    // What to_show() is made of.
+    std::vector<ClientId> clients_in(const Tags& tags);
+    Seen seen(PhotoId photo);
+    std::optional<Credit> credit(PhotoId photo);
+
   private:
     struct Ahead {
         std::map<LookId, ClientId> looks;
@@ -37,9 +42,6 @@ class PhotoGate {
     std::optional<ClientId> client_of(LookId look);
     std::optional<ClientId> client_of(SittingId sitting);
     std::optional<std::string> name_of(ClientId client);
-    Seen seen(PhotoId photo);
-    std::optional<Credit> credit(PhotoId photo);
-    std::vector<ClientId> clients_in(const Tags& tags);
     ShownPerson person(ClientId client);
 
     Library& library_;

@@ -16,14 +16,13 @@ class Verdicts {
     Verdicts(PhotoGate& gate, Date on) : gate_(gate), on_(on) {}
 
     Uses of(const Photo& photo) {
-        const PhotoToShow shown = gate_.to_show(photo);
-        if (!shown.credit) return {};
-        std::vector<ClientId> people;
-        for (const ShownPerson& person : shown.people) people.push_back(person.client);
-        const Key key{people, shown.face_shows, shown.strangers, shown.nobody,
-                      number_of(*shown.credit)};
+        const Seen seen = gate_.seen(photo.id);
+        const auto credit = gate_.credit(photo.id);
+        if (!credit) return {};
+        const Key key{gate_.clients_in(photo.tags), face_shows(photo, seen), seen.strangers,
+                      shows_nobody(photo, seen), number_of(*credit)};
         const auto [known, is_new] = known_.try_emplace(key);
-        if (is_new) known->second = judge(shown);
+        if (is_new) known->second = judge(gate_.to_show(photo));
         return known->second;
     }
 
@@ -52,13 +51,14 @@ class Verdicts {
 };
 
 // Of the pairs whose photos could both go: it is recorded whose they are.
-std::vector<Photo> photos_worth_asking(Library& library, std::span<const Pair> pairs) {
-    const auto credits = library.credits().all();
+std::vector<Photo> photos_worth_asking(Library& library, PhotoGate& gate,
+                                       std::span<const Pair> pairs) {
     std::set<PhotoId> ids;
     for (const Pair& pair : pairs) {
         const MadePair& made = pair.made;
-        if (!credits.contains(made.first) || !credits.contains(made.second)) continue;
-        ids.insert({made.first, made.second});
+        if (gate.credit(made.first) && gate.credit(made.second)) {
+            ids.insert({made.first, made.second});
+        }
     }
     if (ids.empty()) return {};
     return library.photos().these(std::vector(ids.begin(), ids.end()));
@@ -94,9 +94,8 @@ std::vector<std::string> against_both(PhotoGate& gate, const Photo& first, const
 
 std::vector<std::vector<Use>> allowed_uses(Library& library, std::span<const Pair> pairs, Date on) {
     std::vector<std::vector<Use>> allowed(pairs.size());
-    const auto photos = photos_worth_asking(library, pairs);
-    if (photos.empty()) return allowed;
     PhotoGate gate = PhotoGate::for_many(library);
+    const auto photos = photos_worth_asking(library, gate, pairs);
     Verdicts verdicts(gate, on);
     std::map<PhotoId, Uses> uses;
     for (const Photo& photo : photos) uses[photo.id] = verdicts.of(photo);

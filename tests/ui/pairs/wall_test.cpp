@@ -4,6 +4,7 @@
 #include <QSignalSpy>
 #include <set>
 
+#include "indexer/looks/pairs.h"
 #include "tests/ui/pairs/pairs_fixture.h"
 #include "ui/widgets/choice_list.h"
 
@@ -205,6 +206,31 @@ TEST_F(PairsScreenTest, TheUseThatIsAllowedIsAFilterWithItsCount) {
               QStringLiteral("website, 1 pair"));
     tick(QStringLiteral("website"));
     EXPECT_TRUE(says(QStringLiteral("1 pair found")));
+}
+
+TEST_F(PairsScreenTest, PairsWhosePhotosWentAreNamed) {
+    add_pairs();
+    show();
+    PairId back;
+    for (const Pair& pair : library().pairs().all()) {
+        if (pair.made.place.angle == Angle::back) back = pair.id;
+    }
+    choose_frames(library(), back, std::nullopt, soft);
+    std::vector<TagChange> gone;
+    for (const PhotoId photo : {sharp, soft}) {
+        Tags tags = library().photos().find(photo)->tags;
+        tags.stage = Stage::during;
+        gone.push_back({photo, tags});
+    }
+    open.session.change_photos([&](Library& records) {
+        records.history().apply({"tagged", gone, {}});
+    });
+    EXPECT_TRUE(says(QStringLiteral("2 pairs")));
+    EXPECT_TRUE(says(QStringLiteral("Mira Okonjo-Lindqvist"))) << "whose pair is lost";
+    EXPECT_TRUE(says(QStringLiteral("no others stand for them")));
+    EXPECT_EQ(problems_with(screen), QStringList());
+    open.session.undo();
+    EXPECT_FALSE(says(QStringLiteral("no others stand for them")));
 }
 
 }  // namespace

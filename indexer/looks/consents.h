@@ -18,25 +18,22 @@ namespace quarterturn {
 class PhotoGate {
   public:
     explicit PhotoGate(Library& library);
-    // For thousands of photos: reads the other records too, with a fixed number of statements.
+    // For thousands of photos: reads too whose looks and sittings there are, with a fixed number of
+    // statements.
     static PhotoGate for_many(Library& library);
 
     // Who is shown: the clients of the photo's look and sitting, and those named beside them.
     PhotoToShow to_show(const Photo& photo);
+    PhotoToShow to_show(const Photo& photo, const Seen& seen, std::optional<Credit> credit);
     Verdict may_go(const Photo& photo, Use use, Date on);
 
-    // What to_show() is made of.
     std::vector<ClientId> clients_in(const Tags& tags);
-    Seen seen(PhotoId photo);
-    std::optional<Credit> credit(PhotoId photo);
 
   private:
     struct Ahead {
         std::map<LookId, ClientId> looks;
         std::map<SittingId, ClientId> sittings;
         std::map<ClientId, std::string> names;
-        std::map<PhotoId, Seen> seen;
-        std::map<PhotoId, Credit> credits;
     };
 
     std::optional<ClientId> client_of(LookId look);

@@ -18,9 +18,17 @@ struct Bench {
     LaidAndMeasured lay(Decoder& decoder, const TwoPhotos& two, const LaidFrom& from) {
         LaidAndMeasured laid{lay_pair(library, decoder, finder, two.first, two.second), {}};
         if (!laid.pair.refused.empty()) return laid;
-        keep_laying(library, from, laid.pair);
+        keep(from, laid.pair);
         laid.figures = measure_laid(library, decoder, laid.pair.alignment, two.first, two.second);
         return laid;
+    }
+
+    void keep(const LaidFrom& from, const LaidPair& pair) {
+        try {
+            keep_laying(library, from, pair);
+        } catch (const StoreError&) {
+            // It is laid anew the next time.
+        }
     }
 
     Library library;

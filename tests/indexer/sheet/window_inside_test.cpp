@@ -22,7 +22,7 @@ Similarity turned_about_middle(double degrees, double scale, double aspect) {
 }
 
 // By going back into each picture, corner by corner.
-bool holds(double aspect, const Similarity& lay, const Box& window, double within = 1e-6) {
+bool picture_holds(double aspect, const Similarity& lay, const Box& window, double within = 1e-6) {
     for (const double x : {window.x, window.x + window.width}) {
         for (const double y : {window.y, window.y + window.height}) {
             const Spot spot = lay.inverse()({x, y});
@@ -36,8 +36,8 @@ bool holds(double aspect, const Similarity& lay, const Box& window, double withi
 }
 
 bool in_both(const TwoLaid& two, const Box& window) {
-    return holds(two.first_aspect, {}, window) &&
-           holds(two.second_aspect, two.second_onto_first, window);
+    return picture_holds(two.first_aspect, {}, window) &&
+           picture_holds(two.second_aspect, two.second_onto_first, window);
 }
 
 bool around(const Box& window, const Box& head) {

@@ -145,13 +145,17 @@ Reply head_points(Session& session, const HeadPointsOptions& options) {
     }
     Library& library = session.library();
     const Photo photo = find_photo(library, options.photo);
+    const auto before = library.head_points().of(photo.id);
     if (options.find) library.head_points().clear(photo.id);
     if (options.top) {
         const HeadPoints points{point_from(*options.top), point_from(*options.bottom)};
         if (const auto reason = reason_against(points, photo.tags.angle)) throw WrongUse(*reason);
         library.head_points().set(photo.id, points);
     }
-    return head_points_reply(photo, library.head_points().of(photo.id));
+    Reply reply = head_points_reply(photo, library.head_points().of(photo.id));
+    const bool changed = library.head_points().of(photo.id) != before;
+    if (changed) reply.lines.push_back(way_back_of_points(photo, before));
+    return reply;
 }
 
 }  // namespace

@@ -7,8 +7,12 @@ namespace {
 
 Reply history_reply(const std::optional<std::string>& said, const std::string& done,
                     const std::string& nothing) {
-    if (!said) return {{nothing}, {{"done", nullptr}}};
-    return {{done + ": " + *said}, {{"done", *said}}};
+    // She may mean what she said last, which may be none of these.
+    const std::string not_these =
+        "Only taggings, placings and clock shifts are taken back and done again: head points, and "
+        "what you said of pairs, stay as they are.";
+    if (!said) return {{nothing, not_these}, {{"done", nullptr}}};
+    return {{done + ": " + *said, not_these}, {{"done", *said}}};
 }
 
 }  // namespace

@@ -85,8 +85,6 @@ PhotoGate PhotoGate::for_many(Library& library) {
     for (const Client& client : library.clients().all()) {
         ahead.names.emplace(client.id, client.name);
     }
-    ahead.seen = library.credits().all_seen();
-    ahead.credits = library.credits().all();
     return gate;
 }
 
@@ -108,15 +106,6 @@ std::optional<std::string> PhotoGate::name_of(ClientId id) {
     return client ? std::optional(client->name) : std::nullopt;
 }
 
-Seen PhotoGate::seen(PhotoId photo) {
-    if (ahead_) return value_in(ahead_->seen, photo).value_or(Seen{});
-    return library_.credits().seen(photo);
-}
-
-std::optional<Credit> PhotoGate::credit(PhotoId photo) {
-    return ahead_ ? value_in(ahead_->credits, photo) : library_.credits().of(photo);
-}
-
 std::vector<ClientId> PhotoGate::clients_in(const Tags& tags) {
     std::vector<ClientId> clients;
     const auto of_look = tags.look ? client_of(*tags.look) : std::nullopt;
@@ -135,13 +124,16 @@ ShownPerson PhotoGate::person(ClientId client) {
 }
 
 PhotoToShow PhotoGate::to_show(const Photo& photo) {
-    const Seen seen = this->seen(photo.id);
+    return to_show(photo, library_.credits().seen(photo.id), library_.credits().of(photo.id));
+}
+
+PhotoToShow PhotoGate::to_show(const Photo& photo, const Seen& seen, std::optional<Credit> credit) {
     PhotoToShow shown;
     for (const ClientId client : clients_in(photo.tags)) shown.people.push_back(person(client));
     shown.face_shows = face_shows(photo, seen);
     shown.strangers = seen.strangers;
     shown.nobody = shows_nobody(photo, seen);
-    shown.credit = credit(photo.id);
+    shown.credit = std::move(credit);
     return shown;
 }
 

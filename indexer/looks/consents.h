@@ -24,11 +24,13 @@ struct WayOut {
 class PhotoGate {
   public:
     explicit PhotoGate(Library& library);
-    // For thousands of photos: reads the other records too, with a fixed number of statements.
+    // For thousands of photos: reads too whose looks and sittings there are, with a fixed number of
+    // statements.
     static PhotoGate for_many(Library& library);
 
     // Who is shown: the clients of the photo's look and sitting, and those named beside them.
     PhotoToShow to_show(const Photo& photo);
+    PhotoToShow to_show(const Photo& photo, const Seen& seen, std::optional<Credit> credit);
     // The photo as it is.
     Verdict may_go(const Photo& photo, Use use, Date on);
     // The photo as it is; or, where it stays because of a face alone, the picture without it that
@@ -37,21 +39,18 @@ class PhotoGate {
     // A picture of the photo that leaves the face out.
     Verdict may_go_hair_only(const Photo& photo, Use use, Date on);
 
+    std::vector<ClientId> clients_in(const Tags& tags);
+
   private:
     struct Ahead {
         std::map<LookId, ClientId> looks;
         std::map<SittingId, ClientId> sittings;
         std::map<ClientId, std::string> names;
-        std::map<PhotoId, Seen> seen;
-        std::map<PhotoId, Credit> credits;
     };
 
     std::optional<ClientId> client_of(LookId look);
     std::optional<ClientId> client_of(SittingId sitting);
     std::optional<std::string> name_of(ClientId client);
-    Seen seen(PhotoId photo);
-    std::optional<Credit> credit(PhotoId photo);
-    std::vector<ClientId> clients_in(const Tags& tags);
     ShownPerson person(ClientId client);
 
     Library& library_;

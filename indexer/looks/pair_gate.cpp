@@ -2,8 +2,11 @@
 
 #include <algorithm>
 #include <bitset>
-#include <set>
+#include <map>
 #include <tuple>
+#include <unordered_map>
+
+#include "indexer/store/photos_at_gate.h"
 
 namespace quarterturn {
 namespace {
@@ -15,20 +18,26 @@ class Verdicts {
   public:
     Verdicts(PhotoGate& gate, Date on) : gate_(gate), on_(on) {}
 
-    Uses of(const Photo& photo) {
-        const PhotoToShow shown = gate_.to_show(photo);
-        if (!shown.credit) return {};
-        std::vector<ClientId> people;
-        for (const ShownPerson& person : shown.people) people.push_back(person.client);
-        const Key key{people, shown.face_shows, shown.strangers, shown.nobody,
-                      number_of(*shown.credit)};
+    Uses of(const PhotoAtGate& at_gate) {
+        const auto& [photo, seen, credit] = at_gate;
+        const Key key{number_of(photo.tags), face_shows(photo, seen), seen.strangers,
+                      shows_nobody(photo, seen), number_of(credit)};
         const auto [known, is_new] = known_.try_emplace(key);
-        if (is_new) known->second = judge(shown);
+        if (is_new) known->second = judge(gate_.to_show(photo, seen, credit));
         return known->second;
     }
 
   private:
-    using Key = std::tuple<std::vector<ClientId>, bool, bool, bool, std::size_t>;
+    using Key = std::tuple<std::size_t, bool, bool, bool, std::size_t>;
+
+    std::size_t number_of(const Tags& tags) {
+        const bool as_before = tags.look == last_.look && tags.sitting == last_.sitting &&
+                               tags.shown == last_.shown && !people_.empty();
+        if (as_before) return last_people_;
+        last_ = tags;
+        last_people_ = people_.try_emplace(gate_.clients_in(tags), people_.size()).first->second;
+        return last_people_;
+    }
 
     std::size_t number_of(const Credit& credit) {
         const auto found = std::ranges::find(credits_, credit);
@@ -47,22 +56,12 @@ class Verdicts {
 
     PhotoGate& gate_;
     Date on_;
+    Tags last_;
+    std::size_t last_people_ = 0;
+    std::map<std::vector<ClientId>, std::size_t> people_;
     std::vector<Credit> credits_;
     std::map<Key, Uses> known_;
 };
-
-// Of the pairs whose photos could both go: it is recorded whose they are.
-std::vector<Photo> photos_worth_asking(Library& library, std::span<const Pair> pairs) {
-    const auto credits = library.credits().all();
-    std::set<PhotoId> ids;
-    for (const Pair& pair : pairs) {
-        const MadePair& made = pair.made;
-        if (!credits.contains(made.first) || !credits.contains(made.second)) continue;
-        ids.insert({made.first, made.second});
-    }
-    if (ids.empty()) return {};
-    return library.photos().these(std::vector(ids.begin(), ids.end()));
-}
 
 bool has(const std::vector<std::string>& sentences, const std::string& sentence) {
     return std::ranges::find(sentences, sentence) != sentences.end();
@@ -93,18 +92,19 @@ std::vector<std::string> against_both(PhotoGate& gate, const Photo& first, const
 }
 
 std::vector<std::vector<Use>> allowed_uses(Library& library, std::span<const Pair> pairs, Date on) {
-    std::vector<std::vector<Use>> allowed(pairs.size());
-    const auto photos = photos_worth_asking(library, pairs);
-    if (photos.empty()) return allowed;
     PhotoGate gate = PhotoGate::for_many(library);
     Verdicts verdicts(gate, on);
-    std::map<PhotoId, Uses> uses;
-    for (const Photo& photo : photos) uses[photo.id] = verdicts.of(photo);
+    std::unordered_map<std::int64_t, Uses> uses;
+    each_photo_of_pairs(library.database(), [&](const PhotoAtGate& at_gate) {
+        uses.emplace(at_gate.photo.id.value, verdicts.of(at_gate));
+    });
+    const auto of = [&](PhotoId photo) {
+        const auto found = uses.find(photo.value);
+        return found == uses.end() ? Uses{} : found->second;
+    };
+    std::vector<std::vector<Use>> allowed(pairs.size());
     for (std::size_t i = 0; i < pairs.size(); ++i) {
-        const auto first = uses.find(pairs[i].made.first);
-        const auto second = uses.find(pairs[i].made.second);
-        if (first == uses.end() || second == uses.end()) continue;
-        const Uses both = first->second & second->second;
+        const Uses both = of(pairs[i].made.first) & of(pairs[i].made.second);
         for (std::size_t use = 0; use < all_uses.size(); ++use) {
             if (both[use]) allowed[i].push_back(all_uses[use]);
         }

@@ -2,6 +2,8 @@
 
 #include "indexer/disk/checksum.h"
 #include "indexer/intake/file_names.h"
+#include "indexer/intake/photo_decoder.h"
+#include "indexer/metadata/read.h"
 
 namespace quarterturn {
 namespace {
@@ -15,6 +17,13 @@ Path place_for(ClientId client, const std::string& sha256, const std::string& na
 }
 
 }  // namespace
+
+Decoded picture_from_elsewhere(FileSystem& disk, Decoder& decoder, const Path& file,
+                               int long_edge) {
+    const Bytes bytes = disk.read(file, most_bytes);
+    const int orientation = read_metadata(bytes).orientation;
+    return PhotoDecoder{decoder}.decode({bytes, orientation, long_edge});
+}
 
 Path inspiration_file(const Library& library, const Inspiration& inspiration) {
     return library.folder() / inspiration.path;

@@ -2,6 +2,7 @@
 // Pictures that clients bring along, kept with them as somebody else's work. They lie in the
 // library under inspiration/; no export reads them.
 
+#include "indexer/image/decode.h"
 #include "indexer/store/library.h"
 
 namespace quarterturn {
@@ -13,6 +14,11 @@ Inspiration keep_inspiration(Library& library, const Path& picture, ClientId cli
 
 // The row goes first, so that nothing is listed that is not there. Throws StoreError and DiskError.
 void remove_inspiration(Library& library, InspirationId id);
+
+// Any picture from elsewhere, upright by its EXIF orientation, its long edge `long_edge` pixels or
+// somewhat more; one that is no picture is a result whose `refused` says why. Throws DiskError when
+// the file cannot be read.
+Decoded picture_from_elsewhere(FileSystem& disk, Decoder& decoder, const Path& file, int long_edge);
 
 Path inspiration_file(const Library& library, const Inspiration& inspiration);
 

@@ -1,15 +1,13 @@
 #include "indexer/portfolio/more_like_this.h"
 
-#include <limits>
 #include <stdexcept>
 
 #include "indexer/image/hair_look.h"
 #include "indexer/intake/ordered_work.h"
-#include "indexer/intake/photo_decoder.h"
 #include "indexer/intake/threads.h"
 #include "indexer/intake/thumbnails.h"
 #include "indexer/looks/pairs.h"
-#include "indexer/metadata/read.h"
+#include "indexer/portfolio/inspiration.h"
 #include "indexer/portfolio/pair_figures.h"
 #include "indexer/store/hair_look_table.h"
 
@@ -63,9 +61,8 @@ std::vector<LikeCandidate> candidates(Library& library, const HairLooks& hair,
 }  // namespace
 
 cv::Mat small_picture_in(Library& library, Decoder& decoder, const Path& file) {
-    const Bytes bytes = library.disk().read(file, std::numeric_limits<std::int64_t>::max());
-    const int orientation = read_metadata(bytes).orientation;
-    const Decoded decoded = PhotoDecoder{decoder}.decode({bytes, orientation, thumbnail_long_edge});
+    const Decoded decoded =
+        picture_from_elsewhere(library.disk(), decoder, file, thumbnail_long_edge);
     if (!decoded.ok()) {
         throw std::runtime_error(file.filename().string() +
                                  " cannot be compared: " + decoded.refused);

@@ -7,6 +7,7 @@
 
 #include "indexer/sheet/crop.h"
 #include "indexer/sheet/photo_file.h"
+#include "indexer/sheet/window_inside.h"
 
 namespace quarterturn {
 namespace {
@@ -77,12 +78,6 @@ Box shrunk_about(const Box& window, const Box& head, double scale) {
             window.height * scale};
 }
 
-bool holds_all(const Box& window, const Box& head) {
-    return head.x >= window.x && head.y >= window.y &&
-           head.x + head.width <= window.x + window.width &&
-           head.y + head.height <= window.y + window.height;
-}
-
 // A cell may be narrower than the head is beside its height: then the head goes before the border
 // of the photo.
 Box holding_width(const Box& window, const Box& head) {
@@ -92,19 +87,6 @@ Box holding_width(const Box& window, const Box& head) {
     Box wide = shrunk_about(window, head, scale);
     wide.x = head.x + (head.width - wide.width) / 2;
     return wide;
-}
-
-bool second_fills(const LaidPair& pair, const Box& window) {
-    const Similarity back = pair.alignment.second_onto_first.inverse();
-    for (const double x : {window.x, window.x + window.width}) {
-        for (const double y : {window.y, window.y + window.height}) {
-            const Spot corner = back({x, y});
-            if (corner.x < 0 || corner.y < 0 || corner.x > pair.second_aspect || corner.y > 1) {
-                return false;
-            }
-        }
-    }
-    return true;
 }
 
 }  // namespace
@@ -150,10 +132,11 @@ Box window_of(const LaidPair& pair, double cell_aspect) {
     const Part part = part_around_head(photo, share, cell_aspect);
     const Box window{part.x * pair.first_aspect, part.y, part.width * pair.first_aspect,
                      part.height};
-    // A little closer where the second picture then fills the window too.
-    for (const double closer : {1.0, 0.95, 0.9, 0.85}) {
-        const Box smaller = shrunk_about(window, head, closer);
-        if (holds_all(smaller, head) && second_fills(pair, smaller)) return smaller;
+    const TwoLaid two{pair.first_aspect, pair.second_aspect, pair.alignment.second_onto_first};
+    for (const double closer : {1.0, 0.95, 0.9, 0.85, 0.8}) {
+        if (const auto inside = moved_inside(two, shrunk_about(window, head, closer), head)) {
+            return *inside;
+        }
     }
     return holding_width(window, head);
 }

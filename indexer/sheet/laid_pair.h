@@ -45,8 +45,8 @@ LaidPair lay_pair(Library& library, Decoder& decoder, HeadFinder& finder, const 
 Decoded right_way_round(Library& library, Decoder& decoder, const Photo& photo, int long_edge);
 
 // What of both is shown in a cell of this width over height: the head with air around it, in
-// heights of the first picture. Never more than the first picture holds of it, unless the cell is
-// so narrow that the head would be cut.
+// heights of the first picture. Moved and drawn a little closer where both pictures then fill it,
+// unless the head would be cut.
 Box window_of(const LaidPair& pair, double cell_aspect);
 
 }  // namespace quarterturn

@@ -7,7 +7,7 @@
 namespace quarterturn {
 namespace {
 
-constexpr int paper_white = 255;
+const cv::Scalar quiet_ground{0xec, 0xf0, 0xf2};  // BGR, a little darker than the paper
 
 // What the cell shows of a picture. `lay`: from heights of the picture to heights of the window.
 cv::Mat in_cell(const cv::Mat& picture, const Similarity& lay, const Box& window, cv::Size cell) {
@@ -17,8 +17,7 @@ cv::Mat in_cell(const cv::Mat& picture, const Similarity& lay, const Box& window
                             (lay.x - window.x) * scale, lay.across * pixel * scale,
                             lay.along * pixel * scale, (lay.y - window.y) * scale);
     cv::Mat shown;
-    cv::warpAffine(picture, shown, place, cell, cv::INTER_AREA, cv::BORDER_CONSTANT,
-                   cv::Scalar::all(paper_white));
+    cv::warpAffine(picture, shown, place, cell, cv::INTER_AREA, cv::BORDER_CONSTANT, quiet_ground);
     return shown;
 }
 

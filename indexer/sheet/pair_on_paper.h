@@ -18,7 +18,8 @@ struct PairOnPaper {
 };
 
 // What cells of so many pixels show of the two, the second laid upon the first; empty where one
-// cannot be decoded. White where a photo does not reach. `even`: lights the second as the first.
+// cannot be decoded. A quiet ground where a photo does not
+// reach. `even`: lights the second as the first.
 std::array<cv::Mat, 2> cut_pair(Library& library, Decoder& decoder, const LaidPair& laid,
                                 const std::array<const Photo*, 2>& photos, cv::Size cell,
                                 const std::optional<LightDifference>& even = {});

@@ -3,6 +3,7 @@
 #include <cmath>
 #include <cstdio>
 #include <numbers>
+#include <utility>
 
 #include "indexer/record/word_list.h"
 #include "indexer/sheet/even_light.h"
@@ -45,10 +46,12 @@ std::array<cv::Rect, 2> cells_in(cv::Size space, bool one_above_other) {
             cv::Rect(space.width - width, 0, width, space.height)};
 }
 
+// What was done stands on a line of its own, however her caption ends.
 std::string words_below(const PairPictureWish& wish, const std::vector<std::string>& done) {
     std::string text = wish.caption;
+    std::string before = text.empty() ? "" : "\n";
     for (const std::string& sentence : done) {
-        if (wish.say_what_was_done) text += (text.empty() ? "" : " ") + sentence;
+        if (wish.say_what_was_done) text += std::exchange(before, " ") + sentence;
     }
     return text;
 }
@@ -104,8 +107,12 @@ std::optional<LightDifference> light_to_even(Library& library, Decoder& decoder,
 std::string light_words(const std::optional<LightDifference>& even) {
     if (!even) return "The light is left as it is: too little background shows to measure it.";
     const double ev = even->exposure_ev;
-    return "The whole second photo is made " + figure(std::abs(ev), 1) + " EV " +
-           (ev > 0 ? "darker" : "brighter") +
+    const std::string steps = figure(std::abs(ev), 1);
+    if (steps == "0.0") {
+        return "Both photos are equally bright, measured on the background; the white balance of "
+               "the whole second photo is set to the first's.";
+    }
+    return "The whole second photo is made " + steps + " EV " + (ev > 0 ? "darker" : "brighter") +
            " and its white balance set to the first's, measured on the background.";
 }
 

@@ -56,6 +56,27 @@ TEST_F(AsMadeCommands, SheetIsWritten) {
     complained({"as-made", "Boathouse", "--out", (folder / "made.doc").string()}, 2);
 }
 
+TEST_F(AsMadeCommands, HeadPointsSayTheirOwnWayBackAndUndoSaysThatTheyAreNotAmongIt) {
+    const auto photo = [this] { return answer({"head-points", "B.JPG"}); };
+    const std::string id = std::to_string(photo()["photo"]["id"].get<int>());
+    const std::string first =
+        said({"head-points", "B.JPG", "--top", "48,12.5", "--bottom", "50,61"});
+    EXPECT_NE(first.find("Take it back with: qturn head-points " + id + " --find"),
+              std::string::npos)
+        << first;
+    const std::string second =
+        said({"head-points", "B.JPG", "--top", "40,10", "--bottom", "41,60"});
+    EXPECT_NE(second.find("head-points " + id + " --top 48,12.5 --bottom 50,61"), std::string::npos)
+        << second;
+    EXPECT_EQ(said({"head-points", "B.JPG"}).find("Take it back"), std::string::npos)
+        << "nothing was changed";
+    const json points = photo()["points"];
+    const std::string undone = said({"undo"});
+    EXPECT_NE(undone.find("Undone: "), std::string::npos) << undone;
+    EXPECT_NE(undone.find("head points"), std::string::npos) << undone;
+    EXPECT_EQ(photo()["points"], points);
+}
+
 TEST_F(AsMadeCommands, HeadPointsAreKeptAndLeftToTheProgramAgain) {
     const json set = answer({"head-points", "B.JPG", "--top", "48,12.5", "--bottom", "50,61"});
     EXPECT_EQ(set["points"]["top"], (json{{"x", 0.48}, {"y", 0.125}}));

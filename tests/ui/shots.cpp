@@ -157,6 +157,10 @@ void save_pairs(MainWindow& window, const QString& folder) {
     press(screen, "All pairs again");
     press(screen, "For a client");
     save_as("client");
+    press(screen, "Pictures from clients");
+    for (int i = 0; i < 3; ++i) settle();
+    save_as("kept");
+    press(screen, "All pairs");
     press(screen, "Whole screen");
     settle();
     save_as("whole");

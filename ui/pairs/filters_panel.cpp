@@ -9,6 +9,7 @@
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/choice_list.h"
+#include "ui/widgets/page.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/reason_field.h"
 #include "ui/widgets/words.h"
@@ -18,7 +19,7 @@ namespace quarterturn {
 FiltersPanel::FiltersPanel(Session& session, QWidget* parent)
     : QWidget(parent), session_(session), refused_(new QCheckBox(tr("Only those I refused"))) {
     auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(0, 0, space(3), 0);
+    set_reading_margins(*column, 0, 0, space(3), 0);
     column->setSpacing(0);
     add_kept(*column);
     for (const Fact fact : all_facts) {

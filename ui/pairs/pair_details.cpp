@@ -11,6 +11,7 @@
 #include "ui/theme/theme.h"
 #include "ui/widgets/flow_layout.h"
 #include "ui/widgets/notice.h"
+#include "ui/widgets/page.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/words.h"
 
@@ -74,7 +75,7 @@ QString laying_in_words(const LaidPair& laid) {
 
 PairDetails::PairDetails(Session& session, QWidget* parent) : QWidget(parent), session_(session) {
     auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(space(1), 0, space(3), space(6));
+    set_reading_margins(*column, space(1), 0, space(3), space(6));
     column->setSpacing(space(2));
     add_acts(*column);
     add_figures(*column);

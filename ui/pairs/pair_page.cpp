@@ -47,7 +47,7 @@ PairPage::PairPage(Session& session, ShownPairs& pairs, LaidPairs& laid, QWidget
     row->addWidget(stage_, 1);
     row->addWidget(side);
     auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(space(6), space(3), space(2), space(2));
+    set_reading_margins(*column, space(6), space(3), space(2), space(2));
     column->setSpacing(space(2));
     column->addWidget(build_top());
     column->addLayout(row, 1);
@@ -69,7 +69,7 @@ QWidget* PairPage::build_top() {
     connect(whole, &QPushButton::clicked, this, &PairPage::whole_screen_asked);
     auto* top = new QWidget;
     auto* row = new QHBoxLayout(top);
-    row->setContentsMargins(0, 0, space(4), 0);
+    set_reading_margins(*row, 0, 0, space(4), 0);
     row->setSpacing(space(2));
     row->addWidget(wall);
     row->addSpacing(space(2));

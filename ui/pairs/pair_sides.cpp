@@ -3,6 +3,7 @@
 #include "ui/pairs/fact_words.h"
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"
+#include "ui/widgets/veil.h"
 #include "ui/widgets/words.h"
 
 namespace quarterturn {
@@ -14,11 +15,12 @@ int edge_for(const QWidget& view) {
     return qRound(std::max(view.height(), space(100)) * of_height * view.devicePixelRatioF());
 }
 
-PairSide side_of(Session& session, const QWidget& view, const Photo& photo, const QString& which) {
+PairSide side_of(Session& session, const QWidget& view, const Photo& photo, const QString& which,
+                 bool dim) {
     const QString when =
         photo.moment ? shown(date_of(*photo.moment)) : PairView::tr("time unknown");
-    return {
-        session.pictures().at_hand(photo.id, edge_for(view)), photo.tags.mirrored, which, when, {}};
+    const QImage picture = session.pictures().at_hand(photo.id, edge_for(view));
+    return {dim ? veiled(picture) : picture, photo.tags.mirrored, which, when, {}};
 }
 
 std::optional<LaidPair> surely_laid(const Pair& pair, const LaidAndMeasured* laid) {
@@ -37,9 +39,9 @@ void want_large(Session& session, const QWidget& view, const TwoPhotos& two) {
 }
 
 void show_large(Session& session, PairView& view, const Pair& pair, const TwoPhotos& two,
-                const LaidAndMeasured* laid) {
-    view.show_pair(side_of(session, view, two.first, first_words(pair.made.place)),
-                   side_of(session, view, two.second, second_words(pair.made.place)),
+                const LaidAndMeasured* laid, bool dim) {
+    view.show_pair(side_of(session, view, two.first, first_words(pair.made.place), dim),
+                   side_of(session, view, two.second, second_words(pair.made.place), dim),
                    surely_laid(pair, laid));
 }
 

@@ -13,8 +13,9 @@ class Session;
 void want_large(Session& session, const QWidget& view, const TwoPhotos& two);
 
 // Shows what is at hand. Pictures whose heads do not surely lie upon each other stand whole, beside
-// each other. What differs is marked where both show the finished look.
+// each other. What differs is marked where both show the finished look. `dim`: with half of their
+// light.
 void show_large(Session& session, PairView& view, const Pair& pair, const TwoPhotos& two,
-                const LaidAndMeasured* laid);
+                const LaidAndMeasured* laid, bool dim = false);
 
 }  // namespace quarterturn

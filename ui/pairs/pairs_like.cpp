@@ -5,8 +5,10 @@
 #include <QStackedWidget>
 #include <QStandardPaths>
 
+#include "indexer/portfolio/inspiration.h"
 #include "indexer/portfolio/more_like_this.h"
 #include "ui/pairs/fact_words.h"
+#include "ui/pairs/kept_pictures_page.h"
 #include "ui/pairs/like_bar.h"
 #include "ui/pairs/pair_edits.h"
 #include "ui/pairs/pair_page.h"
@@ -40,10 +42,27 @@ void PairsScreen::ask_picture() {
 
 void PairsScreen::look_like_picture(const Path& picture) {
     const QString name = from_utf8(picture.filename().native());
-    find_like(tr("Your looks most like %1").arg(isolated(name)), picture,
-              [picture](Library& library, Decoder& decoder) {
-                  return pairs_like(library, decoder, picture, std::nullopt);
-              });
+    look_like({.sentence = tr("Your looks most like %1").arg(isolated(name)), .file = picture});
+}
+
+void PairsScreen::look_like_kept(const Inspiration& picture) {
+    session_.attempt([&] {
+        const auto client = session_.library().clients().find(picture.client);
+        //: the name of a picture's file, and the client who brought it
+        const QString sentence =
+            tr("Your looks most like %1, from %2")
+                .arg(isolated(from_utf8(picture.name)),
+                     isolated(from_utf8(client ? client->name : std::string())));
+        look_like({.sentence = sentence,
+                   .file = inspiration_file(session_.library(), picture),
+                   .kept = true});
+    });
+}
+
+void PairsScreen::look_like(const Like& picture) {
+    find_like(picture, [file = picture.file](Library& library, Decoder& decoder) {
+        return pairs_like(library, decoder, file, std::nullopt);
+    });
 }
 
 void PairsScreen::look_like_pair() {
@@ -52,25 +71,24 @@ void PairsScreen::look_like_pair() {
     //: whose pair, and which look
     const QString whose =
         tr("Looks most like %1: %2").arg(isolated(pairs_->client(pair)), pairs_->look(pair));
-    find_like(whose, {}, [pair](Library& library, Decoder&) { return pairs_like(library, pair); });
+    find_like({.sentence = whose},
+              [pair](Library& library, Decoder&) { return pairs_like(library, pair); });
 }
 
 // What was not measured yet is measured first.
-void PairsScreen::find_like(const QString& sentence, const Path& picture, const FindLike& find) {
+void PairsScreen::find_like(const Like& known, const FindLike& find) {
     if (finding_) return;
     finding_ = session_.start<Like>(
-        [&decoder = session_.decoder(), sentence, picture, find](Library& library, Job& job) {
+        [&decoder = session_.decoder(), known, find](Library& library, Job& job) {
             const auto progress = [&job](std::int64_t done, std::int64_t total) {
                 job.progress({done, total, {}, {}});
             };
-            Like like;
+            Like like = known;
             like.failed = measure_hair(library, decoder, progress, job.stop_token()).failed;
             like.pairs = find(library, decoder);
-            like.sentence = sentence;
-            if (!picture.empty()) {
-                like.picture = to_image(small_picture_in(library, decoder, picture));
+            if (!like.file.empty()) {
+                like.picture = to_image(small_picture_in(library, decoder, like.file));
             }
-            like.file = picture;
             return like;
         },
         [screen = QPointer(this)](const Like& like) {
@@ -81,7 +99,10 @@ void PairsScreen::find_like(const QString& sentence, const Path& picture, const 
         work_->show();
         work_->show_progress(progress.done, progress.total, progress.file, progress.left);
     });
-    connect(job, &Job::failed, this, [this](const QString& why) { wall_->notice().say(why); });
+    connect(job, &Job::failed, this, [this](const QString& why) {
+        wall_->notice().say(why);
+        kept_->say(why);
+    });
     connect(job, &Job::ended, work_, &QWidget::hide);
     connect(work_, &ProgressPanel::pause_asked, job, &Job::pause);
     connect(work_, &ProgressPanel::stop_asked, job, &Job::stop);
@@ -106,6 +127,7 @@ void PairsScreen::show_like(const Like& like) {
     }
     wall_->notice().say(failed);
     wall_->show_like(like.sentence, like.picture, std::move(pairs));
+    if (like.kept) wall_->like_bar().keep_button().hide();
     pages_->setCurrentWidget(wall_);
 }
 

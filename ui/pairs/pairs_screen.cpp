@@ -6,6 +6,7 @@
 #include <QShortcut>
 #include <QStackedWidget>
 
+#include "ui/pairs/kept_pictures_page.h"
 #include "ui/pairs/like_bar.h"
 #include "ui/pairs/pair_page.h"
 #include "ui/pairs/progress_page.h"
@@ -55,20 +56,49 @@ void PairsScreen::build() {
 }
 
 void PairsScreen::build_pages() {
-    empty_ = new EmptyPage(
-        tr("Here before stands beside after, both heads equally large. A pair makes itself as soon "
-           "as a look has a photo before and one after, tagged with the same angle."),
-        tr("Tag photos going round the head"));
-    connect(empty_, &EmptyPage::started, this,
-            [this] { session_.go_to({.moment = Moment::round_the_head}); });
+    empty_ = build_empty();
     wall_ = new WallPage(session_, *pairs_, *laid_);
     connect(wall_, &WallPage::opened, this, &PairsScreen::open);
     connect(wall_, &WallPage::picture_asked, this, &PairsScreen::ask_picture);
+    connect(wall_, &WallPage::kept_pictures_asked, this, &PairsScreen::show_kept_pictures);
     connect(&wall_->like_bar(), &LikeBar::keep_asked, this,
             [this] { session_.attempt([this] { ask_whose_picture(); }); });
     connect(wall_, &WallPage::whole_screen_asked, this, &PairsScreen::ask_whole_screen);
     connect(wall_, &WallPage::client_screen_asked, this,
             [this] { session_.attempt([this] { ask_client_screen(); }); });
+    kept_ = new KeptPicturesPage(session_);
+    connect(kept_, &KeptPicturesPage::left, this, &PairsScreen::go_back);
+    connect(kept_, &KeptPicturesPage::like_asked, this, &PairsScreen::look_like_kept);
+    connect(kept_, &KeptPicturesPage::picture_asked, this, &PairsScreen::ask_picture);
+    build_large_pages();
+    for (QWidget* page : {empty_, static_cast<QWidget*>(wall_), static_cast<QWidget*>(pair_),
+                          static_cast<QWidget*>(progress_), static_cast<QWidget*>(kept_),
+                          static_cast<QWidget*>(whole_), static_cast<QWidget*>(for_client_)}) {
+        pages_->addWidget(page);
+    }
+    pages_->setCurrentWidget(wall_);
+}
+
+QWidget* PairsScreen::build_empty() {
+    auto* sentence = new EmptyPage(
+        tr("Here before stands beside after, both heads equally large. A pair makes itself as soon "
+           "as a look has a photo before and one after, tagged with the same angle."),
+        tr("Tag photos going round the head"));
+    connect(sentence, &EmptyPage::started, this,
+            [this] { session_.go_to({.moment = Moment::round_the_head}); });
+    lost_ = new Notice;
+    kept_from_empty_ = make_quiet_button(tr("Pictures from clients"));
+    connect(kept_from_empty_, &QPushButton::clicked, this, &PairsScreen::show_kept_pictures);
+    auto* empty = new QWidget;
+    auto* column = new QVBoxLayout(empty);
+    column->setContentsMargins(space(6), space(3), space(6), space(3));
+    column->addWidget(lost_);
+    column->addWidget(sentence, 1);
+    column->addWidget(kept_from_empty_, 0, Qt::AlignHCenter);
+    return empty;
+}
+
+void PairsScreen::build_large_pages() {
     pair_ = new PairPage(session_, *pairs_, *laid_);
     connect(pair_, &PairPage::left, this, &PairsScreen::go_back);
     connect(pair_, &PairPage::step_asked, this, &PairsScreen::step);
@@ -82,12 +112,6 @@ void PairsScreen::build_pages() {
     for (WholePage* page : {whole_, for_client_}) {
         connect(page, &WholePage::left, this, &PairsScreen::go_back);
     }
-    for (QWidget* page : {static_cast<QWidget*>(empty_), static_cast<QWidget*>(wall_),
-                          static_cast<QWidget*>(pair_), static_cast<QWidget*>(progress_),
-                          static_cast<QWidget*>(whole_), static_cast<QWidget*>(for_client_)}) {
-        pages_->addWidget(page);
-    }
-    pages_->setCurrentWidget(wall_);
 }
 
 void PairsScreen::add_keys() {
@@ -112,12 +136,12 @@ QString PairsScreen::help() const {
         "faded, pinned, refused, or given other photos. A hatched mark stands before what makes a "
         "comparison unfair.\n"
         "Drop a picture that a client brings anywhere here: your own looks most like it come "
-        "up.\n\n"
+        "up. What you keep of them stands under Pictures from clients.\n\n"
         "/ or Ctrl+F: to the search field\n"
         "Arrow keys, Enter: through the wall, open a pair\n"
         "Page Up, Page Down: the pair before, the next\n"
         "Left, Right, Home, End: move the divide or the fade, or step through a client's progress\n"
-        "F11: the whole screen\n"
+        "F11: the whole screen; there B: photos dim or bright while the window is dim\n"
         "Escape: one step back; on the wall, all pairs again");
 }
 
@@ -125,12 +149,27 @@ void PairsScreen::refresh() {
     const bool any = wall_->refresh();
     if (pages_->currentWidget() == for_client_) return show_for_client();
     QWidget* page = pages_->currentWidget();
-    if (!any) return pages_->setCurrentWidget(empty_);
+    if (page == kept_) return kept_->show_pictures();
+    if (!any) return show_empty();
     if (page == empty_) pages_->setCurrentWidget(wall_);
     if (page == whole_) whole_->show_position(whole_->position());
     if (page != pair_ && page != progress_) return;
     if (!pair_->pair() || !pair_->show_pair(pair_->pair()->id)) pages_->setCurrentWidget(wall_);
     if (pages_->currentWidget() == progress_) show_progress();
+}
+
+void PairsScreen::show_empty() {
+    lost_->say(wall_->lost_pairs());
+    kept_from_empty_->setVisible(!session_.library().inspirations().all().empty());
+    pages_->setCurrentWidget(empty_);
+}
+
+void PairsScreen::show_kept_pictures() {
+    session_.attempt([this] {
+        kept_->show_pictures();
+        pages_->setCurrentWidget(kept_);
+        kept_->setFocus();
+    });
 }
 
 void PairsScreen::open(int position) {
@@ -156,6 +195,11 @@ void PairsScreen::go_back() {
     if (fills_screen()) return leave_whole_screen();
     if (page == progress_) return pages_->setCurrentWidget(pair_);
     if (page == wall_) return wall_->show_all();
+    if (page == kept_) {
+        if (kept_->leave_question()) return;
+        pages_->setCurrentWidget(wall_);
+        return refresh();
+    }
     if (page != pair_ || pair_->leave_stage()) return;
     pages_->setCurrentWidget(wall_);
     if (pair_->pair()) wall_->show_pair(pair_->pair()->id);

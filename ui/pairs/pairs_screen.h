@@ -6,12 +6,14 @@
 #include "ui/pairs/shown_pairs.h"
 #include "ui/shell/screen.h"
 
+class QPushButton;
 class QStackedWidget;
 
 namespace quarterturn {
 
-class EmptyPage;
 class Job;
+class KeptPicturesPage;
+class Notice;
 class PairPage;
 class ProgressPage;
 class ProgressPanel;
@@ -39,16 +41,19 @@ class PairsScreen : public Screen {
   private:
     // What is like something, and what that is.
     struct Like {
-        std::vector<LikePair> pairs;
-        std::vector<std::string> failed;
-        QString sentence;
-        QImage picture;
-        Path file;  // of that picture
+        std::vector<LikePair> pairs{};
+        std::vector<std::string> failed{};
+        QString sentence{};
+        QImage picture{};
+        Path file{};        // of that picture
+        bool kept = false;  // with a client already
     };
     using FindLike = std::function<std::vector<LikePair>(Library&, Decoder&)>;
 
     void build();
     void build_pages();
+    QWidget* build_empty();
+    void build_large_pages();
     void add_keys();
     void open(int position);
     void step(int pairs);
@@ -56,7 +61,12 @@ class PairsScreen : public Screen {
     void leave_whole_screen();
     void ask_picture();
     void look_like_pair();
-    void find_like(const QString& sentence, const Path& picture, const FindLike& find);
+    // `known`: what was asked for.
+    void find_like(const Like& known, const FindLike& find);
+    void look_like_kept(const Inspiration& picture);
+    void look_like(const Like& picture);
+    void show_kept_pictures();
+    void show_empty();
     void show_like(const Like& like);
     void ask_whose_picture();
     void show_progress();
@@ -71,10 +81,13 @@ class PairsScreen : public Screen {
     ShownPairs* client_pairs_;  // those of them that a client may see
     LaidPairs* laid_;
     QStackedWidget* pages_;
-    EmptyPage* empty_;
+    QWidget* empty_;
+    Notice* lost_;  // though there is no pair
+    QPushButton* kept_from_empty_;
     WallPage* wall_;
     PairPage* pair_;
     ProgressPage* progress_;
+    KeptPicturesPage* kept_;
     WholePage* whole_;
     WholePage* for_client_;
     WholePage* alone_ = nullptr;  // the one of the two that fills the screen

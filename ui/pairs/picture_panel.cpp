@@ -72,7 +72,7 @@ QWidget* PicturePanel::build_choices() {
     auto* choices = new QWidget;
     choices->setMaximumWidth(space(choices_steps));
     auto* column = new QVBoxLayout(choices);
-    column->setContentsMargins(space(1), 0, space(3), 0);
+    set_reading_margins(*column, space(1), 0, space(3), 0);
     column->setSpacing(space(2));
     column->addWidget(make_heading(tr("One picture of both")));
     use_ = add_choice(*column, tr("What it is for"));

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "indexer/portfolio/kept_laying.h"
 #include "ui/pairs/fact_words.h"
 #include "ui/shell/session.h"
 #include "ui/widgets/words.h"
@@ -71,31 +72,47 @@ ShownPairs::Page ShownPairs::read_page(int first) const {
     const auto from = static_cast<std::size_t>(first);
     const std::size_t count = std::min<std::size_t>(page_pairs, pairs_.size() - from);
     std::vector<PhotoId> ids;
+    std::vector<PairId> pairs;
     for (std::size_t i = from; i < from + count; ++i) {
         ids.insert(ids.end(), {pairs_[i].pair.made.first, pairs_[i].pair.made.second});
+        pairs.push_back(pairs_[i].pair.id);
     }
     std::map<PhotoId, Photo> photos;
+    std::map<PairId, LaidPair> layings;
     session_.attempt([&] {
         for (Photo& photo : session_.library().photos().these(ids)) {
             photos.emplace(photo.id, std::move(photo));
         }
+        layings = kept_layings(session_.library(), pairs);
     });
     Page page(count);
     for (std::size_t i = 0; i < count; ++i) {
         const auto one = photos.find(ids[2 * i]);
         const auto other = photos.find(ids[2 * i + 1]);
-        if (one != photos.end() && other != photos.end()) page[i] = {one->second, other->second};
+        if (one == photos.end() || other == photos.end()) continue;
+        page[i].photos = {one->second, other->second};
+        const auto laying = layings.find(pairs[i]);
+        if (laying != layings.end()) page[i].laid = laying->second;
     }
     return page;
 }
 
-const TwoPhotos* ShownPairs::photos(int position) const {
+const ShownPairs::Shown& ShownPairs::shown_at(int position) const {
     const int number = position / page_pairs;
     if (!pages_.contains(number)) {
         pages_.insert(number, new Page(read_page(number * page_pairs)));
     }
-    const auto& two = (*pages_.object(number))[static_cast<std::size_t>(position % page_pairs)];
-    return two ? &*two : nullptr;
+    return (*pages_.object(number))[static_cast<std::size_t>(position % page_pairs)];
+}
+
+const TwoPhotos* ShownPairs::photos(int position) const {
+    const auto& photos = shown_at(position).photos;
+    return photos ? &*photos : nullptr;
+}
+
+const LaidPair* ShownPairs::laid(int position) const {
+    const auto& laid = shown_at(position).laid;
+    return laid ? &*laid : nullptr;
 }
 
 }  // namespace quarterturn

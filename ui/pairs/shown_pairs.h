@@ -37,10 +37,17 @@ class ShownPairs : public QAbstractListModel {
 
     // Null when one of them has gone since, or cannot be read.
     const TwoPhotos* photos(int position) const;
+    // How they were laid when they were laid last; null when that is not known or not as now.
+    const LaidPair* laid(int position) const;
 
   private:
-    using Page = std::vector<std::optional<TwoPhotos>>;
+    struct Shown {
+        std::optional<TwoPhotos> photos;
+        std::optional<LaidPair> laid;
+    };
+    using Page = std::vector<Shown>;
     Page read_page(int first) const;
+    const Shown& shown_at(int position) const;
 
     Session& session_;
     std::vector<PairOnWall> pairs_;

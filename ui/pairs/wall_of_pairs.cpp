@@ -1,5 +1,6 @@
 #include "ui/pairs/wall_of_pairs.h"
 
+#include <QEvent>
 #include <QLocale>
 #include <QPainter>
 #include <QPainterPath>
@@ -11,6 +12,7 @@
 #include "ui/two_heads/laid_picture.h"
 #include "ui/widgets/angle_ring.h"
 #include "ui/widgets/draw_photo.h"
+#include "ui/widgets/veil.h"
 #include "ui/widgets/words.h"
 
 namespace quarterturn {
@@ -44,6 +46,12 @@ void WallOfPairs::forget_pictures() {
     viewport()->update();
 }
 
+// Photos are as bright as the window is.
+void WallOfPairs::changeEvent(QEvent* event) {
+    ShelfView::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange) forget_pictures();
+}
+
 void WallOfPairs::show_again(PhotoId photo) {
     const auto in_view = seen();
     for (int i = in_view.first_photo; i < in_view.end_photo; ++i) {
@@ -71,25 +79,30 @@ void WallOfPairs::arrange(ShelfLayout& layout) const {
                    {pairs_.rowCount()});
 }
 
-void WallOfPairs::paint_two(QPainter& painter, const PairPlace& place, const TwoPhotos& two,
+const LaidPair* WallOfPairs::surely_laid(int position, const TwoPhotos& two) const {
+    const auto* now = laid_.at_hand(two.first.id, two.second.id);
+    const LaidPair* laid = now ? &now->pair : pairs_.laid(position);
+    return laid && laid->refused.empty() && laid->alignment.sure() ? laid : nullptr;
+}
+
+void WallOfPairs::paint_two(QPainter& painter, int position, const TwoPhotos& two,
                             const QRectF& area) const {
-    const auto* laid = laid_.at_hand(two.first.id, two.second.id);
-    const bool sure = laid && laid->pair.refused.empty() && laid->pair.alignment.sure();
+    const PairPlace& place = pairs_.at(position).pair.made.place;
+    const LaidPair* laid = surely_laid(position, two);
     const double width = (area.width() - between) / 2;
     for (const int side : {0, 1}) {
         const Photo& photo = side == 0 ? two.first : two.second;
         const bool at_left = (side == 0) == (layoutDirection() == Qt::LeftToRight);
         const QRectF cell(at_left ? area.x() : area.right() - width, area.y(), width,
                           area.height());
-        const QImage small = session_.pictures().at_hand(photo.id, small_long_edge);
-        if (!sure) {
+        const QImage small = lit_for_mood(session_.pictures().at_hand(photo.id, small_long_edge));
+        if (laid) {
+            const Similarity lay = side == 1 ? laid->alignment.second_onto_first : Similarity{};
+            draw_laid(painter, cell, small, photo.tags.mirrored, lay,
+                      window_of(*laid, cell.width() / cell.height()), palette());
+        } else {
             draw_picture(painter, cell, small, photo.tags.mirrored);
-            paint_which(painter, place, side, cell);
-            continue;
         }
-        const Similarity lay = side == 1 ? laid->pair.alignment.second_onto_first : Similarity{};
-        const quarterturn::Box part = window_of(laid->pair, cell.width() / cell.height());
-        draw_laid(painter, cell, small, photo.tags.mirrored, lay, part, palette());
         paint_which(painter, place, side, cell);
     }
 }
@@ -123,7 +136,7 @@ QImage WallOfPairs::picture(int position, const TwoPhotos& two, QSize size) cons
     made->fill(hairline_colour(palette()));
     QPainter painter(made);
     painter.setRenderHints(QPainter::Antialiasing | QPainter::SmoothPixmapTransform);
-    paint_two(painter, pairs_.at(position).pair.made.place, two, made->rect());
+    paint_two(painter, position, two, made->rect());
     painter.end();
     const QImage result = *made;
     painted_.insert(pair, made, made->sizeInBytes() / 1024 + 1);

@@ -19,14 +19,16 @@ class WallOfPairs : public ShelfView {
   protected:
     void arrange(ShelfLayout& layout) const override;
     void paint_heading(QPainter&, int, const QRect&) const override {}
+    void changeEvent(QEvent* event) override;
     void paint_tile(QPainter& painter, int position, const QRect& area) const override;
     void want_what_is_seen() override;
 
   private:
     void show_again(PhotoId photo);
     QImage picture(int position, const TwoPhotos& two, QSize size) const;
-    void paint_two(QPainter& painter, const PairPlace& place, const TwoPhotos& two,
-                   const QRectF& area) const;
+    // How the heads surely lie upon each other; null where that is not known.
+    const LaidPair* surely_laid(int position, const TwoPhotos& two) const;
+    void paint_two(QPainter& painter, int position, const TwoPhotos& two, const QRectF& area) const;
     void paint_which(QPainter& painter, const PairPlace& place, int side, const QRectF& cell) const;
     void paint_words(QPainter& painter, int position, const QRect& area) const;
     QString last_line(const PairOnWall& on_wall, bool& unfair) const;

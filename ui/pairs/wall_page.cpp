@@ -68,7 +68,7 @@ WallPage::WallPage(Session& session, ShownPairs& pairs, LaidPairs& laid, QWidget
     main->addWidget(like_bar_);
     main->addWidget(results_, 1);
     auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(space(6), space(3), space(2), 0);
+    set_reading_margins(*row, space(6), space(3), space(2), 0);
     row->setSpacing(space(5));
     row->addWidget(side_);
     row->addLayout(main, 1);
@@ -93,13 +93,16 @@ QWidget* WallPage::build_header() {
     QPushButton* picture = make_button(tr("Like a picture…"));
     picture->setToolTip(tr("A picture that a client brings: drop it here, or open it"));
     connect(picture, &QPushButton::clicked, this, &WallPage::picture_asked);
+    QPushButton* kept = make_quiet_button(tr("Pictures from clients"));
+    kept->setToolTip(tr("Those that are kept: somebody else's work"));
+    connect(kept, &QPushButton::clicked, this, &WallPage::kept_pictures_asked);
     QPushButton* whole = make_button(tr("Whole screen"));
     connect(whole, &QPushButton::clicked, this, &WallPage::whole_screen_asked);
     QPushButton* client = make_button(tr("For a client"));
     connect(client, &QPushButton::clicked, this, &WallPage::client_screen_asked);
     auto* header = new QWidget;
     auto* column = new QVBoxLayout(header);
-    column->setContentsMargins(space(2), 0, space(4), 0);
+    set_reading_margins(*column, space(2), 0, space(4), 0);
     column->setSpacing(space(1));
     QHBoxLayout* first = make_row(2);
     first->addWidget(words_, 1);
@@ -108,6 +111,7 @@ QWidget* WallPage::build_header() {
     second->addWidget(count_);
     second->addWidget(clear_);
     second->addStretch();
+    second->addWidget(kept);
     column->addLayout(first);
     column->addLayout(second);
     return header;
@@ -117,22 +121,23 @@ bool WallPage::refresh() {
     wall_.emplace(session_.library(), session_.today());
     view_->forget_pictures();
     like_ ? show_like_again() : look_again();
-    tell_lost();
+    lost_words_ = words_of_lost();
+    lost_->say(lost_words_);
     return !wall_->pairs().empty();
 }
 
-void WallPage::tell_lost() {
+QString WallPage::words_of_lost() {
     QStringList lost;
     for (const Pair& pair : session_.library().pairs().without_photos()) {
         lost << tr("%1: %2, %3")
                     .arg(isolated(pairs_.client(pair)), pairs_.look(pair),
                          angle_and_kind(pair.made.place));
     }
-    if (lost.isEmpty()) return lost_->say({});
-    lost_->say(tr("The photos you chose for %n pair(s) were removed or tagged otherwise, and no "
-                  "others stand for them:",
-                  nullptr, static_cast<int>(lost.size())) +
-               u'\n' + lost.join(u'\n'));
+    if (lost.isEmpty()) return {};
+    return tr("The photos you chose for %n pair(s) were removed or tagged otherwise, and no others "
+              "stand for them:",
+              nullptr, static_cast<int>(lost.size())) +
+           u'\n' + lost.join(u'\n');
 }
 
 // As they are now; those that are no longer there go.

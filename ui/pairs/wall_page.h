@@ -29,6 +29,9 @@ class WallPage : public QWidget {
 
     // Reads the records; answers whether there is any pair at all.
     bool refresh();
+    // Of the pairs that she chose photos for and that nothing stands for any more, a line each;
+    // empty where there are none.
+    const QString& lost_pairs() const { return lost_words_; }
     void show_pair(PairId pair);   // it is the current one
     int current_position() const;  // 0 where none is current
     // Of those shown, the ones that both photos may go for this use today. Throws StoreError.
@@ -47,12 +50,13 @@ class WallPage : public QWidget {
     void whole_screen_asked();
     void client_screen_asked();
     void picture_asked();
+    void kept_pictures_asked();
 
   private:
     QWidget* build_header();
     void look_again();
     void show_like_again();
-    void tell_lost();
+    QString words_of_lost();
     void take(const PairFilter& filter);
     void show_found(std::vector<PairOnWall> pairs);
     QString count_words(std::size_t count) const;
@@ -70,7 +74,8 @@ class WallPage : public QWidget {
     QPushButton* clear_;
     LikeBar* like_bar_;
     Notice* notice_;
-    Notice* lost_;  // pairs that she chose photos for and that nothing stands for any more
+    Notice* lost_;
+    QString lost_words_;
     QStackedWidget* results_;
     WallOfPairs* view_;
     EmptyPage* nothing_;

@@ -36,6 +36,8 @@ QWidget* WholePage::build_foot() {
     next_ = make_button(tr("Next"));
     QPushButton* leave = make_button(tr("Leave (Esc)"));
     modes_ = new ModeRow(*view_, {PairMode::side_by_side, PairMode::divide, PairMode::fade});
+    light_ = make_button({});
+    connect(light_, &QPushButton::clicked, this, &WholePage::toggle_light);
     count_ = make_quiet({});
     credits_ = make_quiet({});
     connect(back_, &QPushButton::clicked, this, [this] { step(-1); });
@@ -54,6 +56,7 @@ QWidget* WholePage::build_foot() {
     row->addWidget(credits_, 1);
     row->addWidget(modes_);
     row->addSpacing(space(4));
+    row->addWidget(light_);
     row->addWidget(leave);
     return foot;
 }
@@ -66,6 +69,16 @@ void WholePage::show_position(int position) {
         tr("%1 of %2").arg(locale.toString(position_ + 1), locale.toString(pairs_.rowCount())));
     back_->setEnabled(position_ > 0);
     next_->setEnabled(position_ + 1 < pairs_.rowCount());
+    show_pair();
+}
+
+void WholePage::show_light() {
+    light_->setText(photos_bright_ ? tr("Photos dim (B)") : tr("Photos bright (B)"));
+    light_->setVisible(remembered_theme().mood == Mood::dawn);
+}
+
+void WholePage::toggle_light() {
+    photos_bright_ = !photos_bright_;
     show_pair();
 }
 
@@ -82,7 +95,9 @@ void WholePage::show_pair() {
     session_.attempt([&] { laid = laid_.of(two->first, two->second); });
     session_.attempt([&] { show_credits(*two); });
     want_large(session_, *view_, *two);
-    show_large(session_, *view_, pairs_.at(position_).pair, *two, laid);
+    const bool dim = remembered_theme().mood == Mood::dawn && !photos_bright_;
+    show_large(session_, *view_, pairs_.at(position_).pair, *two, laid, dim);
+    show_light();
     modes_->setEnabled(laid && laid->pair.refused.empty() && laid->pair.alignment.sure());
 }
 
@@ -113,6 +128,8 @@ void WholePage::keyPressEvent(QKeyEvent* event) {
         case Qt::Key_Up:
         case Qt::Key_Backspace:
             return step(-1);
+        case Qt::Key_B:
+            return toggle_light();
         case Qt::Key_Right:
             return step(forth ? 1 : -1);
         case Qt::Key_Left:

@@ -35,18 +35,22 @@ class WholePage : public QWidget {
   private:
     QWidget* build_foot();
     void show_pair();
+    void show_light();
+    void toggle_light();
     void show_credits(const TwoPhotos& two);
 
     Session& session_;
     ShownPairs& pairs_;
     LaidPairs& laid_;
     int position_ = 0;
+    bool photos_bright_ = false;  // though the window is dim
     PairView* view_;
     ModeRow* modes_;
     QLabel* count_;
     QLabel* credits_;
     QPushButton* back_;
     QPushButton* next_;
+    QPushButton* light_;
 };
 
 }  // namespace quarterturn

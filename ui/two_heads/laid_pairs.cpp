@@ -3,6 +3,7 @@
 #include <QMetaObject>
 #include <algorithm>
 
+#include "indexer/portfolio/kept_laying.h"
 #include "ui/shell/session.h"
 
 namespace quarterturn {
@@ -14,11 +15,20 @@ constexpr int most_kept = 4000;  // of about two kilobytes each
 struct Bench {
     explicit Bench(const Path& folder, FileSystem& disk) : library(Library::open(folder, disk)) {}
 
-    LaidAndMeasured lay(Decoder& decoder, const TwoPhotos& two) {
+    LaidAndMeasured lay(Decoder& decoder, const TwoPhotos& two, const LaidFrom& from) {
         LaidAndMeasured laid{lay_pair(library, decoder, finder, two.first, two.second), {}};
         if (!laid.pair.refused.empty()) return laid;
+        keep(from, laid.pair);
         laid.figures = measure_laid(library, decoder, laid.pair.alignment, two.first, two.second);
         return laid;
+    }
+
+    void keep(const LaidFrom& from, const LaidPair& pair) {
+        try {
+            keep_laying(library, from, pair);
+        } catch (const StoreError&) {
+            // It is laid anew the next time.
+        }
     }
 
     Library library;
@@ -112,7 +122,9 @@ void LaidPairs::work() {
             if (!bench || bench->library.folder() != task->library) {
                 bench.emplace(task->library, session_.disk());
             }
-            laid = bench->lay(session_.decoder(), task->photos);
+            const auto& [first, second] = task->photos;
+            laid = bench->lay(session_.decoder(), task->photos,
+                              {first, second, task->key.first_points, task->key.second_points});
         } catch (const std::exception& problem) {
             laid.pair.refused = problem.what();
         }

@@ -5,8 +5,8 @@
 #include <QPainter>
 
 #include "ui/theme/theme.h"
-#include "ui/wedding_morning/veil.h"
 #include "ui/widgets/photo_words.h"
+#include "ui/widgets/veil.h"
 #include "ui/widgets/words.h"
 
 namespace quarterturn {

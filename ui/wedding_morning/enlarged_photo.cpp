@@ -8,9 +8,9 @@
 #include "ui/theme/theme.h"
 #include "ui/wedding_morning/arrow_angle.h"
 #include "ui/wedding_morning/board_button.h"
-#include "ui/wedding_morning/veil.h"
 #include "ui/widgets/draw_photo.h"
 #include "ui/widgets/parts.h"
+#include "ui/widgets/veil.h"
 
 namespace quarterturn {
 

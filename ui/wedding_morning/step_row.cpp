@@ -8,11 +8,11 @@
 #include "ui/wedding_morning/board_button.h"
 #include "ui/wedding_morning/marked_line.h"
 #include "ui/wedding_morning/tick_box.h"
-#include "ui/wedding_morning/veil.h"
 #include "ui/widgets/flow_layout.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/photo_tile.h"
 #include "ui/widgets/photo_words.h"
+#include "ui/widgets/veil.h"
 #include "ui/widgets/words.h"
 
 namespace quarterturn {

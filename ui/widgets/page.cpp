@@ -1,5 +1,8 @@
 #include "ui/widgets/page.h"
 
+#include <QGuiApplication>
+#include <utility>
+
 #include "ui/theme/theme.h"
 
 namespace quarterturn {
@@ -33,6 +36,11 @@ ScrollingPage make_scrolling_page() {
     middle->addWidget(content, 1000);
     middle->addStretch(1);
     return {make_scrolling_side(ground), column};
+}
+
+void set_reading_margins(QLayout& layout, int leading, int top, int trailing, int bottom) {
+    if (QGuiApplication::layoutDirection() == Qt::RightToLeft) std::swap(leading, trailing);
+    layout.setContentsMargins(leading, top, trailing, bottom);
 }
 
 }  // namespace quarterturn

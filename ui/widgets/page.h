@@ -13,6 +13,9 @@ struct ScrollingPage {
 };
 ScrollingPage make_scrolling_page();
 
+// Margins whose first stands where reading begins, as the window reads when this is called.
+void set_reading_margins(QLayout& layout, int leading, int top, int trailing, int bottom);
+
 // Beside the main part of a screen: scrolls down where the window is low.
 QScrollArea* make_scrolling_side(QWidget* content);
 

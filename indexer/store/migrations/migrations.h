@@ -29,6 +29,7 @@ extern const Migration inspirations;
 extern const Migration clients_done;
 extern const Migration consent_records;
 extern const Migration erasures;
+extern const Migration pair_windows;
 
 // SQLite's user_version, which counts the steps that a file has behind it.
 int schema_version(SQLite::Database& database);

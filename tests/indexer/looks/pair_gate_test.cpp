@@ -14,13 +14,17 @@ namespace quarterturn {
 namespace {
 
 struct GatedLibrary : ExampleLibrary {
-    PhotoId add_side(const std::string& name, Stage stage, LookId whose, Angle angle) {
+    PhotoId add_side(const std::string& name, Stage stage, LookId whose, Angle angle,
+                     const std::vector<ClientId>& shown = {},
+                     const std::optional<HeadSigns>& signs = {}) {
         Photo photo = example_photo(name, taken_at("2026-11-07T10:30:00"));
         photo.measures = {5, 0, 0.5, 0, 0};
         photo.tags.sitting = trial;
         photo.tags.look = whose;
         photo.tags.stage = stage;
         photo.tags.angle = angle;
+        photo.tags.shown = shown;
+        photo.head_signs = signs;
         return library.photos().add(photo);
     }
 
@@ -83,7 +87,6 @@ TEST_F(PairsAtTheGate, SayOnceWhatIsTheSameOfBothAndWhichPhotoElse) {
 // Clients, consents, credits and what is seen as they come.
 struct AnyGatedLibrary : GatedLibrary {
     AnyGatedLibrary() {
-        const ClientId ada = library.clients().add(client_called("Ada Fennimore"));
         const std::array clients{mira, ada};
         for (const ClientId client : clients) {
             for (int left = *rc::gen::inRange(0, 4); left > 0; --left) any_word(client);
@@ -105,8 +108,13 @@ struct AnyGatedLibrary : GatedLibrary {
 
     void any_photo(LookId whose, Stage stage, int number) {
         const Angle angle = *rc::gen::element(Angle::back, Angle::front);
-        const PhotoId id = add_side(std::string(word(stage)) + std::to_string(number) + ".jpg",
-                                    stage, whose, number % 2 == 0 ? Angle::back : angle);
+        const PhotoId id =
+            add_side(std::string(word(stage)) + std::to_string(number) + ".jpg", stage, whose,
+                     number % 2 == 0 ? Angle::back : angle,
+                     *rc::gen::element(std::vector<ClientId>{}, std::vector<ClientId>{mira},
+                                       std::vector<ClientId>{ada}),
+                     *rc::gen::element<std::optional<HeadSigns>>(std::nullopt, HeadSigns{},
+                                                                 HeadSigns{true, false, false}));
         Credit credit;
         switch (*rc::gen::inRange(0, 4)) {
             case 0:
@@ -127,8 +135,11 @@ struct AnyGatedLibrary : GatedLibrary {
         Seen seen;
         seen.face = *rc::gen::element<std::optional<bool>>(std::nullopt, true, false);
         seen.strangers = *rc::gen::inRange(0, 5) == 0;
-        library.credits().set_seen(id, seen);
+        seen.nobody = *rc::gen::inRange(0, 5) == 0;
+        if (*rc::gen::inRange(0, 3) > 0) library.credits().set_seen(id, seen);
     }
+
+    ClientId ada = library.clients().add(client_called("Ada Fennimore"));
 };
 
 RC_GTEST_PROP(PairsAtTheGateAtOnce, AreJudgedAsEachPhotoIs, ()) {

@@ -105,6 +105,24 @@ TEST_F(PairPictureTest, KeepsADiscADiscEquallyLargeInBoth) {
     EXPECT_NEAR(left.height, right.height, 6);
 }
 
+// What is blue is no more than the grey wall is; the page is white.
+TEST_F(PairPictureTest, LeavesNoCornerOfPaperWhereThePhotoIsTurned) {
+    const cv::Point middle{860, 800};
+    const cv::Mat picture = disc_picture({1600, 1600}, middle, 300);
+    after = add("QTA_0004.jpg", picture, middle, 300);
+    const double lean = 40.0 / picture.cols;  // of 600 pixels: some eight degrees for both points
+    library.head_points().set(after.id, {{0.5375 + lean, 0.3125}, {0.5375 - lean, 0.6875}});
+    const Path file = folder / "turned.jpg";
+    const PairPicture turned = drawn({}, file);
+    EXPECT_NE(turned.done.back().find("turned by 7.6°"), std::string::npos) << turned.done.back();
+    for (const std::string part : {"1070x2160+0+0", "1070x2160+1090+0"}) {
+        const double brightest =
+            std::stod(output_of("convert " + shell_word(file.string()) + " -crop " + part +
+                                " +repage -channel B -separate -format '%[fx:255*maxima]' info:"));
+        EXPECT_LT(brightest, 200) << part;
+    }
+}
+
 TEST_F(PairPictureTest, HasAWhiteDivideBetweenTheTwo) {
     const auto mean = [](const Path& file, const std::string& part) {
         return std::stod(output_of("convert " + shell_word(file.string()) + " -crop " + part +
@@ -135,12 +153,18 @@ TEST_F(PairPictureTest, LightsTheSecondAsTheFirstOnlyWhenAsked) {
     EXPECT_NEAR(wall(even), grey, 2);
 }
 
+TEST_F(PairPictureTest, SaysThatBothAreEquallyBrightWhereTheyAre) {
+    const std::string words = drawn({.even_light = true}, folder / "even.jpg").done.back();
+    EXPECT_NE(words.find("equally bright"), std::string::npos) << words;
+    EXPECT_EQ(words.find("0.0"), std::string::npos) << words;
+}
+
 TEST_F(PairPictureTest, SaysWhatWasDoneBehindTheCaption) {
     const PairPicture picture =
-        drawn({.caption = "Before and after.", .say_what_was_done = true}, folder / "pair.jpg");
+        drawn({.caption = "Before and after", .say_what_was_done = true}, folder / "pair.jpg");
     const auto& text = std::get<TextItem>(picture.document.pages.front().items.back());
     EXPECT_EQ(text.text,
-              "Before and after. Cropped, and both heads laid equally large in one place. The "
+              "Before and after\nCropped, and both heads laid equally large in one place. The "
               "second photo is scaled to 107 %.");
 }
 

@@ -6,8 +6,12 @@
 #include <QMimeData>
 #include <QSignalSpy>
 
+#include "indexer/portfolio/inspiration.h"
+#include "indexer/sheet/laid_pair.h"
+#include "indexer/store/laid_pair_table.h"
 #include "tests/support/as_made_library.h"
 #include "tests/ui/pairs/pairs_fixture.h"
+#include "ui/pairs/kept_pictures_page.h"
 #include "ui/two_heads/pair_view.h"
 #include "ui/two_heads/point_view.h"
 #include "ui/widgets/choice_list.h"
@@ -149,6 +153,66 @@ TEST_F(PhotographedPairsTest, HerLooksMostLikeADroppedPictureComeUpWithReasons) 
     EXPECT_TRUE(session.library().inspirations().all().empty());
     QTest::mouseClick(button(QStringLiteral("All pairs again")), Qt::LeftButton);
     EXPECT_TRUE(says(QStringLiteral("the newest first")));
+}
+
+TEST_F(PhotographedPairsTest, AKeptPictureIsSeenAndHerLooksLikeItAreFound) {
+    const Path brought =
+        session.library().photo_file(*session.library().photos().find(example.before));
+    keep_inspiration(session.library(), brought, example.mira, session.now());
+    QTest::mouseClick(button(QStringLiteral("Pictures from clients")), Qt::LeftButton);
+    show_active(screen);
+    auto& list = *screen.findChild<KeptPicturesPage*>()->findChild<QListWidget*>();
+    ASSERT_EQ(list.count(), 1);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return !list.item(0)->icon().isNull(); }, 20000));
+    EXPECT_EQ(problems_with(screen), QStringList());
+    QTest::mouseClick(button(QStringLiteral("Your looks like it")), Qt::LeftButton);
+    EXPECT_TRUE(
+        QTest::qWaitFor([&] { return says(QStringLiteral("Your looks most like")); }, 60000));
+    EXPECT_TRUE(says(QStringLiteral("Mira"))) << "who brought it";
+    EXPECT_EQ(button(QStringLiteral("Keep it with a client")), nullptr) << "it is kept already";
+}
+
+// Before anything is laid again, as after a restart.
+TEST_F(PhotographedPairsTest, TheWallIsLaidByWhatIsKeptWithThePairs) {
+    auto& wall = *screen.findChild<WallOfPairs*>();
+    LaidPairTable table(session.library().database(), head_alignment_version);
+    std::vector<PairId> all;
+    for (const Pair& pair : session.library().pairs().all()) all.push_back(pair.id);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return table.of(all).size() == all.size(); }, 60000));
+    ShownPairs shown(session);
+    std::vector<PairOnWall> pairs;
+    for (const Pair& pair : session.library().pairs().all()) pairs.push_back({pair});
+    shown.show(pairs);
+    for (int i = 0; i < shown.rowCount(); ++i) {
+        ASSERT_NE(shown.laid(i), nullptr);
+        const TwoPhotos* two = shown.photos(i);
+        HeadFinder finder;
+        const LaidPair anew =
+            lay_pair(session.library(), session.decoder(), finder, two->first, two->second);
+        const Box kept = window_of(*shown.laid(i), 0.8);
+        EXPECT_EQ(shown.laid(i)->alignment.sure(), anew.alignment.sure());
+        EXPECT_NEAR(kept.x, window_of(anew, 0.8).x, 1e-9);
+        EXPECT_NEAR(kept.height, window_of(anew, 0.8).height, 1e-9);
+    }
+    EXPECT_GT(wall.model()->rowCount(), 0);
+}
+
+TEST_F(PhotographedPairsTest, PhotosOnTheWallHaveHalfTheirLightWhileTheWindowIsDim) {
+    auto& wall = *screen.findChild<WallOfPairs*>();
+    const auto light = [&] {
+        const QImage tile = wall.viewport()->grab(QRect(20, 20, 160, 120)).toImage();
+        return QColor(
+                   tile.scaled(1, 1, Qt::IgnoreAspectRatio, Qt::SmoothTransformation).pixel(0, 0))
+            .lightness();
+    };
+    const auto& pictures = session.pictures();
+    ASSERT_TRUE(QTest::qWaitFor(
+        [&] { return !pictures.at_hand(example.before, small_long_edge).isNull(); }, 20000));
+    const int bright = light();
+    session.use_theme({.mood = Mood::dawn});
+    const int dim = light();
+    session.use_theme({});
+    EXPECT_LT(dim, bright * 3 / 4);
 }
 
 TEST_F(PhotographedPairsTest, APictureWithoutAHeadIsSaidToHaveNone) {

@@ -1,10 +1,14 @@
 // The wall: finding pairs by facts, words and kept filters.
 
+#include <QLayout>
 #include <QListWidget>
 #include <QSignalSpy>
 #include <set>
 
+#include "indexer/looks/pairs.h"
 #include "tests/ui/pairs/pairs_fixture.h"
+#include "ui/pairs/pair_page.h"
+#include "ui/pairs/wall_page.h"
 #include "ui/widgets/choice_list.h"
 
 namespace quarterturn {
@@ -205,6 +209,67 @@ TEST_F(PairsScreenTest, TheUseThatIsAllowedIsAFilterWithItsCount) {
               QStringLiteral("website, 1 pair"));
     tick(QStringLiteral("website"));
     EXPECT_TRUE(says(QStringLiteral("1 pair found")));
+}
+
+TEST_F(PairsScreenTest, PairsWhosePhotosWentAreNamed) {
+    add_pairs();
+    show();
+    PairId back;
+    for (const Pair& pair : library().pairs().all()) {
+        if (pair.made.place.angle == Angle::back) back = pair.id;
+    }
+    choose_frames(library(), back, std::nullopt, soft);
+    std::vector<TagChange> gone;
+    for (const PhotoId photo : {sharp, soft}) {
+        Tags tags = library().photos().find(photo)->tags;
+        tags.stage = Stage::during;
+        gone.push_back({photo, tags});
+    }
+    open.session.change_photos([&](Library& records) {
+        records.history().apply({"tagged", gone, {}});
+    });
+    EXPECT_TRUE(says(QStringLiteral("2 pairs")));
+    EXPECT_TRUE(says(QStringLiteral("Mira Okonjo-Lindqvist"))) << "whose pair is lost";
+    EXPECT_TRUE(says(QStringLiteral("no others stand for them")));
+    EXPECT_EQ(problems_with(screen), QStringList());
+    open.session.undo();
+    EXPECT_FALSE(says(QStringLiteral("no others stand for them")));
+}
+
+TEST_F(PairsScreenTest, ThePairThatIsLostIsToldAlsoWhileThereIsNoOther) {
+    const LookId bun = open.example.look;
+    const SittingId trial = open.example.trial;
+    add("QTA_0001.jpg", Stage::before, Angle::back, bun, trial);
+    const PhotoId after = add("QTA_0002.jpg", Stage::after, Angle::back, bun, trial);
+    show();
+    pin(library(), library().pairs().all().front().id, true);
+    Tags tags = library().photos().find(after)->tags;
+    tags.stage = Stage::during;
+    open.session.change_photos([&](Library& records) {
+        records.history().apply({"tagged", {{after, tags}}, {}});
+    });
+    EXPECT_TRUE(says(QStringLiteral("A pair makes itself")));
+    EXPECT_TRUE(says(QStringLiteral("no others stand for them")));
+    EXPECT_TRUE(says(QStringLiteral("low twisted bun, Back")));
+    EXPECT_EQ(problems_at_all_sizes(screen), QStringList());
+}
+
+TEST_F(PairsScreenTest, MarginsAreThoseOfTheReadingDirection) {
+    QGuiApplication::setLayoutDirection(Qt::RightToLeft);
+    PairsScreen mirrored(open.session);
+    QGuiApplication::setLayoutDirection(Qt::LeftToRight);
+    const auto margins_of = [](QWidget& any, auto* kind) {
+        return any.findChild<std::remove_pointer_t<decltype(kind)>*>()->layout()->contentsMargins();
+    };
+    for (const auto& [ours, theirs] :
+         {std::pair(margins_of(screen, static_cast<PairPage*>(nullptr)),
+                    margins_of(mirrored, static_cast<PairPage*>(nullptr))),
+          std::pair(margins_of(screen, static_cast<WallPage*>(nullptr)),
+                    margins_of(mirrored, static_cast<WallPage*>(nullptr)))}) {
+        EXPECT_EQ(ours.left(), theirs.right());
+        EXPECT_EQ(ours.right(), theirs.left());
+        EXPECT_NE(ours.left(), ours.right());
+    }
 }
 
 }  // namespace

@@ -8,4 +8,7 @@ namespace quarterturn {
 // dark room (chosen by looking).
 QImage veiled(const QImage& picture);
 
+// Veiled while the window is dim.
+QImage lit_for_mood(const QImage& picture);
+
 }  // namespace quarterturn

@@ -1,0 +1,62 @@
+#include "ui/pairs/file_pictures.h"
+
+#include <QMetaObject>
+
+#include "indexer/intake/thumbnails.h"
+#include "indexer/portfolio/inspiration.h"
+#include "ui/pictures/picture_source.h"
+#include "ui/shell/session.h"
+#include "ui/widgets/words.h"
+
+namespace quarterturn {
+namespace {
+
+constexpr int kept_kilobytes = 64 << 10;
+
+FilePicture read_picture(FileSystem& disk, Decoder& decoder, const Path& file, int edge) {
+    try {
+        const Decoded decoded = picture_from_elsewhere(disk, decoder, file, edge);
+        if (!decoded.ok()) return {{}, from_utf8(decoded.refused)};
+        return {to_image(shrink_to(decoded.bgr, edge)), {}};
+    } catch (const std::exception& problem) {
+        return {{}, from_utf8(problem.what())};
+    }
+}
+
+}  // namespace
+
+FilePictures::FilePictures(Session& session, QObject* parent)
+    : QObject(parent), session_(session), kept_(kept_kilobytes) {
+    pool_.setMaxThreadCount(1);
+}
+
+FilePictures::~FilePictures() {
+    pool_.clear();
+    pool_.waitForDone();
+}
+
+const FilePicture* FilePictures::at_hand(const Path& file, int edge) {
+    const QString key = QString::number(edge) + u' ' + from_utf8(file.native());
+    if (const FilePicture* kept = kept_.object(key)) return kept;
+    if (on_their_way_.insert(key).second) decode(file, edge, key);
+    return nullptr;
+}
+
+void FilePictures::decode(const Path& file, int edge, const QString& key) {
+    pool_.start([this, &disk = session_.disk(), &decoder = session_.decoder(), file, edge, key] {
+        const FilePicture picture = read_picture(disk, decoder, file, edge);
+        QMetaObject::invokeMethod(this, [this, key, picture] { keep(key, picture); });
+    });
+}
+
+void FilePictures::keep(const QString& key, const FilePicture& picture) {
+    on_their_way_.erase(key);
+    kept_.insert(key, new FilePicture(picture), picture.picture.sizeInBytes() / 1024 + 1);
+    emit arrived();
+}
+
+void FilePictures::forget() {
+    kept_.clear();
+}
+
+}  // namespace quarterturn

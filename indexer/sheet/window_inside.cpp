@@ -1,5 +1,6 @@
 #include "indexer/sheet/window_inside.h"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <vector>
@@ -61,23 +62,39 @@ Spot middle_of(const Box& box) {
     return {box.x + box.width / 2, box.y + box.height / 2};
 }
 
-// The nearest spot within all borders (Dykstra's projections; Boyle and Dykstra, 1986).
-std::optional<Spot> nearest_within(const std::vector<Border>& borders, Spot spot) {
-    constexpr int rounds = 200;
-    std::vector<double> pushed(borders.size(), 0);
-    for (int round = 0; round < rounds; ++round) {
-        double furthest = 0;
-        for (const Border& border : borders) furthest = std::max(furthest, border.beyond(spot));
-        if (furthest <= as_good_as_inside) return spot;
-        for (std::size_t i = 0; i < borders.size(); ++i) {
-            const Spot& across = borders[i].across;
-            const double push = std::max(0.0, borders[i].beyond(spot) + pushed[i]);
-            const double step = push - pushed[i];
-            spot = {spot.x - step * across.x, spot.y - step * across.y};
-            pushed[i] = push;
+bool within_all(const std::vector<Border>& borders, const Spot& spot) {
+    return std::ranges::all_of(
+        borders, [&](const Border& border) { return border.beyond(spot) <= as_good_as_inside; });
+}
+
+Spot straight_onto(const Border& border, const Spot& spot) {
+    const double step = border.beyond(spot);
+    return {spot.x - step * border.across.x, spot.y - step * border.across.y};
+}
+
+std::optional<Spot> crossing(const Border& one, const Border& other) {
+    const double turn = one.across.x * other.across.y - one.across.y * other.across.x;
+    if (std::abs(turn) < as_good_as_inside) return std::nullopt;
+    return Spot{(one.at * other.across.y - other.at * one.across.y) / turn,
+                (one.across.x * other.at - other.across.x * one.at) / turn};
+}
+
+// The nearest spot within all borders: the spot itself, straight onto one of them, or where two
+// cross.
+std::optional<Spot> nearest_within(const std::vector<Border>& borders, const Spot& spot) {
+    std::optional<Spot> nearest;
+    const auto consider = [&](const Spot& there) {
+        if (nearest && distance(there, spot) >= distance(*nearest, spot)) return;
+        if (within_all(borders, there)) nearest = there;
+    };
+    consider(spot);
+    for (std::size_t i = 0; i < borders.size(); ++i) {
+        consider(straight_onto(borders[i], spot));
+        for (std::size_t j = 0; j < i; ++j) {
+            if (const auto there = crossing(borders[i], borders[j])) consider(*there);
         }
     }
-    return std::nullopt;
+    return nearest;
 }
 
 }  // namespace

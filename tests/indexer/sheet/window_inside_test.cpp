@@ -52,8 +52,8 @@ TEST(WindowInside, StaysWhereNoCornerIsEmpty) {
     const Box wanted{0.1, 0.05, 0.56, 0.7};
     const auto inside = moved_inside(two, wanted, {0.2, 0.2, 0.3, 0.4});
     ASSERT_TRUE(inside);
-    EXPECT_EQ(inside->x, wanted.x);
-    EXPECT_EQ(inside->y, wanted.y);
+    EXPECT_DOUBLE_EQ(inside->x, wanted.x);
+    EXPECT_DOUBLE_EQ(inside->y, wanted.y);
 }
 
 TEST(WindowInside, IsMovedStraightToTheBorderItWasBeyond) {

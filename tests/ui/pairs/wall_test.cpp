@@ -242,7 +242,7 @@ TEST_F(PairsScreenTest, ThePairThatIsLostIsToldAlsoWhileThereIsNoOther) {
     add("QTA_0001.jpg", Stage::before, Angle::back, bun, trial);
     const PhotoId after = add("QTA_0002.jpg", Stage::after, Angle::back, bun, trial);
     show();
-    pin(library(), library().pairs().all().front().id, true);
+    choose_frames(library(), library().pairs().all().front().id, std::nullopt, after);
     Tags tags = library().photos().find(after)->tags;
     tags.stage = Stage::during;
     open.session.change_photos([&](Library& records) {

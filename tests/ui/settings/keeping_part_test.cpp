@@ -42,6 +42,7 @@ class KeepingTest : public testing::Test, protected AsksScreen {
     void look_through() {
         press("Who that is");
         ASSERT_TRUE(QTest::qWaitFor([this] { return open.session.work() == nullptr; }, 20000));
+        QCoreApplication::processEvents();  // what has come is shown
     }
 
     OpenSession open;

@@ -8,6 +8,7 @@
 #include "indexer/disk/clock.h"
 #include "indexer/image/decode.h"
 #include "indexer/intake/photo_decoder.h"
+#include "indexer/intake/threads.h"
 #include "ui/first_run/welcome_page.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/session.h"
@@ -66,6 +67,9 @@ int run(QApplication& application) {
 }  // namespace quarterturn
 
 int main(int argc, char** argv) {
+    // As long as the program runs: several of its threads use OpenCV, whose own threads may not be
+    // begun or ended while any of them is at work.
+    const quarterturn::OneThreadEach one_thread_each;
     QApplication application(argc, argv);
     QApplication::setOrganizationName(QStringLiteral("quarterturn"));
     QApplication::setApplicationName(QStringLiteral("quarterturn"));

@@ -28,6 +28,7 @@
 #include "app/quarterturn/screens.h"
 #include "indexer/image/decode.h"
 #include "indexer/intake/photo_decoder.h"
+#include "indexer/intake/threads.h"
 #include "ui/consent/signature_pad.h"
 #include "ui/first_run/welcome_page.h"
 #include "ui/pairs/wall_of_pairs.h"
@@ -304,6 +305,7 @@ void offer_screen(const QString& folder, const QStringList& arguments) {
 }  // namespace quarterturn
 
 int main(int argc, char** argv) {
+    const quarterturn::OneThreadEach as_the_program;
     const QTemporaryDir settings;
     quarterturn::offer_screen(settings.path(), QStringList(argv + 1, argv + argc));
     QSettings::setDefaultFormat(QSettings::IniFormat);

@@ -8,6 +8,7 @@
 #include <QStandardPaths>
 #include <QTemporaryDir>
 
+#include "indexer/intake/threads.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/plain_english.h"
 
@@ -18,6 +19,7 @@ int main(int argc, char** argv) {
     QStandardPaths::setTestModeEnabled(true);
     QSettings::setDefaultFormat(QSettings::IniFormat);
     QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, settings.path());
+    const quarterturn::OneThreadEach as_the_program;
     QApplication application(argc, argv);
     QApplication::setOrganizationName(QStringLiteral("quarterturn-tests"));
     QApplication::setApplicationName(QStringLiteral("quarterturn-tests"));

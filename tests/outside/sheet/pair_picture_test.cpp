@@ -108,7 +108,7 @@ TEST_F(PairPictureTest, KeepsADiscADiscEquallyLargeInBoth) {
 // What is blue is no more than the grey wall is; the page is white.
 TEST_F(PairPictureTest, LeavesNoCornerOfPaperWhereThePhotoIsTurned) {
     const cv::Point middle{860, 800};
-    const cv::Mat picture = disc_picture({1600, 1600}, middle, 300);
+    const cv::Mat picture = disc_picture({1600, 1600}, middle, 300, 164);
     after = add("QTA_0004.jpg", picture, middle, 300);
     const double lean = 40.0 / picture.cols;  // of 600 pixels: some eight degrees for both points
     library.head_points().set(after.id, {{0.5375 + lean, 0.3125}, {0.5375 - lean, 0.6875}});

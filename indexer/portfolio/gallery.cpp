@@ -81,7 +81,12 @@ class GalleryWriter {
   private:
     void refuse_unless_empty() {
         const Path folder = std::filesystem::absolute(wishes_.folder);
-        if (!library_.disk().exists(folder) || library_.disk().list(folder).empty()) return;
+        // What was refused before has left a folder without pictures.
+        const auto holds_something = [this](const Path& entry) {
+            return !std::filesystem::is_directory(entry) || !library_.disk().list(entry).empty();
+        };
+        if (!library_.disk().exists(folder)) return;
+        if (std::ranges::none_of(library_.disk().list(folder), holds_something)) return;
         throw StoreError(folder.string() + " is not empty: name a new folder for the gallery.");
     }
 

@@ -145,10 +145,9 @@ TEST_F(ErasureTest, RetentionProposesAfterTheYearsSheSets) {
     EXPECT_TRUE(answer({"client", "retention"})["years"].is_null());
     said({"settings", "keep looks years", "5"});
     const auto names_on = [&](const char* day, int code) {
+        const json told = answer({"client", "retention", "--on", day}, code);
         std::vector<std::string> names;
-        for (const json& each : answer({"client", "retention", "--on", day}, code)["clients"]) {
-            names.push_back(each["client"]);
-        }
+        for (const json& each : told["clients"]) names.push_back(each["client"]);
         return names;
     };
     EXPECT_EQ(names_on("2031-11-21", 0), Found{});

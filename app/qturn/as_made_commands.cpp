@@ -13,7 +13,6 @@
 #include "app/qturn/say.h"
 #include "indexer/disk/clock.h"
 #include "indexer/intake/photo_decoder.h"
-#include "indexer/looks/passing_on.h"
 #include "indexer/rules/head_points.h"
 #include "indexer/sheet/as_made_sheet.h"
 #include "indexer/sheet/photos_on.h"
@@ -102,8 +101,8 @@ void write_sheet(Reply& reply, Library& library, Decoder& decoder, WeddingId wed
     const auto ruler = make_text_ruler();
     const Paper paper =
         options.paper ? paper_from(*options.paper) : usual_paper(library.settings());
-    const Document page = as_made_sheet(library, decoder, *ruler, wedding, paper);
-    refuse_against_own_work(library, photos_on(library, page), date_of(local_now()));
+    const Document page = for_own_work(
+        library, as_made_sheet(library, decoder, *ruler, wedding, paper), date_of(local_now()));
     const Written written = write_pdf(page, decoder, library.disk(), options.out);
     append(reply.lines, written.problems);
     reply.lines.push_back("Written: " + options.out);

@@ -117,6 +117,11 @@ Inspiration find_inspiration(Library& library, const std::string& number) {
                 "qturn inspiration list", [](const Inspiration&) { return std::string{}; });
 }
 
+PhotoSelection find_selection(Library& library, const std::string& name) {
+    if (auto selection = library.selections().find(name)) return std::move(*selection);
+    throw WrongUse("There is no selection '" + name + "'. See: qturn portfolio selections");
+}
+
 Look find_look(Library& library, const std::string& name) {
     return only(
         by_name_or_number<Look>(library.looks(), name), name, "look", "qturn look list",

@@ -15,6 +15,7 @@ Sitting find_sitting(Library& library, const std::string& number);
 Look find_look(Library& library, const std::string& name);
 Pair find_pair(Library& library, const std::string& number);  // brings the pairs up to date
 Inspiration find_inspiration(Library& library, const std::string& number);
+PhotoSelection find_selection(Library& library, const std::string& name);
 Device find_device(Library& library, const std::string& name);  // "make model", or the model alone
 
 std::vector<PhotoId> ids_of(const std::vector<Photo>& photos);

@@ -1,10 +1,12 @@
 #include "app/qturn/command_set.h"
 #include "app/qturn/commands.h"
 #include "app/qturn/consent_reply.h"
+#include "app/qturn/find.h"
 #include "app/qturn/out_file.h"
 #include "app/qturn/say.h"
 #include "app/qturn/to_json.h"
 #include "indexer/disk/clock.h"
+#include "indexer/portfolio/candidates.h"
 #include "indexer/portfolio/gallery.h"
 
 namespace quarterturn {
@@ -33,19 +35,12 @@ void add_to_gallery_reply(Reply& reply, const PhotoGone& gone) {
 Reply gallery(Session& session, const GalleryOptions& options) {
     refuse_in_library(session, options.to);
     Library& library = session.library();
-    const auto selection = library.selections().find(options.selection);
-    if (!selection) {
-        throw WrongUse("There is no selection '" + options.selection +
-                       "'. See: qturn portfolio selections");
-    }
-    std::vector<Photo> photos;
-    for (const PhotoId id : selection->photos) {
-        if (auto photo = library.photos().find(id)) photos.push_back(std::move(*photo));
-    }
+    const PhotoSelection selection = find_selection(library, options.selection);
+    const std::vector<Photo> photos = photos_in(library, selection);
     const auto decoder = make_local_decoder();
     const Gallery written =
         write_gallery(library, *decoder, photos,
-                      {options.to, selection->name, options.no_data_mining}, local_now());
+                      {options.to, selection.name, options.no_data_mining}, local_now());
     Reply reply{{},
                 {{"page", written.page.empty() ? json() : json(written.page.string())},
                  {"pictures", written.pictures},

@@ -7,6 +7,7 @@
 #include "app/qturn/say.h"
 #include "app/qturn/to_json.h"
 #include "indexer/disk/clock.h"
+#include "indexer/portfolio/candidates.h"
 #include "indexer/portfolio/export.h"
 #include "indexer/store/library_settings.h"
 #include "ui/painter/line_on_picture.h"
@@ -63,16 +64,7 @@ std::vector<Photo> photos_to_send(Library& library, const PortfolioOptions& opti
         throw WrongUse("Name photos, or --selection NAME.");
     }
     if (options.selection.empty()) return find_photos(library, options.photos);
-    const auto selection = library.selections().find(options.selection);
-    if (!selection) {
-        throw WrongUse("There is no selection '" + options.selection +
-                       "'. See: qturn portfolio selections");
-    }
-    std::vector<Photo> photos;
-    for (const PhotoId id : selection->photos) {
-        if (auto photo = library.photos().find(id)) photos.push_back(std::move(*photo));
-    }
-    return photos;
+    return photos_in(library, find_selection(library, options.selection));
 }
 
 void add_gone(Reply& reply, const PhotoGone& gone) {

@@ -70,19 +70,14 @@ struct SelectionOptions {
 
 json selection_json(Library& library, const PhotoSelection& selection) {
     json photos = json::array();
-    for (const PhotoId id : selection.photos) {
-        if (const auto photo = library.photos().find(id)) photos.push_back(short_json(*photo));
-    }
+    for (const Photo& photo : photos_in(library, selection)) photos.push_back(short_json(photo));
     return {{"name", selection.name}, {"photos", photos}};
 }
 
 Reply select(Session& session, const SelectionOptions& options) {
     Library& library = session.library();
     if (options.forget) {
-        if (!library.selections().find(options.name)) {
-            throw WrongUse("There is no selection '" + options.name + "'.");
-        }
-        library.selections().remove(options.name);
+        library.selections().remove(find_selection(library, options.name).name);
         return {{"Forgotten: " + options.name + "."}, {{"name", options.name}}};
     }
     if (options.photos.empty()) throw WrongUse("Name the photos in the order they are shown in.");

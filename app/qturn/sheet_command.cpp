@@ -6,7 +6,6 @@
 #include "app/qturn/parse.h"
 #include "app/qturn/say.h"
 #include "indexer/disk/clock.h"
-#include "indexer/looks/passing_on.h"
 #include "indexer/portfolio/pass_on.h"
 #include "indexer/record/caution.h"
 #include "indexer/sheet/contact_sheet.h"
@@ -102,10 +101,10 @@ Reply write_for_others(const Document& document, Library& library, Decoder& deco
     return reply;
 }
 
-Reply write(const Document& document, Library& library, Decoder& decoder,
+Reply write(const Document& laid_out, Library& library, Decoder& decoder,
             const SheetOptions& options) {
-    if (options.use) return write_for_others(document, library, decoder, options);
-    refuse_against_own_work(library, photos_on(library, document), date_of(local_now()));
+    if (options.use) return write_for_others(laid_out, library, decoder, options);
+    const Document document = for_own_work(library, laid_out, date_of(local_now()));
     if (is_pdf(options.out)) {
         return written_reply(document, write_pdf(document, decoder, library.disk(), options.out));
     }

@@ -6,7 +6,6 @@
 #include "app/qturn/parse.h"
 #include "app/qturn/say.h"
 #include "indexer/disk/clock.h"
-#include "indexer/looks/passing_on.h"
 #include "indexer/record/caution.h"
 #include "indexer/sheet/photos_on.h"
 #include "indexer/sheet/take_down_card.h"
@@ -60,8 +59,8 @@ void write_card(Reply& reply, const TakeDown& card, Library& library,
     const auto ruler = make_text_ruler();
     const Paper paper =
         options.paper ? paper_from(*options.paper) : usual_paper(library.settings());
-    const Document page = take_down_card(card, library, *decoder, *ruler, paper);
-    refuse_against_own_work(library, photos_on(library, page), date_of(local_now()));
+    const Document page = for_own_work(
+        library, take_down_card(card, library, *decoder, *ruler, paper), date_of(local_now()));
     const Written written = write_pdf(page, *decoder, library.disk(), options.out);
     reply.lines = {"Written: " + options.out};
     append(reply.lines, written.problems);

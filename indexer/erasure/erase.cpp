@@ -166,9 +166,12 @@ std::vector<std::string> erasure_words(const ErasurePlan& plan) {
             " other clients too, and will be gone for them as well.");
     }
     if (!plan.shared.empty()) {
+        const bool one = plan.shared.size() == 1;
         words.push_back(counted(plan.shared.size(), "photo", "photos") +
-                        " of other clients' looks or sittings show her as well, and stay as part "
-                        "of their records: her name goes, and they are never passed on.");
+                        " of other clients' looks or sittings " +
+                        (one ? "shows her as well, and stays" : "show her as well, and stay") +
+                        " as part of their records: her name goes, and what shows her is never "
+                        "passed on.");
     }
     if (!plan.out_there.empty()) {
         words.push_back(

@@ -13,6 +13,8 @@ constexpr double least_side = 1.0 / 6;  // of the picture's, that a crop leaves
 constexpr double beside_face = 0.1;
 constexpr double above_face = 0.05;
 constexpr double below_face = 0.2;
+constexpr double round_skin = 1.2;   // a cover is round, and holds the corners of the jaw too
+constexpr double worth_less = 0.8;   // of the area, from which a smaller cover is worth a look
 constexpr double least_hair = 0.08;  // of the head, that a crop shows
 constexpr double rim_share = 0.12;   // of the cover's shorter side, softened
 
@@ -64,6 +66,17 @@ std::vector<cv::Rect> apart_from_the_first(std::span<const cv::Rect> faces) {
         if (common.area() < faces.front().area() / 4) apart.push_back(face);
     }
     return apart;
+}
+
+// The skin of the only face, without neck and ears beside it.
+std::optional<cv::Rect> face_alone(const HeadInPicture& shown, const cv::Rect& face) {
+    if (!shown.skin || apart_from_the_first(shown.faces).size() > 1) return std::nullopt;
+    const cv::Rect skin = *shown.skin & face;
+    const cv::Size wider(cvRound(round_skin * skin.width), cvRound(round_skin * skin.height));
+    const cv::Point shift((skin.width - wider.width) / 2, (skin.height - wider.height) / 2);
+    const cv::Rect cover = cv::Rect(skin.tl() + shift, wider) & cv::Rect({}, shown.picture);
+    if (skin.empty() || cover.area() > worth_less * face.area()) return std::nullopt;
+    return cover;
 }
 
 bool looks_to_the_left(Angle angle) {
@@ -135,6 +148,8 @@ std::vector<HairOnly> ways_without_face(const HeadInPicture& shown) {
     for (const cv::Rect& crop : crops) {
         ways.push_back(of_rect(HairOnlyWay::crop, crop, shown.picture));
     }
+    const auto skin = face_alone(shown, out);
+    if (skin) ways.push_back(of_rect(HairOnlyWay::cover, *skin, shown.picture));
     ways.push_back(of_rect(HairOnlyWay::cover, out, shown.picture));
     return ways;
 }

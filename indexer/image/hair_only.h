@@ -14,13 +14,15 @@
 namespace quarterturn {
 
 struct HeadInPicture {
-    cv::Size picture;              // pixels; upright, the right way round
-    std::vector<cv::Rect> faces;   // that were found
-    std::optional<cv::Rect> head;  // with its hair
-    std::optional<Angle> angle;    // the photo was taken from
+    cv::Size picture;                   // pixels; upright, the right way round
+    std::vector<cv::Rect> faces;        // that were found
+    std::optional<cv::Rect> head;       // with its hair
+    std::optional<Angle> angle;         // the photo was taken from
+    std::optional<cv::Rect> skin = {};  // of the face and what hangs together with it
 };
 
-// Crops first, the one with most of the head first; then a cover, where a face was found. Those
+// Crops first, the one with most of the head first; then covers, where a face was found: of its
+// skin alone, where that is known and smaller, and of all that may belong to the face. Crops
 // that would leave less than a sixth of a side, or hardly any of the head, are left out. Without a
 // face: from the back and from above the whole picture, from a side the half of the head that looks
 // away. Empty where nothing tells what to leave out.

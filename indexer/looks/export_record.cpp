@@ -1,4 +1,5 @@
 #include "indexer/looks/exported_record.h"
+#include "indexer/looks/passing_on.h"
 #include "indexer/looks/sealed_file.h"
 #include "indexer/looks/sign_off.h"
 #include "indexer/looks/whole_bag.h"
@@ -36,6 +37,12 @@ BagInfo bag_info(const ExportedRecord& record, LocalTime now) {
             {"Bag-Software-Agent", "Quarterturn"}};
 }
 
+void refuse_against_photos(Library& library, const ExportedRecord& record, Date on) {
+    std::vector<Photo> photos;
+    for (const ExportedPhoto& exported : record.photos) photos.push_back(exported.photo);
+    refuse_against_own_work(library, photos, on);
+}
+
 void write_bag(Library& library, const ExportedRecord& record, LocalTime now, BagWriter& bag) {
     for (const ExportedPhoto& exported : record.photos) {
         bag.add(exported.file, read_unchanged(library, exported.photo));
@@ -50,6 +57,7 @@ void write_bag(Library& library, const ExportedRecord& record, LocalTime now, Ba
 
 void export_record(Library& library, LookId look, const Path& folder, LocalTime now) {
     const ExportedRecord record = exported_record(library, signed_off_state(library, look));
+    refuse_against_photos(library, record, date_of(now));
     write_whole_bag(library.disk(), folder,
                     [&](BagWriter& bag) { write_bag(library, record, now, bag); });
 }

@@ -26,7 +26,8 @@ void reopen(Library& library, LookId look, std::string_view because, LocalTime n
 // disk; until then it is built beside it. In its file names, what some disks cannot hold stands as
 // '_', so that the manifest means the same to every tool; the original names are in the record.
 // Throws StoreError when the look is not signed off or has changed since, when a photo's file has,
-// or when something of that name is there already; DiskError when it cannot be written.
+// when somebody shown declined or withdrew even the use "own record", or when something of that
+// name is there already; DiskError when it cannot be written.
 void export_record(Library& library, LookId look, const Path& folder, LocalTime now);
 
 }  // namespace quarterturn

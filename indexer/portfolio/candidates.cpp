@@ -57,6 +57,14 @@ std::vector<Candidate> candidates(Library& library, Decoder& decoder, Use use, D
     return all;
 }
 
+std::vector<Photo> photos_in(Library& library, const PhotoSelection& selection) {
+    std::vector<Photo> photos;
+    for (const PhotoId id : selection.photos) {
+        if (auto photo = library.photos().find(id)) photos.push_back(std::move(*photo));
+    }
+    return photos;
+}
+
 std::vector<FamilyCount> balance(Library& library, const std::vector<Candidate>& all) {
     std::vector<FamilyCount> counts;
     for (const std::string& family : look_families(library.settings())) {

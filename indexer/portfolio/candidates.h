@@ -24,6 +24,9 @@ struct Candidate {
 // looks, then the sharpest. Looks for faces where nobody has yet.
 std::vector<Candidate> candidates(Library& library, Decoder& decoder, Use use, Date on);
 
+// The photos of a selection that are still in the library, in its order.
+std::vector<Photo> photos_in(Library& library, const PhotoSelection& selection);
+
 struct FamilyCount {
     std::string family;
     int photos = 0;

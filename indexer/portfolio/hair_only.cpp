@@ -5,6 +5,7 @@
 
 #include "indexer/disk/checksum.h"
 #include "indexer/image/encode.h"
+#include "indexer/image/face_skin.h"
 #include "indexer/image/hair_only.h"
 #include "indexer/image/head.h"
 #include "indexer/intake/photo_decoder.h"
@@ -24,7 +25,7 @@ class HairOnlyMaker {
     std::vector<HairOnlyPicture> propose() {
         std::vector<HairOnlyPicture> pictures;
         const HeadInPicture shown{picture_.size(), finder_.faces(picture_), finder_.head(picture_),
-                                  photo_.tags.angle};
+                                  photo_.tags.angle, skin()};
         for (const HairOnly& how : ways_without_face(shown)) pictures.push_back(make(how));
         std::ranges::stable_sort(pictures, {}, &HairOnlyPicture::face_found);
         return pictures;
@@ -43,6 +44,15 @@ class HairOnlyMaker {
     }
 
   private:
+    std::optional<cv::Rect> skin() {
+        const cv::Mat mask = face_skin(finder_, picture_);
+        if (mask.empty()) return std::nullopt;
+        const cv::Rect box = cv::boundingRect(mask);
+        const double scale = static_cast<double>(picture_.rows) / mask.rows;
+        return cv::Rect(cvRound(box.x * scale), cvRound(box.y * scale), cvRound(box.width * scale),
+                        cvRound(box.height * scale));
+    }
+
     const Photo& photo_;
     cv::Mat picture_;
     HeadFinder finder_;

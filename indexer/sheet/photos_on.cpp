@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "indexer/looks/passing_on.h"
+
 namespace quarterturn {
 namespace {
 
@@ -28,6 +30,11 @@ std::vector<Photo> photos_on(Library& library, const Document& document) {
         }
     }
     return library.photos().these(ids);
+}
+
+Document for_own_work(Library& library, Document document, Date on) {
+    refuse_against_own_work(library, photos_on(library, document), on);
+    return document;
 }
 
 }  // namespace quarterturn

@@ -1,7 +1,6 @@
 #include "ui/contact_sheet/sheet_wish.h"
 
 #include "indexer/looks/exported_record.h"
-#include "indexer/looks/passing_on.h"
 #include "indexer/rules/sign_off.h"
 #include "indexer/sheet/photos_on.h"
 #include "ui/painter/paint_page.h"
@@ -55,10 +54,7 @@ DrawnSheet drawn(Document document, Decoder& decoder, FileSystem& disk, int pixe
 }
 
 std::function<Document(Library&)> own_sheet(const Document& document, Date today) {
-    return [document, today](Library& library) {
-        refuse_against_own_work(library, photos_on(library, document), today);
-        return document;
-    };
+    return [document, today](Library& library) { return for_own_work(library, document, today); };
 }
 
 Written write_for_others(Library& library, Decoder& decoder, const Document& document,

@@ -8,6 +8,7 @@
 #include <QPointer>
 #include <QSpinBox>
 #include <QStandardPaths>
+#include "indexer/portfolio/candidates.h"
 
 #include "indexer/store/library_settings.h"
 #include "ui/consent/consent_words.h"
@@ -155,11 +156,7 @@ void ExportPart::ask_where(QPushButton& button, const QString& title,
 }
 
 std::vector<Photo> ExportPart::photos() const {
-    std::vector<Photo> photos;
-    for (const PhotoId id : selection_.photos) {
-        if (auto photo = session_.library().photos().find(id)) photos.push_back(std::move(*photo));
-    }
-    return photos;
+    return photos_in(session_.library(), selection_);
 }
 
 void ExportPart::say_at_work(Job& job, const QString& what) {

@@ -2,6 +2,7 @@
 
 #include <QComboBox>
 #include <QLineEdit>
+#include "indexer/portfolio/candidates.h"
 
 #include "ui/portfolio_screen/photo_edits.h"
 #include "ui/portfolio_screen/selection_strip.h"
@@ -75,10 +76,7 @@ void SelectionPart::refresh() {
                 : PhotoSelection{};
     }
     fill_names(all);
-    std::vector<Photo> photos;
-    for (const PhotoId id : in_hand_.photos) {
-        if (auto photo = session_.library().photos().find(id)) photos.push_back(std::move(*photo));
-    }
+    const std::vector<Photo> photos = photos_in(session_.library(), in_hand_);
     strip_->show_photos(photos);
     strip_->setVisible(!photos.empty());
     hint_->setVisible(photos.empty());

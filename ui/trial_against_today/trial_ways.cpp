@@ -5,6 +5,7 @@
 
 #include "indexer/looks/exported_record.h"
 #include "indexer/sheet/as_made_sheet.h"
+#include "indexer/sheet/photos_on.h"
 #include "ui/painter/paint.h"
 #include "ui/printing/ways_out.h"
 #include "ui/shell/session.h"
@@ -49,10 +50,13 @@ void TrialScreen::ask_where() {
 
 void TrialScreen::save_to(const Path& file) {
     ways_->save(
-        [&decoder = session_.decoder(), wedding = *wedding_](Library& library) {
+        [&decoder = session_.decoder(), wedding = *wedding_,
+         today = session_.today()](Library& library) {
             const auto ruler = make_text_ruler();
-            return as_made_sheet(library, decoder, *ruler, wedding,
-                                 usual_paper(library.settings()));
+            return for_own_work(
+                library,
+                as_made_sheet(library, decoder, *ruler, wedding, usual_paper(library.settings())),
+                today);
         },
         file);
 }

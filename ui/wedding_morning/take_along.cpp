@@ -1,9 +1,11 @@
 #include "ui/wedding_morning/take_along.h"
 
 #include "indexer/looks/exported_record.h"
+#include "indexer/looks/passing_on.h"
 #include "indexer/record/caution.h"
 #include "indexer/sheet/board_sheet.h"
 #include "indexer/sheet/phone_page.h"
+#include "indexer/sheet/photos_on.h"
 #include "indexer/sheet/take_down_card.h"
 #include "ui/shell/session.h"
 #include "ui/widgets/notice.h"
@@ -12,10 +14,12 @@
 namespace quarterturn {
 namespace {
 
-WaysOut::LayOut board_pages(Decoder& decoder, WeddingId wedding, Paper paper) {
-    return [&decoder, wedding, paper](Library& library) {
+WaysOut::LayOut board_pages(Decoder& decoder, WeddingId wedding, Paper paper, Date today) {
+    return [&decoder, wedding, paper, today](Library& library) {
         const auto ruler = make_text_ruler();
-        return board_sheet(wedding_board(library, wedding), library, decoder, *ruler, paper);
+        return for_own_work(
+            library, board_sheet(wedding_board(library, wedding), library, decoder, *ruler, paper),
+            today);
     };
 }
 
@@ -23,17 +27,19 @@ Written write_phone_page(Library& library, Decoder& decoder, WeddingId wedding,
                          std::optional<ClientId> client, LocalTime now, const Path& file) {
     WeddingBoard board = wedding_board(library, wedding);
     if (client) keep_only(board, *client);
+    refuse_against_own_work(library, photos_on(board), date_of(now));
     PhonePage page = phone_page(board, library, decoder, now);
     replace_file(library.disk(), file, std::as_bytes(std::span(page.html)));
     page.problems.emplace_back(caution_before_passing_on);
     return {{file}, std::move(page.problems)};
 }
 
-Written write_card(Library& library, Decoder& decoder, LookId look, const Path& file) {
+Written write_card(Library& library, Decoder& decoder, LookId look, Date today, const Path& file) {
     const auto ruler = make_text_ruler();
     TakeDown card = take_down(library, look);
-    const Document page =
-        take_down_card(card, library, decoder, *ruler, usual_paper(library.settings()));
+    const Document page = for_own_work(
+        library, take_down_card(card, library, decoder, *ruler, usual_paper(library.settings())),
+        today);
     Written written = write_pdf(page, decoder, library.disk(), file);
     std::ranges::move(card.lacks, std::back_inserter(written.problems));
     written.problems.emplace_back(caution_before_passing_on);
@@ -109,7 +115,7 @@ void TakeAlong::ask_card(const TakenFrom& from) {
 }
 
 void TakeAlong::save_board(const TakenFrom& from, Paper paper, const Path& file) {
-    ways_->save(board_pages(session_.decoder(), from.wedding.id, paper), file);
+    ways_->save(board_pages(session_.decoder(), from.wedding.id, paper, session_.today()), file);
 }
 
 void TakeAlong::save_phone_page(WeddingId wedding, std::optional<ClientId> client,
@@ -121,15 +127,17 @@ void TakeAlong::save_phone_page(WeddingId wedding, std::optional<ClientId> clien
 }
 
 void TakeAlong::save_card(LookId look, const Path& file) {
-    ways_->save_as([look, file, &decoder = session_.decoder()](Library& library) {
-        return write_card(library, decoder, look, file);
-    });
+    ways_->save_as(
+        [look, file, today = session_.today(), &decoder = session_.decoder()](Library& library) {
+            return write_card(library, decoder, look, today, file);
+        });
 }
 
 void TakeAlong::print(const TakenFrom& from) {
     const Paper paper = usual_paper(session_.library().settings());
-    ways_->lay_out_and_print(board_pages(session_.decoder(), from.wedding.id, paper),
-                             tr("Print the board"));
+    ways_->lay_out_and_print(
+        board_pages(session_.decoder(), from.wedding.id, paper, session_.today()),
+        tr("Print the board"));
 }
 
 }  // namespace quarterturn

@@ -7,6 +7,7 @@
 #include "indexer/looks/exported_record.h"
 #include "indexer/looks/sign_off.h"
 #include "tests/indexer/looks/whole_look.h"
+#include "tests/support/consent_said.h"
 #include "tests/support/failing_disk.h"
 
 namespace quarterturn {
@@ -140,6 +141,15 @@ TEST(ExportRecord, IsRefusedUnlessSignedOffAndUnchanged) {
     whole.add_photo("IMG_0600.JPG", {Stage::after, Angle::crown});
     EXPECT_TRUE(holds(refusal(whole, target), "IMG_0600.JPG was added since."));
     EXPECT_FALSE(std::filesystem::exists(target));
+}
+
+TEST(ExportRecord, IsRefusedWhenTheClientDeclinedEvenThat) {
+    WholeLook whole;
+    whole.sign();
+    record_said(whole.library, whole.mira, ConsentSaid::declined, Use::own_record);
+    const std::string why = refusal(whole, whole.folder / "record");
+    EXPECT_TRUE(holds(why, "IMG_411.JPG: ")) << why;
+    EXPECT_FALSE(std::filesystem::exists(whole.folder / "record"));
 }
 
 TEST(ExportRecord, IsRefusedWhenAPictureIsNoLongerTheSame) {

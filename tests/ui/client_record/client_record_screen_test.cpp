@@ -188,7 +188,7 @@ TEST_F(ClientRecordScreenTest, PhotosOfOthersThatShowHerGoOnlyWhenSheSaysSo) {
     screen.arrive({.moment = Moment::client_record, .client = ada});
     show();
     press("Erase her…");
-    EXPECT_TRUE(says("1 photo of other clients' looks or sittings show her as well, and stay"));
+    EXPECT_TRUE(says("1 photo of other clients' looks or sittings shows her as well, and stays"));
     press("Erase the photos of others that show her as well");
     EXPECT_TRUE(says("1 of the photos shows other clients too"));
 }

@@ -11,6 +11,7 @@
 #include "indexer/looks/consents.h"
 #include "tests/indexer/looks/whole_look.h"
 #include "tests/support/command.h"
+#include "tests/support/consent_said.h"
 #include "tests/ui/shell/fixture.h"
 #include "tests/ui/support/screen_checks.h"
 #include "ui/contact_sheet/page_view.h"
@@ -137,13 +138,7 @@ struct MadeForOthers : ContactSheetScreenTest {
         return QTest::qWaitFor([&] { return notice->said().contains(words); });
     }
     void record(ConsentSaid said, Use use) {
-        ConsentEntry entry;
-        entry.client = whole.mira;
-        entry.said = said;
-        entry.shown = ShownAs::with_her_face;
-        entry.said_on = parse_date("2026-11-01").value();
-        entry.recorded_at = at("2026-11-01T08:00");
-        record_consent(session.library(), entry, std::array{use});
+        record_said(session.library(), whole.mira, said, use);
     }
     Path file = whole.folder / "for others.pdf";
 };

@@ -9,6 +9,7 @@
 #include <QPushButton>
 #include <QTest>
 
+#include "tests/support/consent_said.h"
 #include "tests/support/day_with_higher_hair.h"
 #include "tests/ui/shell/fixture.h"
 #include "tests/ui/support/screen_checks.h"
@@ -104,6 +105,15 @@ TEST_F(TrialScreenTest, AnAngleWithoutAPhotoOfTheDaySaysSo) {
         << said.toStdString();
     EXPECT_GE(angles->visualItemRect(angles->item(0)).height(), morning_target);
     EXPECT_FALSE(button(QStringLiteral("Sliding divide")).isEnabled());
+}
+
+TEST_F(TrialScreenTest, NoSheetIsSavedOfWhatMayNotBeKept) {
+    record_said(session.library(), example.mira, ConsentSaid::withdrawn, Use::own_record);
+    const Path file = example.folder / "as made.pdf";
+    screen.save_to(file);
+    EXPECT_TRUE(
+        QTest::qWaitFor([&] { return says(QStringLiteral("may not be kept even for")); }, 20000));
+    EXPECT_FALSE(std::filesystem::exists(file));
 }
 
 TEST_F(TrialScreenTest, TheDivideMovesByKeysAndByDragging) {

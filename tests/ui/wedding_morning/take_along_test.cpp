@@ -1,4 +1,5 @@
 #include "tests/support/command.h"
+#include "tests/support/consent_said.h"
 #include "tests/ui/wedding_morning/board_fixture.h"
 
 namespace quarterturn {
@@ -43,6 +44,22 @@ TEST_F(TakeAlongTest, TheTakeDownCardSaysWhatTheRecipeLacks) {
     ASSERT_TRUE(QTest::qWaitFor([&] { return says(QStringLiteral("Saved:")); }));
     EXPECT_TRUE(says(QStringLiteral("recipe")));
     EXPECT_NE(text_of_pdf(file("card.pdf")).find("Mira Okonjo-Lindqvist"), std::string::npos);
+}
+
+TEST_F(TakeAlongTest, WhatMayNotBeKeptIsTakenAlongNowhere) {
+    record_said(open.session.library(), open.example.mira, ConsentSaid::declined, Use::own_record);
+    const auto refused = [this](const char* name) {
+        const bool said =
+            QTest::qWaitFor([&] { return says(QStringLiteral("may not be kept even for")); });
+        seen<Notice>().front()->say({});
+        return said && !std::filesystem::exists(file(name));
+    };
+    ways().save_board(mira(), Paper::a4, file("board.pdf"));
+    EXPECT_TRUE(refused("board.pdf"));
+    ways().save_phone_page(open.example.wedding, std::nullopt, file("board.html"));
+    EXPECT_TRUE(refused("board.html"));
+    ways().save_card(open.example.look, file("card.pdf"));
+    EXPECT_TRUE(refused("card.pdf"));
 }
 
 TEST_F(TakeAlongTest, SaysWhenThereIsNoLookToTakeDown) {

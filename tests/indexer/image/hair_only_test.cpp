@@ -1,0 +1,91 @@
+// What is left out of a picture where only hair may show: by what is known of face, head and side.
+
+#include "indexer/image/hair_only.h"
+
+#include <gtest/gtest.h>
+
+#include <opencv2/imgproc.hpp>
+
+namespace quarterturn {
+namespace {
+
+constexpr cv::Size upright{1200, 1600};
+const cv::Rect face{400, 500, 400, 400};
+const cv::Rect head{350, 300, 500, 700};
+
+cv::Rect in_pixels(const HairOnly& how) {
+    return {cvRound(how.x * upright.width), cvRound(how.y * upright.height),
+            cvRound(how.width * upright.width), cvRound(how.height * upright.height)};
+}
+
+std::vector<cv::Rect> areas(const HeadInPicture& shown, HairOnlyWay way) {
+    std::vector<cv::Rect> found;
+    for (const HairOnly& how : ways_without_face(shown)) {
+        if (how.way == way) found.push_back(in_pixels(how));
+    }
+    return found;
+}
+
+TEST(HairOnly, NoCropHoldsAnyOfTheFaceAndTheOneWithMostHairComesFirst) {
+    const auto crops = areas({upright, {face}, head, Angle::front}, HairOnlyWay::crop);
+    ASSERT_FALSE(crops.empty());
+    int before = head.area();
+    for (const cv::Rect& crop : crops) {
+        EXPECT_EQ((crop & face).area(), 0) << crop;
+        EXPECT_LE((crop & head).area(), before) << crop;
+        before = (crop & head).area();
+    }
+}
+
+TEST(HairOnly, TheSkinOfTheFaceIsCoveredAloneBeforeAllThatMayBelongToIt) {
+    const cv::Rect skin{460, 560, 280, 600};  // with the neck
+    const auto covers = areas({upright, {face}, head, Angle::front, skin}, HairOnlyWay::cover);
+    ASSERT_EQ(covers.size(), 2U);
+    const cv::Rect shown_of_face = skin & face;
+    EXPECT_EQ(covers[0] & shown_of_face, shown_of_face);
+    EXPECT_LT(covers[0].area(), covers[1].area());
+    EXPECT_EQ(covers[1] & face, face);
+}
+
+TEST(HairOnly, ASecondFaceIsNeverLeftBesideACoverOfTheFirst) {
+    const cv::Rect in_the_mirror{900, 100, 200, 200};
+    const auto covers =
+        areas({upright, {face, in_the_mirror}, head, Angle::front, face}, HairOnlyWay::cover);
+    ASSERT_EQ(covers.size(), 1U);
+    EXPECT_EQ(covers[0] & face, face);
+    EXPECT_EQ(covers[0] & in_the_mirror, in_the_mirror);
+}
+
+TEST(HairOnly, WithoutAFaceTheSideTellsWhichHalfLooksAway) {
+    const cv::Point nose_left{head.x, 700}, nose_right{head.x + head.width - 1, 700};
+    const auto left = areas({upright, {}, head, Angle::left}, HairOnlyWay::crop);
+    const auto right = areas({upright, {}, head, Angle::right_three_quarter}, HairOnlyWay::crop);
+    ASSERT_EQ(left.size(), 1U);
+    ASSERT_EQ(right.size(), 1U);
+    EXPECT_FALSE(left[0].contains(nose_left));
+    EXPECT_TRUE(left[0].contains(nose_right));
+    EXPECT_TRUE(right[0].contains(nose_left));
+    EXPECT_FALSE(right[0].contains(nose_right));
+    EXPECT_EQ(areas({upright, {}, head, Angle::back}, HairOnlyWay::crop),
+              std::vector<cv::Rect>{cv::Rect({}, upright)});
+    EXPECT_TRUE(ways_without_face({upright, {}, head, Angle::front}).empty());
+}
+
+TEST(HairOnly, NothingUnderACoverCanBeToldApart) {
+    cv::Mat picture(400, 300, CV_8UC3);
+    cv::randu(picture, 0, 255);
+    HairOnly how;
+    how.way = HairOnlyWay::cover;
+    how.x = how.y = 0.25;
+    how.width = how.height = 0.5;
+    const cv::Mat covered = without_face(picture, how);
+    cv::Mat inside(picture.size(), CV_8UC1, cv::Scalar(0));
+    cv::ellipse(inside, {150, 200}, {74, 99}, 0, 0, 360, 255, cv::FILLED);
+    cv::Scalar mean, spread;
+    cv::meanStdDev(covered, mean, spread, inside);
+    EXPECT_EQ(spread, cv::Scalar());
+    EXPECT_EQ(covered.at<cv::Vec3b>(5, 5), picture.at<cv::Vec3b>(5, 5));
+}
+
+}  // namespace
+}  // namespace quarterturn

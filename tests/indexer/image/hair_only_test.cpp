@@ -1,4 +1,5 @@
-// What is left out of a picture where only hair may show: by what is known of face, head and side.
+// What is left out of a picture where only hair may show, by what is known of face, head and side.
+// whole_head and side.
 
 #include "indexer/image/hair_only.h"
 
@@ -9,9 +10,9 @@
 namespace quarterturn {
 namespace {
 
-constexpr cv::Size upright{1200, 1600};
-const cv::Rect face{400, 500, 400, 400};
-const cv::Rect head{350, 300, 500, 700};
+const cv::Size upright{1200, 1600};
+const cv::Rect found_face{400, 500, 400, 400};
+const cv::Rect whole_head{350, 300, 500, 700};
 
 cv::Rect in_pixels(const HairOnly& how) {
     return {cvRound(how.x * upright.width), cvRound(how.y * upright.height),
@@ -27,48 +28,52 @@ std::vector<cv::Rect> areas(const HeadInPicture& shown, HairOnlyWay way) {
 }
 
 TEST(HairOnly, NoCropHoldsAnyOfTheFaceAndTheOneWithMostHairComesFirst) {
-    const auto crops = areas({upright, {face}, head, Angle::front}, HairOnlyWay::crop);
+    const auto crops = areas({upright, {found_face}, whole_head, Angle::front}, HairOnlyWay::crop);
     ASSERT_FALSE(crops.empty());
-    int before = head.area();
+    int before = whole_head.area();
     for (const cv::Rect& crop : crops) {
-        EXPECT_EQ((crop & face).area(), 0) << crop;
-        EXPECT_LE((crop & head).area(), before) << crop;
-        before = (crop & head).area();
+        EXPECT_EQ((crop & found_face).area(), 0) << crop;
+        EXPECT_LE((crop & whole_head).area(), before) << crop;
+        before = (crop & whole_head).area();
     }
 }
 
 TEST(HairOnly, TheSkinOfTheFaceIsCoveredAloneBeforeAllThatMayBelongToIt) {
     const cv::Rect skin{460, 560, 280, 600};  // with the neck
-    const auto covers = areas({upright, {face}, head, Angle::front, skin}, HairOnlyWay::cover);
+    const auto covers =
+        areas({upright, {found_face}, whole_head, Angle::front, skin}, HairOnlyWay::cover);
     ASSERT_EQ(covers.size(), 2U);
-    const cv::Rect shown_of_face = skin & face;
+    const cv::Rect shown_of_face = skin & found_face;
     EXPECT_EQ(covers[0] & shown_of_face, shown_of_face);
     EXPECT_LT(covers[0].area(), covers[1].area());
-    EXPECT_EQ(covers[1] & face, face);
+    EXPECT_EQ(covers[1] & found_face, found_face);
 }
 
 TEST(HairOnly, ASecondFaceIsNeverLeftBesideACoverOfTheFirst) {
     const cv::Rect in_the_mirror{900, 100, 200, 200};
     const auto covers =
-        areas({upright, {face, in_the_mirror}, head, Angle::front, face}, HairOnlyWay::cover);
+        areas({upright, {found_face, in_the_mirror}, whole_head, Angle::front, found_face},
+              HairOnlyWay::cover);
     ASSERT_EQ(covers.size(), 1U);
-    EXPECT_EQ(covers[0] & face, face);
+    EXPECT_EQ(covers[0] & found_face, found_face);
     EXPECT_EQ(covers[0] & in_the_mirror, in_the_mirror);
 }
 
 TEST(HairOnly, WithoutAFaceTheSideTellsWhichHalfLooksAway) {
-    const cv::Point nose_left{head.x, 700}, nose_right{head.x + head.width - 1, 700};
-    const auto left = areas({upright, {}, head, Angle::left}, HairOnlyWay::crop);
-    const auto right = areas({upright, {}, head, Angle::right_three_quarter}, HairOnlyWay::crop);
+    const cv::Point nose_left{whole_head.x, 700},
+        nose_right{whole_head.x + whole_head.width - 1, 700};
+    const auto left = areas({upright, {}, whole_head, Angle::left}, HairOnlyWay::crop);
+    const auto right =
+        areas({upright, {}, whole_head, Angle::right_three_quarter}, HairOnlyWay::crop);
     ASSERT_EQ(left.size(), 1U);
     ASSERT_EQ(right.size(), 1U);
     EXPECT_FALSE(left[0].contains(nose_left));
     EXPECT_TRUE(left[0].contains(nose_right));
     EXPECT_TRUE(right[0].contains(nose_left));
     EXPECT_FALSE(right[0].contains(nose_right));
-    EXPECT_EQ(areas({upright, {}, head, Angle::back}, HairOnlyWay::crop),
+    EXPECT_EQ(areas({upright, {}, whole_head, Angle::back}, HairOnlyWay::crop),
               std::vector<cv::Rect>{cv::Rect({}, upright)});
-    EXPECT_TRUE(ways_without_face({upright, {}, head, Angle::front}).empty());
+    EXPECT_TRUE(ways_without_face({upright, {}, whole_head, Angle::front}).empty());
 }
 
 TEST(HairOnly, NothingUnderACoverCanBeToldApart) {

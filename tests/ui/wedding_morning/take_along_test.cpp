@@ -1,6 +1,7 @@
 #include "tests/support/command.h"
 #include "tests/support/consent_said.h"
 #include "tests/ui/wedding_morning/board_fixture.h"
+#include "ui/widgets/notice.h"
 
 namespace quarterturn {
 namespace {

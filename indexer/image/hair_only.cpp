@@ -14,9 +14,9 @@ constexpr double beside_face = 0.1;
 constexpr double above_face = 0.05;
 constexpr double below_face = 0.2;
 constexpr double round_skin = 1.2;   // a cover is round, and holds the corners of the jaw too
-constexpr double worth_less = 0.8;   // of the area, from which a smaller cover is worth a look
+constexpr double worth_less = 0.9;   // of the area, from which a smaller cover is worth a look
 constexpr double least_hair = 0.08;  // of the head, that a crop shows
-constexpr double rim_share = 0.12;   // of the cover's shorter side, softened
+constexpr double rim_share = 0.05;   // of the cover's shorter side, softened
 
 cv::Rect whole_face(const cv::Rect& found, const cv::Rect& picture) {
     const cv::Rect2d wide(found.x - beside_face * found.width, found.y - above_face * found.height,

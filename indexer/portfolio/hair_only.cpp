@@ -45,8 +45,11 @@ class HairOnlyMaker {
 
   private:
     std::optional<cv::Rect> skin() {
-        const cv::Mat mask = face_skin(finder_, picture_);
+        cv::Mat mask = face_skin(finder_, picture_);
         if (mask.empty()) return std::nullopt;
+        // Its edge reaches beyond it.
+        cv::erode(mask, mask, cv::getStructuringElement(cv::MORPH_ELLIPSE, {7, 7}));
+        if (cv::countNonZero(mask) == 0) return std::nullopt;
         const cv::Rect box = cv::boundingRect(mask);
         const double scale = static_cast<double>(picture_.rows) / mask.rows;
         return cv::Rect(cvRound(box.x * scale), cvRound(box.y * scale), cvRound(box.width * scale),

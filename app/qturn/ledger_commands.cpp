@@ -19,8 +19,6 @@ namespace {
 
 using nlohmann::json;
 
-constexpr int usual_days_before = 60;
-
 struct LedgerOptions {
     std::string number;
     std::string words;

@@ -79,6 +79,9 @@ std::string problem_with_paper(Library& library, const ConsentPaper& paper);
 void tick_off(Library& library, ExportId id, const TakenDown& taken_down);
 void note_place(Library& library, ExportId id, const std::string& place);
 
+// How long before it ends she is told of a consent or a licence: time enough to ask anew.
+inline constexpr int usual_days_before = 60;
+
 struct EndingSoon {
     Date on{};          // the last day
     std::string words;  // a sentence

@@ -15,9 +15,8 @@ std::vector<std::string> reasons_to_take_down(Library& library, PhotoGate& gate,
     const auto photo = library.photos().find(exported.photo);
     if (!photo) return {"The photo is no longer in the library."};
     std::vector<std::string> why;
-    const Verdict verdict = exported.hair_only
-                                ? gate.may_go_hair_only(*photo, exported.use, today)
-                                : gate.may_go(*photo, exported.use, today);
+    const Verdict verdict = exported.hair_only ? gate.may_go_hair_only(*photo, exported.use, today)
+                                               : gate.may_go(*photo, exported.use, today);
     for (const Against& against : verdict.against) {
         why.push_back(against.words);
     }
@@ -25,9 +24,13 @@ std::vector<std::string> reasons_to_take_down(Library& library, PhotoGate& gate,
 }
 
 std::vector<EndingSoon> consents_ending(Library& library, Date today, int days) {
+    std::map<ClientId, std::vector<ConsentEntry>> said;
+    for (ConsentEntry& entry : library.consents().all()) {
+        said[entry.client].push_back(std::move(entry));
+    }
     std::vector<EndingSoon> ending;
     for (const Client& client : library.clients().all()) {
-        const auto entries = library.consents().of(client.id);
+        const auto& entries = said[client.id];
         for (const Use use : all_uses) {
             const StandingConsent consent = consent_on(entries, use, today);
             if (consent.standing != Standing::granted) continue;

@@ -2,8 +2,6 @@
 
 #include <algorithm>
 
-#include "indexer/disk/checksum.h"
-
 namespace quarterturn {
 namespace {
 
@@ -67,29 +65,6 @@ std::vector<Photo> photos_on(const WeddingBoard& board) {
         }
     }
     return photos;
-}
-
-std::vector<ExportId> note_in_ledger(Library& library, std::span<const Photo> photos, Use use,
-                                     LocalTime now, const Path& file,
-                                     std::span<const std::byte> bytes) {
-    PhotoGate gate(library);
-    Transaction all_or_none(library.database());
-    std::vector<ExportId> ids;
-    for (const Photo& photo : photos) {
-        Exported exported;
-        exported.photo = photo.id;
-        exported.photo_name = photo.file.name;
-        exported.photo_sha256 = photo.file.sha256;
-        exported.use = use;
-        exported.at = now;
-        exported.file = std::filesystem::absolute(file).lexically_normal().string();
-        exported.sha256 = sha256(bytes);
-        exported.bytes = static_cast<std::int64_t>(bytes.size());
-        exported.under = gate.may_go(photo, use, date_of(now)).under;
-        ids.push_back(library.ledger().add(exported));
-    }
-    all_or_none.commit();
-    return ids;
 }
 
 }  // namespace quarterturn

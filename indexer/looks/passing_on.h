@@ -24,10 +24,4 @@ void refuse_against_own_work(Library& library, std::span<const Photo> photos, Da
 
 std::vector<Photo> photos_on(const WeddingBoard& board);
 
-// Notes in the ledger that the photos went out together in one file. All or none; before the file
-// is there.
-std::vector<ExportId> note_in_ledger(Library& library, std::span<const Photo> photos, Use use,
-                                     LocalTime now, const Path& file,
-                                     std::span<const std::byte> bytes);
-
 }  // namespace quarterturn

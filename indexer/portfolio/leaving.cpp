@@ -122,7 +122,7 @@ Exported entry_of(const Photo& photo, Use use, const Verdict& verdict, LocalTime
 
 std::vector<Exported> write_into_ledger(Library& library, std::vector<Exported> entries,
                                         const std::function<Path(ExportId)>& file,
-                                        std::span<const std::byte> bytes) {
+                                        std::span<const std::byte> bytes, IfThere there) {
     const std::string checksum = sha256(bytes);
     for (Exported& each : entries) {
         each.sha256 = checksum;
@@ -130,7 +130,12 @@ std::vector<Exported> write_into_ledger(Library& library, std::vector<Exported> 
     }
     entries = entered(library, std::move(entries), file);
     try {
-        write_once(library.disk(), entries.front().file, bytes);
+        const Path written = entries.front().file;
+        if (there == IfThere::replace) {
+            replace_file(library.disk(), written, bytes);
+        } else {
+            write_once(library.disk(), written, bytes);
+        }
     } catch (const DiskError&) {
         for (const Exported& each : entries) {
             library.ledger().take_down(each.id, {date_of(each.at), "It was never written."});

@@ -28,12 +28,15 @@ std::string usual_caption(Library& library, const Tags& tags);
 // As it goes into the ledger; the file and its checksum are not known yet.
 Exported entry_of(const Photo& photo, Use use, const Verdict& verdict, LocalTime now);
 
+enum class IfThere { refuse, replace };
+
 // An entry for each photo in the picture first, since a file out there that the ledger does not
-// know could never be taken down; then the file, never over one that is there. `file` names it by
-// the first entry's number. Answers the entries as they stand. Throws DiskError when it cannot be
-// written; then they say that it never was.
+// know could never be taken down; then the file. `file` names it by the first entry's number.
+// Answers the entries as they stand. Throws DiskError when it cannot be written; then they say that
+// it never was.
 std::vector<Exported> write_into_ledger(Library& library, std::vector<Exported> entries,
                                         const std::function<Path(ExportId)>& file,
-                                        std::span<const std::byte> bytes);
+                                        std::span<const std::byte> bytes,
+                                        IfThere there = IfThere::refuse);
 
 }  // namespace quarterturn

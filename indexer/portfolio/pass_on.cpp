@@ -2,6 +2,7 @@
 
 #include "indexer/intake/heads.h"
 #include "indexer/looks/passing_on.h"
+#include "indexer/portfolio/leaving.h"
 #include "indexer/sheet/photos_on.h"
 
 namespace quarterturn {
@@ -15,8 +16,22 @@ PassedOn pass_on(Library& library, Decoder& decoder, const Document& document,
     passed.against = against_passing_on(library, photos, wishes.use, date_of(now));
     if (!passed.against.empty()) return passed;
     const std::vector<std::byte> bytes = draw();
-    passed.exports = note_in_ledger(library, photos, wishes.use, now, wishes.file, bytes);
-    replace_file(library.disk(), wishes.file, bytes);
+    if (photos.empty()) {
+        replace_file(library.disk(), wishes.file, bytes);
+        return passed;
+    }
+    PhotoGate gate(library);
+    std::vector<Exported> entries;
+    for (const Photo& photo : photos) {
+        const Verdict verdict = gate.may_go(photo, wishes.use, date_of(now));
+        entries.push_back(entry_of(photo, wishes.use, verdict, now));
+    }
+    const Path file = std::filesystem::absolute(wishes.file).lexically_normal();
+    for (const Exported& entry : write_into_ledger(
+             library, std::move(entries), [&](ExportId) { return file; }, bytes,
+             IfThere::replace)) {
+        passed.exports.push_back(entry.id);
+    }
     return passed;
 }
 

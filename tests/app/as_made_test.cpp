@@ -57,6 +57,7 @@ TEST_F(AsMadeCommands, SheetIsWritten) {
 }
 
 TEST_F(AsMadeCommands, HeadPointsSayTheirOwnWayBackAndUndoSaysThatTheyAreNotAmongIt) {
+    said({"day-photos", "Boathouse", "--leave", "A.JPG", "--confirm"});  // can be undone
     const auto photo = [this] { return answer({"head-points", "B.JPG"}); };
     const std::string id = std::to_string(photo()["photo"]["id"].get<int>());
     const std::string first =

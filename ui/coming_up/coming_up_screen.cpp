@@ -20,11 +20,6 @@
 #include "ui/widgets/words.h"
 
 namespace quarterturn {
-namespace {
-
-constexpr int days_before_an_end = 60;
-
-}  // namespace
 
 ComingUpScreen::ComingUpScreen(Session& session)
     : session_(session),
@@ -93,8 +88,7 @@ void ComingUpScreen::refresh() {
 // What is out there and may not be any longer, and which consents and licences end soon.
 void ComingUpScreen::show_reminders() {
     empty_layout(reminders_);
-    const LedgerTasks tasks =
-        ledger_tasks(session_.library(), session_.today(), days_before_an_end);
+    const LedgerTasks tasks = ledger_tasks(session_.library(), session_.today(), usual_days_before);
     const auto add = [this](const QString& sentence) {
         auto* link = new SentenceLink(sentence);
         connect(link, &SentenceLink::clicked, this,

@@ -13,7 +13,6 @@
 namespace quarterturn {
 namespace {
 
-constexpr int days_before_an_end = 60;
 constexpr std::size_t shown_at_first = 40;
 constexpr int place_field_steps = 70;
 
@@ -25,8 +24,7 @@ LedgerPart::LedgerPart(Session& session, QWidget* parent)
     const Card ending = make_card();
     ending_card_ = ending.frame;
     ending_ = make_column(1);
-    ending.column->addWidget(
-        make_heading(tr("Ends within %n day(s)", nullptr, days_before_an_end)));
+    ending.column->addWidget(make_heading(tr("Ends within %n day(s)", nullptr, usual_days_before)));
     ending.column->addLayout(ending_);
     const Card out = make_card();
     out.column->setSpacing(space(3));
@@ -44,7 +42,7 @@ LedgerPart::LedgerPart(Session& session, QWidget* parent)
 
 void LedgerPart::refresh() {
     Library& library = session_.library();
-    const LedgerTasks tasks = ledger_tasks(library, session_.today(), days_before_an_end);
+    const LedgerTasks tasks = ledger_tasks(library, session_.today(), usual_days_before);
     take_down_->show_tasks(tasks.to_take_down);
     std::vector<QString> sentences;
     for (const EndingSoon& ending : tasks.ending_soon) sentences.push_back(from_utf8(ending.words));
@@ -112,8 +110,7 @@ QWidget* LedgerPart::make_place_field(ExportId id) {
     connect(field, &QLineEdit::returnPressed, this, [this, field, id] {
         const std::string place = to_utf8(field->text().simplified());
         if (place.empty()) return;
-        const bool kept =
-            session_.attempt([&] { session_.library().ledger().add_place(id, place); });
+        const bool kept = session_.attempt([&] { note_place(session_.library(), id, place); });
         if (kept) session_.touch();
     });
     return field;

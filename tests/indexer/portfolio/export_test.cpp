@@ -5,6 +5,7 @@
 #include "indexer/image/colour.h"
 #include "indexer/image/head.h"
 #include "indexer/image/profile.h"
+#include "indexer/portfolio/pass_on.h"
 #include "tests/support/command.h"
 #include "tests/support/display_p3.h"
 #include "tests/support/example_library.h"
@@ -164,6 +165,28 @@ TEST_F(PortfolioExport, AFailingDiskLeavesLedgerAndFolderInAgreement) {
     std::vector<std::string> there;
     for (const auto& file : files_in(wishes.folder)) there.push_back(file.string());
     EXPECT_EQ(there, known);
+}
+
+TEST_F(PortfolioExport, ASheetThatCouldNotBeWrittenIsNotOutThere) {
+    const cv::Mat grey(64, 64, CV_8UC3, cv::Scalar::all(120));
+    const Photo photo = add("bun.jpg", encoded(grey, ".jpg"));
+    PhotoItem item;
+    item.file = library.photo_file(photo);
+    item.sha256 = photo.file.sha256;
+    Document sheet;
+    sheet.pages.emplace_back().items.emplace_back(item);
+    const auto draw_it = [] { return std::vector<std::byte>(8); };
+    const auto pass = [&](const Path& file) {
+        return pass_on(library, *decoder, sheet, draw_it, {Use::website, file}, now);
+    };
+    EXPECT_THROW(pass(folder / "no such folder" / "sheet.pdf"), DiskError);
+    ASSERT_EQ(library.ledger().all().size(), 1U);
+    EXPECT_TRUE(library.ledger().all().front().taken_down) << "it was never written";
+
+    EXPECT_EQ(pass(folder / "sheet.pdf").exports.size(), 1U);
+    EXPECT_EQ(read_bytes(folder / "sheet.pdf"), draw_it());
+    EXPECT_FALSE(library.ledger().all().back().taken_down);
+    EXPECT_EQ(library.ledger().all().back().sha256, sha256(draw_it()));
 }
 
 }  // namespace

@@ -68,7 +68,9 @@ QWidget* KeptPicturesPage::build_top() {
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(space(4));
     row->addWidget(wall);
-    row->addWidget(make_heading(tr("Pictures from clients")));
+    QLabel* heading = make_heading(tr("Pictures from clients"));
+    heading->setWordWrap(false);
+    row->addWidget(heading);
     row->addWidget(make_quiet(tr("Somebody else's work: it helps to find your own looks, and is "
                                  "never exported.")),
                    1);

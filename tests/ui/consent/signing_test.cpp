@@ -2,6 +2,7 @@
 #include <QPointingDevice>
 #include <QScrollArea>
 #include <QTabletEvent>
+#include <QWindow>
 
 #include "tests/ui/consent/consent_fixture.h"
 #include "ui/consent/signature_pad.h"
@@ -94,9 +95,12 @@ TEST_F(Signing, NothingIsRecordedWithoutAnAnswer) {
 
 TEST_F(Signing, AFingerLeavesInk) {
     static QPointingDevice* const finger = QTest::createTouchDevice();  // Qt keeps it for ever
-    QTest::touchEvent(pad, finger).press(0, {40, 60});
-    QTest::touchEvent(pad, finger).move(0, {90, 90});
-    QTest::touchEvent(pad, finger).release(0, {140, 60});
+    // A window larger than the screen, as at twice the size, gets no touch that is not sent to it.
+    QWindow* const window = pad->window()->windowHandle();
+    const auto at = [&](QPoint point) { return pad->mapTo(pad->window(), point); };
+    QTest::touchEvent(window, finger).press(0, at({40, 60}));
+    QTest::touchEvent(window, finger).move(0, at({90, 90}));
+    QTest::touchEvent(window, finger).release(0, at({140, 60}));
     EXPECT_GT(dark_pixels(pad->picture()), 300);
 }
 

@@ -20,7 +20,7 @@ namespace {
 using nlohmann::json;
 
 struct EraseOptions {
-    std::string client;
+    std::string what;  // a client, or a look
     std::string yes_erase;
     bool with_shared = false;
     bool show_only = false;
@@ -42,6 +42,8 @@ Reply plan_reply(const ErasurePlan& plan) {
     Reply reply{erasure_words(plan),
                 {{"client", plan.client.name},
                  {"client_id", plan.client.id.value},
+                 {"look", plan.only ? json(plan.only->name) : json()},
+                 {"look_id", plan.only ? json(plan.only->id.value) : json()},
                  {"photos", short_list_json(plan.photos)},
                  {"shown_with_others", short_list_json(plan.others_shown)},
                  {"stay", short_list_json(plan.shared)},
@@ -59,29 +61,26 @@ Reply plan_reply(const ErasurePlan& plan) {
 std::string name_typed_again(const EraseOptions& options, const Reply& plan) {
     if (!options.yes_erase.empty() || isatty(STDIN_FILENO) != 1) return options.yes_erase;
     for (const std::string& line : plan.lines) std::cerr << safe_text(line) << '\n';
-    std::cerr << "Type her name again to erase her: " << std::flush;
+    std::cerr << "Type the name again to erase for good: " << std::flush;
     std::string name;
     std::getline(std::cin, name);
     return name;
 }
 
-Reply erase(Session& session, const EraseOptions& options) {
-    Library& library = session.library();
-    const Client client = find_client(library, options.client);
-    const ErasurePlan plan = plan_erasure(
-        library, client.id, options.with_shared ? SharedPhotos::go : SharedPhotos::stay);
+Reply erase(Library& library, const ErasurePlan& plan, const EraseOptions& options) {
+    const std::string& name = name_of_what_goes(plan);
     Reply reply = plan_reply(plan);
     if (options.show_only) {
         reply.lines.emplace_back("Nothing was erased.");
         return reply;
     }
-    if (name_typed_again(options, reply) != client.name) {
+    if (name_typed_again(options, reply) != name) {
         throw WrongUse(
-            "Nothing was erased: her name was not typed again as it is recorded. Look "
+            "Nothing was erased: the name was not typed again as it is recorded. Look "
             "first with --show-only, then say --yes-erase '" +
-            client.name + "'.");
+            name + "'.");
     }
-    const Erased erased = erase_client(library, plan, date_of(local_now()));
+    const Erased erased = erase(library, plan, date_of(local_now()));
     reply.lines.erase(reply.lines.begin());  // what was to go
     reply.lines.insert(reply.lines.begin(), "Erased. What stays is that " +
                                                 count_text(plan.photos.size(), "photo") +
@@ -94,17 +93,29 @@ Reply erase(Session& session, const EraseOptions& options) {
     return reply;
 }
 
+Reply erase_client(Session& session, const EraseOptions& options) {
+    Library& library = session.library();
+    const auto shared = options.with_shared ? SharedPhotos::go : SharedPhotos::stay;
+    return erase(library, plan_erasure(library, find_client(library, options.what).id, shared),
+                 options);
+}
+
+Reply erase_look(Session& session, const EraseOptions& options) {
+    Library& library = session.library();
+    return erase(library, plan_look_erasure(library, find_look(library, options.what).id), options);
+}
+
 Reply list_erasures(Session& session) {
     Reply reply{{}, {{"erasures", json::array()}}};
     for (const Erasure& erasure : ErasureTable(session.library().database()).all()) {
         reply.lines.push_back(
-            iso_text(erasure.on) + "  a client with " +
+            iso_text(erasure.on) + "  " +
             count_text(static_cast<std::size_t>(erasure.looks), "look") + " and " +
             count_text(static_cast<std::size_t>(erasure.photos), "photo") +
             (erasure.finished ? "" : "; not finished: close other programs, and list again"));
         reply.data["erasures"].push_back(erasure_json(erasure));
     }
-    if (reply.lines.empty()) reply.lines.emplace_back("Nobody was erased.");
+    if (reply.lines.empty()) reply.lines.emplace_back("Nothing was erased.");
     return reply;
 }
 
@@ -119,16 +130,20 @@ Reply retention(Session& session, const RetentionOptions& options) {
     Reply reply{{},
                 {{"on", iso_text(on)},
                  {"years", years ? json(*years) : json()},
-                 {"clients", json::array()}}};
+                 {"proposed", json::array()}}};
     for (const PastKeeping& past : past_keeping(library, on)) {
-        reply.lines.push_back(past.client.name + ": last here on " + iso_text(past.last) + ", " +
+        reply.lines.push_back(past.client.name + (past.only ? ", " + past.only->name : "") +
+                              ": last here on " + iso_text(past.last) + ", " +
                               count_text(past.looks, "look") + ", " +
                               count_text(past.photos, "photo"));
-        reply.data["clients"].push_back({{"client", past.client.name},
-                                         {"client_id", past.client.id.value},
-                                         {"last", iso_text(past.last)},
-                                         {"looks", past.looks},
-                                         {"photos", past.photos}});
+        reply.data["proposed"].push_back(
+            {{"client", past.client.name},
+             {"client_id", past.client.id.value},
+             {"look", past.only ? json(past.only->name) : json()},
+             {"look_id", past.only ? json(past.only->id.value) : json()},
+             {"last", iso_text(past.last)},
+             {"looks", past.looks},
+             {"photos", past.photos}});
     }
     if (!years) {
         reply.lines.emplace_back(
@@ -142,38 +157,54 @@ Reply retention(Session& session, const RetentionOptions& options) {
                            "Kept for longer than " +
                                count_text(static_cast<std::size_t>(*years), "year") +
                                ", as you wanted to keep looks:");
-        reply.lines.emplace_back("Nothing is erased by itself. Erase with: qturn client erase");
+        reply.lines.emplace_back(
+            "Nothing is erased by itself. Erase with: qturn client erase, or qturn look erase");
         reply.outcome = Outcome::needs_attention;
     }
     return reply;
+}
+
+void add_erase_options(Command& command, EraseOptions& options) {
+    command.option("--yes-erase NAME", options.yes_erase,
+                   "The name again, in place of the question");
+    command.flag("--show-only", options.show_only, "Say what would go and what would stay");
 }
 
 }  // namespace
 
 void add_erase_commands(CommandSet& commands) {
     const auto options = std::make_shared<EraseOptions>();
-    auto command = commands.add(
+    auto client_command = commands.add(
         {"client erase",
          "Erases a client for good: photos, looks, records and the words she was found by. Asks "
          "for her name again.",
          "qturn client erase 'Ada Lindqvist' --yes-erase 'Ada Lindqvist'"},
-        [options](Session& session) { return erase(session, *options); });
-    command.argument("CLIENT", options->client, "Name or number");
-    command.option("--yes-erase NAME", options->yes_erase,
-                   "Her name again, in place of the question");
-    command.flag("--with-shared", options->with_shared,
-                 "Photos of other clients' looks that show her go as well");
-    command.flag("--show-only", options->show_only, "Say what would go and what would stay");
+        [options](Session& session) { return erase_client(session, *options); });
+    client_command.argument("CLIENT", options->what, "Name or number");
+    add_erase_options(client_command, *options);
+    client_command.flag("--with-shared", options->with_shared,
+                        "Photos of other clients' looks that show her go as well");
 
-    commands.add({"client erasures", "Lists when somebody was erased, and nothing of whom.",
+    auto look_command =
+        commands.add({"look erase",
+                      "Erases one look for good: its photos, recipe and sign-offs; all else of the "
+                      "client stays. "
+                      "Asks for its name again.",
+                      "qturn look erase 'Low twisted bun' --yes-erase 'Low twisted bun'"},
+                     [options](Session& session) { return erase_look(session, *options); });
+    look_command.argument("LOOK", options->what, "Name or number");
+    add_erase_options(look_command, *options);
+
+    commands.add({"client erasures", "Lists when something was erased, and nothing of whom.",
                   "qturn client erasures"},
                  list_erasures);
 
     const auto retention_options = std::make_shared<RetentionOptions>();
     auto retention_command = commands.add(
         {"client retention",
-         "Proposes clients for erasure who were here last longer ago than looks are kept (setting "
-         "'keep looks years').",
+         "Proposes for erasure the clients who were here last longer ago than looks are kept "
+         "(setting "
+         "'keep looks years'), and of others the looks that are as old.",
          "qturn client retention"},
         [retention_options](Session& session) { return retention(session, *retention_options); });
     retention_command.option("--on YYYY-MM-DD", retention_options->on,

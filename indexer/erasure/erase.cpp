@@ -32,24 +32,43 @@ class Planner {
     }
 
     ErasurePlan plan(SharedPhotos shared) {
-        std::vector<PhotoId> ids;
-        for (const FoundPhoto& found : library_.search().find({.client = plan_.client.id})) {
-            ids.push_back(found.id);
+        for (Photo& photo : photos_found({.client = plan_.client.id})) {
+            if (shared == SharedPhotos::go || is_hers(photo.tags)) {
+                add(std::move(photo));
+            } else {
+                plan_.shared.push_back(std::move(photo));
+            }
         }
-        for (Photo& photo : library_.photos().these(ids)) {
-            const bool goes = shared == SharedPhotos::go || is_hers(photo.tags);
-            if (goes && shows_others(photo.tags)) plan_.others_shown.push_back(photo);
-            (goes ? plan_.photos : plan_.shared).push_back(std::move(photo));
-        }
-        for (Exported& exported : library_.ledger().all()) {
-            const bool hers =
-                std::ranges::find(plan_.photos, exported.photo, &Photo::id) != plan_.photos.end();
-            if (hers && !exported.taken_down) plan_.out_there.push_back(std::move(exported));
-        }
+        add_out_there();
+        return std::move(plan_);
+    }
+
+    ErasurePlan plan_only(const Look& look) {
+        plan_.only = look;
+        plan_.looks = {look};
+        plan_.sittings.clear();
+        for (Photo& photo : photos_found({.look = look.id})) add(std::move(photo));
+        add_out_there();
         return std::move(plan_);
     }
 
   private:
+    std::vector<Photo> photos_found(const PhotoSearch& wanted) {
+        std::vector<PhotoId> ids;
+        for (const FoundPhoto& found : library_.search().find(wanted)) ids.push_back(found.id);
+        return library_.photos().these(ids);
+    }
+    void add(Photo photo) {
+        if (shows_others(photo.tags)) plan_.others_shown.push_back(photo);
+        plan_.photos.push_back(std::move(photo));
+    }
+    void add_out_there() {
+        for (Exported& exported : library_.ledger().all()) {
+            const bool goes =
+                std::ranges::find(plan_.photos, exported.photo, &Photo::id) != plan_.photos.end();
+            if (goes && !exported.taken_down) plan_.out_there.push_back(std::move(exported));
+        }
+    }
     bool of_her_look(const Tags& tags) const {
         return std::ranges::find(plan_.looks, *tags.look, &Look::id) != plan_.looks.end();
     }
@@ -63,7 +82,7 @@ class Planner {
     }
     bool shows_others(const Tags& tags) const {
         if (tags.look && !of_her_look(tags)) return true;
-        if (tags.sitting && !of_her_sitting(tags)) return true;
+        if (!plan_.only && tags.sitting && !of_her_sitting(tags)) return true;
         return std::ranges::any_of(tags.shown,
                                    [&](ClientId shown) { return shown != plan_.client.id; });
     }
@@ -74,6 +93,18 @@ class Planner {
 
 std::string counted(std::size_t count, const char* one, const char* many) {
     return std::to_string(count) + " " + (count == 1 ? one : many);
+}
+
+std::string what_goes(const ErasurePlan& plan) {
+    const std::string photos = counted(plan.photos.size(), "photo", "photos");
+    if (plan.only) {
+        return "To be erased: the look " + plan.only->name + " of " + plan.client.name + ", with " +
+               photos + ", its recipe and sign-offs. All else of hers stays.";
+    }
+    return "To be erased: " + plan.client.name + ", with " +
+           counted(plan.looks.size(), "look", "looks") + ", " +
+           counted(plan.sittings.size(), "sitting", "sittings") + ", " + photos +
+           ", what she allowed and its papers.";
 }
 
 // All files below the folder, relative to the library.
@@ -89,6 +120,16 @@ std::vector<Path> files_below(Library& library, const Path& folder) {
     return files;
 }
 
+void add_papers_and_inspirations(Library& library, ClientId client,
+                                 std::vector<std::string>& files) {
+    for (const ConsentEntry& entry : library.consents().of(client)) {
+        for (const ConsentPaper& paper : entry.papers) files.push_back(paper.path);
+    }
+    for (const Inspiration& brought : library.inspirations().of_client(client)) {
+        files.push_back(brought.path);
+    }
+}
+
 std::vector<std::string> files_of(Library& library, const ErasurePlan& plan) {
     std::vector<std::string> files;
     std::set<std::string> sums;
@@ -96,12 +137,7 @@ std::vector<std::string> files_of(Library& library, const ErasurePlan& plan) {
         files.push_back(photo.file.path);
         sums.insert(photo.file.sha256);
     }
-    for (const ConsentEntry& entry : library.consents().of(plan.client.id)) {
-        for (const ConsentPaper& paper : entry.papers) files.push_back(paper.path);
-    }
-    for (const Inspiration& brought : library.inspirations().of_client(plan.client.id)) {
-        files.push_back(brought.path);
-    }
+    if (!plan.only) add_papers_and_inspirations(library, plan.client.id, files);
     constexpr std::size_t sum_digits = 64;
     for (const char* folder : {"cache", "incoming"}) {
         for (const Path& file : files_below(library, folder)) {
@@ -154,12 +190,21 @@ ErasurePlan plan_erasure(Library& library, ClientId client, SharedPhotos shared)
     return Planner(library, client).plan(shared);
 }
 
+ErasurePlan plan_look_erasure(Library& library, LookId look) {
+    const auto found = library.looks().find(look);
+    if (!found) {
+        throw StoreError("There is no look number " + std::to_string(look.value) +
+                         ": look it up in the list of looks.");
+    }
+    return Planner(library, found->client).plan_only(*found);
+}
+
+const std::string& name_of_what_goes(const ErasurePlan& plan) {
+    return plan.only ? plan.only->name : plan.client.name;
+}
+
 std::vector<std::string> erasure_words(const ErasurePlan& plan) {
-    std::vector<std::string> words{"To be erased: " + plan.client.name + ", with " +
-                                   counted(plan.looks.size(), "look", "looks") + ", " +
-                                   counted(plan.sittings.size(), "sitting", "sittings") + ", " +
-                                   counted(plan.photos.size(), "photo", "photos") +
-                                   ", what she allowed and its papers. It cannot be taken back."};
+    std::vector<std::string> words{what_goes(plan) + " It cannot be taken back."};
     if (!plan.others_shown.empty()) {
         words.push_back(
             counted(plan.others_shown.size(), "of the photos shows", "of the photos show") +
@@ -179,7 +224,7 @@ std::vector<std::string> erasure_words(const ErasurePlan& plan) {
             " still out there: they stay in the ledger without her name, as tasks to "
             "take down.");
     }
-    if (!plan.name_is_hers_alone) {
+    if (!plan.only && !plan.name_is_hers_alone) {
         words.emplace_back(
             "Another client has the same name, so it stays where your notes name it: look through "
             "them yourself.");
@@ -187,11 +232,12 @@ std::vector<std::string> erasure_words(const ErasurePlan& plan) {
     return words;
 }
 
-Erased erase_client(Library& library, const ErasurePlan& plan, Date today) {
+Erased erase(Library& library, const ErasurePlan& plan, Date today) {
     const MoveLock lock(library);
     refuse_unless_alone(lock);
     ToErase what;
     what.client = plan.client;
+    if (plan.only) what.only = plan.only->id;
     what.files = files_of(library, plan);
     what.name_is_hers_alone = plan.name_is_hers_alone;
     what.on = today;
@@ -200,7 +246,7 @@ Erased erase_client(Library& library, const ErasurePlan& plan, Date today) {
         what.photos.push_back(photo.id);
         texts.push_back(photo.file.sha256);
     }
-    if (plan.name_is_hers_alone) texts.push_back(plan.client.name);
+    if (!plan.only && plan.name_is_hers_alone) texts.push_back(plan.client.name);
     ErasureTable erasures(library.database());
     erasures.erase(what);
     remove_files(library);

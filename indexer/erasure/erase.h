@@ -1,10 +1,12 @@
 #pragma once
-// Erasure at a client's request: her records, photos and papers, their small pictures, the words
-// they were found by, what the history and the free pages of the records still held. What stays is
-// that something was erased, and the day. The records go first, in one step that also lists the
-// files to remove, so that an interrupted erasure is taken up again. What the disk itself keeps of
-// removed files, and copies that lie elsewhere, are out of reach.
+// Erasure at a client's request, of all of her or of one look: her records, photos and papers,
+// their small pictures, the words they were found by, what the history and the free pages of the
+// records still held. What stays is that something was erased, and the day. The records go first,
+// in one step that also lists the files to remove, so that an interrupted erasure is taken up
+// again. What the disk itself keeps of removed files, and copies that lie elsewhere, are out of
+// reach.
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -22,6 +24,7 @@ enum class SharedPhotos { stay, go };
 
 struct ErasurePlan {
     Client client;
+    std::optional<Look> only;         // this look alone, with its photos and recipe
     std::vector<Photo> photos;        // that go: of her looks, and of her sittings
     std::vector<Photo> others_shown;  // of these, those that show other clients too
     // Of other clients' looks or sittings, but they show her: they stay unless asked.
@@ -35,6 +38,12 @@ struct ErasurePlan {
 // Throws StoreError when there is no such client.
 ErasurePlan plan_erasure(Library& library, ClientId client, SharedPhotos shared);
 
+// Throws StoreError when there is no such look.
+ErasurePlan plan_look_erasure(Library& library, LookId look);
+
+// The client's, or that of the one look: to be typed again before it goes.
+const std::string& name_of_what_goes(const ErasurePlan& plan);
+
 // What will go, and what stays and why, in sentences.
 std::vector<std::string> erasure_words(const ErasurePlan& plan);
 
@@ -45,10 +54,10 @@ struct Erased {
 
 // Throws StoreError when another program has the library open, and DiskError when a file cannot be
 // removed; finish_erasures takes it up then.
-Erased erase_client(Library& library, const ErasurePlan& plan, Date today);
+Erased erase(Library& library, const ErasurePlan& plan, Date today);
 
 // Goes on with erasures that were interrupted; does nothing when there are none. Throws as
-// erase_client.
+// erase.
 void finish_erasures(Library& library);
 
 // Reads the names of all files of the library, its records and the loose files in it (not the

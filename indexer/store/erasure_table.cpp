@@ -62,13 +62,9 @@ class Eraser {
         Transaction transaction(database_);
         run(database_, "INSERT INTO erasing VALUES (1)");
         const ErasureId id = note();
-        show_as_stranger();
         erase_ledger();
-        erase_consents();
-        erase_photos();
-        erase_people();
+        what_.only ? erase_look() : erase_her();
         run(database_, "DELETE FROM action");
-        if (what_.name_is_hers_alone) erase_name();
         SearchTable(database_).rebuild();
         run(database_, "DELETE FROM erasing");
         transaction.commit();
@@ -79,15 +75,30 @@ class Eraser {
     void of_her(const std::string& sql) { run(database_, sql, what_.client.id); }
     void of_photos(const std::string& sql) { run(database_, sql, photos_); }
 
+    void erase_look() {
+        erase_photos();
+        run(database_, "DELETE FROM look WHERE id = ?", *what_.only);
+    }
+
+    void erase_her() {
+        show_as_stranger();
+        erase_consents();
+        erase_photos();
+        of_her("DELETE FROM inspiration WHERE client = ?");
+        erase_people();
+        if (what_.name_is_hers_alone) erase_name();
+    }
+
     ErasureId note() {
         for (const std::string& file : what_.files) {
             run(database_, "INSERT OR IGNORE INTO erasure_file VALUES (?)", file);
         }
-        const std::int64_t looks =
-            Statement(database_, "SELECT count(*) FROM look WHERE client = ?")
-                .with(what_.client.id)
-                .value<std::int64_t>()
-                .value_or(0);
+        const std::int64_t looks = Statement(database_,
+                                             "SELECT count(*) FROM look WHERE client = ?1 "
+                                             "AND (?2 IS NULL OR id = ?2)")
+                                       .with(what_.client.id, what_.only)
+                                       .value<std::int64_t>()
+                                       .value_or(0);
         return insert<ErasureId>(database_,
                                  "INSERT INTO erasure (erased_on, photos, looks) VALUES (?, ?, ?)",
                                  what_.on, std::ssize(what_.photos), looks);
@@ -105,9 +116,6 @@ class Eraser {
 
     // What was taken down goes; what is out there stays until it is.
     void erase_ledger() {
-        of_her(
-            "DELETE FROM export_under WHERE consent IN "
-            "(SELECT id FROM consent WHERE client = ?)");
         const std::string hers =
             "(SELECT id FROM export WHERE photo IN (SELECT value FROM json_each(?)) "
             "AND id IN (SELECT export FROM export_taken_down))";
@@ -129,6 +137,7 @@ class Eraser {
 
     void erase_consents() {
         const std::string hers = "(SELECT id FROM consent WHERE client = ?)";
+        of_her("DELETE FROM export_under WHERE consent IN " + hers);
         const auto papers =
             Statement(database_,
                       "SELECT DISTINCT paper FROM consent_paper_of WHERE consent IN " + hers)
@@ -146,7 +155,6 @@ class Eraser {
         of_photos("DELETE FROM seen_file WHERE sha256 IN " + sums);
         of_photos("DELETE FROM sealed_photo WHERE sha256 IN " + sums);
         of_photos("DELETE FROM photo WHERE id IN (SELECT value FROM json_each(?))");
-        of_her("DELETE FROM inspiration WHERE client = ?");
     }
 
     void erase_people() {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -12,6 +13,7 @@ namespace quarterturn {
 
 struct ToErase {
     Client client;
+    std::optional<LookId> only;      // this look of hers alone, with its photos; else all of her
     std::vector<PhotoId> photos;     // that go with her
     std::vector<std::string> files;  // to be removed, relative to the library's folder
     // Whether her name is taken out of the texts of others too: not while another client has it.
@@ -28,7 +30,8 @@ class ErasureTable {
     explicit ErasureTable(Database& database) : database_(&database) {}
 
     // One transaction: the client, her photos, looks, sittings, consents and what hangs on them
-    // are gone, a wedding too of which nobody else is; her name stands in no text of others; the
+    // are gone, a wedding too of which nobody else is; her name stands in no text of others. Where
+    // one look alone is to go: it, its photos, recipe, sign-offs and what hangs on them. The
     // history of changes is empty, the search index made anew. What went out of hers and was not
     // taken down stays in the ledger, without the photo's name and checksum. The photos of others
     // that show her count as showing somebody who is no client. The files stand on the list.

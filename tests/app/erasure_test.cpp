@@ -147,13 +147,53 @@ TEST_F(ErasureTest, RetentionProposesAfterTheYearsSheSets) {
     const auto names_on = [&](const char* day, int code) {
         const json told = answer({"client", "retention", "--on", day}, code);
         std::vector<std::string> names;
-        for (const json& each : told["clients"]) names.push_back(each["client"]);
+        for (const json& each : told["proposed"]) {
+            names.push_back(each["client"].get<std::string>() +
+                            (each["look"].is_null() ? "" : ", " + each["look"].get<std::string>()));
+        }
         return names;
     };
     EXPECT_EQ(names_on("2031-11-21", 0), Found{});
     EXPECT_EQ(names_on("2031-11-22", 3), Found{"Ada Lindqvist"});
     EXPECT_EQ(names_on("2032-02-29", 3), (Found{"Ada Lindqvist", "Bea Holm"}));
     EXPECT_EQ(photos().size(), 3U) << "nothing is erased by itself";
+}
+
+TEST_F(ErasureTest, RetentionProposesTheOldLookOfAClientWhoIsHereAgain) {
+    said({"settings", "keep looks years", "5"});
+    said({"sitting", "add", "Ada Lindqvist", "--starts", "2031-06-01T10:00", "--ends",
+          "2031-06-01T12:00"});
+    said({"look", "add", "Ada Lindqvist", "High bun", "--sitting", "2"});
+    const json told = answer({"client", "retention", "--on", "2031-11-22"}, 3)["proposed"];
+    ASSERT_EQ(told.size(), 1U);
+    EXPECT_EQ(told[0]["client"], "Ada Lindqvist");
+    EXPECT_EQ(told[0]["look"], "Low bun");
+    EXPECT_EQ(told[0]["last"], "2026-10-03");
+    EXPECT_EQ(told[0]["photos"], 1);
+}
+
+TEST_F(ErasureTest, OneLookGoesAndTheRestOfHersStays) {
+    said({"look", "add", "Ada Lindqvist", "High bun", "--sitting", "1"});
+    said({"recipe", "set", "Low bun", "--step", "coil the ponytail, 6 pins"});
+    ASSERT_FALSE(holding("coil the ponytail").empty());
+    complained({"look", "erase", "Low bun", "--yes-erase", "Ada Lindqvist"}, 2);
+    const json erased = answer({"look", "erase", "Low bun", "--yes-erase", "Low bun"}, 3);
+    EXPECT_EQ(erased["look"], "Low bun");
+    EXPECT_EQ(erased["photos"].size(), 1U);
+    EXPECT_EQ(erased["left"], json::array());
+    for (const std::string& wanted : {sums["bun.jpg"], pieces["bun.jpg"],
+                                      std::string("coil the ponytail"), std::string("Low bun")}) {
+        EXPECT_EQ(holding(wanted), Found{}) << wanted;
+    }
+    EXPECT_EQ(photos().size(), 2U);
+    const json ada = answer({"client", "show", "Ada Lindqvist"});
+    ASSERT_EQ(ada["looks"].size(), 1U);
+    EXPECT_EQ(ada["looks"][0]["name"], "High bun");
+    EXPECT_EQ(ada["sittings"].size(), 1U);
+    EXPECT_FALSE(holding("signed by hand").empty()) << "what she allowed stays";
+    const json tasks = answer({"ledger", "list"})["exported"];
+    ASSERT_EQ(tasks.size(), 1U) << "what is out there stays in the ledger";
+    EXPECT_EQ(tasks[0]["photo"], "");
 }
 
 TEST_F(ErasureTest, ACopyOfAllThatIsHersLiesInOneFolder) {

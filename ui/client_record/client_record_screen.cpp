@@ -51,8 +51,8 @@ QString ClientRecordScreen::help() const {
     return tr(
         "Everything that is kept of one client: her weddings, sittings, looks with their recipes, "
         "photos, and what she has allowed. Save it as PDF to read or print, or as a folder that "
-        "holds the same as JSON and CSV for other programs. When she asks for it, erase her for "
-        "good: it says first what goes, what stays and why.");
+        "holds the same as JSON and CSV for other programs. When she asks for it, erase her or "
+        "one look for good: it says first what goes, what stays and why.");
 }
 
 void ClientRecordScreen::build() {
@@ -148,7 +148,14 @@ void ClientRecordScreen::show_record(const ClientRecord& record) {
         facts->addWidget(make_facts_card(section), 1);
     }
     cards_->addLayout(facts);
-    for (const LookSection& look : content.looks) cards_->addWidget(make_look_card(look));
+    for (std::size_t i = 0; i < content.looks.size(); ++i) {
+        const Look& look = record.looks[i].look;
+        QPushButton* erase = make_quiet_button(tr("Erase this look…"));
+        erase->setAccessibleName(tr("Erase the look %1…").arg(from_utf8(look.name)));
+        connect(erase, &QPushButton::clicked, this,
+                [this, id = look.id] { session_.attempt([&] { erase_->ask_look(id); }); });
+        cards_->addWidget(make_look_card(content.looks[i], *erase));
+    }
     if (content.looks.empty()) cards_->addWidget(make_quiet(tr("No look is planned for her.")));
     show_photos(content.photos);
 }

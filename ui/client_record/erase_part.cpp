@@ -20,9 +20,10 @@ ErasePart::ErasePart(Session& session, QWidget* parent)
       title_(make_heading({})),
       words_(make_column(1)),
       shared_(new QCheckBox(tr("Erase the photos of others that show her as well"))),
+      question_(make_text({})),
       name_(new QLineEdit),
       notice_(new Notice),
-      buttons_(new FormButtons(tr("Erase her for good"))) {
+      buttons_(new FormButtons(tr("Erase for good"))) {
     const Card card = make_card();
     card.column->setSpacing(space(3));
     card.column->addWidget(title_);
@@ -35,40 +36,57 @@ ErasePart::ErasePart(Session& session, QWidget* parent)
 }
 
 void ErasePart::add_fields(QVBoxLayout& column) {
-    const QString question = tr("Her name, typed again");
-    name_->setAccessibleName(question);
     name_->setMaximumWidth(space(90));
     column.addWidget(shared_);
     column.addWidget(make_quiet(tr(erasure_caution)));
-    column.addWidget(make_text(question));
+    column.addWidget(question_);
     column.addWidget(name_);
     column.addWidget(notice_);
     column.addWidget(buttons_);
     connect(shared_, &QCheckBox::clicked, this,
-            [this] { session_.attempt([this] { show_plan(plan_->client.id); }); });
+            [this] { session_.attempt([this] { show_plan(plan_anew()); }); });
     connect(buttons_, &FormButtons::kept, this, &ErasePart::erase);
     connect(buttons_, &FormButtons::left, this, &ErasePart::hide);
 }
 
 void ErasePart::ask(ClientId client) {
+    ask_about(plan_erasure(session_.library(), client, SharedPhotos::stay));
+}
+
+void ErasePart::ask_look(LookId look) {
+    ask_about(plan_look_erasure(session_.library(), look));
+}
+
+void ErasePart::ask_about(ErasurePlan plan) {
     shared_->setChecked(false);
     name_->clear();
     notice_->say({});
-    show_plan(client);
+    const QString question =
+        plan.only ? tr("The look's name, typed again") : tr("Her name, typed again");
+    question_->setText(question);
+    name_->setAccessibleName(question);
+    show_plan(std::move(plan));
     show();
     name_->setFocus();
 }
 
 void ErasePart::refresh(std::optional<ClientId> on_screen) {
     if (isHidden()) return;
-    if (on_screen == plan_->client.id) return show_plan(*on_screen);
-    hide();
+    const bool there = on_screen == plan_->client.id &&
+                       (!plan_->only || session_.library().looks().find(plan_->only->id));
+    there ? show_plan(plan_anew()) : hide();
 }
 
-void ErasePart::show_plan(ClientId client) {
-    plan_ = plan_erasure(session_.library(), client,
-                         shared_->isChecked() ? SharedPhotos::go : SharedPhotos::stay);
-    title_->setText(tr("Erase %1").arg(isolated(from_utf8(plan_->client.name))));
+ErasurePlan ErasePart::plan_anew() const {
+    Library& library = session_.library();
+    if (plan_->only) return plan_look_erasure(library, plan_->only->id);
+    return plan_erasure(library, plan_->client.id,
+                        shared_->isChecked() ? SharedPhotos::go : SharedPhotos::stay);
+}
+
+void ErasePart::show_plan(ErasurePlan plan) {
+    plan_ = std::move(plan);
+    title_->setText(tr("Erase %1").arg(isolated(from_utf8(name_of_what_goes(*plan_)))));
     empty_layout(words_);
     for (const std::string& sentence : erasure_words(*plan_)) {
         words_->addWidget(make_text(from_utf8(sentence)));
@@ -81,10 +99,11 @@ void ErasePart::show_plan(ClientId client) {
 }
 
 void ErasePart::erase() {
-    if (to_utf8(name_->text().trimmed()) != plan_->client.name) {
+    const std::string& name = name_of_what_goes(*plan_);
+    if (to_utf8(name_->text().trimmed()) != name) {
         name_->setFocus();
-        return notice_->say(tr("Nothing was erased: type her name as it is recorded, %1.")
-                                .arg(isolated(from_utf8(plan_->client.name))));
+        return notice_->say(tr("Nothing was erased: type the name as it is recorded, %1.")
+                                .arg(isolated(from_utf8(name))));
     }
     if (session_.work()) {
         return notice_->say(
@@ -95,7 +114,7 @@ void ErasePart::erase() {
     notice_->say(tr("Erasing…"));
     Job* job = session_.start<Erased>(
         [plan = *plan_, today = session_.today()](Library& library, Job&) {
-            return erase_client(library, plan, today);
+            return quarterturn::erase(library, plan, today);
         },
         [part = QPointer(this)](const Erased& erased) {
             if (part) part->take(erased);
@@ -111,7 +130,7 @@ void ErasePart::take(const Erased& gone) {
     hide();
     QStringList sentences{
         //: photos, and the day
-        tr("She is erased. What stays is that %1 went on %2.")
+        tr("Erased. What stays is that %1 went on %2.")
             .arg(tr("%n photo(s)", nullptr, static_cast<int>(gone.erasure.photos)),
                  shown(gone.erasure.on))};
     for (const std::string& left : gone.left) sentences << from_utf8(left);

@@ -16,19 +16,21 @@ class FormButtons;
 class Notice;
 class Session;
 
-// Says what goes with a client, what stays and why, asks for her name again, and erases her. Hidden
-// until it asks.
+// Says what goes with a client or with one look of hers, what stays and why, asks for the name
+// again, and erases. Hidden until it asks.
 class ErasePart : public QWidget {
     Q_OBJECT
   public:
     explicit ErasePart(Session& session, QWidget* parent = nullptr);
 
-    void ask(ClientId client);  // throws StoreError
+    // Both throw StoreError.
+    void ask(ClientId client);
+    void ask_look(LookId look);
     // What the records say by now; another client on the screen, or none, is not asked about.
     void refresh(std::optional<ClientId> on_screen);
 
   signals:
-    // That she is gone, and where the library still holds her name.
+    // That she or the look is gone, and where the library still holds her name.
     void erased(const QStringList& sentences);
 
   protected:
@@ -36,7 +38,9 @@ class ErasePart : public QWidget {
 
   private:
     void add_fields(QVBoxLayout& column);
-    void show_plan(ClientId client);
+    void ask_about(ErasurePlan plan);
+    ErasurePlan plan_anew() const;
+    void show_plan(ErasurePlan plan);
     void erase();
     void take(const Erased& erased);
 
@@ -45,6 +49,7 @@ class ErasePart : public QWidget {
     QLabel* title_;
     QVBoxLayout* words_;
     QCheckBox* shared_;
+    QLabel* question_;
     QLineEdit* name_;
     Notice* notice_;
     FormButtons* buttons_;

@@ -51,7 +51,7 @@ QFrame* make_facts_card(const TextSection& section) {
     return card.frame;
 }
 
-QFrame* make_look_card(const LookSection& section) {
+QFrame* make_look_card(const LookSection& section, QWidget& button) {
     const Card card = make_card();
     card.column->addWidget(make_heading(from_utf8(section.look.heading)));
     add_lines(*card.column, section.look.lines);
@@ -61,6 +61,7 @@ QFrame* make_look_card(const LookSection& section) {
         card.column->addWidget(bold_text(change.heading));
         add_lines(*card.column, change.lines);
     }
+    card.column->addWidget(&button, 0, Qt::AlignLeading);
     return card.frame;
 }
 

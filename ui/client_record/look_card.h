@@ -10,6 +10,7 @@ namespace quarterturn {
 QFrame* make_facts_card(const TextSection& section);
 
 // A look: where it was worked on, how it stands, its recipe and what changed in it.
-QFrame* make_look_card(const LookSection& section);
+// The button stands at its end.
+QFrame* make_look_card(const LookSection& section, QWidget& button);
 
 }  // namespace quarterturn

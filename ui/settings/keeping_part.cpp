@@ -26,11 +26,12 @@ QString years_words(int years) {
 
 KeepingPart::KeepingPart(Session& session)
     : SettingsPart(tr("How long looks are kept"),
-                   tr("Counted from a client's last day with you. Whoever was here last longer ago "
-                      "is proposed to you for erasure; nothing is erased by itself.")),
+                   tr("Counted from a client's last day with you, and for a client who comes again "
+                      "from the last day of each look. What is older is proposed to you for "
+                      "erasure; nothing is erased by itself.")),
       session_(session),
       years_(new QComboBox),
-      look_(make_button(tr("Who that is"))),
+      look_(make_button(tr("Which those are"))),
       notice_(new Notice),
       found_words_(make_quiet({})),
       found_(make_column(1)) {
@@ -60,7 +61,9 @@ void KeepingPart::refresh() {
     look_->setEnabled(years > 0);
     // Who was erased meanwhile leads nowhere.
     const auto gone = std::erase_if(past_, [this](const PastKeeping& past) {
-        return !session_.library().clients().find(past.client.id);
+        Library& library = session_.library();
+        return past.only ? !library.looks().find(past.only->id)
+                         : !library.clients().find(past.client.id);
     });
     if (gone > 0) show_found(past_);
 }
@@ -92,20 +95,27 @@ void KeepingPart::show_found(std::vector<PastKeeping> past) {
     past_ = std::move(past);
     empty_layout(found_);
     found_words_->setText(past_.empty()
-                              ? tr("Nobody was here last that long ago.")
-                              : tr("Here last longer ago. On her page you see what would go, and "
-                                   "erase her when you want to:"));
+                              ? tr("Nothing is that old.")
+                              : tr("Older than that. On her page you see what would go, and erase "
+                                   "it when you want to:"));
     found_words_->show();
     for (const PastKeeping& each : past_) add_client(each);
 }
 
 void KeepingPart::add_client(const PastKeeping& past) {
+    const QString photos = tr("%n photo(s)", nullptr, static_cast<int>(past.photos));
+    const QString client = isolated(from_utf8(past.client.name));
     //: a client, the day she was here last, looks and photos
+    const QString of_her =
+        tr("%1: last here on %2, %3, %4")
+            .arg(client, shown(past.last), tr("%n look(s)", nullptr, static_cast<int>(past.looks)),
+                 photos);
+    //: a client, a look of hers, its last day, its photos
+    const QString of_look = tr("%1, %2: last done on %3, %4");
     auto* link =
-        new SentenceLink(tr("%1: last here on %2, %3, %4")
-                             .arg(isolated(from_utf8(past.client.name)), shown(past.last),
-                                  tr("%n look(s)", nullptr, static_cast<int>(past.looks)),
-                                  tr("%n photo(s)", nullptr, static_cast<int>(past.photos))));
+        new SentenceLink(past.only ? of_look.arg(client, isolated(from_utf8(past.only->name)),
+                                                 shown(past.last), photos)
+                                   : of_her);
     connect(link, &SentenceLink::clicked, this, [this, client = past.client.id] {
         session_.go_to({.moment = Moment::client_record, .client = client});
     });

@@ -36,7 +36,7 @@ TimerPill::TimerPill(const Timer& timer, const BoardType& type, QWidget* parent)
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(type.px(0.4), type.px(0.25), type.px(0.4), type.px(0.25));
     row->setSpacing(type.px(0.6));
-    row->addSpacing(type.px(dial_side - 0.2));
+    row->addSpacing(type.px(dial_side));
     row->addWidget(name_);
     row->addWidget(time_);
     row->addWidget(away_);

@@ -58,7 +58,7 @@ TEST(Erase, IsTakenUpWhereverItWasInterrupted) {
             Library library = Library::open(folder, disk);
             const ErasurePlan plan = plan_erasure(library, made.mira, SharedPhotos::stay);
             disk.fail_from_call(call);
-            erase_client(library, plan, parse_date("2026-11-07").value());
+            erase(library, plan, parse_date("2026-11-07").value());
         } catch (const DiskError&) {
             failed = true;
         }

@@ -182,6 +182,19 @@ TEST_F(Erasing, HerNameTypedAgainErasesHerAndHerPhotosForGood) {
     EXPECT_TRUE(session.library().clients().all().empty());
 }
 
+TEST_F(ClientRecordScreenTest, OneLookIsErasedByItsNameAndSheStays) {
+    const Look look = session.library().looks().all().at(0);
+    press("Erase the look " + QString::fromStdString(look.name) + "…");
+    EXPECT_TRUE(says("All else of hers stays."));
+    auto* again = field<QLineEdit>("The look's name, typed again");
+    QTest::keyClicks(again, QString::fromStdString(look.name));
+    QTest::keyClick(again, Qt::Key_Return);
+    ASSERT_TRUE(QTest::qWaitFor([this] { return session.work() == nullptr; }, 20000));
+    EXPECT_FALSE(session.library().looks().find(look.id));
+    EXPECT_TRUE(session.library().clients().find(whole.mira));
+    EXPECT_TRUE(says("No look is planned for her."));
+}
+
 TEST_F(ClientRecordScreenTest, PhotosOfOthersThatShowHerGoOnlyWhenSheSaysSo) {
     const ClientId ada = session.library().clients().add(client_called("Ada Vale"));
     whole.tag(whole.photos[0], [ada](Tags& tags) { tags.shown = {ada}; });

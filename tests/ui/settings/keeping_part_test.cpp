@@ -40,7 +40,7 @@ class KeepingTest : public testing::Test, protected AsksScreen {
     }
     std::optional<int> kept() { return keep_looks_years(open.session.library().settings()); }
     void look_through() {
-        press("Who that is");
+        press("Which those are");
         ASSERT_TRUE(QTest::qWaitFor([this] { return open.session.work() == nullptr; }, 20000));
         QCoreApplication::processEvents();  // what has come is shown
     }
@@ -53,7 +53,7 @@ class KeepingTest : public testing::Test, protected AsksScreen {
 
 TEST_F(KeepingTest, LooksAreKeptUntilSheSaysOtherwise) {
     EXPECT_EQ(kept(), std::nullopt);
-    EXPECT_FALSE(button("Who that is")->isEnabled());
+    EXPECT_FALSE(button("Which those are")->isEnabled());
     choose(5);
     EXPECT_EQ(kept(), 5);
     open.session.undo();
@@ -76,7 +76,7 @@ TEST_F(KeepingTest, ProposesWhoWasHereLastLongerAgoAndLeadsToHer) {
     EXPECT_EQ(went_to->client, ada);
     EXPECT_EQ(problems_at_all_sizes(screen), QStringList());
     Library& library = open.session.library();
-    erase_client(library, plan_erasure(library, ada, SharedPhotos::stay), open.session.today());
+    erase(library, plan_erasure(library, ada, SharedPhotos::stay), open.session.today());
     screen.refresh();
     EXPECT_EQ(button(ada_words), nullptr);
 }
@@ -84,7 +84,7 @@ TEST_F(KeepingTest, ProposesWhoWasHereLastLongerAgoAndLeadsToHer) {
 TEST_F(KeepingTest, SaysWhenNobodyWasHereThatLongAgo) {
     choose(20);
     look_through();
-    EXPECT_TRUE(says("Nobody was here last that long ago."));
+    EXPECT_TRUE(says("Nothing is that old."));
 }
 
 }  // namespace

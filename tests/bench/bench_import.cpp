@@ -7,6 +7,7 @@
 #include <iostream>
 
 #include "indexer/intake/import.h"
+#include "indexer/worker/confined.h"
 
 int main(int count, char** words) {
     using namespace quarterturn;
@@ -15,7 +16,7 @@ int main(int count, char** words) {
         return 2;
     }
     Library library = Library::create(words[2]);
-    const auto decoder = make_local_decoder();
+    const auto decoder = make_confined_decoder();
     const auto begun = std::chrono::steady_clock::now();
     const ImportReport report = import_photos(library, *decoder, {.sources = {words[1]}});
     const std::chrono::duration<double> spent = std::chrono::steady_clock::now() - begun;

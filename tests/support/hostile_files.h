@@ -150,6 +150,34 @@ inline HostileBytes nested_boxes(const std::string& brand, const std::string& ty
     return file;
 }
 
+// A picture that is made of itself, by an item of the type 'iden' (ISO/IEC 23008-12, 6.6.2.1), on
+// which libheif 1.15 runs out of stack.
+inline HostileBytes heic_of_itself() {
+    const auto box = [](const std::string& type, const std::string& content) {
+        HostileBytes head;
+        hostile_detail::add_big_endian(head, static_cast<std::uint32_t>(8 + content.size()));
+        return std::string(reinterpret_cast<const char*>(head.data()), 4) + type + content;
+    };
+    const auto nothing = [](int bytes) {
+        return std::string(static_cast<std::size_t>(bytes), '\0');
+    };
+    const std::string one("\0\1", 2);
+    const std::string item =
+        box("infe", "\2" + nothing(3) + one + nothing(2) + "iden" + nothing(1));
+    const std::string meta =
+        nothing(4) + box("hdlr", nothing(8) + "pict" + nothing(13)) +
+        box("pitm", nothing(4) + one) + box("iinf", nothing(4) + one + item) +
+        box("iref", nothing(4) + box("dimg", one + one + one)) +
+        box("iprp", box("ipco", box("ispe", nothing(7) + '\x40' + nothing(3) + '\x40')) +
+                        box("ipma", nothing(7) + '\1' + one + "\1\x81")) +
+        box("idat", "") +
+        box("iloc", "\1" + nothing(3) + "\x44" + nothing(1) + one + one + one + nothing(2) + one +
+                        nothing(8));
+    HostileBytes file;
+    hostile_detail::add(file, box("ftyp", "heic" + nothing(4) + "mif1heic") + box("meta", meta));
+    return file;
+}
+
 inline std::vector<HostileFile> hostile_files() {
     using namespace hostile_detail;
     HostileBytes huge;
@@ -175,8 +203,8 @@ inline std::vector<HostileFile> hostile_files() {
         {"claims more than it holds.png", png_claiming(15'000, 16'000, 1 << 16)},
         {"unfolds to 250 megapixels.png",
          png_claiming(15'000, 16'000, std::size_t{16'000} * (15'000 / 8 + 1))},
-        {"profile of 2 GB.png", png_with_chunk_bomb("iCCP", std::size_t{2} << 30)},
-        {"text of 2 GB.png", png_with_chunk_bomb("zTXt", std::size_t{2} << 30)},
+        {"profile of half a gigabyte.png", png_with_chunk_bomb("iCCP", std::size_t{512} << 20)},
+        {"long text.png", png_with_chunk_bomb("zTXt", std::size_t{64} << 20)},
         {"endless.tif", strips(0xFFFFFFFF, 0xFFFFFFFF, 1)},
         {"wide.tif", strips(250'000'000, 1, 5)},
         {"deflated.tif", strips(15'000, 16'000, 8)},
@@ -189,11 +217,12 @@ inline std::vector<HostileFile> hostile_files() {
          tiff_of({{0x0106, 3, 1, 32803}, {0x014A, 4, 1, 8}, {0x8769, 4, 1, 8}, {0x8825, 4, 1, 8}},
                  8)},
         {"huge.heic", replaced(heic, "ispe", 8, huge)},
+        {"made of itself.heic", heic_of_itself()},
         {"nested.heic", nested_boxes("heic", "meta", 100'000)},
         {"nested parts.heic", nested_boxes("heic", "iprp", 100'000)},
         {"nested.cr3", nested_boxes("crx ", "moov", 100'000)},
         {"nested.avif", nested_boxes("avif", "meta", 100'000)},
-        {"no end.webp", replaced(webp, "VP8 ", 14, HostileBytes(4, std::byte{0xFF}))},
+        {"no end.webp", replaced(webp, "VP8L", 9, HostileBytes(4, std::byte{0xFF}))},
     };
 }
 

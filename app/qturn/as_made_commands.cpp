@@ -12,10 +12,10 @@
 #include "app/qturn/progress.h"
 #include "app/qturn/say.h"
 #include "indexer/disk/clock.h"
-#include "indexer/intake/photo_decoder.h"
 #include "indexer/rules/head_points.h"
 #include "indexer/sheet/as_made_sheet.h"
 #include "indexer/sheet/photos_on.h"
+#include "indexer/worker/confined.h"
 #include "ui/painter/paint.h"
 
 namespace quarterturn {
@@ -80,10 +80,9 @@ std::vector<DayProposal> proposed(Library& library, Decoder& decoder, WeddingId 
 Reply day_photos(Session& session, const DayPhotosOptions& options) {
     Library& library = session.library();
     const Wedding wedding = find_wedding(library, options.wedding);
-    const auto decoder = make_local_decoder();
-    PhotoDecoder photo_decoder(*decoder);
+    const auto decoder = make_confined_decoder();
     const auto seats = planned_seats(library, wedding.id);
-    auto proposals = proposed(library, photo_decoder, wedding.id, seats, options.progress);
+    auto proposals = proposed(library, *decoder, wedding.id, seats, options.progress);
     for (const std::string& wish : options.give) give(library, proposals, wish);
     for (const std::string& name : options.leave) leave(library, proposals, name);
     Reply reply = day_photos_reply(library, wedding, proposals);
@@ -114,8 +113,7 @@ Reply as_made_command(Session& session, const AsMadeOptions& options) {
     if (!options.out.empty()) refuse_bad_pdf(session, options.out, options.replace);
     Library& library = session.library();
     const WeddingId wedding = find_wedding(library, options.wedding).id;
-    const auto local = make_local_decoder();
-    PhotoDecoder decoder(*local);
+    const auto decoder = make_confined_decoder();
     Reply reply = as_made_reply(library, decoder, as_made(library, wedding));
     if (!options.out.empty()) write_sheet(reply, library, decoder, wedding, options);
     return reply;

@@ -12,6 +12,7 @@
 #include "indexer/sheet/board_sheet.h"
 #include "indexer/sheet/phone_page.h"
 #include "indexer/store/done_table.h"
+#include "indexer/worker/confined.h"
 #include "ui/painter/paint.h"
 
 namespace quarterturn {
@@ -126,7 +127,7 @@ std::vector<std::string> write_phone_page(const WeddingBoard& board, Library& li
 void write_board(Reply& reply, const WeddingBoard& board, Library& library,
                  const BoardOptions& options) {
     refuse_against_own_work(library, photos_on(board), date_of(local_now()));
-    const auto decoder = make_local_decoder();
+    const auto decoder = make_confined_decoder();
     const auto problems = is_html(options.out) ? write_phone_page(board, library, *decoder, options)
                                                : write_paper(board, library, *decoder, options);
     reply.lines = {"Written: " + options.out};

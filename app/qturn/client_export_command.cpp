@@ -8,6 +8,7 @@
 #include "indexer/looks/client_record.h"
 #include "indexer/record/caution.h"
 #include "indexer/sheet/client_sheet.h"
+#include "indexer/worker/confined.h"
 #include "ui/painter/paint.h"
 
 namespace quarterturn {
@@ -20,7 +21,7 @@ struct ExportOptions {
 
 DrawnPdf draw(Library& library, const ClientRecord& record) {
     const Drawing drawing;
-    const auto decoder = make_local_decoder();
+    const auto decoder = make_confined_decoder();
     const auto ruler = make_text_ruler();
     return draw_pdf(client_sheet(library, record, *ruler, date_of(local_now())), *decoder,
                     library.disk());

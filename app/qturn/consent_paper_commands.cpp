@@ -9,6 +9,7 @@
 #include "indexer/disk/clock.h"
 #include "indexer/sheet/consent_sheet.h"
 #include "indexer/store/library_settings.h"
+#include "indexer/worker/confined.h"
 #include "ui/painter/paint.h"
 
 namespace quarterturn {
@@ -70,7 +71,7 @@ Reply form(Session& session, const FormOptions& options) {
     const Paper paper =
         options.paper ? paper_from(*options.paper) : usual_paper(library.settings());
     const Drawing drawing;
-    const auto decoder = make_local_decoder();
+    const auto decoder = make_confined_decoder();
     const auto ruler = make_text_ruler();
     const Document page =
         consent_sheet(form_blocks(consent_form_wording(library), facts), facts, *ruler, paper);

@@ -8,6 +8,7 @@
 #include "indexer/disk/clock.h"
 #include "indexer/portfolio/candidates.h"
 #include "indexer/portfolio/gallery.h"
+#include "indexer/worker/confined.h"
 
 namespace quarterturn {
 namespace {
@@ -37,7 +38,7 @@ Reply gallery(Session& session, const GalleryOptions& options) {
     Library& library = session.library();
     const PhotoSelection selection = find_selection(library, options.selection);
     const std::vector<Photo> photos = photos_in(library, selection);
-    const auto decoder = make_local_decoder();
+    const auto decoder = make_confined_decoder();
     const Gallery written =
         write_gallery(library, *decoder, photos,
                       {options.to, selection.name, options.no_data_mining}, local_now());

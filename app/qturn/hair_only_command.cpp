@@ -13,6 +13,7 @@
 #include "indexer/disk/write_once.h"
 #include "indexer/portfolio/hair_only.h"
 #include "indexer/store/hair_only_table.h"
+#include "indexer/worker/confined.h"
 
 namespace quarterturn {
 namespace {
@@ -162,7 +163,7 @@ Reply hair_only(Session& session, const HairOnlyOptions& options) {
                  {"caution", hair_only_caution}}};
     }
     if (!options.to.empty()) refuse_in_library(session, options.to);
-    const auto decoder = make_local_decoder();
+    const auto decoder = make_confined_decoder();
     const auto pictures = pictures_of(library, *decoder, photo, options);
     if (!options.confirm.empty()) {
         return confirm(library, *decoder, photo, pictures, options.confirm);

@@ -9,6 +9,7 @@
 #include "app/qturn/say.h"
 #include "app/qturn/stop_on_signal.h"
 #include "indexer/intake/arriving.h"
+#include "indexer/worker/confined.h"
 
 namespace quarterturn {
 namespace {
@@ -131,7 +132,7 @@ Reply import(Session& session, const ImportOptions& options) {
     refuse_missing(options.folders);
     Library& library = session.library();
     const StopOnSignal stop;
-    const auto decoder = make_local_decoder();
+    const auto decoder = make_confined_decoder();
     ImportWishes wishes;
     wishes.sources.assign(options.folders.begin(), options.folders.end());
     wishes.stop = stop.token();

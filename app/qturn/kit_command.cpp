@@ -8,6 +8,7 @@
 #include "app/qturn/parse.h"
 #include "app/qturn/say.h"
 #include "indexer/sheet/kit_sheet.h"
+#include "indexer/worker/confined.h"
 #include "ui/painter/paint.h"
 
 namespace quarterturn {
@@ -129,7 +130,7 @@ void add_group(Reply& reply, const KitList& list, KitGroup group) {
 void write_page(Reply& reply, Library& library, const KitList& list, const KitOptions& options,
                 Paper paper) {
     const Drawing drawing;
-    const auto decoder = make_local_decoder();
+    const auto decoder = make_confined_decoder();
     const auto ruler = make_text_ruler();
     const Document page = kit_sheet(list, business_words(library.settings()), *ruler, paper);
     write_pdf(page, *decoder, library.disk(), options.out);

@@ -11,6 +11,7 @@
 #include "indexer/looks/consents.h"
 #include "indexer/sheet/ledger_sheet.h"
 #include "indexer/store/library_settings.h"
+#include "indexer/worker/confined.h"
 #include "ui/painter/paint.h"
 
 namespace quarterturn {
@@ -94,7 +95,7 @@ Reply print_ledger(Session& session, const LedgerOptions& options) {
     Library& library = session.library();
     const auto exports = wanted_exports(library, options);
     const Drawing drawing;
-    const auto decoder = make_local_decoder();
+    const auto decoder = make_confined_decoder();
     const auto ruler = make_text_ruler();
     const Paper paper =
         options.paper ? paper_from(*options.paper) : usual_paper(library.settings());

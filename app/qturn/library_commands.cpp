@@ -4,6 +4,7 @@
 #include "app/qturn/say.h"
 #include "app/qturn/stop_on_signal.h"
 #include "indexer/intake/thumbnails.h"
+#include "indexer/worker/confined.h"
 
 namespace quarterturn {
 namespace {
@@ -18,7 +19,7 @@ Reply make_cache(Session& session) {
     Library& library = session.library();
     const StopOnSignal stop;
     ProgressLine line(false);
-    const auto decoder = make_local_decoder();
+    const auto decoder = make_confined_decoder();
     library.search().rebuild();
     const CacheReport report = rebuild_cache(
         library, *decoder,

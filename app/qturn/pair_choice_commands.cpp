@@ -7,6 +7,7 @@
 #include "indexer/disk/clock.h"
 #include "indexer/looks/pairs.h"
 #include "indexer/portfolio/pair_figures.h"
+#include "indexer/worker/confined.h"
 
 namespace quarterturn {
 namespace {
@@ -85,7 +86,7 @@ Reply show(Library& library, const std::string& number) {
     Reply reply = pair_reply(library, number);
     const Pair pair = find_pair(library, number);
     const auto photos = photos_of(library, {pair});
-    const auto decoder = make_local_decoder();
+    const auto decoder = make_confined_decoder();
     HeadFinder finder;
     const PairFigures figures = measure_pair(
         library, *decoder, finder, pair, photos.at(pair.made.first), photos.at(pair.made.second));

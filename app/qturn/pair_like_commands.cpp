@@ -9,6 +9,7 @@
 #include "indexer/disk/clock.h"
 #include "indexer/portfolio/inspiration.h"
 #include "indexer/portfolio/more_like_this.h"
+#include "indexer/worker/confined.h"
 
 namespace quarterturn {
 namespace {
@@ -94,7 +95,7 @@ Reply like_reply(Library& library, const std::vector<LikePair>& found) {
 Reply like(Session& session, const LikeOptions& options) {
     refuse_unclear(options);
     Library& library = session.library();
-    const auto decoder = make_local_decoder();
+    const auto decoder = make_confined_decoder();
     const MeasureReport report = measure_rest(library, *decoder);
     auto found = found_like(library, *decoder, options);
     const auto most = static_cast<std::size_t>(options.most.value_or(10));
@@ -112,7 +113,7 @@ Reply like(Session& session, const LikeOptions& options) {
 }
 
 Reply measure(Session& session) {
-    const auto decoder = make_local_decoder();
+    const auto decoder = make_confined_decoder();
     const MeasureReport report = measure_rest(session.library(), *decoder);
     Reply reply{
         {"Measured " + count_text(static_cast<std::size_t>(report.measured), "photo") + "."},

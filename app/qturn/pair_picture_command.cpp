@@ -8,6 +8,7 @@
 #include "indexer/disk/clock.h"
 #include "indexer/portfolio/pair_export.h"
 #include "indexer/store/library_settings.h"
+#include "indexer/worker/confined.h"
 #include "ui/painter/page_pixels.h"
 #include "ui/painter/paint.h"
 
@@ -85,7 +86,7 @@ Reply picture(Session& session, const PictureOptions& options) {
     const PairExportWishes wishes = wishes_from(library, options);
     const Pair pair = find_pair(library, options.pair);
     const Drawing drawing;
-    const auto decoder = make_local_decoder();
+    const auto decoder = make_confined_decoder();
     const auto ruler = make_text_ruler();
     const PairGone gone = export_pair(
         library, *decoder, *ruler,

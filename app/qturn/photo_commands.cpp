@@ -7,6 +7,7 @@
 #include "app/qturn/to_json.h"
 #include "indexer/disk/clock.h"
 #include "indexer/intake/heads.h"
+#include "indexer/worker/confined.h"
 
 namespace quarterturn {
 namespace {
@@ -98,7 +99,7 @@ Reply whose(Session& session, const WhoseOptions& options) {
 
 // With what the search for faces found.
 std::vector<Photo> looked_at(Library& library, const std::vector<Photo>& photos) {
-    const auto decoder = make_local_decoder();
+    const auto decoder = make_confined_decoder();
     look_for_heads_in(library, *decoder, photos);
     std::vector<Photo> looked_at;
     for (const Photo& photo : photos) {

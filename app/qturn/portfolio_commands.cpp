@@ -10,6 +10,7 @@
 #include "indexer/portfolio/candidates.h"
 #include "indexer/portfolio/export.h"
 #include "indexer/store/library_settings.h"
+#include "indexer/worker/confined.h"
 #include "ui/painter/line_on_picture.h"
 
 namespace quarterturn {
@@ -93,7 +94,7 @@ Reply export_as_told(Session& session, const PortfolioOptions& options) {
     const ExportWishes wishes = export_wishes(library, options);
     const auto photos = photos_to_send(library, options);
     const Drawing drawing;
-    const auto decoder = make_local_decoder();
+    const auto decoder = make_confined_decoder();
     const auto all =
         export_photos(library, *decoder, draw_line_on_picture, photos, wishes, local_now());
     Reply reply{{}, {{"use", word(wishes.use)}, {"photos", json::array()}}};

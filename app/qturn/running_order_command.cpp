@@ -8,6 +8,7 @@
 #include "app/qturn/running_order_reply.h"
 #include "app/qturn/say.h"
 #include "indexer/sheet/running_order_sheet.h"
+#include "indexer/worker/confined.h"
 #include "ui/painter/paint.h"
 
 namespace quarterturn {
@@ -70,7 +71,7 @@ void move(Library& library, WeddingId wedding, const RunningOrderOptions& option
 void write_page(Reply& reply, Library& library, const WeddingMorning& morning,
                 const MorningPlan& plan, const RunningOrderOptions& options) {
     const Drawing drawing;
-    const auto decoder = make_local_decoder();
+    const auto decoder = make_confined_decoder();
     const auto ruler = make_text_ruler();
     const Paper paper =
         options.paper ? paper_from(*options.paper) : usual_paper(library.settings());

@@ -8,6 +8,7 @@
 #include "app/qturn/to_json.h"
 #include "indexer/disk/clock.h"
 #include "indexer/portfolio/candidates.h"
+#include "indexer/worker/confined.h"
 
 namespace quarterturn {
 namespace {
@@ -43,7 +44,7 @@ Reply list_candidates(Session& session, const CandidateOptions& options) {
     Library& library = session.library();
     const Use use = use_from(options.use);
     const Date on = options.on ? date_from(*options.on) : date_of(local_now());
-    const auto decoder = make_local_decoder();
+    const auto decoder = make_confined_decoder();
     const auto all = candidates(library, *decoder, use, on);
     Reply reply{{}, {{"use", word(use)}, {"on", iso_text(on)}, {"photos", json::array()}}};
     for (const Candidate& candidate : all) {

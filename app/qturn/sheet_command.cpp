@@ -10,6 +10,7 @@
 #include "indexer/record/caution.h"
 #include "indexer/sheet/contact_sheet.h"
 #include "indexer/sheet/photos_on.h"
+#include "indexer/worker/confined.h"
 #include "ui/painter/paint.h"
 
 namespace quarterturn {
@@ -119,7 +120,7 @@ Reply sheet(Session& session, const SheetOptions& options) {
     refuse_bad_target(session, options);
     Library& library = session.library();
     const Drawing drawing;
-    const auto decoder = make_local_decoder();
+    const auto decoder = make_confined_decoder();
     const Document document = lay_out(library, *decoder, options);
     return write(document, library, *decoder, options);
 }

@@ -6,9 +6,8 @@
 
 #include "app/quarterturn/screens.h"
 #include "indexer/disk/clock.h"
-#include "indexer/image/decode.h"
-#include "indexer/intake/photo_decoder.h"
 #include "indexer/intake/threads.h"
+#include "indexer/worker/confined.h"
 #include "ui/first_run/welcome_page.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/session.h"
@@ -53,9 +52,8 @@ void open_first(Session& session, MainWindow& window, const Wishes& wishes) {
 int run(QApplication& application) {
     const Wishes wishes = read_wishes(application);
     apply_theme(application, remembered_theme());
-    const auto pictures = make_local_decoder();
-    PhotoDecoder decoder(*pictures);
-    Session session(real_file_system(), decoder, local_now);
+    const auto decoder = make_confined_decoder();
+    Session session(real_file_system(), *decoder, local_now);
     MainWindow window(session, all_screens(),
                       [](Session& s) -> QWidget* { return new WelcomePage(s); });
     open_first(session, window, wishes);

@@ -2,8 +2,8 @@
 // From a file's bytes to a picture: upright, in sRGB, no larger than asked for.
 //
 // Bytes come from strangers' cameras and may be hostile, so decoding stands behind an interface of
-// plain values that a worker process can take over. A picture that cannot be decoded is a result
-// with a sentence, not an exception.
+// plain values that a worker process takes over (indexer/worker). A picture that cannot be decoded
+// is a result with a sentence, not an exception.
 
 #include <cstddef>
 #include <memory>
@@ -42,6 +42,9 @@ class Decoder {
 
 // Decodes in this process. Safe to use from several threads at once.
 std::unique_ptr<Decoder> make_local_decoder();
+
+// Has the libraries read the files of their own that they need. Decoding reads them otherwise.
+void set_up_codecs();
 
 // What kind of file the first bytes say it is, whatever its name.
 enum class FileKind { jpeg, heif, png, tiff, webp, raw, video, other };

@@ -4,6 +4,7 @@
 #include <opencv2/imgproc.hpp>
 
 #include "indexer/image/codec.h"
+#include "indexer/image/decode.h"
 #include "indexer/image/profile.h"
 
 namespace quarterturn {
@@ -96,6 +97,10 @@ cv::Mat pixels_of(heif_image* image, int type) {
 }
 
 }  // namespace
+
+void set_up_codecs() {
+    heif_init(nullptr);
+}
 
 StoredPicture decode_heif(std::span<const std::byte> bytes, int long_edge) {
     const auto context = read_context(bytes);

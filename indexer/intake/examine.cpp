@@ -2,8 +2,8 @@
 
 #include "indexer/image/measure.h"
 #include "indexer/intake/thumbnails.h"
-#include "indexer/metadata/read.h"
 #include "indexer/rules/flaws.h"
+#include "indexer/worker/confined.h"
 
 namespace quarterturn {
 namespace {
@@ -48,7 +48,7 @@ FileFacts facts(const Decoded& decoded, const FileMetadata& metadata, const std:
 
 Examined Examiner::examine(std::span<const std::byte> bytes, FileKind kind,
                            const std::string& sha256) try {
-    const FileMetadata metadata = read_metadata(bytes);
+    const FileMetadata metadata = read_metadata_confined(bytes);
     const auto hold = budget_.hold(decode_bytes(kind, metadata));
     Decoded decoded = decoder_.decode({bytes, metadata.orientation, measuring_edge});
     if (!decoded.ok()) return refusal(decoded.refused);
@@ -64,6 +64,8 @@ Examined Examiner::examine(std::span<const std::byte> bytes, FileKind kind,
         judge_flaws(examined.photo.measures, decoded.full_width, decoded.full_height);
     examined.thumbnail = as_jpeg(small);
     return examined;
+} catch (const GivenUp& reason) {
+    return refusal(reason.what());
 } catch (const std::bad_alloc&) {
     return refusal("This computer's memory is too small for it.");
 } catch (const cv::Exception&) {

@@ -7,8 +7,8 @@
 #include <vector>
 
 #include "indexer/disk/file_system.h"
+#include "indexer/image/decode.h"
 #include "indexer/intake/byte_budget.h"
-#include "indexer/intake/photo_decoder.h"
 #include "indexer/record/photo.h"
 
 namespace quarterturn {
@@ -28,11 +28,11 @@ class Examiner {
     Examiner(Decoder& decoder, std::int64_t most_decode_bytes)
         : decoder_(decoder), budget_(most_decode_bytes) {}
 
-    // Safe to use from several threads at once; does not throw for bad bytes.
+    // Safe to use from several threads at once; does not throw for bad bytes. Throws NoWorker.
     Examined examine(std::span<const std::byte> bytes, FileKind kind, const std::string& sha256);
 
   private:
-    PhotoDecoder decoder_;
+    Decoder& decoder_;
     ByteBudget budget_;
 };
 

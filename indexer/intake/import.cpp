@@ -8,6 +8,7 @@
 #include "indexer/intake/sort_steps.h"
 #include "indexer/intake/threads.h"
 #include "indexer/intake/time_left.h"
+#include "indexer/worker/confined.h"
 
 namespace quarterturn {
 namespace {
@@ -77,6 +78,9 @@ class ImportRun {
         } catch (const DiskError& error) {
             record();  // what is whole is kept
             throw DiskError{error.what() + kept_text(), error.file(), error.error_number()};
+        } catch (const NoWorker&) {
+            record();
+            throw;
         }
         record();
         report_.stopped = next < files.size();

@@ -9,8 +9,8 @@
 #include "indexer/intake/threads.h"
 #include "indexer/intake/time_left.h"
 #include "indexer/intake/walk.h"
-#include "indexer/metadata/read.h"
 #include "indexer/rules/sorting.h"
+#include "indexer/worker/confined.h"
 
 namespace quarterturn {
 namespace {
@@ -54,15 +54,17 @@ class Glancer {
         return look_at(found, front);
     } catch (const DiskError& error) {
         return Refused{error.what()};
+    } catch (const GivenUp& reason) {
+        return Refused{reason.what()};
     }
 
   private:
     Glimpse look_at(const FoundFile& found, const Bytes& front) const {
-        const FileMetadata at_front = read_metadata(front);
+        const FileMetadata at_front = read_metadata_confined(front);
         const bool may_be_twin = times_.at(found.state.bytes) > 1;
         if (!may_be_twin && at_front.taken) return glimpse_of(at_front);
         const Bytes whole = disk_.read(found.file, largest_photo_file);
-        Glimpse glimpse = glimpse_of(at_front.taken ? at_front : read_metadata(whole));
+        Glimpse glimpse = glimpse_of(at_front.taken ? at_front : read_metadata_confined(whole));
         if (may_be_twin) glimpse.sha256 = sha256(whole);
         return glimpse;
     }

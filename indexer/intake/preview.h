@@ -32,7 +32,7 @@ struct ImportPreview {
     bool stopped = false;
 };
 
-// Writes nothing. Throws StoreError.
+// Writes nothing. Throws StoreError, and NoWorker when nothing can open photos (indexer/worker).
 ImportPreview preview_import(Library& library, const ImportWishes& wishes);
 
 }  // namespace quarterturn

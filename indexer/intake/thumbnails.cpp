@@ -5,7 +5,6 @@
 
 #include "indexer/image/encode.h"
 #include "indexer/intake/ordered_work.h"
-#include "indexer/intake/photo_decoder.h"
 #include "indexer/intake/threads.h"
 #include "indexer/store/small_picture.h"
 
@@ -33,8 +32,7 @@ Decoded from_cache(Library& library, Decoder& decoder, const Photo& photo) try {
 
 Decoded from_photo(Library& library, Decoder& decoder, const Photo& photo) try {
     const Bytes bytes = library.disk().read(library.photo_file(photo), any_size);
-    Decoded decoded =
-        PhotoDecoder{decoder}.decode({bytes, photo.file.orientation, thumbnail_long_edge});
+    Decoded decoded = decoder.decode({bytes, photo.file.orientation, thumbnail_long_edge});
     if (decoded.ok()) {
         decoded.bgr = shrink_to(decoded.bgr, thumbnail_long_edge);
         keep_thumbnail(library, photo.file.sha256, as_jpeg(decoded.bgr));

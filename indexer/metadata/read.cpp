@@ -94,6 +94,10 @@ FileMetadata unreadable() {
 
 }  // namespace
 
+void set_up_metadata() {
+    set_up_exiv2();
+}
+
 FileMetadata read_metadata(std::span<const std::byte> bytes) {
     try {
         return metadata_of(read_blocks(bytes));

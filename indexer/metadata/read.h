@@ -24,6 +24,9 @@ struct FileMetadata {
     std::string unreadable;  // a sentence when the metadata is damaged; the rest is empty
 };
 
+// Has the libraries read the files of their own that they need. Reading does otherwise.
+void set_up_metadata();
+
 // Does not throw for bad bytes. Safe to use from several threads at once.
 FileMetadata read_metadata(std::span<const std::byte> bytes);
 

@@ -8,7 +8,6 @@
 #include "indexer/image/face_skin.h"
 #include "indexer/image/hair_only.h"
 #include "indexer/image/head.h"
-#include "indexer/intake/photo_decoder.h"
 #include "indexer/looks/sealed_file.h"
 #include "indexer/store/hair_only_table.h"
 
@@ -77,7 +76,7 @@ void refuse_another(const HairOnlyPicture& made, const std::string& looked_at, c
 
 cv::Mat picture_the_right_way_round(Library& library, Decoder& decoder, const Photo& photo) {
     const Bytes bytes = read_unchanged(library, photo);
-    Decoded decoded = PhotoDecoder{decoder}.decode({bytes, photo.file.orientation, 0});
+    Decoded decoded = decoder.decode({bytes, photo.file.orientation, 0});
     if (!decoded.ok()) throw std::runtime_error(photo.file.name + ": " + decoded.refused);
     cv::Mat picture = decoded.bgr;
     if (photo.tags.mirrored) cv::flip(picture, picture, 1);

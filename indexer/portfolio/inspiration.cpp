@@ -2,8 +2,7 @@
 
 #include "indexer/disk/checksum.h"
 #include "indexer/intake/file_names.h"
-#include "indexer/intake/photo_decoder.h"
-#include "indexer/metadata/read.h"
+#include "indexer/worker/confined.h"
 
 namespace quarterturn {
 namespace {
@@ -19,10 +18,14 @@ Path place_for(ClientId client, const std::string& sha256, const std::string& na
 }  // namespace
 
 Decoded picture_from_elsewhere(FileSystem& disk, Decoder& decoder, const Path& file,
-                               int long_edge) {
+                               int long_edge) try {
     const Bytes bytes = disk.read(file, most_bytes);
-    const int orientation = read_metadata(bytes).orientation;
-    return PhotoDecoder{decoder}.decode({bytes, orientation, long_edge});
+    const int orientation = read_metadata_confined(bytes).orientation;
+    return decoder.decode({bytes, orientation, long_edge});
+} catch (const GivenUp& reason) {
+    Decoded decoded;
+    decoded.refused = reason.what();
+    return decoded;
 }
 
 Path inspiration_file(const Library& library, const Inspiration& inspiration) {

@@ -17,7 +17,7 @@ void remove_inspiration(Library& library, InspirationId id);
 
 // Any picture from elsewhere, upright by its EXIF orientation, its long edge `long_edge` pixels or
 // somewhat more; one that is no picture is a result whose `refused` says why. Throws DiskError when
-// the file cannot be read.
+// the file cannot be read, and NoWorker when nothing can open pictures.
 Decoded picture_from_elsewhere(FileSystem& disk, Decoder& decoder, const Path& file, int long_edge);
 
 Path inspiration_file(const Library& library, const Inspiration& inspiration);

@@ -1,7 +1,6 @@
 #include "indexer/sheet/photo_file.h"
 
 #include "indexer/disk/checksum.h"
-#include "indexer/metadata/read.h"
 
 namespace quarterturn {
 namespace {
@@ -15,11 +14,6 @@ Decoded refusal(std::string why) {
     return result;
 }
 
-Bytes without_raw(Bytes bytes) {
-    if (sniff(bytes) != FileKind::raw) return bytes;
-    return raw_preview(bytes);
-}
-
 }  // namespace
 
 Decoded decode_file(FileSystem& disk, Decoder& decoder, const Path& file, int orientation,
@@ -27,13 +21,12 @@ Decoded decode_file(FileSystem& disk, Decoder& decoder, const Path& file, int or
     try {
         if (!disk.exists(file))
             return refusal("The file is no longer there. Put it back from a backup.");
-        Bytes bytes = disk.read(file, most_photo_bytes);
+        const Bytes bytes = disk.read(file, most_photo_bytes);
         if (!checksum.empty() && sha256(bytes) != checksum) {
             return refusal(
                 "The file no longer holds the picture that was brought in. Put it back from a "
                 "backup, or from the card or phone it came from.");
         }
-        bytes = without_raw(std::move(bytes));
         return decoder.decode({bytes, orientation, long_edge});
     } catch (const DiskError&) {
         return refusal("The file could not be read. Check the disk, or put it back from a backup.");

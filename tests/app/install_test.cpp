@@ -1,4 +1,5 @@
 #include "tests/app/program.h"
+#include "tests/support/test_pictures.h"
 
 namespace quarterturn {
 namespace {
@@ -39,6 +40,29 @@ TEST(Install, PutsTheWindowWhereADesktopFindsIt) {
                         shell_word(folder / "any prefix/bin/quarterturn") + " --version"),
               "quarterturn " QUARTERTURN_PROJECT_VERSION "\n");
     EXPECT_TRUE(std::filesystem::exists(share / "quarterturn/demo_photos/scenario.json"));
+}
+
+TEST(Install, PutsWhatOpensPhotosWhereTheProgramsFindIt) {
+    const TemporaryFolder folder;
+    output_of("cmake --install " + shell_word(QUARTERTURN_BUILD) + " --prefix " +
+              shell_word(folder / "any prefix"));
+    const auto prefix = folder / "any prefix";
+    const auto qturn = [&](const std::string& words) {
+        return output_of(shell_word(prefix / "bin/qturn") + " " + words + " --library " +
+                         shell_word(folder / "library") + " 2>&1; echo $?");
+    };
+    write_bytes(folder / "photo.jpg", encoded(four_quarters(640, 480), ".jpg"));
+    const std::string import = "import " + shell_word(folder / "photo.jpg");
+    qturn("init");
+    const auto decoder = prefix / "libexec/quarterturn/quarterturn-decoder";
+    std::filesystem::rename(decoder, folder / "put away");
+    const std::string without = qturn(import);
+    EXPECT_NE(without.find(decoder.string()), std::string::npos) << without;
+    EXPECT_TRUE(without.ends_with("\n1\n")) << without;
+    EXPECT_NE(qturn("photos --json").find("[]"), std::string::npos);
+    std::filesystem::rename(folder / "put away", decoder);
+    EXPECT_TRUE(qturn(import).ends_with("\n0\n"));
+    EXPECT_NE(qturn("photos --json").find("photo.jpg"), std::string::npos);
 }
 
 }  // namespace

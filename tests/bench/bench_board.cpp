@@ -8,7 +8,7 @@
 #include <QTest>
 #include <iostream>
 
-#include "indexer/intake/photo_decoder.h"
+#include "indexer/worker/confined.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"
@@ -31,9 +31,8 @@ bool readable(Session& session, const BoardPhotos& photos) {
 }
 
 int run(const Path& library, Date day, QSize size) {
-    const auto pictures = make_local_decoder();
-    PhotoDecoder decoder(*pictures);
-    Session session(real_file_system(), decoder,
+    const auto decoder = make_confined_decoder();
+    Session session(real_file_system(), *decoder,
                     [day] { return LocalTime(std::chrono::local_days(day)); });
     MainWindow window(session, only_the_board(), [](Session&) { return new QWidget; });
     const QString problem = session.open(library);

@@ -14,8 +14,8 @@
 #include <iostream>
 #include <opencv2/imgproc.hpp>
 
-#include "indexer/intake/photo_decoder.h"
 #include "indexer/intake/thumbnails.h"
+#include "indexer/worker/confined.h"
 #include "tests/support/many_photos.h"
 #include "ui/all_photos/all_photos_screen.h"
 #include "ui/all_photos/photo_shelves.h"
@@ -144,9 +144,8 @@ int run(const Path& folder, int count) {
         fill_with_photos(library, count);
         make_small_pictures(library, count);
     }
-    const auto pictures = make_local_decoder();
-    PhotoDecoder decoder(*pictures);
-    Session session(real_file_system(), decoder, [] { return LocalTime{}; });
+    const auto decoder = make_confined_decoder();
+    Session session(real_file_system(), *decoder, [] { return LocalTime{}; });
     const QString problem = session.open(folder);
     if (!problem.isEmpty()) {
         std::cerr << problem.toStdString() << '\n';

@@ -27,8 +27,8 @@
 
 #include "app/quarterturn/screens.h"
 #include "indexer/image/decode.h"
-#include "indexer/intake/photo_decoder.h"
 #include "indexer/intake/threads.h"
+#include "indexer/worker/confined.h"
 #include "ui/consent/signature_pad.h"
 #include "ui/first_run/welcome_page.h"
 #include "ui/pairs/wall_of_pairs.h"
@@ -258,9 +258,8 @@ int run(QApplication& application) {
     const Session::Clock clock = [day] {
         return LocalTime(std::chrono::local_days(day.value_or(Date{}))) + std::chrono::hours(8);
     };
-    const auto pictures = make_local_decoder();
-    PhotoDecoder decoder(*pictures);
-    Session session(real_file_system(), decoder, clock);
+    const auto decoder = make_confined_decoder();
+    Session session(real_file_system(), *decoder, clock);
     MainWindow window(session, all_screens(),
                       [](Session& s) -> QWidget* { return new WelcomePage(s); });
     const QString library = parser.value("library");

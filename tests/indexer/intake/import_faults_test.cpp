@@ -1,5 +1,6 @@
 // Whatever the disk does, her photos are safe: each call of an import fails once, in turn.
 
+#include "indexer/worker/confined.h"
 #include "tests/indexer/intake/import_fixture.h"
 #include "tests/support/failing_disk.h"
 
@@ -77,7 +78,7 @@ class OneFailure {
     TemporaryFolder folder;
     Path card = folder / "card";
     FailingDisk disk_;
-    std::unique_ptr<Decoder> decoder_ = make_local_decoder();
+    std::unique_ptr<Decoder> decoder_ = make_confined_decoder();
     std::map<Path, Bytes> original_;
 };
 
@@ -115,7 +116,7 @@ TEST(ImportFaults, ACopyThatReadsBackDifferentIsNotTakenForAPhoto) {
     write_photo(folder / "card" / "a.jpg", 1);
     LyingDisk disk;
     Library library = Library::create(folder / "library", disk);
-    const auto decoder = make_local_decoder();
+    const auto decoder = make_confined_decoder();
     EXPECT_THROW(import_photos(library, *decoder, {.sources = {folder / "card"}}), DiskError);
     EXPECT_TRUE(library.photos().all().empty());
     expect_files_match_records(library);
@@ -125,7 +126,7 @@ TEST(ImportFaults, ASecondImportAtTheSameTimeIsToldToWait) {
     TemporaryFolder folder;
     write_photo(folder / "card" / "a.jpg", 1);
     Library library = Library::create(folder / "library");
-    const auto decoder = make_local_decoder();
+    const auto decoder = make_confined_decoder();
     ImportWishes wishes{.sources = {folder / "card"}};
     int tried = 0;
     wishes.progress = [&](const ImportProgress&) {

@@ -2,6 +2,7 @@
 // An example library and a card to bring photos in from.
 
 #include "indexer/intake/import.h"
+#include "indexer/worker/confined.h"
 #include "tests/indexer/intake/photo_files.h"
 #include "tests/support/example_library.h"
 
@@ -31,7 +32,7 @@ struct ImportTest : testing::Test, ExampleLibrary {
     }
 
     Path card = folder / "card";
-    std::unique_ptr<Decoder> decoder = make_local_decoder();
+    std::unique_ptr<Decoder> decoder = make_confined_decoder();
 };
 
 // What must hold after whatever happened: each record's file is there whole, and nothing else.

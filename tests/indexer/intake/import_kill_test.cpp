@@ -6,6 +6,7 @@
 #include <csignal>
 #include <random>
 
+#include "indexer/worker/confined.h"
 #include "tests/indexer/intake/import_fixture.h"
 
 namespace quarterturn {
@@ -16,7 +17,7 @@ constexpr int kills = 30;
 
 void import_card(const Path& folder) {
     Library library = Library::open(folder / "library");
-    const auto decoder = make_local_decoder();
+    const auto decoder = make_confined_decoder();
     import_photos(library, *decoder, {.sources = {folder / "card"}});
 }
 
@@ -84,7 +85,7 @@ TEST(ImportKill, PhotosWithoutARecordAreTakenInEvenWhenTheCardIsGone) {
     write_file(library.incoming_folder() / "unfinished", path + '\0');
     write_file(library.incoming_folder() / "0123.part", "half a ph");
 
-    const ImportReport report = import_photos(library, *make_local_decoder(), {.sources = {}});
+    const ImportReport report = import_photos(library, *make_confined_decoder(), {.sources = {}});
     EXPECT_EQ(report.imported.size(), 1U);
     EXPECT_TRUE(report.refused.empty());
     EXPECT_EQ(library.photos().all().at(0).file.path,

@@ -1,6 +1,7 @@
 #include "indexer/intake/sort.h"
 
 #include "indexer/intake/tagging.h"
+#include "indexer/worker/confined.h"
 #include "tests/indexer/intake/import_fixture.h"
 #include "tests/support/failing_disk.h"
 
@@ -173,7 +174,7 @@ TEST(SortOnOtherDisks, CopiesWhereFilesCannotHaveASecondName) {
     DiskWithoutLinks disk;
     Library library = Library::create(folder / "library", disk);
     write_photo(folder / "card" / "a.jpg", 1, {.taken = "2026:12:01 15:10:00"});
-    import_photos(library, *make_local_decoder(), {.sources = {folder / "card"}});
+    import_photos(library, *make_confined_decoder(), {.sources = {folder / "card"}});
     Sitting sitting;
     sitting.client = library.clients().add(client_called("Noor Achterberg"));
     sitting.starts = at("2026-12-01T15:00");
@@ -191,7 +192,7 @@ TEST(SortFaults, AFailureAtAnyCallLosesNothingAndTheNextRunGoesOn) {
     write_photo(folder / "card" / "b.jpg", 2, {.taken = "2026:12:01 15:11:00"});
     FailingDisk disk;
     Library library = Library::create(folder / "library", disk);
-    import_photos(library, *make_local_decoder(), {.sources = {folder / "card"}});
+    import_photos(library, *make_confined_decoder(), {.sources = {folder / "card"}});
     Sitting sitting;
     sitting.client = library.clients().add(client_called("Noor Achterberg"));
     sitting.starts = at("2026-12-01T15:00");

@@ -5,6 +5,7 @@
 
 #include "indexer/intake/sort.h"
 #include "indexer/intake/tagging.h"
+#include "indexer/worker/confined.h"
 #include "tests/indexer/intake/import_fixture.h"
 
 namespace quarterturn {
@@ -195,7 +196,7 @@ class Both : public ExampleLibrary {
     }
 
     Path card_;
-    std::unique_ptr<Decoder> decoder_ = make_local_decoder();
+    std::unique_ptr<Decoder> decoder_ = make_confined_decoder();
     Model model_;
 };
 

@@ -6,6 +6,7 @@
 #include "indexer/image/head.h"
 #include "indexer/image/profile.h"
 #include "indexer/portfolio/pass_on.h"
+#include "indexer/worker/confined.h"
 #include "tests/support/command.h"
 #include "tests/support/display_p3.h"
 #include "tests/support/example_library.h"
@@ -56,7 +57,7 @@ struct PortfolioExport : testing::Test, ExampleLibrary {
     ExportWishes wishes;
     std::vector<std::string> drawn;
     DrawLine draw = [this](cv::Mat&, const std::string& words) { drawn.push_back(words); };
-    std::unique_ptr<Decoder> decoder = make_local_decoder();
+    std::unique_ptr<Decoder> decoder = make_confined_decoder();
 };
 
 // Hair from black to platinum and copper, skin, and greys.

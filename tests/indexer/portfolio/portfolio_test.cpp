@@ -7,6 +7,7 @@
 #include "indexer/looks/pairs.h"
 #include "indexer/portfolio/more_like_this.h"
 #include "indexer/portfolio/pair_figures.h"
+#include "indexer/worker/confined.h"
 #include "tests/support/demo_truth.h"
 #include "tests/support/example_library.h"
 
@@ -81,7 +82,7 @@ class Portfolio : public testing::Test, public ExampleLibrary {
                             library.photos().find(pair.made.second).value());
     }
 
-    std::unique_ptr<Decoder> decoder = make_local_decoder();
+    std::unique_ptr<Decoder> decoder = make_confined_decoder();
     std::map<std::string, LookId> looks;
     SittingId day;
 };

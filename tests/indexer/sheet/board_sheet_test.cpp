@@ -2,6 +2,7 @@
 
 #include "indexer/sheet/sheet_style.h"
 #include "indexer/sheet/take_down_card.h"
+#include "indexer/worker/confined.h"
 #include "tests/indexer/looks/whole_look.h"
 #include "tests/indexer/sheet/page_boxes.h"
 #include "tests/indexer/sheet/plain_ruler.h"
@@ -59,7 +60,7 @@ class BoardOnPaper : public testing::Test, public WholeLook {
     }
 
     PlainRuler ruler;
-    std::unique_ptr<Decoder> decoder = make_local_decoder();
+    std::unique_ptr<Decoder> decoder = make_confined_decoder();
 };
 
 TEST_F(BoardOnPaper, TakesTwoPagesForALookAndSaysWhatTheBoardSays) {
@@ -220,7 +221,7 @@ class CardOnPaper : public testing::Test, public WholeLook {
 
     TakeDown card;
     PlainRuler ruler;
-    std::unique_ptr<Decoder> decoder = make_local_decoder();
+    std::unique_ptr<Decoder> decoder = make_confined_decoder();
 };
 
 TEST_F(CardOnPaper, SaysAllInOrderWithNumberedPhotosAndSteps) {

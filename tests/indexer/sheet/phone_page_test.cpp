@@ -4,6 +4,7 @@
 
 #include "indexer/image/encode.h"
 #include "indexer/sheet/phone_pictures.h"
+#include "indexer/worker/confined.h"
 #include "tests/support/party_of_six.h"
 
 namespace quarterturn {
@@ -31,7 +32,7 @@ class PhoneBudget : public testing::Test {
     TemporaryFolder folder;
     // Nothing is harder to make small than noise.
     PartyOfSix party{{written_jpeg(folder, noise(900, 1200))}};
-    std::unique_ptr<Decoder> decoder = make_local_decoder();
+    std::unique_ptr<Decoder> decoder = make_confined_decoder();
 };
 
 TEST_F(PhoneBudget, IsKeptByMakingPicturesSmaller) {
@@ -70,7 +71,7 @@ TEST(PhonePictures, StandTheRightWayRoundAndUpright) {
     photo.item.file = written_jpeg(folder, picture);
     photo.upright = {800, 600};
     photo.item.mirrored = true;
-    const auto decoder = make_local_decoder();
+    const auto decoder = make_confined_decoder();
     const PhonePictures made = phone_pictures({photo}, 1'000'000, *decoder, real_file_system());
     ASSERT_TRUE(made.fit);
     const auto& bytes = made.pictures.at(0).jpeg;

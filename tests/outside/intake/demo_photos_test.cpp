@@ -10,6 +10,7 @@
 #include "indexer/intake/import.h"
 #include "indexer/intake/scenario.h"
 #include "indexer/intake/sort.h"
+#include "indexer/worker/confined.h"
 #include "tests/support/command.h"
 #include "tests/support/csv.h"
 #include "tests/support/temporary_folder.h"
@@ -34,7 +35,7 @@ std::string suggested(const Photo& photo) {
 struct Demo {
     Demo() {
         load_scenario(library, text_of(demo / "scenario.json"), LocalTime{});
-        report = import_photos(library, *make_local_decoder(), {.sources = {demo / "photos"}});
+        report = import_photos(library, *make_confined_decoder(), {.sources = {demo / "photos"}});
     }
 
     const CsvRow& first_row_of(const std::string& device) const {

@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include "indexer/intake/import.h"
+#include "indexer/worker/confined.h"
 #include "tests/support/command.h"
 #include "tests/support/csv.h"
 #include "tests/support/files.h"
@@ -37,7 +38,7 @@ struct RealPhotosImport : testing::Test {
     void SetUp() override { SKIP_WITHOUT_REAL_PHOTOS(); }
 
     ImportReport bring_in(const std::vector<Path>& sources) {
-        return import_photos(library, *make_local_decoder(), {.sources = sources});
+        return import_photos(library, *make_confined_decoder(), {.sources = sources});
     }
 
     TemporaryFolder folder;

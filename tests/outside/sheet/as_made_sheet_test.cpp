@@ -8,6 +8,7 @@
 #include <regex>
 
 #include "indexer/image/decode.h"
+#include "indexer/worker/confined.h"
 #include "tests/support/command.h"
 #include "tests/support/day_with_higher_hair.h"
 #include "ui/painter/paint.h"
@@ -28,7 +29,7 @@ struct SheetOf : testing::Test {
     }
 
     Example example;
-    std::unique_ptr<Decoder> decoder = make_local_decoder();
+    std::unique_ptr<Decoder> decoder = make_confined_decoder();
 };
 
 using AsMadeSheetTest = SheetOf<AsMadeLibrary>;

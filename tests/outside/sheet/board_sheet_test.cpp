@@ -5,6 +5,7 @@
 #include "indexer/looks/board_words.h"
 #include "indexer/record/recipe_text.h"
 #include "indexer/sheet/take_down_card.h"
+#include "indexer/worker/confined.h"
 #include "tests/support/command.h"
 #include "tests/support/party_of_six.h"
 #include "tests/ui/painter/painted.h"
@@ -45,7 +46,7 @@ class PaperForTheMirror : public testing::Test {
     PartyOfSix party_;
     Path file_ = party_.folder / "board.pdf";
     std::unique_ptr<TextRuler> ruler_ = make_text_ruler();
-    std::unique_ptr<Decoder> decoder_ = make_local_decoder();
+    std::unique_ptr<Decoder> decoder_ = make_confined_decoder();
 };
 
 TEST_F(PaperForTheMirror, SaysEveryClientStepAndCautionOnA4AndA3) {

@@ -7,6 +7,7 @@
 
 #include "indexer/record/recipe_text.h"
 #include "indexer/sheet/kit_sheet.h"
+#include "indexer/worker/confined.h"
 #include "tests/indexer/looks/whole_look.h"
 #include "tests/support/command.h"
 #include "tests/ui/painter/painted.h"
@@ -44,7 +45,7 @@ class ClientSheet : public testing::Test, public WholeLook {
         const ClientRecord record = client_record(library, mira);
         const Document document = client_sheet(
             record, *ruler, {paper, date_of(noon), library.folder(), "Pins and Paper"});
-        const auto decoder = make_local_decoder();
+        const auto decoder = make_confined_decoder();
         write_pdf(document, *decoder, real_file_system(), file);
         return unmarked(output_of("pdftotext " + shell_word(file.string()) + " -"));
     }
@@ -121,7 +122,7 @@ TEST_F(ClientSheet, TheKitListOnPaperSaysWhatTheListSays) {
     const auto ruler = make_text_ruler();
     const KitList list = kit_list(library, wedding);
     library.kit_ticks().set(wedding, list.lines.front().item, 1);
-    const auto decoder = make_local_decoder();
+    const auto decoder = make_confined_decoder();
     write_pdf(kit_sheet(library, *ruler, wedding, Paper::a5), *decoder, real_file_system(), file);
     const std::string text = output_of("pdftotext -layout " + shell_word(file.string()) + " -");
     EXPECT_NE(text.find("1 of 3 packed."), std::string::npos) << text;

@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "indexer/image/profile.h"
+#include "indexer/worker/confined.h"
 #include "tests/support/command.h"
 #include "tests/support/display_p3.h"
 #include "tests/ui/painter/painted.h"
@@ -49,7 +50,7 @@ void expect_truth(const cv::Mat& page, double pixels_per_mm) {
 
 TEST(Colour, ADisplayP3PhotoIsPrintedInItsTrueColours) {
     const TemporaryFolder folder;
-    const auto decoder = make_local_decoder();
+    const auto decoder = make_confined_decoder();
     write_pdf(document_of({tagged_photo(folder)}), *decoder, real_file_system(),
               folder / "page.pdf");
     output_of("pdftoppm -singlefile -png -r 254 " + shell_word((folder / "page.pdf").string()) +
@@ -59,7 +60,7 @@ TEST(Colour, ADisplayP3PhotoIsPrintedInItsTrueColours) {
 
 TEST(Colour, AndSoItIsInPictureFiles) {
     const TemporaryFolder folder;
-    const auto decoder = make_local_decoder();
+    const auto decoder = make_confined_decoder();
     const Document document = document_of({tagged_photo(folder)});
     for (const char* name : {"page.png", "page.jpg"}) {
         SCOPED_TRACE(name);

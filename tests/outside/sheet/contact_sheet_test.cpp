@@ -5,6 +5,7 @@
 #include <opencv2/imgproc.hpp>
 
 #include "indexer/disk/checksum.h"
+#include "indexer/worker/confined.h"
 #include "tests/support/command.h"
 #include "tests/support/example_library.h"
 #include "tests/ui/painter/painted.h"
@@ -44,14 +45,14 @@ class ContactSheet : public testing::Test {
 
     Path sheet(const SheetWishes& wishes = {}) {
         const auto ruler = make_text_ruler();
-        const auto decoder = make_local_decoder();
+        const auto decoder = make_confined_decoder();
         const Document document =
             contact_sheet(example_.library, *decoder, *ruler, example_.look, wishes);
         return written(document);
     }
 
     Path written(const Document& document) {
-        const auto decoder = make_local_decoder();
+        const auto decoder = make_confined_decoder();
         write_pdf(document, *decoder, real_file_system(), folder_ / "sheet.pdf");
         return folder_ / "sheet.pdf";
     }
@@ -128,7 +129,7 @@ TEST_F(ContactSheet, APhotoFileThatIsGoneIsNamedAndTheRestIsThere) {
 
 TEST_F(ContactSheet, NoSuchLookAndNoSuchSittingAreErrors) {
     const auto ruler = make_text_ruler();
-    const auto decoder = make_local_decoder();
+    const auto decoder = make_confined_decoder();
     EXPECT_THROW(contact_sheet(example_.library, *decoder, *ruler, LookId{999}, {}), StoreError);
     EXPECT_THROW(sitting_sheet(example_.library, *ruler, SittingId{999}, Paper::a4), StoreError);
 }

@@ -12,6 +12,7 @@
 #include "indexer/image/encode.h"
 #include "indexer/image/head.h"
 #include "indexer/image/light_difference.h"
+#include "indexer/worker/confined.h"
 #include "tests/support/command.h"
 #include "tests/support/example_library.h"
 #include "ui/painter/paint.h"
@@ -73,7 +74,7 @@ class PairPictureTest : public testing::Test, public ExampleLibrary {
         return size;
     }
 
-    std::unique_ptr<Decoder> decoder = make_local_decoder();
+    std::unique_ptr<Decoder> decoder = make_confined_decoder();
     Photo before =
         add("QTA_0001.jpg", disc_picture({1500, 2000}, {700, 700}, 400), {700, 700}, 400);
     Photo after = add("QTA_0002.jpg", disc_picture({1600, 1600}, {860, 800}, 300), {860, 800}, 300);

@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include "indexer/worker/confined.h"
 #include "tests/support/command.h"
 #include "tests/ui/painter/painted.h"
 
@@ -9,7 +10,7 @@ namespace quarterturn {
 namespace {
 
 Path written_pdf(const TemporaryFolder& folder, const Document& document) {
-    const auto decoder = make_local_decoder();
+    const auto decoder = make_confined_decoder();
     write_pdf(document, *decoder, real_file_system(), folder / "sheet.pdf");
     return folder / "sheet.pdf";
 }
@@ -202,7 +203,7 @@ TEST(Pdf, PhotosLieInItAsJpegsOfThreeHundredDotsPerInch) {
 // ImageMagick's view of the picture files.
 TEST(Pictures, CarryThreeHundredDotsPerInchAndTheSrgbProfile) {
     const TemporaryFolder folder;
-    const auto decoder = make_local_decoder();
+    const auto decoder = make_confined_decoder();
     for (const char* name : {"sheet.png", "sheet.jpg"}) {
         const Document document = blank_pages({paper_size(Paper::a5, false)});
         write_pictures(document, *decoder, real_file_system(), folder / name);

@@ -2,6 +2,7 @@
 // Chromium shows it at the sizes of phones.
 
 #include "indexer/sheet/phone_page.h"
+#include "indexer/worker/confined.h"
 
 #include <nlohmann/json.hpp>
 #include <regex>
@@ -63,7 +64,7 @@ class PageForAPhone : public testing::Test {
         source_ = pictures.front();
         PartyOfSix party(pictures, 6);
         party.library.settings().set(business_name_setting, "Pins & Paper");
-        const auto decoder = make_local_decoder();
+        const auto decoder = make_confined_decoder();
         page_ = phone_page(wedding_board(party.library, party.wedding), party.library, *decoder,
                            at("2026-11-20T18:05"));
         write_text(file(), page_.html);

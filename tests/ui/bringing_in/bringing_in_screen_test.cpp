@@ -10,7 +10,7 @@
 #include <QSignalSpy>
 #include <QTest>
 
-#include "indexer/intake/photo_decoder.h"
+#include "indexer/worker/photo_decoder.h"
 #include "tests/indexer/intake/photo_files.h"
 #include "tests/ui/shell/fixture.h"
 #include "tests/ui/support/screen_checks.h"

@@ -7,9 +7,9 @@
 #include <QTest>
 
 #include "app/quarterturn/screens.h"
-#include "indexer/intake/photo_decoder.h"
 #include "indexer/intake/sort.h"
 #include "indexer/looks/sign_off.h"
+#include "indexer/worker/photo_decoder.h"
 #include "tests/support/example_library.h"
 #include "tests/ui/support/screen_checks.h"
 #include "ui/bringing_in/settle_part.h"

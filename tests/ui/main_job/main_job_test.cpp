@@ -10,12 +10,13 @@
 
 #include "app/quarterturn/screens.h"
 #include "indexer/intake/import.h"
-#include "indexer/intake/photo_decoder.h"
 #include "indexer/intake/scenario.h"
 #include "indexer/intake/sort.h"
 #include "indexer/looks/look_state.h"
+#include "indexer/worker/confined.h"
 #include "tests/support/command.h"
 #include "tests/support/demo_truth.h"
+#include "tests/support/no_network.h"
 #include "tests/support/temporary_folder.h"
 #include "tests/ui/support/screen_checks.h"
 #include "ui/contact_sheet/contact_sheet_screen.h"
@@ -28,6 +29,11 @@ namespace quarterturn {
 namespace {
 
 const std::filesystem::path demo = QUARTERTURN_DEMO_PHOTOS;
+
+struct WithoutNetwork : testing::Environment {
+    void SetUp() override { end_at_the_first_network_socket(); }
+};
+const auto* const without_network = testing::AddGlobalTestEnvironment(new WithoutNetwork);
 
 std::string text_of(const std::filesystem::path& file) {
     const auto bytes = read_bytes(file);
@@ -67,7 +73,7 @@ class MainJobTest : public testing::Test {
         session.create(folder / "library");
         Library& library = session.library();
         load_scenario(library, text_of(demo / "scenario.json"), at_noon);
-        import_photos(library, decoder, {.sources = {demo / "photos"}});
+        import_photos(library, *decoder, {.sources = {demo / "photos"}});
         sort_by_time(library);
         for (const ClockShift& shift : propose_clock_shifts(library)) {
             apply_clock_shift(library, shift);
@@ -141,9 +147,8 @@ class MainJobTest : public testing::Test {
     static constexpr auto at_noon = LocalTime(std::chrono::hours(12) + std::chrono::days(20764));
 
     TemporaryFolder folder;
-    std::unique_ptr<Decoder> pictures = make_local_decoder();
-    PhotoDecoder decoder{*pictures};
-    Session session{real_file_system(), decoder, [] { return at_noon; }};
+    std::unique_ptr<Decoder> decoder = make_confined_decoder();
+    Session session{real_file_system(), *decoder, [] { return at_noon; }};
     MainWindow window{session, all_screens(), [](Session&) { return new QWidget; }};
     Look look;
     std::map<std::string, CsvRow> truth;

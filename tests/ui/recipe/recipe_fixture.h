@@ -7,7 +7,7 @@
 #include <QPushButton>
 #include <QTest>
 
-#include "indexer/intake/photo_decoder.h"
+#include "indexer/worker/photo_decoder.h"
 #include "tests/indexer/looks/whole_look.h"
 #include "tests/ui/shell/fixture.h"
 #include "tests/ui/support/screen_checks.h"

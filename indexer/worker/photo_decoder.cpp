@@ -1,4 +1,4 @@
-#include "indexer/intake/photo_decoder.h"
+#include "indexer/worker/photo_decoder.h"
 
 #include "indexer/metadata/read.h"
 

@@ -1,0 +1,8 @@
+// quarterturn-decoder: opens photos for the other two programs, confined. See indexer/worker.
+
+#include "indexer/worker/serve.h"
+
+int main(int argc, char** argv) {
+    // Without what other programs do at their end, which may need what is closed now.
+    ::_exit(quarterturn::be_worker({argv, static_cast<std::size_t>(argc)}));
+}

@@ -1,0 +1,30 @@
+#pragma once
+// Opening photos of strangers in workers: processes that can do nothing but open a photo, and are
+// replaced when they die over one. Everything in the house that opens a photo's file goes this way;
+// nothing is opened in this process when no worker can be had.
+
+#include <memory>
+#include <span>
+
+#include "indexer/image/decode.h"
+#include "indexer/metadata/read.h"
+#include "indexer/worker/workers.h"
+
+namespace quarterturn {
+
+// Of RAW files, it answers the largest picture inside them. A photo that a worker died over, took
+// too long for, or that no worker could be started for, is refused with a sentence. Safe to use
+// from several threads at once.
+std::unique_ptr<Decoder> make_confined_decoder();
+
+// As read_metadata. Throws GivenUp and NoWorker. Safe to use from several threads at once.
+FileMetadata read_metadata_confined(std::span<const std::byte> photo);
+
+// Those of this process, which end with it. After a fork, the child has its own.
+Workers& workers_of_this_process();
+
+// The program that workers run: quarterturn-decoder, in libexec/quarterturn of the nearest folder
+// above this program that has it. Where none has, what it would be when installed.
+std::filesystem::path decoder_program();
+
+}  // namespace quarterturn

@@ -1,0 +1,122 @@
+#include "indexer/worker/workers.h"
+
+#include <system_error>
+
+namespace quarterturn {
+namespace {
+
+constexpr const char* no_memory =
+    "This computer's memory is too small for it: close other programs and try again.";
+
+}  // namespace
+
+Workers::Workers(std::filesystem::path program, WorkerLimits limits, unsigned most)
+    : program_(std::move(program)), limits_(limits), free_seats_(most) {}
+
+Workers::~Workers() {
+    idle_.clear();
+    {
+        const std::lock_guard lock{mutex_};
+        over_ = true;
+    }
+    changed_.notify_all();
+    if (starter_.joinable()) starter_.join();
+}
+
+template <class Work>
+auto Workers::with_one(const Work& work) {
+    take_seat();
+    Worker worker;
+    try {
+        worker = idle_or_new();
+        for (;;) {
+            const bool is_new = !worker->has_opened_any();
+            try {
+                auto answer = work(*worker);
+                leave_seat(std::move(worker));
+                return answer;
+            } catch (const GivenUp& reason) {
+                if (is_new || reason.took_too_long()) throw;
+            } catch (const std::system_error&) {
+                throw GivenUp(no_memory, /*took_too_long=*/false);
+            }
+            worker = start();
+        }
+    } catch (...) {
+        leave_seat({});
+        throw;
+    }
+}
+
+FileMetadata Workers::metadata(std::span<const std::byte> photo) {
+    return with_one([&](WorkerProcess& worker) { return worker.metadata(photo); });
+}
+
+Decoded Workers::decode(const DecodeRequest& request) {
+    return with_one([&](WorkerProcess& worker) { return worker.decode(request); });
+}
+
+std::vector<pid_t> Workers::idle() const {
+    const std::lock_guard lock{mutex_};
+    std::vector<pid_t> ids;
+    for (const Worker& worker : idle_) ids.push_back(worker->id());
+    return ids;
+}
+
+void Workers::take_seat() {
+    std::unique_lock lock{mutex_};
+    changed_.wait(lock, [this] { return free_seats_ > 0; });
+    --free_seats_;
+}
+
+void Workers::leave_seat(Worker worker) {
+    {
+        const std::lock_guard lock{mutex_};
+        ++free_seats_;
+        if (worker) idle_.push_back(std::move(worker));
+    }
+    changed_.notify_all();
+}
+
+Workers::Worker Workers::idle_or_new() {
+    {
+        const std::lock_guard lock{mutex_};
+        if (!idle_.empty()) {
+            Worker worker = std::move(idle_.back());
+            idle_.pop_back();
+            return worker;
+        }
+    }
+    return start();
+}
+
+Workers::Worker Workers::start() {
+    std::future<Worker> started;
+    {
+        const std::lock_guard lock{mutex_};
+        started = asked_for_.emplace().get_future();
+        if (!starter_.joinable()) starter_ = std::thread([this] { start_all_asked_for(); });
+    }
+    changed_.notify_all();
+    Worker worker = started.get();
+    worker->become_ready();
+    return worker;
+}
+
+void Workers::start_all_asked_for() {
+    for (;;) {
+        std::unique_lock lock{mutex_};
+        changed_.wait(lock, [this] { return over_ || !asked_for_.empty(); });
+        if (asked_for_.empty()) return;
+        std::promise<Worker> asked = std::move(asked_for_.front());
+        asked_for_.pop();
+        lock.unlock();
+        try {
+            asked.set_value(std::make_unique<WorkerProcess>(program_, limits_));
+        } catch (...) {
+            asked.set_exception(std::current_exception());
+        }
+    }
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,54 @@
+#pragma once
+// The workers of this program: as many as photos are opened at once, each started when it is first
+// needed.
+
+#include <condition_variable>
+#include <future>
+#include <mutex>
+#include <queue>
+#include <thread>
+
+#include "indexer/worker/worker_process.h"
+
+namespace quarterturn {
+
+class Workers {
+  public:
+    // At most so many at once; who asks for more waits. Nothing is started yet.
+    Workers(std::filesystem::path program, WorkerLimits limits, unsigned most);
+    ~Workers();  // ends them; nobody may be waiting for one
+    Workers(const Workers&) = delete;
+    Workers& operator=(const Workers&) = delete;
+
+    // Safe to use from several threads at once. A worker that died is replaced, and the photo tried
+    // once more where others before it may be to blame. Both throw GivenUp and NoWorker.
+    FileMetadata metadata(std::span<const std::byte> photo);
+    Decoded decode(const DecodeRequest& request);
+
+    std::vector<pid_t> idle() const;  // the processes that wait for the next photo
+
+  private:
+    using Worker = std::unique_ptr<WorkerProcess>;
+
+    template <class Work>
+    auto with_one(const Work& work);
+    Worker idle_or_new();
+    Worker start();
+    void start_all_asked_for();
+    void take_seat();
+    void leave_seat(Worker worker);
+
+    const std::filesystem::path program_;
+    const WorkerLimits limits_;
+    mutable std::mutex mutex_;
+    std::condition_variable changed_;
+    std::vector<Worker> idle_;
+    unsigned free_seats_;
+    std::queue<std::promise<Worker>> asked_for_;
+    bool over_ = false;
+    // The system ends a worker with the thread that started it, so one thread starts them all and
+    // lives as long as they do.
+    std::thread starter_;
+};
+
+}  // namespace quarterturn

@@ -132,6 +132,14 @@ TEST_F(BinTest, ErasingAClientTakesHerPhotosInTheBinToo) {
     EXPECT_EQ(files_called("IMG_2"), 0U);
 }
 
+TEST_F(BinTest, TheCopyOfAClientsRecordSaysWhatIsNotInIt) {
+    said({"bin", "add", "IMG_2.jpg"});
+    const json copy = answer({"client", "export", "1", "--to", folder / "copy"});
+    ASSERT_EQ(copy["left_out"].size(), 1U) << copy;
+    EXPECT_EQ(copy["left_out"].at(0).get<std::string>().find("1 photo of hers lies in the bin"),
+              0U);
+}
+
 TEST_F(BinTest, APinnedPairIsLeftOutWhileOneOfItsPhotosLiesThere) {
     const std::string pair =
         std::to_string(answer({"pairs", "list"})["pairs"].at(0)["id"].get<int>());

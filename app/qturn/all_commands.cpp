@@ -27,6 +27,7 @@ void add_all_commands(CommandSet& commands) {
     add_place_commands(commands);
     add_clock_commands(commands);
     add_tag_commands(commands);
+    add_bin_commands(commands);
     add_history_commands(commands);
     add_check_commands(commands);
     add_coverage_commands(commands);

@@ -31,6 +31,7 @@ void add_find_command(CommandSet& commands);
 void add_place_commands(CommandSet& commands);     // sort, place
 void add_clock_commands(CommandSet& commands);     // clock, devices
 void add_tag_commands(CommandSet& commands);       // tag, confirm, accept
+void add_bin_commands(CommandSet& commands);       // bin list, add, take-out, empty
 void add_history_commands(CommandSet& commands);   // undo, redo
 void add_check_commands(CommandSet& commands);     // check, bursts
 void add_coverage_commands(CommandSet& commands);  // coverage, waive

@@ -5,6 +5,7 @@
 #include "app/qturn/names.h"
 #include "app/qturn/reply.h"
 #include "indexer/looks/pairs.h"
+#include "indexer/store/text.h"
 
 namespace quarterturn {
 namespace {
@@ -56,14 +57,48 @@ bool is_sha256_start(const std::string& text) {
            text.find_first_not_of("0123456789abcdefABCDEF") == std::string::npos;
 }
 
+std::string lower_hex(std::string hex) {
+    for (char& c : hex) c = static_cast<char>(c >= 'A' && c <= 'F' ? c - 'A' + 'a' : c);
+    return hex;
+}
+
 std::vector<Photo> photos_called(Library& library, const std::string& name) {
     PhotoTable table = library.photos();
     auto photos = by_name_or_number<Photo>(table, name);
     if (!photos.empty() || !is_sha256_start(name)) return photos;
-    std::string hex = name;
-    for (char& c : hex) c = static_cast<char>(c >= 'A' && c <= 'F' ? c - 'A' + 'a' : c);
-    return table.sha256_starting(hex);
+    return table.sha256_starting(lower_hex(name));
 }
+
+// What photos_called() asks the table of photos, asked of the bin.
+class Bin {
+  public:
+    explicit Bin(Library& library) {
+        for (BinnedPhoto& binned : library.bin().all()) photos_.push_back(std::move(binned.photo));
+    }
+
+    std::vector<Photo> called(const std::string& name) const {
+        auto photos =
+            that([&](const Photo& photo) { return folded(photo.file.name) == folded(name); });
+        const auto number = number_in(name);
+        if (photos.empty() && number) {
+            photos = that([&](const Photo& photo) { return photo.id.value == *number; });
+        }
+        if (!photos.empty() || !is_sha256_start(name)) return photos;
+        return that([hex = lower_hex(name)](const Photo& photo) {
+            return photo.file.sha256.starts_with(hex);
+        });
+    }
+
+  private:
+    template <class Wanted>
+    std::vector<Photo> that(Wanted wanted) const {
+        std::vector<Photo> photos;
+        std::ranges::copy_if(photos_, std::back_inserter(photos), wanted);
+        return photos;
+    }
+
+    std::vector<Photo> photos_;
+};
 
 // "12-20" as numbers of photos that are there; empty when the text is no such range.
 std::vector<Photo> photos_in_range(Library& library, const std::string& text) {
@@ -159,6 +194,18 @@ std::vector<Photo> find_photos(Library& library, const std::vector<std::string>&
 
 Photo find_photo(Library& library, const std::string& name) {
     return only(photos_called(library, name), name, "photo", "qturn photos", photo_line);
+}
+
+std::vector<Photo> find_photos_in_bin(Library& library, const std::vector<std::string>& names) {
+    const Bin bin(library);
+    std::vector<Photo> photos;
+    for (const std::string& name : names) {
+        Photo photo =
+            only(bin.called(name), name, "photo in the bin", "qturn bin list", photo_line);
+        const bool known = std::ranges::find(photos, photo.id, &Photo::id) != photos.end();
+        if (!known) photos.push_back(std::move(photo));
+    }
+    return photos;
 }
 
 }  // namespace quarterturn

@@ -25,4 +25,7 @@ std::vector<PhotoId> ids_of(const std::vector<Photo>& photos);
 std::vector<Photo> find_photos(Library& library, const std::vector<std::string>& names);
 Photo find_photo(Library& library, const std::string& name);
 
+// The same among those in the bin, without numbers from to.
+std::vector<Photo> find_photos_in_bin(Library& library, const std::vector<std::string>& names);
+
 }  // namespace quarterturn

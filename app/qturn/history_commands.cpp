@@ -9,7 +9,8 @@ Reply history_reply(const std::optional<std::string>& said, const std::string& d
                     const std::string& nothing) {
     // She may mean what she said last, which may be none of these.
     const std::string not_these =
-        "Only taggings, placings and clock shifts are taken back and done again: head points, and "
+        "Only taggings, placings, clock shifts and moves into the bin are taken back and done "
+        "again: head points, and "
         "what you said of pairs, stay as they are.";
     if (!said) return {{nothing, not_these}, {{"done", nullptr}}};
     return {{done + ": " + *said, not_these}, {{"done", *said}}};
@@ -18,7 +19,8 @@ Reply history_reply(const std::optional<std::string>& said, const std::string& d
 }  // namespace
 
 void add_history_commands(CommandSet& commands) {
-    commands.add({"undo", "Takes back the last tagging, placing or clock shift.", "qturn undo"},
+    commands.add({"undo", "Takes back the last tagging, placing, clock shift or move into the bin.",
+                  "qturn undo"},
                  [](Session& session) {
                      return history_reply(undo(session.library()), "Undone",
                                           "There is nothing to undo.");

@@ -52,6 +52,7 @@ std::vector<std::string> report_lines(const ImportReport& report, std::size_t to
     if (!report.already_here.empty()) {
         lines.push_back(count_text(report.already_here.size(), "photo") + " already here.");
     }
+    append(lines, in_bin_lines(report.in_bin.size()));
     if (!report.put_back.empty()) {
         lines.push_back(count_text(report.put_back.size(), "photo") +
                         " of these put back: the library's own file was gone or had changed.");
@@ -78,6 +79,7 @@ Reply report_reply(Library& library, const ImportReport& report) {
                  {"to_place", to_place},
                  {"already_here", report.already_here.size()},
                  {"already_here_files", paths_json(report.already_here)},
+                 {"in_bin", report.in_bin.size()},
                  {"put_back", report.put_back.size()},
                  {"set_aside", paths_json(report.set_aside)},
                  {"left_alone", report.left_alone.size()},
@@ -118,6 +120,7 @@ ImportReport watch(Library& library, Decoder& decoder, const ImportWishes& wishe
         ImportReport report = import_arrived(library, decoder, arriving, wishes);
         append_to(all.imported, std::move(report.imported));
         append_to(all.already_here, std::move(report.already_here));
+        append_to(all.in_bin, std::move(report.in_bin));
         append_to(all.put_back, std::move(report.put_back));
         append_to(all.set_aside, std::move(report.set_aside));
         append_to(all.left_alone, std::move(report.left_alone));

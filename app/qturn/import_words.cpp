@@ -18,6 +18,14 @@ nlohmann::json refused_json(const std::vector<RefusedFile>& refused) {
     return list;
 }
 
+std::vector<std::string> in_bin_lines(std::size_t photos) {
+    if (photos == 0) return {};
+    const bool one = photos == 1;
+    return {count_text(photos, "photo") + (one ? " of these lies" : " of these lie") +
+            " in the bin and " + (one ? "stays" : "stay") +
+            " there: take out what you want with qturn bin take-out."};
+}
+
 std::vector<std::string> refused_lines(const std::vector<RefusedFile>& refused) {
     if (refused.empty()) return {};
     std::vector<std::string> lines{count_text(refused.size(), "file") + " cannot be taken:"};

@@ -11,6 +11,8 @@ namespace quarterturn {
 
 nlohmann::json paths_json(const std::vector<Path>& paths);
 nlohmann::json refused_json(const std::vector<RefusedFile>& refused);
+// Of photos that are here already and lie in the bin; nothing for none.
+std::vector<std::string> in_bin_lines(std::size_t photos);
 std::vector<std::string> refused_lines(const std::vector<RefusedFile>& refused);
 
 }  // namespace quarterturn

@@ -42,6 +42,7 @@ std::vector<std::string> lines_of(const ImportPreview& preview, const Names& nam
     if (!preview.already_here.empty()) {
         lines.push_back(count_text(preview.already_here.size(), "photo") + " already here.");
     }
+    append(lines, in_bin_lines(static_cast<std::size_t>(preview.in_bin)));
     if (!preview.left_alone.empty()) {
         lines.push_back(count_text(preview.left_alone.size(), "other file") +
                         " would be left alone:");
@@ -83,6 +84,7 @@ Reply preview_reply(Library& library, const ImportPreview& preview) {
                  {"undated", preview.undated},
                  {"already_here", preview.already_here.size()},
                  {"already_here_files", paths_json(preview.already_here)},
+                 {"in_bin", preview.in_bin},
                  {"left_alone", preview.left_alone.size()},
                  {"left_alone_files", paths_json(preview.left_alone)},
                  {"refused", refused_json(preview.refused)},

@@ -2,6 +2,8 @@
 
 #include <cstdlib>
 
+#include "indexer/disk/clock.h"
+#include "indexer/erasure/empty_bin.h"
 #include "indexer/erasure/erase.h"
 
 #include "app/qturn/reply.h"
@@ -14,9 +16,11 @@ std::string environment(const char* name) {
     return value == nullptr ? std::string{} : std::string(value);
 }
 
-// What an interrupted erasure has left. Where it cannot be finished yet, the next command tries.
+// What an interrupted erasure has left, and what has lain in the bin for long enough. Where it
+// cannot be finished yet, the next command tries.
 void go_on_erasing(Library& library) try {
     finish_erasures(library);
+    let_go_of_bin(library, date_of(local_now()));
 } catch (const std::runtime_error&) {
     return;
 }

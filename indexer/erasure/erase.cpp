@@ -1,10 +1,8 @@
 #include "indexer/erasure/erase.h"
 
 #include <algorithm>
-#include <set>
 
-#include "indexer/intake/move_lock.h"
-#include "indexer/intake/sort_steps.h"
+#include "indexer/erasure/listed_files.h"
 #include "indexer/store/erasure_table.h"
 #include "indexer/store/text.h"
 
@@ -53,10 +51,13 @@ class Planner {
     }
 
   private:
-    std::vector<Photo> photos_found(const PhotoSearch& wanted) {
+    std::vector<Photo> photos_found(PhotoSearch wanted) {
         std::vector<PhotoId> ids;
-        for (const FoundPhoto& found : library_.search().find(wanted)) ids.push_back(found.id);
-        return library_.photos().these(ids);
+        for (const bool binned : {false, true}) {
+            wanted.binned = binned;
+            for (const FoundPhoto& found : library_.search().find(wanted)) ids.push_back(found.id);
+        }
+        return library_.photos().these_also_in_bin(ids);
     }
     void add(Photo photo) {
         if (shows_others(photo.tags)) plan_.others_shown.push_back(photo);
@@ -107,19 +108,6 @@ std::string what_goes(const ErasurePlan& plan) {
            ", what she allowed and its papers.";
 }
 
-// All files below the folder, relative to the library.
-std::vector<Path> files_below(Library& library, const Path& folder) {
-    std::vector<Path> files;
-    if (!library.disk().exists(library.folder() / folder)) return files;
-    for (const auto& entry :
-         std::filesystem::recursive_directory_iterator(library.folder() / folder)) {
-        if (!entry.is_directory()) {
-            files.push_back(entry.path().lexically_relative(library.folder()));
-        }
-    }
-    return files;
-}
-
 void add_papers_and_inspirations(Library& library, ClientId client,
                                  std::vector<std::string>& files) {
     for (const ConsentEntry& entry : library.consents().of(client)) {
@@ -131,20 +119,9 @@ void add_papers_and_inspirations(Library& library, ClientId client,
 }
 
 std::vector<std::string> files_of(Library& library, const ErasurePlan& plan) {
-    std::vector<std::string> files;
-    std::set<std::string> sums;
-    for (const Photo& photo : plan.photos) {
-        files.push_back(photo.file.path);
-        sums.insert(photo.file.sha256);
-    }
-    if (!plan.only) add_papers_and_inspirations(library, plan.client.id, files);
-    constexpr std::size_t sum_digits = 64;
-    for (const char* folder : {"cache", "incoming"}) {
-        for (const Path& file : files_below(library, folder)) {
-            if (sums.contains(file.filename().string().substr(0, sum_digits))) {
-                files.push_back(file.generic_string());
-            }
-        }
+    std::vector<std::string> files = files_of_photos(library, plan.photos);
+    if (!plan.only) {
+        add_papers_and_inspirations(library, plan.client.id, files);
     }
     // Copies of the records from before an update.
     for (const Path& entry : library.disk().list(library.folder())) {
@@ -152,36 +129,6 @@ std::vector<std::string> files_of(Library& library, const ErasurePlan& plan) {
         if (name.starts_with("records.sqlite.version-")) files.push_back(name);
     }
     return files;
-}
-
-void drop_empty_folders(Library& library, Path folder) {
-    FileSystem& disk = library.disk();
-    while (folder.has_parent_path() && disk.exists(library.folder() / folder) &&
-           disk.list(library.folder() / folder).empty()) {
-        disk.remove_empty_folder(library.folder() / folder);
-        disk.sync_folder(library.folder() / folder.parent_path());
-        folder = folder.parent_path();
-    }
-}
-
-void remove_files(Library& library) {
-    ErasureTable erasures(library.database());
-    for (const std::string& path : erasures.files_left()) {
-        const Path file = library.folder() / path;
-        if (library.disk().exists(file)) {
-            library.disk().remove(file);
-            library.disk().sync_folder(file.parent_path());
-        }
-        drop_empty_folders(library, Path(path).parent_path());
-        erasures.file_is_gone(path);
-    }
-}
-
-void refuse_unless_alone(const MoveLock& lock) {
-    if (lock.held()) return;
-    throw StoreError(
-        "Another program is moving photos of this library: wait until it has ended, and run the "
-        "command again.");
 }
 
 }  // namespace
@@ -249,20 +196,15 @@ Erased erase(Library& library, const ErasurePlan& plan, Date today) {
     if (!plan.only && plan.name_is_hers_alone) texts.push_back(plan.client.name);
     ErasureTable erasures(library.database());
     erasures.erase(what);
-    remove_files(library);
-    move_to_folders(library);
-    erasures.finish();
+    finish_alone(library);
     return {erasures.all().back(), where_found(library, texts)};
 }
 
 void finish_erasures(Library& library) {
-    ErasureTable erasures(library.database());
-    if (!erasures.any_unfinished()) return;
+    if (!ErasureTable(library.database()).any_unfinished()) return;
     const MoveLock lock(library);
     refuse_unless_alone(lock);
-    remove_files(library);
-    move_to_folders(library);
-    erasures.finish();
+    finish_alone(library);
 }
 
 }  // namespace quarterturn

@@ -31,6 +31,7 @@ class ImportRun {
           incoming_(library),
           unfinished_(library),
           copies_(library),
+          binned_(library.bin().checksums()),
           taker_(library, decoder, copies_, claims_, incoming_),
           recorder_(library, incoming_, unfinished_) {}
 
@@ -52,12 +53,17 @@ class ImportRun {
             const auto sha256 = library_.seen().recall(found.file, found.state);
             const bool seen = sha256 && copies_.known_whole(*sha256, found.file);
             if (seen) {
-                report_.already_here.push_back(found.file);
+                is_here(found.file, *sha256);
                 ++progress_.done;
             }
             return seen;
         });
         return files;
+    }
+
+    void is_here(const Path& file, const std::string& sha256) {
+        report_.already_here.push_back(file);
+        if (binned_.contains(sha256)) report_.in_bin.push_back(file);
     }
 
     void take_all(const std::vector<FoundFile>& files) {
@@ -115,7 +121,7 @@ class ImportRun {
     }
 
     void meet(const FoundFile& found, const AlreadyHere& here) {
-        report_.already_here.push_back(found.file);
+        is_here(found.file, here.sha256);
         seen_.push_back({found, here.sha256});
         if (here.copy) seen_.push_back({*here.copy, here.sha256});
     }
@@ -153,7 +159,7 @@ class ImportRun {
         if (!recorded.not_put_back.empty()) {
             report_.refused.push_back({source, not_put_back + recorded.not_put_back});
         } else if (recorded.put_back) {
-            report_.already_here.push_back(source);
+            is_here(source, photo.file.sha256);
             report_.put_back.push_back(photo.id);
         } else {
             imported_.push_back({!photo.moment, photo.moment.value_or(LocalTime{}), photo.id});
@@ -182,6 +188,7 @@ class ImportRun {
     Incoming incoming_;
     Unfinished unfinished_;
     const StoredCopies copies_;
+    const std::set<std::string> binned_;  // checksums
     ContentClaims claims_;
     Taker taker_;
     BatchRecorder recorder_;

@@ -35,6 +35,7 @@ struct RefusedFile {
 struct ImportReport {
     std::vector<PhotoId> imported;   // in the order of their moments
     std::vector<Path> already_here;  // the same bytes, under whatever name
+    std::vector<Path> in_bin;        // of those: they lie in the bin, and stay there
     std::vector<PhotoId> put_back;   // of those: the library's own file was gone or had changed
     std::vector<Path> set_aside;     // where files lie now that had changed in the library
     std::vector<Path> left_alone;    // videos and other files

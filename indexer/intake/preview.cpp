@@ -86,6 +86,7 @@ class Preview {
         : library_(library),
           wishes_(wishes),
           stored_(library.photos().stored_files()),
+          binned_(library.bin().checksums()),
           devices_(library.devices().all()),
           sittings_(library.sittings().all()) {
         for (const StoredFile& file : stored_) known_.insert(file.sha256);
@@ -106,11 +107,16 @@ class Preview {
         std::erase_if(files, [&](const FoundFile& found) {
             const auto sha256 = library_.seen().recall(found.file, found.state);
             if (!sha256 || !known_.contains(*sha256)) return false;
-            preview_.already_here.push_back(found.file);
+            is_here(found.file, *sha256);
             ++progress_.done;
             return true;
         });
         return files;
+    }
+
+    void is_here(const Path& file, const std::string& sha256) {
+        preview_.already_here.push_back(file);
+        if (binned_.contains(sha256)) ++preview_.in_bin;
     }
 
     void look_at_all(const std::vector<FoundFile>& files) {
@@ -140,7 +146,7 @@ class Preview {
     void meet(const FoundFile& found, const Glimpse& glimpse) {
         const bool twin = !glimpse.sha256.empty() && !known_.insert(glimpse.sha256).second;
         if (twin) {
-            preview_.already_here.push_back(found.file);
+            is_here(found.file, glimpse.sha256);
             return;
         }
         ++preview_.fresh;
@@ -194,6 +200,7 @@ class Preview {
     Library& library_;
     const ImportWishes& wishes_;
     const std::vector<StoredFile> stored_;
+    const std::set<std::string> binned_;  // checksums
     const std::vector<Device> devices_;
     const std::vector<Sitting> sittings_;
     std::unordered_set<std::string> known_;  // checksums of the library, and of the files met

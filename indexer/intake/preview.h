@@ -26,6 +26,7 @@ struct ImportPreview {
     int in_several = 0;                       // taken when there were two or more
     int undated = 0;
     std::vector<Path> already_here{};
+    int in_bin = 0;  // of those, that lie in the bin
     std::vector<Path> left_alone{};
     // A photo that is damaged inside only shows when it is brought in, and is refused then.
     std::vector<RefusedFile> refused{};

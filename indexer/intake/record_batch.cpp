@@ -42,7 +42,7 @@ std::vector<Recorded> BatchRecorder::record(const std::vector<NewPhoto>& batch,
 
 Recorded BatchRecorder::write(const NewPhoto& fresh) {
     if (const auto known = library_.photos().with_sha256(fresh.examined.photo.file.sha256)) {
-        return {.photo = library_.photos().find(*known).value(), .put_back = true};
+        return {.photo = library_.photos().find_also_in_bin(*known).value(), .put_back = true};
     }
     Photo photo = complete(fresh);
     photo.id = library_.photos().add(photo);

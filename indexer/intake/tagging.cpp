@@ -1,23 +1,10 @@
 #include "indexer/intake/tagging.h"
 
-#include <set>
-
+#include "indexer/intake/named_photos.h"
 #include "indexer/intake/sort.h"
 
 namespace quarterturn {
 namespace {
-
-std::vector<Photo> find_all(Library& library, std::span<const PhotoId> ids) {
-    std::vector<Photo> photos;
-    std::set<PhotoId> once;
-    for (const PhotoId id : ids) {
-        if (!once.insert(id).second) continue;
-        auto photo = library.photos().find(id);
-        if (!photo) throw StoreError("There is no photo number " + std::to_string(id.value) + ".");
-        photos.push_back(std::move(*photo));
-    }
-    return photos;
-}
 
 Client client_of(Library& library, ClientId id) {
     const auto client = library.clients().find(id);
@@ -35,11 +22,6 @@ Sitting sitting_of(Library& library, SittingId id) {
     const auto sitting = library.sittings().find(id);
     if (!sitting) throw StoreError("There is no sitting number " + std::to_string(id.value) + ".");
     return *sitting;
-}
-
-std::string photos_text(const std::vector<Photo>& photos) {
-    return photos.size() == 1 ? photos.front().file.name
-                              : std::to_string(photos.size()) + " photos";
 }
 
 template <class Value>
@@ -109,7 +91,7 @@ void drop_seated_from_shown(Library& library, Tags& tags) {
 }
 
 void apply(Library& library, std::string said, std::vector<TagChange> tags) {
-    library.history().apply({.said = std::move(said), .tags = std::move(tags), .shifts = {}});
+    library.history().apply({.said = std::move(said), .tags = std::move(tags)});
 }
 
 Tags confirmed(const Photo& photo) {
@@ -122,7 +104,7 @@ Tags confirmed(const Photo& photo) {
 // One action that gives all photos this sitting, and sorting afterwards.
 void place(Library& library, std::span<const PhotoId> ids, bool by_hand,
            std::optional<SittingId> sitting, const std::string& where) {
-    const std::vector<Photo> photos = find_all(library, ids);
+    const std::vector<Photo> photos = photos_named(library, ids);
     std::vector<TagChange> changes;
     for (const Photo& photo : photos) {
         Tags tags = photo.tags;
@@ -138,7 +120,7 @@ void place(Library& library, std::span<const PhotoId> ids, bool by_hand,
 }  // namespace
 
 void tag(Library& library, std::span<const PhotoId> ids, const TagWishes& wishes) {
-    const std::vector<Photo> photos = find_all(library, ids);
+    const std::vector<Photo> photos = photos_named(library, ids);
     std::vector<TagChange> changes;
     for (const Photo& photo : photos) {
         Tags tags = wished(photo.tags, wishes);
@@ -151,7 +133,7 @@ void tag(Library& library, std::span<const PhotoId> ids, const TagWishes& wishes
 }
 
 int confirm_suggestions(Library& library, std::span<const PhotoId> ids) {
-    std::vector<Photo> photos = find_all(library, ids);
+    std::vector<Photo> photos = photos_named(library, ids);
     std::erase_if(photos, [](const Photo& photo) { return confirmed(photo) == photo.tags; });
     std::vector<TagChange> changes;
     for (const Photo& photo : photos) changes.push_back({photo.id, confirmed(photo)});

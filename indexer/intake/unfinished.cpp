@@ -79,7 +79,7 @@ bool Unfinished::twin_of_recorded(const Path& file) {
     const Bytes bytes = disk.read(file, any_size);
     const auto id = library_.photos().with_sha256(sha256(bytes));
     if (!id) return false;
-    const Path recorded = library_.photo_file(*library_.photos().find(*id));
+    const Path recorded = library_.photo_file(*library_.photos().find_also_in_bin(*id));
     return disk.exists(recorded) && disk.read(recorded, any_size) == bytes;
 }
 

@@ -57,6 +57,7 @@ class CopiesOfHers {
 
     void add_to(BagWriter& bag) {
         for (const Photo& photo : record_.photos) add_photo(bag, photo);
+        tell_of_bin();
         std::set<std::string> added;
         for (const ConsentEntry& entry : record_.consents) {
             for (const ConsentPaper& paper : entry.papers) {
@@ -91,6 +92,16 @@ class CopiesOfHers {
                 read(photo.file.name, [&] { return read_unchanged(library_, photo); })) {
             bag.add("photos/" + name, *bytes);
         }
+    }
+
+    void tell_of_bin() {
+        const PhotoSearch hers{.client = record_.client.id, .binned = true};
+        const std::size_t photos = library_.search().find(hers).size();
+        if (photos == 0) return;
+        left_out_.push_back(
+            std::to_string(photos) + (photos == 1 ? " photo of hers lies" : " photos of hers lie") +
+            " in the bin, and " + (photos == 1 ? "is" : "are") +
+            " not in the folder: take out what she is to have, and write it again.");
     }
 
     void add_paper(BagWriter& bag, const ConsentPaper& paper) {

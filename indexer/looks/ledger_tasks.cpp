@@ -12,7 +12,7 @@ bool ends_within(const std::optional<Date>& last, Date today, int days) {
 
 std::vector<std::string> reasons_to_take_down(Library& library, PhotoGate& gate,
                                               const Exported& exported, Date today) {
-    const auto photo = library.photos().find(exported.photo);
+    const auto photo = library.photos().find_also_in_bin(exported.photo);
     if (!photo) return {"The photo is no longer in the library."};
     std::vector<std::string> why;
     const Verdict verdict = exported.hair_only ? gate.may_go_hair_only(*photo, exported.use, today)

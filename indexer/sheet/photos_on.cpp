@@ -29,7 +29,7 @@ std::vector<Photo> photos_on(Library& library, const Document& document) {
             if (id && std::ranges::find(ids, *id) == ids.end()) ids.push_back(*id);
         }
     }
-    return library.photos().these(ids);
+    return library.photos().these_also_in_bin(ids);
 }
 
 Document for_own_work(Library& library, Document document, Date on) {

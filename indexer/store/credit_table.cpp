@@ -74,7 +74,9 @@ std::optional<Credit> CreditTable::of(PhotoId photo) {
 }
 
 std::map<PhotoId, Credit> CreditTable::all() {
-    Statement rows(*database_, select_credits);
+    Statement rows(*database_, select_credits +
+                                   "WHERE photo_credit.photo NOT IN "
+                                   "(SELECT id FROM photo WHERE binned IS NOT NULL)");
     return credits_in(rows);
 }
 

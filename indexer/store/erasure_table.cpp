@@ -1,6 +1,7 @@
 #include "indexer/store/erasure_table.h"
 
 #include "indexer/store/search_table.h"
+#include "indexer/store/search_words.h"
 #include "indexer/store/statement.h"
 #include "indexer/store/text.h"
 
@@ -53,6 +54,12 @@ std::int64_t row_number_read(const Statement& row) {
     return number;
 }
 
+void list_files(Database& database, const std::vector<std::string>& files) {
+    for (const std::string& file : files) {
+        run(database, "INSERT OR IGNORE INTO erasure_file VALUES (?)", file);
+    }
+}
+
 class Eraser {
   public:
     Eraser(Database& database, const ToErase& what)
@@ -90,9 +97,7 @@ class Eraser {
     }
 
     ErasureId note() {
-        for (const std::string& file : what_.files) {
-            run(database_, "INSERT OR IGNORE INTO erasure_file VALUES (?)", file);
-        }
+        list_files(database_, what_.files);
         const std::int64_t looks = Statement(database_,
                                              "SELECT count(*) FROM look WHERE client = ?1 "
                                              "AND (?2 IS NULL OR id = ?2)")
@@ -201,6 +206,22 @@ ErasureId ErasureTable::erase(const ToErase& what) {
     return Eraser(*database_, what).erase();
 }
 
+void ErasureTable::let_go(std::span<const PhotoId> photos, const std::vector<std::string>& files) {
+    const std::string these = json_list(photos);
+    const std::string among = "IN (SELECT value FROM json_each(?))";
+    Transaction transaction(*database_);
+    list_files(*database_, files);
+    run(*database_,
+        "DELETE FROM seen_file WHERE sha256 IN (SELECT sha256 FROM photo WHERE id " + among + ")",
+        these);
+    run(*database_, "DELETE FROM photo WHERE binned IS NOT NULL AND id " + among, these);
+    run(*database_,
+        "DELETE FROM action WHERE id NOT IN (SELECT action FROM tag_change UNION ALL SELECT action "
+        "FROM shift_change UNION ALL SELECT action FROM bin_change)");
+    for (const PhotoId photo : photos) index_words(*database_, WordsOf::photo, photo);
+    transaction.commit();
+}
+
 std::vector<std::string> ErasureTable::files_left() {
     return Statement(*database_, "SELECT path FROM erasure_file ORDER BY path")
         .rows([](const Statement& row) {
@@ -215,7 +236,9 @@ void ErasureTable::file_is_gone(std::string_view path) {
 }
 
 bool ErasureTable::any_unfinished() {
-    return *Statement(*database_, "SELECT EXISTS (SELECT 1 FROM erasure WHERE finished = 0)")
+    return *Statement(*database_,
+                      "SELECT EXISTS (SELECT 1 FROM erasure WHERE finished = 0) OR "
+                      "EXISTS (SELECT 1 FROM erasure_file)")
                 .value<bool>();
 }
 

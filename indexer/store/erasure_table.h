@@ -1,6 +1,7 @@
 #pragma once
 
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -36,6 +37,11 @@ class ErasureTable {
     // taken down stays in the ledger, without the photo's name and checksum. The photos of others
     // that show her count as showing somebody who is no client. The files stand on the list.
     ErasureId erase(const ToErase& what);
+
+    // One transaction: these photos of the bin are gone with what hangs on them; what they were
+    // undone by, too. Their lines in the ledger and in seals of the past stay. The files stand on
+    // the list.
+    void let_go(std::span<const PhotoId> photos, const std::vector<std::string>& files);
 
     std::vector<std::string> files_left();
     void file_is_gone(std::string_view path);

@@ -42,7 +42,8 @@ void HairLookTable::keep(const Photo& photo, const HairLook& look) {
 std::map<PhotoId, HairLook> HairLookTable::all() {
     Statement rows(*database_,
                    "SELECT photo, colour, texture, shape FROM hair_look JOIN photo ON photo.id = "
-                   "hair_look.photo WHERE version = ? AND photo.mirrored = hair_look.mirrored");
+                   "hair_look.photo WHERE version = ? AND photo.mirrored = hair_look.mirrored "
+                   "AND photo.binned IS NULL");
     rows.with(version_);
     std::map<PhotoId, HairLook> looks;
     while (rows.step()) {
@@ -60,7 +61,7 @@ std::vector<PhotoId> HairLookTable::still_to_measure() {
                    "SELECT DISTINCT second FROM pair JOIN photo ON photo.id = second "
                    "LEFT JOIN hair_look ON hair_look.photo = second AND version = ? "
                    "AND hair_look.mirrored = photo.mirrored WHERE hair_look.photo IS NULL "
-                   "ORDER BY second");
+                   "AND photo.binned IS NULL ORDER BY second");
     return rows.with(version_).rows([](const Statement& row) {
         PhotoId photo;
         row.read(photo);

@@ -23,13 +23,40 @@ struct FromTo {
 
 using TagSteps = std::map<PhotoId, FromTo<Tags>>;
 using ShiftSteps = std::map<DeviceId, FromTo<Shift>>;
+using BinSteps = std::map<PhotoId, FromTo<std::optional<Date>>>;
+
+struct Steps {
+    TagSteps tags;
+    ShiftSteps shifts;
+    BinSteps binned;
+
+    bool none() const { return tags.empty() && shifts.empty() && binned.empty(); }
+};
+
+[[noreturn]] void refuse_photo(PhotoId id) {
+    throw StoreError("There is no photo " + std::to_string(id.value) + " in the library.");
+}
 
 Tags tags_of(Database& database, PhotoId id) {
-    auto photos = select_photos(database, "photo.id = ?", id);
-    if (photos.empty()) {
-        throw StoreError("There is no photo " + std::to_string(id.value) + " in the library.");
-    }
+    auto photos = select_all_photos(database, "photo.id = ?", id);
+    if (photos.empty()) refuse_photo(id);
     return std::move(photos.front().tags);
+}
+
+std::optional<Date> binned_of(Database& database, PhotoId id) {
+    const auto binned = Statement(database, "SELECT binned FROM photo WHERE id = ?")
+                            .with(id)
+                            .first([](const Statement& row) {
+                                std::optional<Date> day;
+                                row.read(day);
+                                return day;
+                            });
+    if (!binned) refuse_photo(id);
+    return *binned;
+}
+
+void write_binned(Database& database, PhotoId id, std::optional<Date> day) {
+    run(database, "UPDATE photo SET binned = ? WHERE id = ?", day, id);
 }
 
 Shift shift_of(Database& database, DeviceId id) {
@@ -58,7 +85,6 @@ TagSteps tag_steps(Database& database, const std::vector<TagChange>& changes) {
         step->second.after = tags;
         remove_repeats(step->second.after.shown);
     }
-    std::erase_if(steps, [](const auto& step) { return step.second.before == step.second.after; });
     return steps;
 }
 
@@ -69,24 +95,49 @@ ShiftSteps shift_steps(Database& database, const std::vector<ShiftChange>& chang
         if (is_new) step->second.before = shift_of(database, device);
         step->second.after = shift;
     }
+    return steps;
+}
+
+BinSteps bin_steps(Database& database, const std::vector<BinChange>& changes) {
+    BinSteps steps;
+    for (const auto& [photo, binned] : changes) {
+        const auto [step, is_new] = steps.try_emplace(photo);
+        if (is_new) step->second.before = binned_of(database, photo);
+        step->second.after = binned;
+    }
+    return steps;
+}
+
+template <class AnySteps>
+AnySteps that_change(AnySteps steps) {
     std::erase_if(steps, [](const auto& step) { return step.second.before == step.second.after; });
     return steps;
 }
 
-void write_down(Database& database, const std::string& said, const TagSteps& tags,
-                const ShiftSteps& shifts) {
+Steps steps_of(Database& database, const Change& change) {
+    return {that_change(tag_steps(database, change.tags)),
+            that_change(shift_steps(database, change.shifts)),
+            that_change(bin_steps(database, change.binned))};
+}
+
+void write_down(Database& database, const std::string& said, const Steps& steps) {
     refuse_unless_text("what was done", said);
     run(database, "DELETE FROM action WHERE undone = 1");
     const auto action = insert<ActionId>(database, "INSERT INTO action (said) VALUES (?)", said);
     Statement add_tags(database,
                        "INSERT INTO tag_change (action, photo, before, after) VALUES (?, ?, ?, ?)");
-    for (const auto& [photo, step] : tags) {
+    for (const auto& [photo, step] : steps.tags) {
         add_tags.with(action, photo, tags_json(step.before), tags_json(step.after)).run();
     }
     Statement add_shift(
         database, "INSERT INTO shift_change (action, device, before, after) VALUES (?, ?, ?, ?)");
-    for (const auto& [device, step] : shifts) {
+    for (const auto& [device, step] : steps.shifts) {
         add_shift.with(action, device, step.before, step.after).run();
+    }
+    Statement add_bin(database,
+                      "INSERT INTO bin_change (action, photo, before, after) VALUES (?, ?, ?, ?)");
+    for (const auto& [photo, step] : steps.binned) {
+        add_bin.with(action, photo, step.before, step.after).run();
     }
 }
 
@@ -117,6 +168,7 @@ struct JournalRow {
 
 using TagRow = JournalRow<PhotoId, std::string>;
 using ShiftRow = JournalRow<DeviceId, Shift>;
+using BinRow = JournalRow<PhotoId, std::optional<Date>>;
 
 template <class AnyRow>
 std::vector<AnyRow> journal_rows(Database& database, const std::string& sql, ActionId action) {
@@ -147,6 +199,9 @@ void follow(Database& database, ActionId action, const Direction& direction) {
     const auto shift_rows = journal_rows<ShiftRow>(
         database, "SELECT device" + columns + " FROM shift_change WHERE action = ?", action);
     for (const auto& [device, from, to] : shift_rows) write_shift(database, device, to);
+    const auto bin_rows = journal_rows<BinRow>(
+        database, "SELECT photo" + columns + " FROM bin_change WHERE action = ?", action);
+    for (const auto& [photo, from, to] : bin_rows) write_binned(database, photo, to);
 }
 
 std::optional<std::string> turn(Database& database, const Direction& direction) {
@@ -165,16 +220,22 @@ std::optional<std::string> turn(Database& database, const Direction& direction) 
     return said;
 }
 
+bool any_action(Database& database, bool undone) {
+    return *Statement(database, "SELECT EXISTS (SELECT 1 FROM action WHERE undone = ?)")
+                .with(undone)
+                .value<bool>();
+}
+
 }  // namespace
 
 void History::apply(const Change& change) {
     Transaction transaction(*database_);
-    const TagSteps tags = tag_steps(*database_, change.tags);
-    const ShiftSteps shifts = shift_steps(*database_, change.shifts);
-    if (tags.empty() && shifts.empty()) return;
-    write_down(*database_, change.said, tags, shifts);
-    for (const auto& [photo, step] : tags) write_tags(*database_, photo, step.after);
-    for (const auto& [device, step] : shifts) write_shift(*database_, device, step.after);
+    const Steps steps = steps_of(*database_, change);
+    if (steps.none()) return;
+    write_down(*database_, change.said, steps);
+    for (const auto& [photo, step] : steps.tags) write_tags(*database_, photo, step.after);
+    for (const auto& [device, step] : steps.shifts) write_shift(*database_, device, step.after);
+    for (const auto& [photo, step] : steps.binned) write_binned(*database_, photo, step.after);
     transaction.commit();
 }
 
@@ -184,6 +245,14 @@ std::optional<std::string> History::undo() {
 
 std::optional<std::string> History::redo() {
     return turn(*database_, {.choice = "ASC", .from = "before", .to = "after", .undone = false});
+}
+
+bool History::can_undo() {
+    return any_action(*database_, false);
+}
+
+bool History::can_redo() {
+    return any_action(*database_, true);
 }
 
 std::int64_t History::newest() {

@@ -1,6 +1,6 @@
 #pragma once
-// Every change of tags or clock shifts is one action, kept in the library file, that can be undone
-// and done again, also after a restart. A new action after an undo drops what was undone.
+// Every change of tags, clock shifts or the bin is one action, kept in the library file, that can
+// be undone and done again, also after a restart. A new action after an undo drops what was undone.
 
 #include <chrono>
 #include <cstdint>
@@ -23,10 +23,16 @@ struct ShiftChange {
     std::chrono::seconds shift{0};  // as it is to be; the device's photos' moments follow
 };
 
+struct BinChange {
+    PhotoId photo;
+    std::optional<Date> binned;  // since when it is to lie in the bin; nothing: not in it
+};
+
 struct Change {
     std::string said;  // "tagged 12 photos left"
-    std::vector<TagChange> tags;
-    std::vector<ShiftChange> shifts;
+    std::vector<TagChange> tags{};
+    std::vector<ShiftChange> shifts{};
+    std::vector<BinChange> binned{};
 };
 
 class History {
@@ -40,6 +46,9 @@ class History {
     // place by time that a photo got since stays.
     std::optional<std::string> undo();
     std::optional<std::string> redo();
+
+    bool can_undo();
+    bool can_redo();
 
     // The number of the newest action that stands; 0 when there is none. It tells whether something
     // that ran in between made an action.

@@ -4,6 +4,7 @@
 // where files wait under a temporary name until they are whole.
 
 #include "indexer/disk/file_system.h"
+#include "indexer/store/bin_table.h"
 #include "indexer/store/board_table.h"
 #include "indexer/store/client_table.h"
 #include "indexer/store/consent_table.h"
@@ -62,6 +63,7 @@ class Library {
     RecipeTemplateTable recipe_templates() { return RecipeTemplateTable{*database_}; }
     DeviceTable devices() { return DeviceTable{*database_}; }
     PhotoTable photos() { return PhotoTable{*database_}; }
+    BinTable bin() { return BinTable{*database_}; }
     History history() { return History{*database_}; }
     SearchTable search() { return SearchTable{*database_}; }
     SignOffTable sign_offs() { return SignOffTable{*database_}; }

@@ -8,7 +8,9 @@ namespace {
 const std::string select_pairs =
     "SELECT id, look, kind, number, angle, first, second, first_note, second_note, worn_on, "
     "chosen_first, chosen_second, pinned, refused, first_gone, second_gone FROM pair ";
-const std::string that_are_there = "first IS NOT NULL AND second IS NOT NULL ";
+const std::string in_bin = "IN (SELECT id FROM photo WHERE binned IS NOT NULL) ";
+const std::string that_are_there =
+    "first IS NOT NULL AND second IS NOT NULL AND first NOT " + in_bin + "AND second NOT " + in_bin;
 
 Pair pair_in(const Statement& row) {
     Pair pair;

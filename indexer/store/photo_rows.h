@@ -11,12 +11,19 @@ namespace quarterturn {
 std::string photos_sql(const std::string& where);
 std::vector<Photo> photos_in(Statement& statement);  // of a statement of photos_sql
 
-// The photos that `where` selects, in the order of moments.
+// The photos that `where` selects, in the order of moments; also those that lie in the bin.
+template <class... Values>
+std::vector<Photo> select_all_photos(Database& database, const std::string& where,
+                                     const Values&... values) {
+    Statement statement(database, photos_sql(where));
+    return photos_in(statement.with(values...));
+}
+
+// The same without the bin.
 template <class... Values>
 std::vector<Photo> select_photos(Database& database, const std::string& where,
                                  const Values&... values) {
-    Statement statement(database, photos_sql(where));
-    return photos_in(statement.with(values...));
+    return select_all_photos(database, "(" + where + ") AND photo.binned IS NULL", values...);
 }
 
 // Who is shown twice is shown.

@@ -27,6 +27,7 @@ struct PhotoSearch {
     bool unplaced = false;  // in no sitting
     bool untagged = false;  // no angle or no stage yet
     bool flawed = false;    // a flaw was found, accepted or not
+    bool binned = false;    // in the bin; else only what is not in it
 
     bool operator==(const PhotoSearch&) const = default;
 };

@@ -113,6 +113,15 @@ std::vector<Photo> PhotoTable::these(std::span<const PhotoId> ids) {
                          json_list(ids));
 }
 
+std::optional<Photo> PhotoTable::find_also_in_bin(PhotoId id) {
+    return first_of(select_all_photos(*database_, "photo.id = ?", id));
+}
+
+std::vector<Photo> PhotoTable::these_also_in_bin(std::span<const PhotoId> ids) {
+    return select_all_photos(*database_, "photo.id IN (SELECT value FROM json_each(?))",
+                             json_list(ids));
+}
+
 std::vector<StoredFile> PhotoTable::stored_files() {
     return Statement(*database_, "SELECT sha256, path, bytes FROM photo")
         .rows([](const Statement& row) {

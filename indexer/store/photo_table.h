@@ -17,8 +17,9 @@ struct StoredFile {
     std::int64_t bytes = 0;
 };
 
-// Lists are in the order of moments, those of unknown moment last, then of ids.
-// Tags change only through History, so that every change can be undone.
+// Lists are in the order of moments, those of unknown moment last, then of ids. What lies in the
+// bin (bin_table.h) is in none of them and is not found, unless it is said here. Tags change only
+// through History, so that every change can be undone.
 class PhotoTable {
   public:
     explicit PhotoTable(Database& database) : database_(&database) {}
@@ -27,13 +28,15 @@ class PhotoTable {
     // clock shift. Throws StoreError when the checksum is there already.
     PhotoId add(const Photo& photo);
     std::optional<Photo> find(PhotoId id);
-    std::optional<PhotoId> with_sha256(std::string_view sha256);
-    std::vector<Photo> named(std::string_view original_name);  // case folded, with the ending
+    std::optional<PhotoId> with_sha256(std::string_view sha256);  // in the bin, too
+    std::vector<Photo> named(std::string_view original_name);     // case folded, with the ending
     std::vector<Photo> sha256_starting(std::string_view hex);
 
     std::vector<Photo> these(std::span<const PhotoId> ids);  // those of them that are there
+    std::optional<Photo> find_also_in_bin(PhotoId id);
+    std::vector<Photo> these_also_in_bin(std::span<const PhotoId> ids);
 
-    std::vector<StoredFile> stored_files();  // of all photos, in no order
+    std::vector<StoredFile> stored_files();  // of all photos and of the bin, in no order
 
     std::vector<Photo> all();
     std::vector<Photo> of_sitting(SittingId sitting);

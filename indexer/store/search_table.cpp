@@ -43,6 +43,7 @@ std::string concerns(ClientId client) {
 
 std::string conditions_of(const PhotoSearch& search) {
     Conditions conditions;
+    conditions.add(search.binned ? "binned IS NOT NULL" : "binned IS NULL");
     conditions.equal("look", search.look);
     conditions.equal("sitting", search.sitting);
     conditions.equal("stage", search.stage);

@@ -15,6 +15,7 @@ class SelectionTable {
     explicit SelectionTable(Database& database) : database_(&database) {}
 
     // Instead of what had the name before; a photo that is named twice stands where it was first.
+    // Photos of it that lie in the bin stay its own, at its end; all() and find() leave them out.
     void keep(const PhotoSelection& selection);
     std::vector<PhotoSelection> all();
     std::optional<PhotoSelection> find(std::string_view name);

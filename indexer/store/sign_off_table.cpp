@@ -98,4 +98,12 @@ std::vector<SignOff> SignOffTable::all(LookId look) {
     return found;
 }
 
+std::optional<LookId> SignOffTable::sealed_in(PhotoId photo) {
+    return Statement(*database_,
+                     "SELECT look FROM sealed_photo JOIN sign_off ON sign_off.id = sign_off "
+                     "WHERE photo = ? AND reopened_at IS NULL")
+        .with(photo)
+        .value<LookId>();
+}
+
 }  // namespace quarterturn

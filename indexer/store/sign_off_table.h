@@ -18,6 +18,7 @@ class SignOffTable {
     void reopen(LookId look, std::string_view because, LocalTime now);  // refuses when none stands
     std::optional<SignOff> standing(LookId look);                       // signed and not reopened
     std::vector<SignOff> all(LookId look);                              // oldest first
+    std::optional<LookId> sealed_in(PhotoId photo);  // the look whose standing seal names it
 
   private:
     Database* database_;

@@ -1,11 +1,13 @@
 #include "ui/all_photos/all_photos_screen.h"
 
+#include <QItemSelectionModel>
 #include <QLineEdit>
 #include <QLocale>
 #include <QShortcut>
 #include <QStackedWidget>
 #include <QTimer>
 
+#include "ui/all_photos/bin_part.h"
 #include "ui/all_photos/photo_shelves.h"
 #include "ui/all_photos/search_choices.h"
 #include "ui/shell/session.h"
@@ -47,6 +49,8 @@ void AllPhotosScreen::build() {
     results_ = new QStackedWidget;
     shelves_ = new PhotoShelves(session_, photos_);
     connect(shelves_, &PhotoShelves::opened, this, &AllPhotosScreen::open);
+    connect(shelves_->selectionModel(), &QItemSelectionModel::currentChanged, this,
+            &AllPhotosScreen::show_bin);
     results_->addWidget(shelves_);
     column->addWidget(results_, 1);
     pages_->addWidget(empty_);
@@ -78,6 +82,9 @@ QWidget* AllPhotosScreen::build_header() {
     connect(choices_, &SearchChoices::changed, this, &AllPhotosScreen::look_again);
     column->addLayout(row);
     column->addWidget(choices_);
+    bin_ = new BinPart(session_);
+    connect(bin_, &BinPart::move_asked, this, &AllPhotosScreen::move_chosen);
+    column->addWidget(bin_);
     return header;
 }
 
@@ -93,6 +100,9 @@ void AllPhotosScreen::add_keys() {
     };
     add(QKeySequence::Find, type);
     add(Qt::Key_Slash, type);
+    add(Qt::Key_Delete, [this] {
+        if (!search().binned) move_chosen();
+    });
     add(Qt::Key_Escape, [this] { show_all(); });
 }
 
@@ -103,6 +113,8 @@ QString AllPhotosScreen::help() const {
         "/ or Ctrl+F: to the search field\n"
         "Arrow keys, Page Up, Page Down, Home, End: through the photos\n"
         "Enter: open the photo, going round the head\n"
+        "Delete: put the photo into the bin, where it stays for 30 days and then goes for good. "
+        "“In the bin” shows what lies there; Enter takes a photo out again, as it was.\n"
         "Escape: all photos again");
 }
 
@@ -135,10 +147,12 @@ void AllPhotosScreen::show_found(const std::vector<FoundPhoto>& found) {
     const PhotoId current = before.isValid() ? photos_.id(before.row()) : PhotoId{};
     const PhotoSearch asked = search();
     photos_.show(found, asked.words);
-    const bool none_at_all = found.empty() && asked == PhotoSearch{};
+    const bool none_at_all =
+        found.empty() && asked == PhotoSearch{} && session_.library().bin().all().empty();
     pages_->setCurrentWidget(none_at_all ? empty_ : searching_);
     if (none_at_all) return;
     count_->setText(count_words(static_cast<int>(found.size())));
+    show_bin();
     if (found.empty()) {
         show_nothing_found();
         return;
@@ -153,15 +167,38 @@ void AllPhotosScreen::show_found(const std::vector<FoundPhoto>& found) {
     if (position >= 0) shelves_->setCurrentIndex(photos_.index(position));
 }
 
-void AllPhotosScreen::show_nothing_found() {
+void AllPhotosScreen::show_bin() {
+    const QModelIndex current = shelves_->currentIndex();
+    const bool any = current.isValid() && photos_.rowCount() > 0;
+    session_.attempt([&] {
+        bin_->show_bin(search().binned,
+                       any ? std::optional(photos_.id(current.row())) : std::nullopt);
+    });
+}
+
+void AllPhotosScreen::move_chosen() {
+    const int row = shelves_->currentIndex().row();
+    bin_->move_chosen();
+    const int last = photos_.rowCount() - 1;
+    if (row >= 0 && last >= 0 && !shelves_->currentIndex().isValid()) {
+        shelves_->setCurrentIndex(photos_.index(std::min(row, last)));
+    }
+    shelves_->setFocus();
+}
+
+QString AllPhotosScreen::nothing_found_words() const {
+    if (search() == PhotoSearch{}) return tr("All photos of the library lie in the bin.");
+    if (search() == PhotoSearch{.binned = true}) return tr("The bin is empty.");
     QStringList looked_for = choices_->in_words();
     const QString words = words_->text().simplified();
     //: words in the search field, among what was looked for
     if (!words.isEmpty()) looked_for.prepend(tr("“%1”").arg(isolated(words)));
-    auto* nothing = new EmptyPage(
-        //: what was looked for, such as “leaf comb”, after
-        tr("No photo was found for %1.").arg(looked_for.join(QStringLiteral(", "))),
-        tr("Show all photos"));
+    //: what was looked for, such as “leaf comb”, after
+    return tr("No photo was found for %1.").arg(looked_for.join(QStringLiteral(", ")));
+}
+
+void AllPhotosScreen::show_nothing_found() {
+    auto* nothing = new EmptyPage(nothing_found_words(), tr("Show all photos"));
     connect(nothing, &EmptyPage::started, this, &AllPhotosScreen::show_all);
     if (nothing_) {
         results_->removeWidget(nothing_);
@@ -189,6 +226,7 @@ void AllPhotosScreen::show_all() {
 }
 
 void AllPhotosScreen::open(PhotoId photo) {
+    if (search().binned) return move_chosen();
     session_.attempt([&] {
         const auto record = session_.library().photos().find(photo);
         if (!record) return;

@@ -10,6 +10,7 @@ class QTimer;
 
 namespace quarterturn {
 
+class BinPart;
 class PhotoShelves;
 class SearchChoices;
 
@@ -30,9 +31,12 @@ class AllPhotosScreen : public Screen {
     PhotoSearch search() const;
     void look_again();
     void show_found(const std::vector<FoundPhoto>& found);
+    QString nothing_found_words() const;
     void show_nothing_found();
     QString count_words(int count) const;
     void show_all();
+    void show_bin();
+    void move_chosen();  // into the bin, or out of it
     void open(PhotoId photo);
 
     Session& session_;
@@ -43,6 +47,7 @@ class AllPhotosScreen : public Screen {
     QLineEdit* words_;
     QLabel* count_;
     SearchChoices* choices_;
+    BinPart* bin_;
     QStackedWidget* results_;
     PhotoShelves* shelves_;
     QWidget* nothing_ = nullptr;

@@ -83,7 +83,7 @@ FoundPhotos::Page FoundPhotos::read_page(int first) const {
         std::span(ids_).subspan(static_cast<std::size_t>(first), count);
     Page page(count);
     session_.attempt([&] {
-        for (Photo& photo : session_.library().photos().these(ids)) {
+        for (Photo& photo : session_.library().photos().these_also_in_bin(ids)) {
             const auto place = std::ranges::find(ids, photo.id) - ids.begin();
             page[static_cast<std::size_t>(place)].photo = std::move(photo);
         }

@@ -107,6 +107,7 @@ void SearchChoices::add_flags() {
     };
     add_flag(tr("Has a flaw"), &PhotoSearch::flawed);
     add_flag(tr("Not placed yet"), &PhotoSearch::unplaced);
+    add_flag(tr("In the bin"), &PhotoSearch::binned);
 }
 
 void SearchChoices::press(const Choice& choice) {

@@ -70,10 +70,13 @@ void add(std::vector<ImportFact>& facts, const QString& about, const QStringList
 }
 
 void add_left_out(std::vector<ImportFact>& facts, const std::vector<Path>& already_here,
-                  const std::vector<Path>& left_alone) {
+                  std::size_t in_bin, const std::vector<Path>& left_alone) {
     if (!already_here.empty()) {
-        add(facts, Words::tr("Already here"),
-            {Words::tr("%1, not copied again").arg(photos(already_here.size()))});
+        QStringList lines{Words::tr("%1, not copied again").arg(photos(already_here.size()))};
+        if (in_bin > 0) {
+            lines << Words::tr("In the bin, and left there: %1 of these").arg(photos(in_bin));
+        }
+        add(facts, Words::tr("Already here"), lines);
     }
     if (!left_alone.empty()) {
         add(facts, Words::tr("Left alone"),
@@ -140,7 +143,8 @@ std::vector<ImportFact> preview_facts(Library& library, const ImportPreview& pre
             {Words::tr("%1; the originals stay as they are")
                  .arg(QLocale().formattedDataSize(preview.bytes, 0, QLocale::DataSizeSIFormat))});
     }
-    add_left_out(facts, preview.already_here, preview.left_alone);
+    add_left_out(facts, preview.already_here, static_cast<std::size_t>(preview.in_bin),
+                 preview.left_alone);
     add_refused(facts, preview.refused);
     return facts;
 }
@@ -165,7 +169,7 @@ std::vector<ImportFact> report_facts(Library& library, const ImportOutcome& outc
     if (waiting > 0) placed << counted(Words::tr("For you to place, below"), waiting);
     add(facts, Words::tr("They belong to"), placed);
     add_put_back(facts, report);
-    add_left_out(facts, report.already_here, report.left_alone);
+    add_left_out(facts, report.already_here, report.in_bin.size(), report.left_alone);
     add_refused(facts, report.refused);
     if (report.stopped) {
         add(facts, Words::tr("To go on"), {Words::tr("Choose the same folder or card again.")});

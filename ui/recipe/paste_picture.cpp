@@ -34,6 +34,13 @@ QString say_nothing_there() {
         "paste", "There is no picture in the clipboard: copy one first, or a file of one.");
 }
 
+QString say_in_bin() {
+    return QCoreApplication::translate(
+        "paste",
+        "This picture lies in the bin: take it out first, under Photos of everything, and paste it "
+        "again.");
+}
+
 // Named by the moment, so that two pictures do not share a name.
 Path write_picture(const QImage& picture, const QTemporaryDir& folder) {
     const QString moment = QDateTime::currentDateTime().toString(QStringLiteral("yyyyMMdd-HHmmss"));
@@ -65,6 +72,7 @@ Pasted bring_in(Library& library, Decoder& decoder, const FromClipboard& clipboa
     for (const Path& file : report.already_here) {
         if (const auto photo = photo_with_bytes_of(library, file)) pasted.photos.push_back(*photo);
     }
+    if (!report.in_bin.empty()) return {{}, say_in_bin()};
     for (const RefusedFile& refused : report.refused) pasted.refused = from_utf8(refused.reason);
     return pasted;
 }

@@ -81,6 +81,7 @@ void HandPart::build_actions(QVBoxLayout& column) {
     mirrored_ = add(tr("Taken in a mirror (M)"), [this] { round_.turn_round(); });
     add(tr("Every pixel (E)"), [this] { emit every_pixel_asked(); });
     add(tr("Side by side (S)"), [this] { emit side_by_side_asked(); });
+    add(tr("Put it into the bin (Delete)"), [this] { round_.put_into_bin(); });
     off_ = add(tr("Take it off (Backspace)"), [this] { round_.take_off(); });
 }
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "indexer/intake/bin.h"
 #include "indexer/intake/tagging.h"
 #include "ui/look_choice/look_choice.h"
 #include "ui/widgets/words.h"
@@ -235,6 +236,16 @@ void HeadRound::take_off() {
     TagWishes wishes;
     wishes.angle.emplace(std::nullopt);
     tag_in_hand(wishes);
+}
+
+void HeadRound::put_into_bin() {
+    const Photo* photo = in_hand();
+    if (!photo) return;
+    const PhotoId id = photo->id;
+    placed_.push_back(id);
+    const bool went_well = session_.change_photos(
+        [&](Library& library) { quarterturn::put_into_bin(library, {{id}}, session_.today()); });
+    if (!went_well) placed_.pop_back();
 }
 
 }  // namespace quarterturn

@@ -45,7 +45,8 @@ class HeadRound {
     void other_look();
     void turn_round();  // mirrored or not
     void use_anyway(const QString& reason);
-    void take_off();  // its place; it waits again
+    void put_into_bin();  // it alone, not its burst
+    void take_off();      // its place; it waits again
 
     void put(const std::vector<PhotoId>& photos, Angle angle);  // dropped there
 

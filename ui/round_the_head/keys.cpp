@@ -43,6 +43,10 @@ void RoundTheHeadScreen::name_keys() {
         {Qt::Key_Period, {}, [this] { use([this] { round_.step(1); }); }},
         {Qt::Key_Backspace, tr("Backspace: take a photo from its place."),
          [this] { use([this] { round_.take_off(); }); }},
+        {Qt::Key_Delete,
+         tr("Delete: into the bin, such as a test shot. It stays there for 30 days, under Photos "
+            "of everything."),
+         [this] { use([this] { round_.put_into_bin(); }); }},
         {Qt::Key_E, tr("E: every pixel, to see whether it is sharp."),
          [this] { look_closer(false); }},
         {Qt::Key_S, tr("S: two photos side by side."), [this] { look_closer(true); }},

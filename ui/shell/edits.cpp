@@ -50,6 +50,14 @@ std::optional<std::string> Edits::redo(Library& library) {
     return said;
 }
 
+bool Edits::can_undo(Library& library) const {
+    return (!done_.empty() && done_.back()) || library.history().can_undo();
+}
+
+bool Edits::can_redo(Library& library) const {
+    return (!undone_.empty() && undone_.back()) || library.history().can_redo();
+}
+
 void Edits::forget() {
     done_.clear();
     undone_.clear();

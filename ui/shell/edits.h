@@ -28,6 +28,8 @@ class Edits {
     void apply(Library& library, Edit edit);
     std::optional<std::string> undo(Library& library);  // what was undone
     std::optional<std::string> redo(Library& library);
+    bool can_undo(Library& library) const;
+    bool can_redo(Library& library) const;
     void forget();
 
   private:

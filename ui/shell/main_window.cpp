@@ -13,6 +13,7 @@
 #include "ui/shell/moments_row.h"
 #include "ui/shell/outside_changes.h"
 #include "ui/shell/session.h"
+#include "ui/shell/undo_buttons.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/reading_order.h"
@@ -127,13 +128,10 @@ QWidget* MainWindow::build_top_row() {
     parts->setSpacing(space(1));
     moments_ = new MomentsRow(entries_);
     parts->addWidget(moments_, 1);
-    QPushButton* undo = make_quiet_button(tr("Undo"));
-    QPushButton* redo = make_quiet_button(tr("Redo"));
     QPushButton* help = make_quiet_button(tr("Help"));
-    connect(undo, &QPushButton::clicked, &session_, &Session::undo);
-    connect(redo, &QPushButton::clicked, &session_, &Session::redo);
     connect(help, &QPushButton::clicked, this, &MainWindow::show_help);
-    for (QPushButton* button : {undo, redo, help}) parts->addWidget(button);
+    parts->addWidget(new UndoButtons(session_));
+    parts->addWidget(help);
     connect(moments_, &MomentsRow::chosen, this,
             [this](Moment moment) { go_to({.moment = moment}); });
     return row;

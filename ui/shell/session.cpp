@@ -3,6 +3,7 @@
 #include <QApplication>
 #include <QSettings>
 
+#include "indexer/erasure/empty_bin.h"
 #include "indexer/erasure/erase.h"
 #include "indexer/store/erasure_table.h"
 
@@ -47,14 +48,19 @@ QString Session::take(const std::function<Library()>& get) {
     return {};
 }
 
-// What was interrupted goes on.
+// What was interrupted goes on, and what has lain in the bin for long enough goes.
 void Session::take_up_erasures() {
     attempt([this] {
-        if (!ErasureTable(library_->database()).any_unfinished()) return;
-        start_job([](Library& library, Job&) {
-            finish_erasures(library);
-            return [] {};
-        });
+        const bool unfinished = ErasureTable(library_->database()).any_unfinished();
+        if (!unfinished && !any_to_leave_bin(*library_, today())) return;
+        start<int>(
+            [today = today()](Library& library, Job&) {
+                finish_erasures(library);
+                return let_go_of_bin(library, today);
+            },
+            [this](int gone) {
+                if (gone > 0) say(tr("%n photo(s) of the bin gone for good.", nullptr, gone));
+            });
     });
 }
 
@@ -103,6 +109,22 @@ void Session::redo() {
                    : tr("There is nothing to do again."));
         if (redone) touch();
     });
+}
+
+bool Session::can_undo() {
+    try {
+        return library_ && edits_.can_undo(*library_);
+    } catch (const StoreError&) {
+        return false;
+    }
+}
+
+bool Session::can_redo() {
+    try {
+        return library_ && edits_.can_redo(*library_);
+    } catch (const StoreError&) {
+        return false;
+    }
 }
 
 void Session::forget_past() {

@@ -53,6 +53,9 @@ class Session : public QObject {
     void change_records_or_throw(const Edit& edit);
     void undo();
     void redo();
+    // False also while no library is open, and while it cannot be read.
+    bool can_undo();
+    bool can_redo();
     // After an erasure: nothing from before can be undone, and no picture from before is at hand.
     void forget_past();
 

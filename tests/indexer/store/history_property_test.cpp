@@ -20,6 +20,7 @@ struct ModelPhoto {
 struct Picture {
     std::string said;
     std::map<std::string, Tags> tags;  // by name
+    std::map<std::string, Date> binned;
     std::array<std::chrono::seconds, device_count> shifts{};
 };
 
@@ -33,7 +34,11 @@ class Model {
         for (Picture& picture : pictures_) picture.tags[photo.photo.file.name] = photo.photo.tags;
     }
     void apply(Picture next) {
-        if (next.tags == now().tags && next.shifts == now().shifts) return;
+        const Picture before = now();
+        if (next.tags == before.tags && next.shifts == before.shifts &&
+            next.binned == before.binned) {
+            return;
+        }
         pictures_.resize(at_ + 1);
         pictures_.push_back(std::move(next));
         ++at_;
@@ -47,11 +52,12 @@ class Model {
         return pictures_[++at_].said;
     }
 
-    // As PhotoTable::all() should list them.
-    std::vector<Photo> expected() const {
+    // As PhotoTable::all() should list them, or those in the bin.
+    std::vector<Photo> expected(bool in_bin) const {
         std::vector<Photo> list;
         for (const ModelPhoto& each : photos) {
             Photo photo = each.photo;
+            if (now().binned.contains(photo.file.name) != in_bin) continue;
             photo.tags = now().tags.at(photo.file.name);
             if (photo.file.taken) {
                 photo.moment = photo.file.taken->local;
@@ -83,7 +89,7 @@ class Story {
     }
 
     void go_on() {
-        switch (*rc::gen::inRange(0, 12)) {
+        switch (*rc::gen::inRange(0, 14)) {
             case 0:
             case 1:
                 return bring_in();
@@ -95,6 +101,9 @@ class Story {
                 return tag_many();
             case 6:
                 return tag_and_shift();
+            case 12:
+            case 13:
+                return move_bin();
             case 7:
             case 8:
                 RC_ASSERT(example_.library.history().undo() == model_.undo());
@@ -109,7 +118,16 @@ class Story {
     }
 
     void compare() {
-        RC_ASSERT(example_.library.photos().all() == model_.expected());
+        RC_ASSERT(example_.library.photos().all() == model_.expected(false));
+        std::map<std::string, Date> binned;
+        for (const auto& [photo, since] : example_.library.bin().all()) {
+            binned[photo.file.name] = since;
+            RC_ASSERT(!example_.library.photos().find(photo.id));
+        }
+        RC_ASSERT(binned == model_.now().binned);
+        std::vector<PhotoId> ids;
+        for (const Photo& photo : model_.expected(true)) ids.push_back(photo.id);
+        RC_ASSERT(example_.library.photos().these_also_in_bin(ids) == model_.expected(true));
         for (int i = 0; i < device_count; ++i) {
             RC_ASSERT(example_.library.devices().find(devices_[i])->clock_shift ==
                       model_.now().shifts[i]);
@@ -153,6 +171,21 @@ class Story {
         const int device = *rc::gen::inRange(0, device_count);
         next.shifts[device] = std::chrono::minutes{*rc::gen::inRange(-60, 60)};
         change.shifts.push_back({devices_[device], next.shifts[device]});
+        finish(change, next);
+    }
+
+    void move_bin() {
+        if (model_.photos.empty()) return;
+        Change change{"moved " + std::to_string(++count_), {}, {}};
+        Picture next = model_.now();
+        for (int left = *rc::gen::inRange(0, 4); left > 0; --left) {
+            const Photo& photo = any_photo().photo;
+            const auto day = maybe(
+                std::vector{parse_date("2026-11-07").value(), parse_date("2026-11-08").value()});
+            change.binned.push_back({photo.id, day});
+            next.binned.erase(photo.file.name);
+            if (day) next.binned[photo.file.name] = *day;
+        }
         finish(change, next);
     }
 

@@ -11,13 +11,14 @@
 #include <mutex>
 #include <set>
 
+#include "indexer/intake/bin.h"
 #include "tests/support/failing_disk.h"
 #include "tests/support/many_photos.h"
 #include "tests/ui/shell/fixture.h"
 #include "tests/ui/support/screen_checks.h"
-#include "ui/widgets/choice_list.h"
 #include "ui/all_photos/photo_shelves.h"
 #include "ui/theme/theme.h"
+#include "ui/widgets/choice_list.h"
 #include "ui/widgets/empty_page.h"
 
 namespace quarterturn {
@@ -156,8 +157,8 @@ TEST_F(AllPhotosTest, EscapeShowsAllAgain) {
     press(Qt::Key_Escape);
     EXPECT_TRUE(says(QStringLiteral("4 photos; newest first")));
     EXPECT_EQ(field().text(), QString());
-    for (const auto& [key, modifier] : {std::pair(Qt::Key_F, Qt::ControlModifier),
-                                        std::pair(Qt::Key_Slash, Qt::NoModifier)}) {
+    for (const auto& [key, modifier] :
+         {std::pair(Qt::Key_F, Qt::ControlModifier), std::pair(Qt::Key_Slash, Qt::NoModifier)}) {
         shelves().setFocus();
         press(key, modifier);
         EXPECT_TRUE(field().hasFocus());
@@ -230,6 +231,58 @@ TEST_F(AllPhotosTest, TheCurrentPhotoStaysWhenRecordsChange) {
     EXPECT_EQ(shelves().currentIndex().row(), 3) << "the placed one lies before it now";
     open.session.undo();
     EXPECT_EQ(shelves().currentIndex().row(), 2);
+}
+
+TEST_F(AllPhotosTest, DeletePutsTheChosenPhotoIntoTheBinAndEnterTakesItOutThere) {
+    add_photos();
+    const auto kept = library().photos().find(first);
+    show();
+    shelves().setFocus();
+    press(Qt::Key_Home);
+    press(Qt::Key_Delete);
+    EXPECT_TRUE(says(QStringLiteral("3 photos; newest first")));
+    EXPECT_FALSE(library().photos().find(first));
+    EXPECT_EQ(shelves().currentIndex().row(), 0) << "the next one comes";
+    QTest::mouseClick(with_text<QPushButton>(QStringLiteral("In the bin")), Qt::LeftButton);
+    show_active(screen);
+    EXPECT_TRUE(says(QStringLiteral("1 photo found")));
+    EXPECT_TRUE(says(QStringLiteral("Gone for good: 1 photo on Monday, 7 December 2026.")));
+    shelves().setFocus();
+    press(Qt::Key_Home);
+    press(Qt::Key_Delete);
+    EXPECT_EQ(library().bin().all().size(), 1U) << "it is there already";
+    press(Qt::Key_Return);
+    EXPECT_EQ(library().photos().find(first), kept);
+    EXPECT_TRUE(says(QStringLiteral("The bin is empty.")));
+    open.session.undo();
+    EXPECT_TRUE(says(QStringLiteral("1 photo found")));
+    open.session.undo();
+    EXPECT_EQ(library().photos().find(first), kept);
+}
+
+TEST_F(AllPhotosTest, TheBinIsEmptiedAfterAskingAlone) {
+    add_photos();
+    put_into_bin(library(), {{first, second, third, last}}, open.session.today());
+    show();
+    EXPECT_TRUE(says(QStringLiteral("All photos of the library lie in the bin.")));
+    QTest::mouseClick(with_text<QPushButton>(QStringLiteral("In the bin")), Qt::LeftButton);
+    show_active(screen);
+    EXPECT_EQ(problems_at_all_sizes(screen), QStringList());
+    const auto ask = [&] {
+        QTest::mouseClick(with_text<QPushButton>(QStringLiteral("Empty the bin…")), Qt::LeftButton);
+    };
+    ask();
+    EXPECT_TRUE(says(QStringLiteral("4 photos of the bin will be gone for good now")));
+    QTest::mouseClick(with_text<QPushButton>(QStringLiteral("Leave as it was")), Qt::LeftButton);
+    EXPECT_EQ(library().bin().all().size(), 4U);
+    EXPECT_FALSE(says(QStringLiteral("will be gone for good now")));
+    ask();
+    for (QPushButton* button : screen.findChildren<QPushButton*>()) {
+        if (button->text() == QStringLiteral("Empty the bin")) button->click();
+    }
+    EXPECT_TRUE(QTest::qWaitFor([&] { return !open.session.work(); }));
+    EXPECT_TRUE(library().bin().all().empty());
+    EXPECT_NE(screen.findChild<EmptyPage*>(), nullptr);
 }
 
 TEST_F(AllPhotosTest, RightToLeftTheFirstPhotoStandsAtTheRight) {

@@ -201,6 +201,18 @@ TEST_F(RoundTest, APlacedPhotoIsTakenUpMovedAndTakenOff) {
     EXPECT_EQ(waiting(), ids);
 }
 
+TEST_F(RoundTest, DeletePutsThePhotoInHandIntoTheBinAndUndoBringsItBackIntoTheHand) {
+    add_photos(3);
+    show();
+    press(Qt::Key_Delete);
+    EXPECT_EQ(waiting(), (std::vector{ids[1], ids[2]}));
+    EXPECT_FALSE(library().photos().find(ids[0]));
+    open.session.undo();
+    EXPECT_EQ(waiting(), ids);
+    press(Qt::Key_Right);
+    EXPECT_EQ(tags(ids[0]).angle, Angle::right);
+}
+
 TEST_F(RoundTest, HasNoProblemsAtAnySize) {
     add_photos(12);
     Photo flawed = example_photo("flawed left.jpg", taken_at("2026-11-07T10:00:30"));

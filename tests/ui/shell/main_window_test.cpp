@@ -4,6 +4,7 @@
 #include <QLineEdit>
 #include <QMenu>
 #include <QPointer>
+#include <QPushButton>
 #include <QSettings>
 #include <QSignalSpy>
 #include <QTest>
@@ -14,6 +15,7 @@
 #include "ui/shell/moment_button.h"
 #include "ui/shell/moments_row.h"
 #include "ui/shell/outside_changes.h"
+#include "ui/shell/undo_buttons.h"
 
 namespace quarterturn {
 namespace {
@@ -93,6 +95,35 @@ TEST_F(MainWindowTest, TheStandardKeysUndoAndRedo) {
     EXPECT_EQ(open.session.library().clients().find(open.example.mira), before);
     QTest::keySequence(&window, QKeySequence::Redo);
     EXPECT_EQ(open.session.library().clients().find(open.example.mira), after);
+}
+
+TEST_F(MainWindowTest, UndoAndRedoAreGreyWhileThereIsNothingToDoAndKeepTheKeyboard) {
+    show_active(window);
+    auto* undo = window.findChild<UndoButtons*>()->findChildren<QPushButton*>()[0];
+    auto* redo = window.findChild<UndoButtons*>()->findChildren<QPushButton*>()[1];
+    EXPECT_FALSE(undo->isEnabled());
+    EXPECT_FALSE(redo->isEnabled());
+    EXPECT_EQ(undo->toolTip(), QStringLiteral("There is nothing to undo."));
+    const PhotoId photo = open.session.library().photos().add(example_photo("one.jpg"));
+    open.session.change_photos([&](Library& library) {
+        Tags left;
+        left.angle = Angle::left;
+        library.history().apply({"tagged it", {{photo, left}}, {}});
+    });
+    EXPECT_TRUE(undo->isEnabled());
+    EXPECT_FALSE(redo->isEnabled());
+
+    QWidget* had_it = QApplication::focusWidget();
+    QTest::mouseClick(undo, Qt::LeftButton);
+    EXPECT_EQ(QApplication::focusWidget(), had_it);
+    EXPECT_FALSE(undo->isEnabled());
+    EXPECT_TRUE(redo->isEnabled());
+
+    redo->setFocus(Qt::TabFocusReason);
+    QTest::keyClick(redo, Qt::Key_Space);
+    EXPECT_EQ(QApplication::focusWidget(), redo) << "it keeps the keyboard, though nothing is left";
+    undo->setFocus(Qt::TabFocusReason);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return !redo->isEnabled(); }));
 }
 
 TEST_F(MainWindowTest, ArrowKeysWalkAlongTheMoments) {

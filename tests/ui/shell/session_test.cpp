@@ -3,6 +3,7 @@
 #include <QSignalSpy>
 #include <QTest>
 
+#include "indexer/intake/bin.h"
 #include "indexer/intake/tagging.h"
 #include "tests/ui/shell/fixture.h"
 
@@ -109,6 +110,24 @@ TEST_F(SessionTest, LongWorkRunsOnItsOwnConnectionAndAnswersHere) {
     EXPECT_EQ(found, "Mira Okonjo-Lindqvist");
     EXPECT_EQ(progressed.size(), 1);
     EXPECT_GE(changed.size(), 1);
+}
+
+TEST_F(SessionTest, WhatHasLainInTheBinFor30DaysGoesWhenTheLibraryIsOpened) {
+    const PhotoId long_ago = library().photos().add(example_photo("one.jpg"));
+    const PhotoId lately = library().photos().add(example_photo("two.jpg"));
+    put_into_bin(library(), {{long_ago}}, parse_date("2026-10-08").value());
+    put_into_bin(library(), {{lately}}, parse_date("2026-10-09").value());
+    ASSERT_EQ(open.session.open(open.example.folder / "library"), QString());
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !open.session.work(); }));
+    ASSERT_EQ(library().bin().all().size(), 1U);
+    EXPECT_EQ(library().bin().all().front().photo.id, lately);
+    EXPECT_FALSE(library().photos().find_also_in_bin(long_ago));
+    bool told = false;
+    for (const auto& each : said) {
+        told =
+            told || each.front().toString() == QStringLiteral("1 photo of the bin gone for good.");
+    }
+    EXPECT_TRUE(told);
 }
 
 TEST_F(SessionTest, LongWorkThatFailsIsSaid) {

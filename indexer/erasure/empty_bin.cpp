@@ -1,0 +1,40 @@
+#include "indexer/erasure/empty_bin.h"
+
+#include "indexer/erasure/listed_files.h"
+#include "indexer/intake/bin.h"
+#include "indexer/store/erasure_table.h"
+
+namespace quarterturn {
+namespace {
+
+int let_go(Library& library, const std::vector<PhotoId>& ids) {
+    if (ids.empty()) return 0;
+    const MoveLock lock(library);
+    refuse_unless_alone(lock);
+    const std::vector<Photo> photos = library.photos().these_also_in_bin(ids);
+    ErasureTable(library.database()).let_go(ids, files_of_photos(library, photos));
+    finish_alone(library);
+    return static_cast<int>(photos.size());
+}
+
+std::vector<PhotoId> to_leave(Library& library, Date today) {
+    return library.bin().since_or_before(Date(std::chrono::local_days(today) - kept_in_bin));
+}
+
+}  // namespace
+
+int empty_bin(Library& library) {
+    std::vector<PhotoId> ids;
+    for (const BinnedPhoto& binned : library.bin().all()) ids.push_back(binned.photo.id);
+    return let_go(library, ids);
+}
+
+bool any_to_leave_bin(Library& library, Date today) {
+    return !to_leave(library, today).empty();
+}
+
+int let_go_of_bin(Library& library, Date today) {
+    return let_go(library, to_leave(library, today));
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,21 @@
+#pragma once
+// Photos of the bin that go for good: file, small pictures, record and what they were undone by.
+// Their lines in the ledger stay, as does what a seal of the past says of them. The records go
+// first, in one step that also lists the files, so that finish_erasures goes on after a crash.
+
+#include "indexer/store/library.h"
+
+namespace quarterturn {
+
+// All of the bin, at once. Answers how many photos went. Throws StoreError while another program
+// moves files or reads the records, and DiskError when a file cannot be removed; finish_erasures
+// takes it up then.
+int empty_bin(Library& library);
+
+// Whether a photo has lain in the bin for as long as it is kept there.
+bool any_to_leave_bin(Library& library, Date today);
+
+// Those alone. Answers and throws as empty_bin.
+int let_go_of_bin(Library& library, Date today);
+
+}  // namespace quarterturn

@@ -1,0 +1,80 @@
+#include "indexer/erasure/listed_files.h"
+
+#include <set>
+
+#include "indexer/intake/sort_steps.h"
+#include "indexer/store/erasure_table.h"
+
+namespace quarterturn {
+namespace {
+
+// All files below the folder, relative to the library.
+std::vector<Path> files_below(Library& library, const Path& folder) {
+    std::vector<Path> files;
+    if (!library.disk().exists(library.folder() / folder)) return files;
+    for (const auto& entry :
+         std::filesystem::recursive_directory_iterator(library.folder() / folder)) {
+        if (!entry.is_directory()) {
+            files.push_back(entry.path().lexically_relative(library.folder()));
+        }
+    }
+    return files;
+}
+
+void drop_empty_folders(Library& library, Path folder) {
+    FileSystem& disk = library.disk();
+    while (folder.has_parent_path() && disk.exists(library.folder() / folder) &&
+           disk.list(library.folder() / folder).empty()) {
+        disk.remove_empty_folder(library.folder() / folder);
+        disk.sync_folder(library.folder() / folder.parent_path());
+        folder = folder.parent_path();
+    }
+}
+
+void remove_files(Library& library) {
+    ErasureTable erasures(library.database());
+    for (const std::string& path : erasures.files_left()) {
+        const Path file = library.folder() / path;
+        if (library.disk().exists(file)) {
+            library.disk().remove(file);
+            library.disk().sync_folder(file.parent_path());
+        }
+        drop_empty_folders(library, Path(path).parent_path());
+        erasures.file_is_gone(path);
+    }
+}
+
+}  // namespace
+
+std::vector<std::string> files_of_photos(Library& library, const std::vector<Photo>& photos) {
+    std::vector<std::string> files;
+    std::set<std::string> sums;
+    for (const Photo& photo : photos) {
+        files.push_back(photo.file.path);
+        sums.insert(photo.file.sha256);
+    }
+    constexpr std::size_t sum_digits = 64;
+    for (const char* folder : {"cache", "incoming"}) {
+        for (const Path& file : files_below(library, folder)) {
+            if (sums.contains(file.filename().string().substr(0, sum_digits))) {
+                files.push_back(file.generic_string());
+            }
+        }
+    }
+    return files;
+}
+
+void refuse_unless_alone(const MoveLock& lock) {
+    if (lock.held()) return;
+    throw StoreError(
+        "Another program is moving photos of this library: wait until it has ended, and run the "
+        "command again.");
+}
+
+void finish_alone(Library& library) {
+    remove_files(library);
+    move_to_folders(library);
+    ErasureTable(library.database()).finish();
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,101 @@
+#include "indexer/erasure/empty_bin.h"
+
+#include "indexer/erasure/erase.h"
+#include "indexer/intake/bin.h"
+#include "indexer/intake/tagging.h"
+#include "indexer/store/erasure_table.h"
+#include "tests/indexer/erasure/library_to_erase.h"
+#include "tests/support/failing_disk.h"
+
+namespace quarterturn {
+namespace {
+
+Date day(const char* iso) {
+    return parse_date(iso).value();
+}
+
+TEST(EmptyBin, IsTakenUpWhereverItWasInterrupted) {
+    bool failed = true;
+    int tried = 0;
+    for (int call = 1; failed; ++call, ++tried) {
+        LibraryToErase made;
+        put_into_bin(made.library, {{made.hers}}, day("2026-11-07"));
+        const Path folder = made.folder / "library";
+        failed = false;
+        FailingDisk disk;
+        disk.heal();
+        try {
+            Library library = Library::open(folder, disk);
+            disk.fail_from_call(call);
+            empty_bin(library);
+        } catch (const DiskError&) {
+            failed = true;
+        }
+        Library library = Library::open(folder);
+        finish_erasures(library);
+        const std::size_t left =
+            files_with(folder, "hers.jpg") + files_with(folder, sha256("hers.jpg"));
+        const bool begun = !library.photos().find_also_in_bin(made.hers);
+        EXPECT_EQ(left, begun ? 0U : 2U) << call;
+        EXPECT_FALSE(ErasureTable(library.database()).any_unfinished()) << call;
+        EXPECT_EQ(files_with(folder, "other.jpg"), 1U) << call;
+        EXPECT_TRUE(library.clients().find(made.mira)) << call;
+        EXPECT_TRUE(ErasureTable(library.database()).all().empty()) << "nobody was erased";
+    }
+    EXPECT_GT(tried, 2);
+}
+
+// A month is as long as the calendar says: 30 days from 30 January end in March.
+TEST(EmptyBin, LetsGoOnTheDayThatWasSaidAndNotBefore) {
+    LibraryToErase made;
+    put_into_bin(made.library, {{made.hers}}, day("2027-01-30"));
+    EXPECT_EQ(leaving_bin(made.library), (std::vector{LeavingBin{day("2027-03-01"), 1}}));
+    EXPECT_FALSE(any_to_leave_bin(made.library, day("2027-02-28")));
+    EXPECT_EQ(let_go_of_bin(made.library, day("2027-02-28")), 0);
+    EXPECT_TRUE(any_to_leave_bin(made.library, day("2027-03-01")));
+    EXPECT_EQ(let_go_of_bin(made.library, day("2027-03-01")), 1);
+    EXPECT_TRUE(made.library.bin().all().empty());
+}
+
+TEST(EmptyBin, WhatWasSaidOfOtherPhotosIsUndoneAllTheSame) {
+    LibraryToErase made;
+    const PhotoId other = made.library.photos().named("other.jpg").front().id;
+    TagWishes left;
+    left.angle.emplace(Angle::left);
+    tag(made.library, {{other}}, left);
+    tag(made.library, {{made.hers, other}}, {.note = "kept beside"});
+    put_into_bin(made.library, {{made.hers}}, day("2026-11-07"));
+    empty_bin(made.library);
+    EXPECT_EQ(made.library.photos().find(other)->tags.note, "kept beside");
+    EXPECT_TRUE(made.library.history().undo());
+    EXPECT_EQ(made.library.photos().find(other)->tags.note, "");
+    EXPECT_TRUE(made.library.history().undo());
+    EXPECT_FALSE(made.library.photos().find(other)->tags.angle);
+    EXPECT_FALSE(made.library.history().undo()) << "what was said of the other alone is forgotten";
+}
+
+TEST(EmptyBin, ASelectionKeepsItsPhotosWhileTheyLieThere) {
+    LibraryToErase made;
+    const PhotoId other = made.library.photos().named("other.jpg").front().id;
+    made.library.selections().keep({"Spring page", {made.hers, other}});
+    put_into_bin(made.library, {{made.hers}}, day("2026-11-07"));
+    EXPECT_EQ(made.library.selections().find("Spring page")->photos, std::vector{other});
+    made.library.selections().keep({"Spring page", {other}});
+    take_out_of_bin(made.library, {{made.hers}});
+    EXPECT_EQ(made.library.selections().find("Spring page")->photos,
+              (std::vector{other, made.hers}));
+}
+
+TEST(EmptyBin, WhatIsNotThereIsRefusedAndMovesNothing) {
+    LibraryToErase made;
+    const PhotoId nowhere{77};
+    EXPECT_THROW(put_into_bin(made.library, {{made.hers, nowhere}}, day("2026-11-07")), StoreError);
+    EXPECT_TRUE(made.library.photos().find(made.hers));
+    EXPECT_THROW(take_out_of_bin(made.library, {{made.hers}}), StoreError);
+    put_into_bin(made.library, {{made.hers}}, day("2026-11-07"));
+    EXPECT_THROW(take_out_of_bin(made.library, {{made.hers, nowhere}}), StoreError);
+    EXPECT_FALSE(made.library.photos().find(made.hers));
+}
+
+}  // namespace
+}  // namespace quarterturn

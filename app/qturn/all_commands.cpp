@@ -48,6 +48,10 @@ void add_all_commands(CommandSet& commands) {
     add_selection_commands(commands);
     add_gallery_command(commands);
     add_ledger_commands(commands);
+    add_backup_commands(commands);
+    add_verify_command(commands);
+    add_restore_command(commands);
+    add_safe_to_delete_command(commands);
     add_completion_command(commands);
 }
 

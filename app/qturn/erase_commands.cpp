@@ -39,6 +39,8 @@ Reply plan_reply(const ErasurePlan& plan) {
     for (const Exported& exported : plan.out_there) {
         out_there.push_back({{"id", exported.id.value}, {"file", exported.file}});
     }
+    json backups = json::array();
+    for (const Backup& backup : plan.backups) backups.push_back(backup.folder.string());
     Reply reply{erasure_words(plan),
                 {{"client", plan.client.name},
                  {"client_id", plan.client.id.value},
@@ -46,6 +48,7 @@ Reply plan_reply(const ErasurePlan& plan) {
                  {"shown_with_others", short_list_json(plan.others_shown)},
                  {"stay", short_list_json(plan.shared)},
                  {"out_there", out_there},
+                 {"backups", backups},
                  {"erasure", nullptr},
                  {"left", json::array()},
                  {"caution", erasure_caution}}};
@@ -90,7 +93,8 @@ Reply erase(Session& session, const EraseOptions& options) {
     reply.data["left"] = erased.left;
     append(reply.lines, erased.left);
     reply.lines.emplace_back(erasure_caution);
-    if (!erased.left.empty() || !plan.out_there.empty()) reply.outcome = Outcome::needs_attention;
+    if (!erased.left.empty() || !plan.out_there.empty() || !plan.backups.empty())
+        reply.outcome = Outcome::needs_attention;
     return reply;
 }
 
@@ -103,6 +107,9 @@ Reply list_erasures(Session& session) {
             count_text(static_cast<std::size_t>(erasure.photos), "photo") +
             (erasure.finished ? "" : "; not finished: close other programs, and list again"));
         reply.data["erasures"].push_back(erasure_json(erasure));
+        for (const Backup& backup : session.library().backups().before_erasure(erasure.id)) {
+            reply.lines.push_back("  may still be in the backup in " + place_words(backup));
+        }
     }
     if (reply.lines.empty()) reply.lines.emplace_back("Nobody was erased.");
     return reply;

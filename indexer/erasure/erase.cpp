@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <set>
 
+#include "indexer/disk/empty_folders.h"
 #include "indexer/intake/move_lock.h"
 #include "indexer/intake/sort_steps.h"
 #include "indexer/store/erasure_table.h"
@@ -46,6 +47,7 @@ class Planner {
                 std::ranges::find(plan_.photos, exported.photo, &Photo::id) != plan_.photos.end();
             if (hers && !exported.taken_down) plan_.out_there.push_back(std::move(exported));
         }
+        plan_.backups = library_.backups().all();
         return std::move(plan_);
     }
 
@@ -118,16 +120,6 @@ std::vector<std::string> files_of(Library& library, const ErasurePlan& plan) {
     return files;
 }
 
-void drop_empty_folders(Library& library, Path folder) {
-    FileSystem& disk = library.disk();
-    while (folder.has_parent_path() && disk.exists(library.folder() / folder) &&
-           disk.list(library.folder() / folder).empty()) {
-        disk.remove_empty_folder(library.folder() / folder);
-        disk.sync_folder(library.folder() / folder.parent_path());
-        folder = folder.parent_path();
-    }
-}
-
 void remove_files(Library& library) {
     ErasureTable erasures(library.database());
     for (const std::string& path : erasures.files_left()) {
@@ -136,7 +128,7 @@ void remove_files(Library& library) {
             library.disk().remove(file);
             library.disk().sync_folder(file.parent_path());
         }
-        drop_empty_folders(library, Path(path).parent_path());
+        drop_empty_folders(library.disk(), library.folder(), Path(path).parent_path());
         erasures.file_is_gone(path);
     }
 }
@@ -178,6 +170,11 @@ std::vector<std::string> erasure_words(const ErasurePlan& plan) {
             counted(plan.out_there.size(), "picture of hers is", "pictures of hers are") +
             " still out there: they stay in the ledger without her name, as tasks to "
             "take down.");
+    }
+    for (const Backup& backup : plan.backups) {
+        words.push_back("The backup in " + place_words(backup) +
+                        " may hold her: the next backup to it removes her files there, and the "
+                        "older records that name her.");
     }
     if (!plan.name_is_hers_alone) {
         words.emplace_back(

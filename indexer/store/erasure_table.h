@@ -1,5 +1,6 @@
 #pragma once
 
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -33,6 +34,10 @@ class ErasureTable {
     // taken down stays in the ledger, without the photo's name and checksum. The photos of others
     // that show her count as showing somebody who is no client. The files stand on the list.
     ErasureId erase(const ToErase& what);
+    // For a library that is to hold one client alone: all of these go in one transaction, and with
+    // them every photo but hers, what went out of others, selections that are empty then, and the
+    // facts of erasures. No files are listed.
+    void leave_one(std::span<const ToErase> others, std::span<const PhotoId> hers);
 
     std::vector<std::string> files_left();
     void file_is_gone(std::string_view path);

@@ -12,6 +12,7 @@
 namespace quarterturn {
 
 struct StoredFile {
+    PhotoId id;
     std::string sha256;
     std::string path;  // relative to the library's folder
     std::int64_t bytes = 0;
@@ -33,7 +34,7 @@ class PhotoTable {
 
     std::vector<Photo> these(std::span<const PhotoId> ids);  // those of them that are there
 
-    std::vector<StoredFile> stored_files();  // of all photos, in no order
+    std::vector<StoredFile> stored_files();  // of all photos, by their numbers
 
     std::vector<Photo> all();
     std::vector<Photo> of_sitting(SittingId sitting);

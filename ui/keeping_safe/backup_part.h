@@ -1,0 +1,25 @@
+#pragma once
+
+#include "indexer/backup/backup.h"
+#include "ui/keeping_safe/work_part.h"
+
+namespace quarterturn {
+
+// The backups that were made, and the next one.
+class BackupPart : public WorkPart {
+    Q_OBJECT
+  public:
+    explicit BackupPart(Session& session);
+
+    void refresh() override;
+    // Also from a test, in place of the system's dialog.
+    void back_up_to(const Path& folder);
+
+  private:
+    void add_backup(const Backup& backup);
+    void add_ways(const std::vector<Backup>& known);
+    void forget(const Backup& backup);
+    void choose();
+};
+
+}  // namespace quarterturn

@@ -205,6 +205,7 @@ class BackupRun {
             if (ours && listed_.files.contains(path)) ++report_.removed;
         }
         plan_.obsolete.emplace_back(waiting_records);
+        plan_.obsolete.emplace_back(waiting_records + std::string("-journal"));
         std::erase_if(plan_.obsolete,
                       [&](const std::string& path) { return new_.files.contains(path); });
         folder_.remove(plan_.obsolete);

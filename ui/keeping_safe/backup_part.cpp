@@ -1,12 +1,15 @@
 #include "ui/keeping_safe/backup_part.h"
 
+#include <QComboBox>
 #include <QPointer>
 
 #include "indexer/backup/backup_folder.h"
 #include "indexer/backup/reminder.h"
 #include "indexer/disk/clock.h"
+#include "indexer/store/library_settings.h"
 #include "ui/shell/import_progress.h"
 #include "ui/shell/session.h"
+#include "ui/shell/setting_edit.h"
 #include "ui/widgets/notice.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/words.h"
@@ -14,6 +17,7 @@
 namespace quarterturn {
 namespace {
 
+constexpr std::array offered_days{7, 14, 30, 60, 90};
 constexpr const char* backup_folder_name = "Quarterturn backup";
 
 QString photos_words(std::int64_t photos) {
@@ -67,7 +71,34 @@ BackupPart::BackupPart(Session& session)
     : WorkPart(session, tr("A copy on another drive"),
                tr("Photos, papers and records as plain files that can be read without the program. "
                   "Only what is new is copied. The last ten copies of the records are kept, and of "
-                  "each month before that the last.")) {}
+                  "each month before that the last.")),
+      days_(new QComboBox) {
+    static_cast<QVBoxLayout*>(layout())->addLayout(build_reminder());
+}
+
+QLayout* BackupPart::build_reminder() {
+    const QString words = tr("Tell me of photos that have been in no backup for");
+    days_->setAccessibleName(words);
+    for (const int days : offered_days) offer_days(days);
+    connect(days_, &QComboBox::activated, this, &BackupPart::choose_days);
+    auto* row = make_row(2);
+    row->addWidget(make_quiet(words), 1);
+    row->addWidget(days_);
+    return row;
+}
+
+void BackupPart::offer_days(int days) {
+    days_->addItem(tr("%n day(s)", nullptr, days), days);
+}
+
+void BackupPart::choose_days() {
+    const int days = days_->currentData().toInt();
+    if (days == backup_days(session().library().settings())) return;
+    session().change_records(change_setting(session().library(),
+                                            to_utf8(tr("changed when you are told of backups")),
+                                            backup_days_setting, std::to_string(days)));
+    refresh();
+}
 
 void BackupPart::refresh() {
     empty_layout(standing());
@@ -81,6 +112,9 @@ void BackupPart::refresh() {
         standing()->addWidget(notice);
     }
     add_ways(known);
+    const int days = backup_days(library.settings());
+    if (days_->findData(days) < 0) offer_days(days);
+    days_->setCurrentIndex(days_->findData(days));
 }
 
 void BackupPart::add_backup(const Backup& backup) {

@@ -3,6 +3,8 @@
 #include "indexer/backup/backup.h"
 #include "ui/keeping_safe/work_part.h"
 
+class QComboBox;
+
 namespace quarterturn {
 
 // The backups that were made, and the next one.
@@ -20,6 +22,11 @@ class BackupPart : public WorkPart {
     void add_ways(const std::vector<Backup>& known);
     void forget(const Backup& backup);
     void choose();
+    QLayout* build_reminder();
+    void offer_days(int days);
+    void choose_days();
+
+    QComboBox* days_;
 };
 
 }  // namespace quarterturn

@@ -1,6 +1,9 @@
 #include "ui/keeping_safe/keeping_safe_screen.h"
 
+#include <QComboBox>
+
 #include "indexer/backup/backup.h"
+#include "indexer/store/library_settings.h"
 #include "tests/support/files.h"
 #include "tests/ui/shell/fixture.h"
 #include "tests/ui/support/asks_screen.h"
@@ -77,6 +80,16 @@ TEST_F(KeepingSafeTest, BacksUpAndThenOffersThatDriveWithOnePress) {
     wait();
     EXPECT_EQ(open.session.library().backups().all().at(0).photos, 3);
     EXPECT_EQ(problems_at_all_sizes(screen), QStringList());
+}
+
+TEST_F(KeepingSafeTest, TellsOfPhotosAfterAsManyDaysAsSheChose) {
+    auto* days = field<QComboBox>("Tell me of photos that have been in no backup for");
+    EXPECT_EQ(days->currentData().toInt(), 30);
+    days->setCurrentIndex(days->findData(7));
+    emit days->activated(days->currentIndex());
+    EXPECT_EQ(backup_days(open.session.library().settings()), 7);
+    open.session.undo();
+    EXPECT_EQ(days->currentData().toInt(), 30);
 }
 
 TEST_F(KeepingSafeTest, SaysWhenTheDriveIsAwayAndForgetsOneThatIsLost) {

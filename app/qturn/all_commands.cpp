@@ -12,6 +12,7 @@ void add_all_commands(CommandSet& commands) {
     add_wedding_commands(commands);
     add_sitting_commands(commands);
     add_look_commands(commands);
+    add_look_erase_command(commands);
     add_recipe_commands(commands);
     add_recipe_check_commands(commands);
     add_recipe_word_commands(commands);
@@ -49,6 +50,10 @@ void add_all_commands(CommandSet& commands) {
     add_selection_commands(commands);
     add_gallery_command(commands);
     add_ledger_commands(commands);
+    add_backup_commands(commands);
+    add_verify_command(commands);
+    add_restore_command(commands);
+    add_safe_to_delete_command(commands);
     add_completion_command(commands);
 }
 

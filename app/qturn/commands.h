@@ -16,6 +16,7 @@ void add_erase_commands(CommandSet& commands);
 void add_wedding_commands(CommandSet& commands);
 void add_sitting_commands(CommandSet& commands);
 void add_look_commands(CommandSet& commands);
+void add_look_erase_command(CommandSet& commands);
 void add_recipe_commands(CommandSet& commands);        // show, set, from, revisions
 void add_recipe_check_commands(CommandSet& commands);  // check, rules, diff
 void add_recipe_word_commands(CommandSet& commands);   // step, complete, templates
@@ -53,6 +54,10 @@ void add_portfolio_commands(CommandSet& commands);  // export
 void add_selection_commands(CommandSet& commands);  // candidates, select, selections
 void add_gallery_command(CommandSet& commands);     // portfolio gallery
 void add_ledger_commands(CommandSet& commands);     // list, tasks, place, taken-down
+void add_backup_commands(CommandSet& commands);     // backup, backups
+void add_verify_command(CommandSet& commands);
+void add_restore_command(CommandSet& commands);
+void add_safe_to_delete_command(CommandSet& commands);
 void add_completion_command(CommandSet& commands);
 
 }  // namespace quarterturn

@@ -39,6 +39,8 @@ Reply plan_reply(const ErasurePlan& plan) {
     for (const Exported& exported : plan.out_there) {
         out_there.push_back({{"id", exported.id.value}, {"file", exported.file}});
     }
+    json backups = json::array();
+    for (const Backup& backup : plan.backups) backups.push_back(backup.folder.string());
     Reply reply{erasure_words(plan),
                 {{"client", plan.client.name},
                  {"client_id", plan.client.id.value},
@@ -48,6 +50,7 @@ Reply plan_reply(const ErasurePlan& plan) {
                  {"shown_with_others", short_list_json(plan.others_shown)},
                  {"stay", short_list_json(plan.shared)},
                  {"out_there", out_there},
+                 {"backups", backups},
                  {"erasure", nullptr},
                  {"left", json::array()},
                  {"caution", erasure_caution}}};
@@ -89,7 +92,8 @@ Reply erase(Library& library, const ErasurePlan& plan, const EraseOptions& optio
     reply.data["left"] = erased.left;
     append(reply.lines, erased.left);
     reply.lines.emplace_back(erasure_caution);
-    if (!erased.left.empty() || !plan.out_there.empty()) reply.outcome = Outcome::needs_attention;
+    if (!erased.left.empty() || !plan.out_there.empty() || !plan.backups.empty())
+        reply.outcome = Outcome::needs_attention;
     return reply;
 }
 
@@ -114,6 +118,9 @@ Reply list_erasures(Session& session) {
             count_text(static_cast<std::size_t>(erasure.photos), "photo") +
             (erasure.finished ? "" : "; not finished: close other programs, and list again"));
         reply.data["erasures"].push_back(erasure_json(erasure));
+        for (const Backup& backup : session.library().backups().before_erasure(erasure.id)) {
+            reply.lines.push_back("  may still be in the backup in " + place_words(backup));
+        }
     }
     if (reply.lines.empty()) reply.lines.emplace_back("Nothing was erased.");
     return reply;
@@ -185,6 +192,24 @@ void add_erase_commands(CommandSet& commands) {
     client_command.flag("--with-shared", options->with_shared,
                         "Photos of other clients' looks that show her go as well");
 
+    commands.add({"client erasures", "Lists when something was erased, and nothing of whom.",
+                  "qturn client erasures"},
+                 list_erasures);
+
+    const auto retention_options = std::make_shared<RetentionOptions>();
+    auto retention_command = commands.add(
+        {"client retention",
+         "Proposes for erasure the clients who were here last longer ago than looks are kept "
+         "(setting 'keep "
+         "looks years'), and of others the looks that are as old.",
+         "qturn client retention"},
+        [retention_options](Session& session) { return retention(session, *retention_options); });
+    retention_command.option("--on YYYY-MM-DD", retention_options->on,
+                             "On which day; today unless named");
+}
+
+void add_look_erase_command(CommandSet& commands) {
+    const auto options = std::make_shared<EraseOptions>();
     auto look_command =
         commands.add({"look erase",
                       "Erases one look for good: its photos, recipe and sign-offs; all else of the "
@@ -194,21 +219,6 @@ void add_erase_commands(CommandSet& commands) {
                      [options](Session& session) { return erase_look(session, *options); });
     look_command.argument("LOOK", options->what, "Name or number");
     add_erase_options(look_command, *options);
-
-    commands.add({"client erasures", "Lists when something was erased, and nothing of whom.",
-                  "qturn client erasures"},
-                 list_erasures);
-
-    const auto retention_options = std::make_shared<RetentionOptions>();
-    auto retention_command = commands.add(
-        {"client retention",
-         "Proposes for erasure the clients who were here last longer ago than looks are kept "
-         "(setting "
-         "'keep looks years'), and of others the looks that are as old.",
-         "qturn client retention"},
-        [retention_options](Session& session) { return retention(session, *retention_options); });
-    retention_command.option("--on YYYY-MM-DD", retention_options->on,
-                             "On which day; today unless named");
 }
 
 }  // namespace quarterturn

@@ -8,6 +8,7 @@
 #include "ui/coming_up/coming_up_screen.h"
 #include "ui/consent/consent_screen.h"
 #include "ui/contact_sheet/contact_sheet_screen.h"
+#include "ui/keeping_safe/keeping_safe_screen.h"
 #include "ui/kit_list/kit_list_screen.h"
 #include "ui/pairs/pairs_screen.h"
 #include "ui/portfolio_screen/portfolio_screen.h"
@@ -59,6 +60,8 @@ std::vector<ScreenEntry> all_screens() {
         entry<PortfolioScreen>(Moment::portfolio, QT_TRANSLATE_NOOP("moments", "Portfolio")),
         entry<AllPhotosScreen>(Moment::all_photos,
                                QT_TRANSLATE_NOOP("moments", "Photos of everything")),
+        entry<KeepingSafeScreen>(Moment::keeping_safe,
+                                 QT_TRANSLATE_NOOP("moments", "Keeping it safe")),
         entry<SettingsScreen>(Moment::settings, QT_TRANSLATE_NOOP("moments", "Settings")),
     };
 }

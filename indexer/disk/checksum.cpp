@@ -7,13 +7,16 @@
 
 namespace quarterturn {
 
-std::string sha256(std::span<const std::byte> bytes) {
-    std::array<unsigned char, EVP_MAX_MD_SIZE> digest{};
-    unsigned int length = 0;
-    if (EVP_Digest(bytes.data(), bytes.size(), digest.data(), &length, EVP_sha256(), nullptr) !=
-        1) {
-        throw std::runtime_error("This computer's OpenSSL library cannot compute SHA-256.");
-    }
+namespace {
+
+using Digest = std::array<unsigned char, EVP_MAX_MD_SIZE>;
+
+void refuse_unless(bool done) {
+    if (done) return;
+    throw std::runtime_error("This computer's OpenSSL library cannot compute SHA-256.");
+}
+
+std::string hex_text(const Digest& digest, unsigned int length) {
     constexpr std::string_view digits = "0123456789abcdef";
     std::string hex;
     hex.reserve(2 * length);
@@ -24,13 +27,36 @@ std::string sha256(std::span<const std::byte> bytes) {
     return hex;
 }
 
+}  // namespace
+
+std::string sha256(std::span<const std::byte> bytes) {
+    Digest digest{};
+    unsigned int length = 0;
+    refuse_unless(
+        EVP_Digest(bytes.data(), bytes.size(), digest.data(), &length, EVP_sha256(), nullptr) == 1);
+    return hex_text(digest, length);
+}
+
+std::string sha256_of_file(FileSystem& disk, const Path& file) {
+    const std::unique_ptr<EVP_MD_CTX, decltype(&EVP_MD_CTX_free)> context(EVP_MD_CTX_new(),
+                                                                          &EVP_MD_CTX_free);
+    refuse_unless(context && EVP_DigestInit_ex(context.get(), EVP_sha256(), nullptr) == 1);
+    disk.read_through(file, [&](std::span<const std::byte> piece) {
+        refuse_unless(EVP_DigestUpdate(context.get(), piece.data(), piece.size()) == 1);
+    });
+    Digest digest{};
+    unsigned int length = 0;
+    refuse_unless(EVP_DigestFinal_ex(context.get(), digest.data(), &length) == 1);
+    return hex_text(digest, length);
+}
+
 std::string sha256(std::string_view text) {
     return sha256(std::as_bytes(std::span(text)));
 }
 
 bool holds(FileSystem& disk, const Path& file, std::int64_t bytes, std::string_view checksum) {
     const FileState state = disk.state(file);
-    return state.regular && state.bytes == bytes && sha256(disk.read(file, bytes)) == checksum;
+    return state.regular && state.bytes == bytes && sha256_of_file(disk, file) == checksum;
 }
 
 }  // namespace quarterturn

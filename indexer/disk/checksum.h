@@ -14,6 +14,9 @@ namespace quarterturn {
 std::string sha256(std::span<const std::byte> bytes);
 std::string sha256(std::string_view text);
 
+// Of a file of any size, read piece by piece. Throws DiskError.
+std::string sha256_of_file(FileSystem& disk, const Path& file);
+
 // Whether the file is an ordinary one of so many bytes with this checksum. Throws DiskError.
 bool holds(FileSystem& disk, const Path& file, std::int64_t bytes, std::string_view checksum);
 

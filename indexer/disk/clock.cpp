@@ -11,4 +11,8 @@ LocalTime local_now() {
     return LocalTime{std::chrono::seconds{timegm(&local)}};
 }
 
+std::chrono::sys_seconds utc_now() {
+    return std::chrono::floor<std::chrono::seconds>(std::chrono::system_clock::now());
+}
+
 }  // namespace quarterturn

@@ -6,5 +6,6 @@
 namespace quarterturn {
 
 LocalTime local_now();  // whole seconds, by the computer's own time zone
+std::chrono::sys_seconds utc_now();
 
 }  // namespace quarterturn

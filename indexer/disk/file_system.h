@@ -8,6 +8,7 @@
 #include <cstdint>
 #include <filesystem>
 #include <functional>
+#include <limits>
 #include <memory>
 #include <span>
 #include <stdexcept>
@@ -18,6 +19,9 @@ namespace quarterturn {
 
 using Path = std::filesystem::path;
 using Bytes = std::vector<std::byte>;
+
+// For read(), where a file may be as large as it is.
+inline constexpr auto any_size = std::numeric_limits<std::int64_t>::max();
 
 // A file could not be read or written. what() is a sentence that names the file and the next step.
 class DiskError : public std::runtime_error {
@@ -52,6 +56,9 @@ class FileSystem {
     virtual Bytes read(const Path& file, std::int64_t most_bytes) = 0;
     // At most so many bytes from the start of an ordinary file of any size.
     virtual Bytes read_front(const Path& file, std::int64_t most_bytes) = 0;
+    // An ordinary file of any size, given piece by piece in its order; refuses what read() refuses.
+    virtual void read_through(const Path& file,
+                              const std::function<void(std::span<const std::byte>)>& take) = 0;
     // Reads past the page cache where the system lets us, so that it is the disk that answers.
     virtual Bytes read_back(const Path& file) = 0;
     // Creates the file with mode 0600; refuses to overwrite; leaves nothing when it fails.

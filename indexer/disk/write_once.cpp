@@ -9,10 +9,6 @@
 namespace quarterturn {
 namespace {
 
-Path unseen_name(const Path& file) {
-    return file.parent_path() / (".new-" + sha256(file.filename().native()).substr(0, 16));
-}
-
 void refuse_unless_equal(FileSystem& disk, const Path& unseen, const Path& file,
                          std::span<const std::byte> bytes) {
     if (std::ranges::equal(disk.read_back(unseen), bytes)) return;
@@ -31,6 +27,10 @@ void remove_quietly(FileSystem& disk, const Path& file) noexcept {
 }
 
 }  // namespace
+
+Path unseen_name(const Path& file) {
+    return file.parent_path() / (".new-" + sha256(file.filename().native()).substr(0, 16));
+}
 
 void write_once(FileSystem& disk, const Path& file, std::span<const std::byte> bytes) {
     if (disk.exists(file)) throw disk_error(EEXIST, file, Doing::writing);

@@ -38,6 +38,7 @@ class Planner {
             }
         }
         add_out_there();
+        plan_.backups = library_.backups().all();
         return std::move(plan_);
     }
 
@@ -47,6 +48,7 @@ class Planner {
         plan_.sittings.clear();
         for (Photo& photo : photos_found({.look = look.id})) add(std::move(photo));
         add_out_there();
+        plan_.backups = library_.backups().all();
         return std::move(plan_);
     }
 
@@ -170,6 +172,11 @@ std::vector<std::string> erasure_words(const ErasurePlan& plan) {
             counted(plan.out_there.size(), "picture of hers is", "pictures of hers are") +
             " still out there: they stay in the ledger without her name, as tasks to "
             "take down.");
+    }
+    for (const Backup& backup : plan.backups) {
+        words.push_back("The backup in " + place_words(backup) +
+                        " may hold her: the next backup to it removes her files there, and the "
+                        "older records that name her.");
     }
     if (!plan.only && !plan.name_is_hers_alone) {
         words.emplace_back(

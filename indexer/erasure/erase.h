@@ -16,7 +16,8 @@
 namespace quarterturn {
 
 inline constexpr const char* erasure_caution =
-    "Backups, copies on other disks, folders you exported and what a disk keeps of removed files "
+    "Other copies, such as on other disks, folders you exported and what a disk keeps of removed "
+    "files "
     "may still hold her: erase there as well. Whether the law asks you to keep something, such as "
     "invoices, is not for the program to say.";
 
@@ -32,6 +33,7 @@ struct ErasurePlan {
     std::vector<Look> looks;
     std::vector<Sitting> sittings;
     std::vector<Exported> out_there;  // of her photos, and not taken down
+    std::vector<Backup> backups;      // that may hold her
     bool name_is_hers_alone = true;   // else it stays in the texts of others
 };
 

@@ -2,6 +2,7 @@
 
 #include <set>
 
+#include "indexer/disk/empty_folders.h"
 #include "indexer/intake/sort_steps.h"
 #include "indexer/store/erasure_table.h"
 
@@ -21,16 +22,6 @@ std::vector<Path> files_below(Library& library, const Path& folder) {
     return files;
 }
 
-void drop_empty_folders(Library& library, Path folder) {
-    FileSystem& disk = library.disk();
-    while (folder.has_parent_path() && disk.exists(library.folder() / folder) &&
-           disk.list(library.folder() / folder).empty()) {
-        disk.remove_empty_folder(library.folder() / folder);
-        disk.sync_folder(library.folder() / folder.parent_path());
-        folder = folder.parent_path();
-    }
-}
-
 void remove_files(Library& library) {
     ErasureTable erasures(library.database());
     for (const std::string& path : erasures.files_left()) {
@@ -39,7 +30,7 @@ void remove_files(Library& library) {
             library.disk().remove(file);
             library.disk().sync_folder(file.parent_path());
         }
-        drop_empty_folders(library, Path(path).parent_path());
+        drop_empty_folders(library.disk(), library.folder(), Path(path).parent_path());
         erasures.file_is_gone(path);
     }
 }

@@ -19,9 +19,6 @@ constexpr unsigned threads_for_each_core = 2;
 constexpr std::size_t batch_seen = 1000;
 constexpr auto not_put_back =
     "It belongs to the library, and its file there could not be put back. ";
-constexpr auto being_moved =
-    "Photos of this library are being brought in or moved by another window or command: wait until "
-    "that is done, and try again.";
 
 class ImportRun {
   public:
@@ -203,7 +200,7 @@ class ImportRun {
 
 ImportReport import_photos(Library& library, Decoder& decoder, const ImportWishes& wishes) {
     const MoveLock lock{library};
-    if (!lock.held()) throw StoreError{being_moved};
+    if (!lock.held()) throw StoreError{photos_are_being_moved};
     return ImportRun{library, decoder, wishes}.run();
 }
 

@@ -6,6 +6,10 @@
 
 namespace quarterturn {
 
+inline constexpr const char* photos_are_being_moved =
+    "Photos of this library are being brought in or moved by another window or command: wait until "
+    "that is done, and try again.";
+
 class MoveLock {
   public:
     explicit MoveLock(Library& library);

@@ -4,6 +4,7 @@
 
 #include "indexer/disk/checksum.h"
 #include "indexer/intake/file_names.h"
+#include "indexer/intake/set_aside.h"
 #include "indexer/rules/suggestion.h"
 
 namespace quarterturn {
@@ -98,7 +99,7 @@ void BatchRecorder::move_in(Recorded& recorded) {
     disk.make_folders(file.parent_path());
     if (disk.exists(file)) {
         if (holds(disk, file, recorded.photo.file, recorded.put_back)) return;
-        recorded.set_aside = set_aside(file);
+        recorded.set_aside = set_aside(disk, file);
     }
     disk.rename_new(incoming_.part(recorded.photo.file.sha256), file);
 }
@@ -109,16 +110,6 @@ void BatchRecorder::put_back(Recorded& recorded) try {
 } catch (const DiskError& error) {
     if (error.disk_full()) throw;
     recorded.not_put_back = error.what();
-}
-
-Path BatchRecorder::set_aside(const Path& changed) {
-    for (int number = 1;; ++number) {
-        const Path aside =
-            changed.parent_path() / changed_name(changed.filename().native(), number);
-        if (library_.disk().exists(aside)) continue;
-        library_.disk().rename_new(changed, aside);
-        return aside;
-    }
 }
 
 }  // namespace quarterturn

@@ -45,7 +45,6 @@ class BatchRecorder {
     void move_in(std::vector<Recorded>& photos);
     void move_in(Recorded& recorded);
     void put_back(Recorded& recorded);
-    Path set_aside(const Path& changed);
 
     Library& library_;
     Incoming& incoming_;

@@ -16,6 +16,9 @@ class StoredCopies {
   public:
     explicit StoredCopies(Library& library);
 
+    // Whether a record speaks of it.
+    bool knows(const std::string& sha256) const { return files_.contains(sha256); }
+
     // Whether the file lies there just as it did when it was last read whole (size and time of
     // change), so that it need not be read. Asks the records: only for the library's own thread.
     // Not where it is the very file that is to be brought in, by a link.

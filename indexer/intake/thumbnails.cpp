@@ -13,7 +13,6 @@ namespace {
 
 constexpr int jpeg_quality = 85;  // common practice for small pictures
 
-constexpr auto any_size = std::numeric_limits<std::int64_t>::max();
 
 Decoded refused(std::string why) {
     Decoded decoded;

@@ -7,7 +7,6 @@
 namespace quarterturn {
 namespace {
 
-constexpr auto any_size = std::numeric_limits<std::int64_t>::max();
 
 Path list_file(const Library& library) {
     return library.incoming_folder() / "unfinished";

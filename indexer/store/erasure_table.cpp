@@ -59,22 +59,35 @@ void list_files(Database& database, const std::vector<std::string>& files) {
         run(database, "INSERT OR IGNORE INTO erasure_file VALUES (?)", file);
     }
 }
+// A transaction in which what is only added to may be taken away.
+class Erasing {
+  public:
+    explicit Erasing(Database& database) : database_(database), transaction_(database) {
+        run(database_, "INSERT INTO erasing VALUES (1)");
+    }
+
+    void commit() {
+        run(database_, "DELETE FROM action");
+        SearchTable(database_).rebuild();
+        run(database_, "DELETE FROM erasing");
+        transaction_.commit();
+    }
+
+  private:
+    Database& database_;
+    Transaction transaction_;
+};
 
 class Eraser {
   public:
     Eraser(Database& database, const ToErase& what)
         : database_(database), what_(what), photos_(json_list<PhotoRow>(what.photos)) {}
 
+    // Within an Erasing.
     ErasureId erase() {
-        Transaction transaction(database_);
-        run(database_, "INSERT INTO erasing VALUES (1)");
         const ErasureId id = note();
         erase_ledger();
         what_.only ? erase_look() : erase_her();
-        run(database_, "DELETE FROM action");
-        SearchTable(database_).rebuild();
-        run(database_, "DELETE FROM erasing");
-        transaction.commit();
         return id;
     }
 
@@ -203,7 +216,31 @@ class Eraser {
 
 ErasureId ErasureTable::erase(const ToErase& what) {
     refuse_unless_name("the name to erase", what.client.name);
-    return Eraser(*database_, what).erase();
+    Erasing erasing(*database_);
+    const ErasureId id = Eraser(*database_, what).erase();
+    erasing.commit();
+    return id;
+}
+
+void ErasureTable::leave_one(std::span<const ToErase> others, std::span<const PhotoId> hers) {
+    Erasing erasing(*database_);
+    for (const ToErase& other : others) Eraser(*database_, other).erase();
+    const std::string photos = json_list<PhotoRow>(hers);
+    const std::string not_hers = " NOT IN (SELECT value FROM json_each(?))";
+    const std::string exports = "(SELECT id FROM export WHERE photo" + not_hers + ")";
+    for (const char* table : {"export_under", "export_place", "export_taken_down"}) {
+        run(*database_, "DELETE FROM " + std::string(table) + " WHERE export IN " + exports,
+            photos);
+    }
+    run(*database_, "DELETE FROM export WHERE photo" + not_hers, photos);
+    run(*database_,
+        "DELETE FROM seen_file WHERE sha256 IN (SELECT sha256 FROM photo WHERE id" + not_hers + ")",
+        photos);
+    run(*database_, "DELETE FROM photo WHERE id" + not_hers, photos);
+    run(*database_,
+        "DELETE FROM selection WHERE id NOT IN (SELECT selection FROM selection_photo)");
+    run(*database_, "DELETE FROM erasure");
+    erasing.commit();
 }
 
 void ErasureTable::let_go(std::span<const PhotoId> photos, const std::vector<std::string>& files) {

@@ -37,6 +37,10 @@ class ErasureTable {
     // taken down stays in the ledger, without the photo's name and checksum. The photos of others
     // that show her count as showing somebody who is no client. The files stand on the list.
     ErasureId erase(const ToErase& what);
+    // For a library that is to hold one client alone: all of these go in one transaction, and with
+    // them every photo but hers, what went out of others, selections that are empty then, and the
+    // facts of erasures. No files are listed.
+    void leave_one(std::span<const ToErase> others, std::span<const PhotoId> hers);
 
     // One transaction: these photos of the bin are gone with what hangs on them; what they were
     // undone by, too. Their lines in the ledger and in seals of the past stay. The files stand on

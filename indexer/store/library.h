@@ -4,6 +4,7 @@
 // where files wait under a temporary name until they are whole.
 
 #include "indexer/disk/file_system.h"
+#include "indexer/store/backup_table.h"
 #include "indexer/store/bin_table.h"
 #include "indexer/store/board_table.h"
 #include "indexer/store/client_table.h"
@@ -73,6 +74,8 @@ class Library {
     SelectionTable selections() { return SelectionTable{*database_}; }
     LedgerTable ledger() { return LedgerTable{*database_}; }
     KitTickTable kit_ticks() { return KitTickTable{*database_}; }
+    BackupTable backups() { return BackupTable{*database_}; }
+    VerificationTable verification() { return VerificationTable{*database_}; }
     SettingsTable settings() { return SettingsTable{*database_}; }
 
   private:

@@ -34,6 +34,12 @@ std::string reason_against_years(std::string_view value) {
            std::to_string(most_keep_years) + ".";
 }
 
+std::string reason_against_days(std::string_view value) {
+    if (number_in(value, 1, most_backup_days)) return {};
+    return "'" + std::string(value) + "' is no number of days: name one from 1 to " +
+           std::to_string(most_backup_days) + ".";
+}
+
 std::string reason_against_spare(std::string_view value) {
     if (percent_in(value)) return {};
     return "'" + std::string(value) + "' is no spare margin: name a number from 0 to " +
@@ -77,6 +83,7 @@ std::string reason_against(const LibrarySetting& setting, std::string_view value
     if (setting.name == paper_setting) return reason_against_paper(value);
     if (setting.name == spare_setting) return reason_against_spare(value);
     if (setting.name == keep_looks_setting) return reason_against_years(value);
+    if (setting.name == backup_days_setting) return reason_against_days(value);
     if (setting.name == families_setting) return reason_against_families(value);
     return {};
 }
@@ -94,6 +101,11 @@ int spare_percent(SettingsTable settings) {
 
 std::optional<int> keep_looks_years(SettingsTable settings) {
     return number_in(settings.get(keep_looks_setting).value_or(""), 1, most_keep_years);
+}
+
+int backup_days(SettingsTable settings) {
+    return number_in(settings.get(backup_days_setting).value_or(""), 1, most_backup_days)
+        .value_or(usual_backup_days);
 }
 
 std::vector<std::string> look_families(SettingsTable settings) {

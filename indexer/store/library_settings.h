@@ -20,11 +20,15 @@ inline constexpr std::string_view paper_setting = "paper";
 inline constexpr std::string_view spare_setting = "spare pins percent";
 inline constexpr std::string_view families_setting = "look families";
 inline constexpr std::string_view keep_looks_setting = "keep looks years";
+inline constexpr std::string_view backup_days_setting = "backup days";
 
 // Of pins how many more than the recipes need, in per cent, unless she sets another margin.
 inline constexpr int usual_spare_percent = 20;
 inline constexpr int most_spare_percent = 1000;
 inline constexpr int most_keep_years = 100;
+// After how many days she is told that new photos are in no backup.
+inline constexpr int usual_backup_days = 30;
+inline constexpr int most_backup_days = 1000;
 
 struct LibrarySetting {
     std::string_view name;
@@ -44,7 +48,10 @@ inline constexpr std::array library_settings{
     LibrarySetting{business_contact_setting, "how clients reach you: stands on the consent form"},
     LibrarySetting{keep_looks_setting,
                    "how many years after her last day a client's looks are kept before they are "
-                   "proposed for erasure (never unless set)"}};
+                   "proposed for erasure (never unless set)"},
+    LibrarySetting{backup_days_setting,
+                   "after how many days you are told that new photos are in no backup (30 unless "
+                   "set)"}};
 
 std::optional<LibrarySetting> find_library_setting(std::string_view name);
 
@@ -59,6 +66,9 @@ int spare_percent(SettingsTable settings);
 
 // Nothing: until she erases them.
 std::optional<int> keep_looks_years(SettingsTable settings);
+
+// What she has set, else the usual ones.
+int backup_days(SettingsTable settings);
 
 // Her list of look families, else the usual one; each once, without white space around it.
 std::vector<std::string> look_families(SettingsTable settings);

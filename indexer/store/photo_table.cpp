@@ -123,10 +123,10 @@ std::vector<Photo> PhotoTable::these_also_in_bin(std::span<const PhotoId> ids) {
 }
 
 std::vector<StoredFile> PhotoTable::stored_files() {
-    return Statement(*database_, "SELECT sha256, path, bytes FROM photo")
+    return Statement(*database_, "SELECT id, sha256, path, bytes FROM photo ORDER BY id")
         .rows([](const Statement& row) {
             StoredFile file;
-            row.read(file.sha256, file.path, file.bytes);
+            row.read(file.id, file.sha256, file.path, file.bytes);
             return file;
         });
 }

@@ -12,6 +12,7 @@
 namespace quarterturn {
 
 struct StoredFile {
+    PhotoId id;
     std::string sha256;
     std::string path;  // relative to the library's folder
     std::int64_t bytes = 0;
@@ -36,7 +37,7 @@ class PhotoTable {
     std::optional<Photo> find_also_in_bin(PhotoId id);
     std::vector<Photo> these_also_in_bin(std::span<const PhotoId> ids);
 
-    std::vector<StoredFile> stored_files();  // of all photos and of the bin, in no order
+    std::vector<StoredFile> stored_files();  // of all photos and of the bin, by their numbers
 
     std::vector<Photo> all();
     std::vector<Photo> of_sitting(SittingId sitting);

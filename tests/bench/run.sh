@@ -8,3 +8,4 @@ bash sheet.sh
 bash window.sh
 bash board.sh
 bash running_order.sh
+bash backup.sh

@@ -47,6 +47,11 @@ class FailingDisk : public FileSystem {
         count(file, Doing::reading);
         return real_->read_front(file, most_bytes);
     }
+    void read_through(const Path& file,
+                      const std::function<void(std::span<const std::byte>)>& take) override {
+        count(file, Doing::reading);
+        real_->read_through(file, take);
+    }
     Bytes read_back(const Path& file) override {
         count(file, Doing::reading);
         return real_->read_back(file);

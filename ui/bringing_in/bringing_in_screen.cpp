@@ -9,6 +9,7 @@
 #include "ui/bringing_in/settle_part.h"
 #include "ui/bringing_in/source_choice.h"
 #include "ui/bringing_in/watch_part.h"
+#include "ui/shell/import_progress.h"
 #include "ui/shell/session.h"
 #include "ui/widgets/notice.h"
 #include "ui/widgets/page.h"
@@ -23,10 +24,7 @@ ImportWishes wishes_of(const std::vector<Path>& sources, Job& job) {
     ImportWishes wishes;
     wishes.sources = sources;
     wishes.stop = job.stop_token();
-    wishes.progress = [&job](const ImportProgress& progress) {
-        job.progress({progress.done, progress.total, from_utf8(progress.file.filename().native()),
-                      progress.left});
-    };
+    wishes.progress = progress_to(job);
     return wishes;
 }
 
@@ -163,8 +161,11 @@ void BringingInScreen::show_report(const ImportOutcome& outcome) {
     connect(round, &QPushButton::clicked, this, [this, outcome] { go_round_the_head(outcome); });
     QPushButton* more = make_button(tr("Bring more in"));
     connect(more, &QPushButton::clicked, this, &BringingInScreen::show_choice);
+    QPushButton* card = make_quiet_button(tr("What may be deleted there"));
+    connect(card, &QPushButton::clicked, this,
+            [this] { session_.go_to({.moment = Moment::keeping_safe, .sources = sources_}); });
     show_step(make_step(report_heading(outcome.report), report_facts(session_.library(), outcome),
-                        {round, more}));
+                        {round, more, card}));
     round->setFocus();
 }
 

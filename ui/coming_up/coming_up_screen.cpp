@@ -3,6 +3,7 @@
 #include <QScrollArea>
 #include <QStackedLayout>
 
+#include "indexer/backup/reminder.h"
 #include "indexer/looks/coming_up.h"
 #include "indexer/looks/consents.h"
 #include "ui/coming_up/client_form.h"
@@ -85,14 +86,15 @@ void ComingUpScreen::refresh() {
     past_->show_past(std::move(coming.past), coming.ahead.empty());
 }
 
-// What is out there and may not be any longer, and which consents and licences end soon.
+// What is out there and may not be any longer, which consents and licences end soon, and whether a
+// backup is due.
 void ComingUpScreen::show_reminders() {
     empty_layout(reminders_);
     const LedgerTasks tasks = ledger_tasks(session_.library(), session_.today(), usual_days_before);
-    const auto add = [this](const QString& sentence) {
+    const auto add = [this](const QString& sentence, Moment moment = Moment::portfolio) {
         auto* link = new SentenceLink(sentence);
         connect(link, &SentenceLink::clicked, this,
-                [this] { session_.go_to({.moment = Moment::portfolio}); });
+                [this, moment] { session_.go_to({.moment = moment}); });
         reminders_->addWidget(link);
     };
     const auto out_there = static_cast<int>(tasks.to_take_down.size());
@@ -100,6 +102,9 @@ void ComingUpScreen::show_reminders() {
         add(tr("%n picture(s) went out and may not be shown any longer.", nullptr, out_there));
     }
     for (const EndingSoon& ending : tasks.ending_soon) add(from_utf8(ending.words));
+    if (const auto reminder = backup_reminder(session_.library(), session_.today())) {
+        add(from_utf8(*reminder), Moment::keeping_safe);
+    }
 }
 
 void ComingUpScreen::add_card(const Occasion& occasion) {

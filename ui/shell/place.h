@@ -2,7 +2,9 @@
 // Somewhere in the window that a sentence or a button can lead to.
 
 #include <QObject>
+#include <filesystem>
 #include <optional>
+#include <vector>
 
 #include "indexer/record/consent.h"
 #include "indexer/record/id.h"
@@ -30,6 +32,7 @@ enum class Moment {
     consent,
     portfolio,
     all_photos,
+    keeping_safe,
     settings
 };
 Q_ENUM_NS(Moment)  // the window remembers a moment by its word
@@ -44,6 +47,7 @@ struct Place {
     std::optional<Shot> shot{};
     std::optional<PhotoId> photo{};
     std::optional<Use> use{};
+    std::vector<std::filesystem::path> sources{};  // a card or folders that photos came from
 };
 
 }  // namespace quarterturn

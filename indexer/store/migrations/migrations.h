@@ -31,6 +31,7 @@ extern const Migration consent_records;
 extern const Migration erasures;
 extern const Migration pair_windows;
 extern const Migration photo_bin;
+extern const Migration backups;
 
 // SQLite's user_version, which counts the steps that a file has behind it.
 int schema_version(SQLite::Database& database);

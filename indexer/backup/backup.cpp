@@ -1,0 +1,246 @@
+#include "indexer/backup/backup.h"
+
+#include <algorithm>
+
+#include "indexer/backup/backup_place.h"
+#include "indexer/backup/known_records.h"
+#include "indexer/backup/write_files.h"
+#include "indexer/disk/checksum.h"
+#include "indexer/disk/volume.h"
+#include "indexer/intake/move_lock.h"
+#include "indexer/store/erasure_table.h"
+#include "indexer/store/records_file.h"
+
+namespace quarterturn {
+namespace {
+
+constexpr auto waiting_records = "records/.writing.sqlite";
+
+class BackupRun {
+  public:
+    BackupRun(Library& library, const BackupWishes& wishes, BackupPlace place)
+        : library_(library),
+          wishes_(wishes),
+          folder_(place.folder),
+          listed_(std::move(place.listed)),
+          first_(place.first) {
+        report_.backup = std::move(place.backup);
+        report_.backup.at = wishes.now;
+    }
+
+    BackupReport run() {
+        wanted_ = recorded_files(library_);
+        note_last_photo();
+        for (LibraryFile& text : loose_texts(library_)) wanted_.push_back(std::move(text));
+        plan_ = plan_backup(folder_, listed_, folder_.unfinished(), wanted_);
+        new_.mark = listed_.mark;
+        new_.last_erasure = last_erasure();
+        const bool erased = listed_.last_erasure < new_.last_erasure;
+        const bool records_new = erased || !records_are_there();
+        if (plan_.nothing_new() && !records_new) return finish();
+        choose_records(records_new, erased);
+        refuse_without_room();
+        settle_in();
+        folder_.note_unfinished(paths_at_work());
+        write_files();
+        if (report_.stopped) return std::move(report_);
+        if (records_new) write_records();
+        note_records_kept();
+        make_way();
+        folder_.replace_manifest(new_);
+        clear_away();
+        return finish();
+    }
+
+  private:
+    void note_last_photo() {
+        for (const LibraryFile& file : wanted_) {
+            if (file.photo) report_.backup.last_photo = *file.photo;
+        }
+    }
+
+    ErasureId last_erasure() {
+        const auto erasures = ErasureTable(library_.database()).all();
+        return erasures.empty() ? ErasureId{} : erasures.back().id;
+    }
+
+    bool records_are_there() {
+        const auto records = records_in(listed_);
+        if (records.empty() || !folder_.disk().exists(folder_.file(records.back()))) return false;
+        return records_unchanged(library_, listed_.mark);
+    }
+
+    // A name that no copy has, even where two backups are made within a second.
+    void choose_records(bool records_new, bool erased) {
+        const auto before = records_in(listed_);
+        records_kept_ = before;
+        if (!records_new) return;
+        auto utc = wishes_.utc;
+        while (!before.empty() && records_path(utc) <= before.back())
+            utc += std::chrono::seconds(1);
+        report_.backup.newest_records = records_path(utc);
+        std::vector<std::string> all = erased ? std::vector<std::string>{} : before;
+        all.push_back(report_.backup.newest_records);
+        records_kept_ = records_to_keep(all);
+        for (const std::string& path : before) {
+            if (std::ranges::find(records_kept_, path) == records_kept_.end()) {
+                plan_.obsolete.push_back(path);
+            }
+        }
+        if (erased) report_.records_erased = std::ssize(before);
+    }
+
+    void refuse_without_room() {
+        const std::int64_t records =
+            library_.disk().state(library_.folder() / records_file_name).bytes;
+        const std::int64_t needed = plan_.bytes + 2 * records;
+        const std::int64_t room = folder_.disk().free_bytes(folder_.folder());
+        if (room >= needed) return;
+        throw StoreError("There is not enough room in " + folder_.folder().string() + ": " +
+                         megabytes(needed) + " are needed and " + megabytes(room) +
+                         " are free. Free some, or choose another drive. Nothing was copied.");
+    }
+
+    static std::string megabytes(std::int64_t bytes) {
+        constexpr std::int64_t megabyte = 1'000'000;
+        return std::to_string((bytes + megabyte - 1) / megabyte) + " MB";
+    }
+
+    void settle_in() {
+        if (first_ && !library_.backups().marked(listed_.mark)) {
+            library_.backups().add(unfinished_backup());
+        }
+        library_.backups().begin(report_.backup);
+        if (first_) folder_.replace_manifest(listed_);
+        folder_.write_read_me();
+    }
+
+    Backup unfinished_backup() const {
+        Backup backup = report_.backup;
+        backup.at.reset();
+        return backup;
+    }
+
+    std::vector<std::string> paths_at_work() const {
+        std::vector<std::string> paths = plan_.obsolete;
+        for (const PlannedFile& planned : plan_.to_write) {
+            paths.push_back(planned.place);
+            if (planned.place != planned.file.path) paths.push_back(planned.file.path);
+        }
+        paths.emplace_back(waiting_records);
+        if (!listed_.files.contains(report_.backup.newest_records)) {
+            paths.push_back(report_.backup.newest_records);
+        }
+        return paths;
+    }
+
+    void write_files() {
+        const WrittenFiles written =
+            write_missing(library_, folder_, plan_.to_write, {wishes_.progress, wishes_.stop});
+        report_.copied = written.copied;
+        report_.renamed = written.renamed;
+        report_.problems = written.problems;
+        report_.stopped = written.stopped;
+        for (const LibraryFile& file : plan_.there) new_.files[file.path] = file.sha256;
+        for (std::size_t i = 0; i < plan_.to_write.size() && !report_.stopped; ++i) {
+            note(plan_.to_write[i], written.lacking[i]);
+        }
+    }
+
+    void note(const PlannedFile& planned, bool lacking) {
+        if (!lacking) {
+            new_.files[planned.place] = planned.file.sha256;
+            return;
+        }
+        if (planned.file.photo) lacks_.push_back(*planned.file.photo);
+        if (planned.place != planned.file.path) plan_.obsolete.push_back(planned.file.path);
+    }
+
+    void write_records() {
+        FileSystem& disk = folder_.disk();
+        const Path waiting = folder_.file(waiting_records);
+        disk.make_folders(waiting.parent_path());
+        copy_records(library_, waiting);
+        const std::string sum = sha256_of_file(disk, waiting);
+        if (sha256(disk.read_back(waiting)) != sum || !sound_copy(waiting)) {
+            throw StoreError("The records could not be copied whole to " +
+                             folder_.folder().string() +
+                             ": run qturn verify; the backup before is as it was.");
+        }
+        const Path file = folder_.file(report_.backup.newest_records);
+        if (disk.exists(file)) disk.remove(file);  // left by a backup that did not end
+        disk.rename_new(waiting, file);
+        disk.sync_folder(file.parent_path());
+        new_.files[report_.backup.newest_records] = sum;
+        report_.records = report_.backup.newest_records;
+    }
+
+    void note_records_kept() {
+        for (const std::string& path : records_kept_) {
+            const auto before = listed_.files.find(path);
+            if (before != listed_.files.end()) new_.files[path] = before->second;
+        }
+    }
+
+    // Files whose name is taken by bytes of the backup before: until the list names them where they
+    // wait, those must stay.
+    void make_way() {
+        if (!plan_.any_in_the_way()) return;
+        folder_.replace_manifest(new_);
+        for (const PlannedFile& planned : plan_.to_write) {
+            if (planned.place == planned.file.path || !new_.files.contains(planned.place)) continue;
+            put_in_place(folder_, planned);
+            new_.files[planned.file.path] = planned.file.sha256;
+        }
+        for (const PlannedFile& planned : plan_.to_write) {
+            if (planned.place == planned.file.path) continue;
+            new_.files.erase(planned.place);
+            plan_.obsolete.push_back(planned.place);
+        }
+    }
+
+    void clear_away() {
+        for (const std::string& path : plan_.obsolete) {
+            const bool ours = !path.starts_with(moving_name) && !is_records_path(path);
+            if (ours && listed_.files.contains(path)) ++report_.removed;
+        }
+        plan_.obsolete.emplace_back(waiting_records);
+        plan_.obsolete.emplace_back(waiting_records + std::string("-journal"));
+        std::erase_if(plan_.obsolete,
+                      [&](const std::string& path) { return new_.files.contains(path); });
+        folder_.remove(plan_.obsolete);
+        folder_.forget_unfinished();
+    }
+
+    BackupReport finish() {
+        report_.backup.last_erasure = new_.last_erasure;
+        std::int64_t photos = 0;
+        for (const LibraryFile& file : wanted_) photos += file.photo ? 1 : 0;
+        report_.backup.photos = photos - std::ssize(lacks_);
+        library_.backups().finish(report_.backup, lacks_);
+        remember_records(library_, listed_.mark);
+        return std::move(report_);
+    }
+
+    Library& library_;
+    const BackupWishes& wishes_;
+    const BackupFolder folder_;
+    const Manifest listed_;
+    const bool first_;
+    Manifest new_;
+    std::vector<LibraryFile> wanted_;
+    BackupPlan plan_;
+    std::vector<std::string> records_kept_;
+    std::vector<PhotoId> lacks_;
+    BackupReport report_;
+};
+
+}  // namespace
+
+BackupReport back_up(Library& library, const BackupWishes& wishes) {
+    const MoveLock lock(library);
+    if (!lock.held()) throw StoreError(photos_are_being_moved);
+    return BackupRun(library, wishes, backup_place(library, wishes.to)).run();
+}
+
+}  // namespace quarterturn

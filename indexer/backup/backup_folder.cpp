@@ -1,0 +1,150 @@
+#include "indexer/backup/backup_folder.h"
+
+#include <algorithm>
+#include <set>
+
+#include "indexer/disk/empty_folders.h"
+#include "indexer/disk/write_once.h"
+#include "indexer/store/database.h"
+
+namespace quarterturn {
+namespace {
+
+constexpr const char* unfinished_name = "unfinished";
+constexpr std::string_view records_start = "records/records-";
+constexpr std::string_view records_end = ".sqlite";
+constexpr std::ptrdiff_t always_kept = 10;
+
+constexpr std::string_view read_me =
+    "This folder is a backup of a library of Quarterturn, made of plain files.\n"
+    "\n"
+    "To get photos out without the program: they lie in photos/, in a folder for each sitting,\n"
+    "under their own names. Copy what you need; leave this folder as it is.\n"
+    "\n"
+    "  photos/           the photos as they were brought in\n"
+    "  consents/         scans and messages that show what clients allowed\n"
+    "  inspiration/      pictures that clients brought along\n"
+    "  records/          clients, sittings, looks, recipes and tags as they were at each time\n"
+    "                    (UTC) in its name: SQLite files, the newest last\n"
+    "  checksums.sha256  all of these files with their SHA-256\n"
+    "\n"
+    "To check that all is whole, in this folder: sha256sum --check --quiet checksums.sha256\n"
+    "To make a library of it again: qturn restore THIS-FOLDER --to A-NEW-FOLDER\n"
+    "\n"
+    "The photos show people. Keep this folder as carefully as the library itself.\n";
+
+std::span<const std::byte> bytes_of_text(std::string_view text) {
+    return std::as_bytes(std::span(text));
+}
+
+// The month in a name of records_path: "202611".
+std::string month_of(const std::string& records) {
+    constexpr std::size_t month_digits = 6;
+    return records.substr(records_start.size(), month_digits);
+}
+
+}  // namespace
+
+std::string text_of_file(FileSystem& disk, const Path& file) {
+    const Bytes bytes = disk.read(file, any_size);
+    return {reinterpret_cast<const char*>(bytes.data()), bytes.size()};
+}
+
+std::optional<Manifest> BackupFolder::manifest() const {
+    if (!disk_->exists(file(manifest_name))) return std::nullopt;
+    auto manifest = parse_manifest(text_of_file(*disk_, file(manifest_name)));
+    if (manifest) return manifest;
+    throw StoreError("The list of files in " + folder_.string() + " (" + manifest_name +
+                     ") is damaged: leave that folder as it is, and make a backup in a new one.");
+}
+
+void BackupFolder::replace_manifest(const Manifest& manifest) const {
+    replace_file(*disk_, file(manifest_name), bytes_of_text(manifest_text(manifest)));
+}
+
+std::vector<std::string> BackupFolder::unfinished() const {
+    std::vector<std::string> paths;
+    if (!disk_->exists(file(unfinished_name))) return paths;
+    const std::string text = text_of_file(*disk_, file(unfinished_name));
+    for (std::size_t begin = 0; begin < text.size();) {
+        const std::size_t end = std::min(text.find('\0', begin), text.size());
+        paths.push_back(text.substr(begin, end - begin));
+        begin = end + 1;
+    }
+    return paths;
+}
+
+void BackupFolder::note_unfinished(const std::vector<std::string>& paths) const {
+    std::string text;
+    for (const std::string& path : paths) text.append(path) += '\0';
+    replace_file(*disk_, file(unfinished_name), bytes_of_text(text));
+}
+
+void BackupFolder::forget_unfinished() const {
+    if (!disk_->exists(file(unfinished_name))) return;
+    disk_->remove(file(unfinished_name));
+    disk_->sync_folder(folder_);
+}
+
+void BackupFolder::write_read_me() const {
+    const Path text = file(read_me_name);
+    if (disk_->exists(text) && text_of_file(*disk_, text) == read_me) return;
+    replace_file(*disk_, text, bytes_of_text(read_me));
+}
+
+void BackupFolder::remove(const std::vector<std::string>& paths) const {
+    for (const std::string& path : paths) {
+        make_way(path);
+        if (disk_->exists(file(path))) {
+            disk_->remove(file(path));
+            disk_->sync_folder(file(path).parent_path());
+        }
+        drop_empty_folders(*disk_, folder_, Path(path).parent_path());
+    }
+}
+
+void BackupFolder::make_way(const std::string& path) const {
+    const Path left = unseen_name(file(path));
+    if (disk_->exists(left)) disk_->remove(left);
+}
+
+std::string records_path(std::chrono::sys_seconds utc) {
+    const auto day = std::chrono::floor<std::chrono::days>(utc);
+    const std::chrono::year_month_day date(day);
+    const std::chrono::hh_mm_ss time(utc - day);
+    std::array<char, 32> text{};
+    std::snprintf(text.data(), text.size(), "%04d%02u%02uT%02d%02d%02dZ",
+                  static_cast<int>(date.year()), static_cast<unsigned>(date.month()),
+                  static_cast<unsigned>(date.day()), static_cast<int>(time.hours().count()),
+                  static_cast<int>(time.minutes().count()),
+                  static_cast<int>(time.seconds().count()));
+    return std::string(records_start) + text.data() + std::string(records_end);
+}
+
+bool is_records_path(const std::string& path) {
+    constexpr std::size_t time_letters = 16;
+    return path.size() == records_start.size() + time_letters + records_end.size() &&
+           path.starts_with(records_start) && path.ends_with(records_end);
+}
+
+std::vector<std::string> records_in(const Manifest& manifest) {
+    std::vector<std::string> records;
+    for (const auto& [path, checksum] : manifest.files) {
+        if (is_records_path(path)) records.push_back(path);
+    }
+    return records;
+}
+
+std::vector<std::string> records_to_keep(const std::vector<std::string>& records) {
+    std::vector<std::string> kept;
+    std::set<std::string> months;
+    std::ptrdiff_t number = 0;
+    for (auto path = records.rbegin(); path != records.rend(); ++path) {
+        const bool first_of_month = months.insert(month_of(*path)).second;
+        if (number++ < always_kept || first_of_month) kept.push_back(*path);
+    }
+    std::ranges::reverse(kept);
+    return kept;
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,67 @@
+#pragma once
+// A backup as it lies on a drive, in plain files:
+//
+//   photos/ consents/ inspiration/   as in the library
+//   records/records-20261107T101203Z.sqlite   the records as they were then, by UTC
+//   checksums.sha256                  all of these with their SHA-256 (manifest.h)
+//   READ ME.txt                       what the folder is, and how to get photos out of it
+//
+// While a backup is being made, "unfinished" lists what may lie there beside the list of files,
+// and moving/ holds what waits for a name that is still taken.
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "indexer/backup/manifest.h"
+#include "indexer/disk/file_system.h"
+
+namespace quarterturn {
+
+inline constexpr const char* manifest_name = "checksums.sha256";
+inline constexpr const char* read_me_name = "READ ME.txt";
+inline constexpr const char* moving_name = "moving";
+
+// A text file of any length. Throws DiskError.
+std::string text_of_file(FileSystem& disk, const Path& file);
+
+class BackupFolder {
+  public:
+    BackupFolder(FileSystem& disk, Path folder) : disk_(&disk), folder_(std::move(folder)) {}
+
+    FileSystem& disk() const { return *disk_; }
+    const Path& folder() const { return folder_; }
+    Path file(const std::string& path) const { return folder_ / path; }
+
+    // The list of files; nothing where there is none. Throws StoreError when it is damaged, and
+    // DiskError.
+    std::optional<Manifest> manifest() const;
+    void replace_manifest(const Manifest& manifest) const;
+
+    // What a backup that did not end may have left beside the list of files.
+    std::vector<std::string> unfinished() const;
+    void note_unfinished(const std::vector<std::string>& paths) const;
+    void forget_unfinished() const;
+
+    // Only when other words stand there.
+    void write_read_me() const;
+
+    // Removes files, and folders that are empty then; what is not there is passed over.
+    void remove(const std::vector<std::string>& paths) const;
+    // Removes what was being written when the power went, in the folder of this file.
+    void make_way(const std::string& path) const;
+
+  private:
+    FileSystem* disk_;
+    Path folder_;
+};
+
+// "records/records-20261107T101203Z.sqlite"
+std::string records_path(std::chrono::sys_seconds utc);
+bool is_records_path(const std::string& path);
+// The copies of the records on the list, the oldest first: their names follow their times.
+std::vector<std::string> records_in(const Manifest& manifest);
+// Of these, which are kept: the last ten, and of each month before that the last.
+std::vector<std::string> records_to_keep(const std::vector<std::string>& records);
+
+}  // namespace quarterturn

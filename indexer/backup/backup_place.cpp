@@ -1,0 +1,115 @@
+#include "indexer/backup/backup_place.h"
+
+#include <algorithm>
+#include <random>
+
+#include "indexer/disk/lies_in.h"
+#include "indexer/disk/volume.h"
+
+namespace quarterturn {
+namespace {
+
+constexpr const char* probe_name = ".quarterturn-probe";
+
+void refuse_unless_apart(Library& library, const Path& to) {
+    if (lies_in(to, library.folder())) {
+        throw StoreError(to.string() +
+                         " lies in the library itself, and would be lost with it: choose a folder "
+                         "on another drive.");
+    }
+    if (lies_in(library.folder(), to)) {
+        throw StoreError("The library lies in " + to.string() +
+                         ": choose a folder on another drive, or beside it.");
+    }
+}
+
+// So that a drive that can only be read is told of before anything else.
+void refuse_unless_writable(FileSystem& disk, const Path& to) {
+    const Path probe = to / probe_name;
+    if (disk.exists(probe)) disk.remove(probe);
+    disk.write_new(probe, {});
+    disk.remove(probe);
+}
+
+void refuse_unless_empty(FileSystem& disk, const Path& to) {
+    const auto entries = disk.list(to);
+    const auto other = std::ranges::find_if(
+        entries, [](const Path& entry) { return !entry.filename().native().starts_with('.'); });
+    if (other == entries.end()) return;
+    throw StoreError(to.string() + " holds other things (" + other->filename().string() +
+                     "): name a new folder in it, such as " + (to / "Quarterturn backup").string() +
+                     ".");
+}
+
+std::string new_mark() {
+    std::random_device random;
+    std::string mark;
+    constexpr int parts = 4;
+    for (int i = 0; i < parts; ++i) {
+        std::array<char, 9> text{};
+        std::snprintf(text.data(), text.size(), "%08x", random());
+        mark += text.data();
+    }
+    return mark;
+}
+
+// Where a drive is not connected, its folder may be an empty one of this computer.
+[[noreturn]] void refuse_as_away(const Backup& known) {
+    throw StoreError("The backup in " + place_words(known) +
+                     " is not there: connect its drive and try again. If it was lost or emptied, "
+                     "take it off the list of backups first.");
+}
+
+// One that was begun there and never came to its list of files, else a new one.
+Backup begun_or_new(Library& library, const Path& to) {
+    for (const Backup& known : library.backups().all()) {
+        if (known.folder != to) continue;
+        if (known.at) refuse_as_away(known);
+        return known;
+    }
+    Backup backup;
+    backup.mark = new_mark();
+    return backup;
+}
+
+Backup known_backup(Library& library, const Path& to, const Manifest& listed) {
+    const auto known = library.backups().marked(listed.mark);
+    if (!known) {
+        throw StoreError(to.string() +
+                         " holds a backup of another library, and was left as it is: name a new "
+                         "folder.");
+    }
+    const auto records = records_in(listed);
+    if (!records.empty() && records.back() > known->newest_records) {
+        throw StoreError(
+            to.string() +
+            " holds newer records than this library, made from a copy of it or before this one "
+            "was restored; it was left as it is: name a new folder.");
+    }
+    return *known;
+}
+
+}  // namespace
+
+BackupPlace backup_place(Library& library, const Path& to) {
+    const Path place = std::filesystem::absolute(to).lexically_normal();
+    FileSystem& disk = library.disk();
+    refuse_unless_apart(library, place);
+    BackupPlace found{BackupFolder(disk, place), {}, {}};
+    if (auto listed = found.folder.manifest()) {
+        found.backup = known_backup(library, place, *listed);
+        found.listed = std::move(*listed);
+    } else {
+        found.backup = begun_or_new(library, place);
+        found.listed.mark = found.backup.mark;
+        found.first = true;
+        disk.make_folders(place);
+        refuse_unless_empty(disk, place);
+    }
+    refuse_unless_writable(disk, place);
+    found.backup.folder = place;
+    found.backup.volume = volume_label(place);
+    return found;
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,66 @@
+#include "indexer/backup/backups_at_hand.h"
+
+#include <algorithm>
+
+#include "indexer/disk/checksum.h"
+
+namespace quarterturn {
+namespace {
+
+std::optional<Bytes> right_bytes(FileSystem& disk, const Path& path, const LibraryFile& file) try {
+    if (!lies_there(disk, path, file)) return std::nullopt;
+    Bytes bytes = disk.read(path, any_size);
+    if (sha256(bytes) != file.sha256) return std::nullopt;
+    return bytes;
+} catch (const DiskError&) {
+    return std::nullopt;
+}
+
+bool lies_quietly(FileSystem& disk, const Path& path, const LibraryFile& file) try {
+    return lies_there(disk, path, file);
+} catch (const DiskError&) {
+    return false;
+}
+
+}  // namespace
+
+BackupSource::BackupSource(BackupFolder folder, const Manifest& listed)
+    : folder_(std::move(folder)) {
+    for (const auto& [path, sha256] : listed.files) paths_[sha256].push_back(path);
+}
+
+bool BackupSource::lists(const LibraryFile& file) const {
+    const auto paths = paths_.find(file.sha256);
+    return paths != paths_.end() &&
+           std::ranges::any_of(paths->second, [&](const std::string& path) {
+               return lies_quietly(folder_.disk(), folder_.file(path), file);
+           });
+}
+
+std::optional<Bytes> BackupSource::bytes_of(const LibraryFile& file) const {
+    const auto paths = paths_.find(file.sha256);
+    if (paths == paths_.end()) return std::nullopt;
+    for (const std::string& path : paths->second) {
+        if (auto bytes = right_bytes(folder_.disk(), folder_.file(path), file)) return bytes;
+    }
+    return std::nullopt;
+}
+
+std::optional<BackupSource> at_hand(Library& library, const Backup& backup) try {
+    BackupFolder folder(library.disk(), backup.folder);
+    const auto listed = folder.manifest();
+    if (!listed || listed->mark != backup.mark) return std::nullopt;
+    return BackupSource(std::move(folder), *listed);
+} catch (const std::runtime_error&) {
+    return std::nullopt;
+}
+
+std::vector<BackupSource> backups_at_hand(Library& library) {
+    std::vector<BackupSource> sources;
+    for (const Backup& backup : library.backups().all()) {
+        if (auto source = at_hand(library, backup)) sources.push_back(std::move(*source));
+    }
+    return sources;
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,36 @@
+#pragma once
+// The backups whose drives are connected, as places that good bytes can be had from.
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "indexer/backup/backup_folder.h"
+#include "indexer/backup/library_files.h"
+
+namespace quarterturn {
+
+// One backup by what its files hold. A file is only ever given when its checksum is right.
+class BackupSource {
+  public:
+    BackupSource(BackupFolder folder, const Manifest& listed);
+
+    const BackupFolder& folder() const { return folder_; }
+    // Whether it is on the list there and lies there with the right size.
+    bool lists(const LibraryFile& file) const;
+    // Its bytes; nothing when they are not there, cannot be read or are damaged. Safe to use from
+    // several threads.
+    std::optional<Bytes> bytes_of(const LibraryFile& file) const;
+
+  private:
+    BackupFolder folder_;
+    std::map<std::string, std::vector<std::string>> paths_;  // by checksum
+};
+
+// Those of the library's backups that are where they lay last. What cannot be read is passed over.
+std::vector<BackupSource> backups_at_hand(Library& library);
+// That one where it is at hand.
+std::optional<BackupSource> at_hand(Library& library, const Backup& backup);
+
+}  // namespace quarterturn

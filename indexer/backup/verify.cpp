@@ -1,0 +1,216 @@
+#include "indexer/backup/verify.h"
+
+#include <algorithm>
+#include <set>
+
+#include "indexer/backup/heal.h"
+#include "indexer/disk/checksum.h"
+#include "indexer/intake/ordered_work.h"
+#include "indexer/intake/time_left.h"
+#include "indexer/store/records_file.h"
+
+namespace quarterturn {
+namespace {
+
+constexpr unsigned reading_threads = 2;
+constexpr std::ptrdiff_t kept_every = 200;  // files: little to be read twice, seldom written down
+
+using Looked = std::optional<Trouble>;
+
+Looked look_at(FileSystem& disk, const Path& path, const LibraryFile& file) try {
+    if (!disk.exists(path)) return Trouble::missing;
+    const bool whole = lies_there(disk, path, file) && sha256_of_file(disk, path) == file.sha256;
+    return whole ? Looked{} : Trouble::changed;
+} catch (const DiskError&) {
+    return Trouble::unreadable;
+}
+
+class Verifying {
+  public:
+    Verifying(Library& library, const VerifyWishes& wishes) : library_(library), wishes_(wishes) {}
+
+    VerifyReport run() {
+        const std::vector<LibraryFile> all = recorded_files(library_);
+        const std::vector<LibraryFile> files = still_to_read(all);
+        report_.files_before = std::ssize(all) - std::ssize(files);
+        read(files);
+        if (report_.stopped) return std::move(report_);
+        find_without_record(all);
+        report_.records = record_problems(library_);
+        check_seals();
+        library_.verification().finish(wishes_.now, problems());
+        return std::move(report_);
+    }
+
+  private:
+    // Photos in the order of their numbers, from where it was stopped; before them those that were
+    // found to be wrong then.
+    std::vector<LibraryFile> still_to_read(const std::vector<LibraryFile>& all) {
+        const auto reached = library_.verification().reached();
+        if (wishes_.from_start || !reached || !reached->last_photo) {
+            library_.verification().begin();
+            return all;
+        }
+        const auto wrong = library_.verification().problems();
+        std::vector<LibraryFile> first;
+        std::vector<LibraryFile> rest;
+        for (const LibraryFile& file : all) {
+            if (!file.photo || *file.photo > reached->last_photo) {
+                rest.push_back(file);
+            } else if (std::ranges::binary_search(wrong, *file.photo)) {
+                first.push_back(file);
+            }
+        }
+        last_ = reached->last_photo;
+        first.insert(first.end(), rest.begin(), rest.end());
+        return first;
+    }
+
+    void read(const std::vector<LibraryFile>& files) {
+        std::int64_t bytes = 0;
+        for (const LibraryFile& file : files) bytes += std::max<std::int64_t>(file.bytes, 0);
+        TimeLeft time(bytes);
+        OrderedWork<Looked> work(
+            files.size(), reading_threads,
+            [&](std::size_t i) {
+                return look_at(library_.disk(), library_.folder() / files[i].path, files[i]);
+            },
+            wishes_.stop);
+        std::size_t next = 0;
+        while (const auto looked = work.next()) {
+            const LibraryFile& file = files[next++];
+            if (*looked) meet(file);
+            note(file);
+            time.done(std::max<std::int64_t>(file.bytes, 0));
+            tell({0, std::ssize(files), file.path, time.left()});
+        }
+        report_.stopped = next < files.size();
+        keep();
+    }
+
+    // The file may have been moved meanwhile: what counts is where the record says it is now.
+    void meet(LibraryFile file) {
+        if (file.photo) {
+            const auto photo = library_.photos().find(*file.photo);
+            if (!photo) return;
+            file.path = photo->file.path;
+        }
+        const Looked looked = look_at(library_.disk(), library_.folder() / file.path, file);
+        if (!looked) return;
+        FileTrouble trouble{file.path, *looked};
+        if (wishes_.heal && *looked != Trouble::unreadable) {
+            const Healed healed = heal(library_, file, sources());
+            trouble.healed_from = healed.from;
+            trouble.set_aside = healed.set_aside;
+        }
+        if (!trouble.healed()) {
+            wrong_.insert(file.sha256);
+            if (file.photo) wrong_photos_.push_back(*file.photo);
+        }
+        report_.troubles.push_back(std::move(trouble));
+    }
+
+    const std::vector<BackupSource>& sources() {
+        if (!sources_) sources_ = backups_at_hand(library_);
+        return *sources_;
+    }
+
+    void note(const LibraryFile& file) {
+        ++report_.files;
+        if (file.photo) last_ = std::max(last_, *file.photo);
+        if (report_.files % kept_every == 0) keep();
+    }
+
+    void keep() { library_.verification().reach(last_, wrong_photos_); }
+
+    void tell(ImportProgress progress) {
+        progress.done = report_.files;
+        if (wishes_.progress) wishes_.progress(progress);
+    }
+
+    void find_without_record(const std::vector<LibraryFile>& all) {
+        std::set<std::string> known;
+        for (const LibraryFile& file : recorded_files(library_)) known.insert(file.path);
+        for (const LibraryFile& file : all) known.insert(file.path);
+        const Path photos = library_.folder() / "photos";
+        if (!library_.disk().exists(photos)) return;
+        for (const auto& entry : std::filesystem::recursive_directory_iterator(photos)) {
+            const std::string path =
+                entry.path().lexically_relative(library_.folder()).generic_string();
+            if (!entry.is_directory() && !known.contains(path)) {
+                report_.without_record.push_back(path);
+            }
+        }
+        std::ranges::sort(report_.without_record);
+    }
+
+    void check_seals() {
+        for (const Look& look : library_.looks().all()) {
+            const auto sign_off = library_.sign_offs().standing(look.id);
+            if (!sign_off) continue;
+            for (const SealedPhoto& sealed : sign_off->seal.photos) check_seal(look, sealed);
+        }
+    }
+
+    void check_seal(const Look& look, const SealedPhoto& sealed) {
+        const bool recorded = library_.photos().with_sha256(sealed.sha256).has_value();
+        if (recorded && !wrong_.contains(sealed.sha256)) return;
+        report_.seals.push_back("The signed-off look " + look.name + " was sealed with " +
+                                sealed.name +
+                                (recorded ? ", whose file is gone or has changed."
+                                          : ", which is not in the library any longer."));
+    }
+
+    std::int64_t problems() const {
+        return std::ssize(report_.without_record) + std::ssize(report_.records) +
+               std::ssize(report_.seals) +
+               std::ranges::count_if(report_.troubles,
+                                     [](const FileTrouble& one) { return !one.healed(); });
+    }
+
+    Library& library_;
+    const VerifyWishes& wishes_;
+    VerifyReport report_;
+    std::optional<std::vector<BackupSource>> sources_;
+    PhotoId last_;
+    std::vector<PhotoId> wrong_photos_;
+    std::set<std::string> wrong_;  // checksums
+};
+
+}  // namespace
+
+bool VerifyReport::whole() const {
+    return !stopped && troubles.empty() && without_record.empty() && records.empty() &&
+           seals.empty();
+}
+
+std::string sentence(const FileTrouble& trouble) {
+    std::string words = trouble.path;
+    switch (trouble.trouble) {
+        case Trouble::missing:
+            words += " was not there";
+            break;
+        case Trouble::changed:
+            words += " was no longer what was brought in";
+            break;
+        case Trouble::unreadable:
+            return words +
+                   " could not be read: see to the disk and to the file's permissions, and check "
+                   "again.";
+    }
+    if (!trouble.healed()) {
+        return words +
+               ": connect a drive with a backup and check again, or bring it in again from its "
+               "card or phone.";
+    }
+    words += ", and was put back from the backup in " + trouble.healed_from.string() + ".";
+    if (trouble.set_aside.empty()) return words;
+    return words + " The changed one is kept as " + trouble.set_aside.string() +
+           "; remove it when you have looked.";
+}
+
+VerifyReport verify(Library& library, const VerifyWishes& wishes) {
+    return Verifying(library, wishes).run();
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,14 @@
+#include "indexer/disk/empty_folders.h"
+
+namespace quarterturn {
+
+void drop_empty_folders(FileSystem& disk, const Path& root, Path folder) {
+    while (folder.has_parent_path() && disk.exists(root / folder) &&
+           disk.list(root / folder).empty()) {
+        disk.remove_empty_folder(root / folder);
+        disk.sync_folder(root / folder.parent_path());
+        folder = folder.parent_path();
+    }
+}
+
+}  // namespace quarterturn

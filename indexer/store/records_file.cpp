@@ -1,0 +1,65 @@
+#include "indexer/store/records_file.h"
+
+#include "indexer/store/statement.h"
+#include "indexer/store/store_error.h"
+
+namespace quarterturn {
+namespace {
+
+constexpr int most_problems = 20;
+
+void check_integrity(SQLite::Database& handle, std::vector<std::string>& problems) {
+    SQLite::Statement rows(handle, "PRAGMA integrity_check(" + std::to_string(most_problems) + ")");
+    while (rows.executeStep()) {
+        const std::string found = rows.getColumn(0).getString();
+        if (found != "ok") problems.push_back("The records are damaged (" + found + ").");
+    }
+}
+
+void check_references(SQLite::Database& handle, std::vector<std::string>& problems) {
+    SQLite::Statement rows(handle, "PRAGMA foreign_key_check");
+    while (rows.executeStep() && std::ssize(problems) < most_problems) {
+        problems.push_back("A record of " + rows.getColumn(0).getString() + " belongs to a " +
+                           rows.getColumn(2).getString() + " that is not there.");
+    }
+}
+
+}  // namespace
+
+void copy_records(Library& library, const Path& file) {
+    FileSystem& disk = library.disk();
+    for (const char* ending : {"", "-journal"}) {
+        if (const Path left(file.native() + ending); disk.exists(left)) disk.remove(left);
+    }
+    disk.write_new(file, {});  // with the mode of all files of hers
+    run(library.database(), "VACUUM INTO ?", file.native());
+    disk.sync_file(file);
+}
+
+std::vector<std::string> record_problems(Library& library) {
+    std::vector<std::string> problems;
+    in_words([&] {
+        check_integrity(library.database().handle(), problems);
+        check_references(library.database().handle(), problems);
+    });
+    return problems;
+}
+
+bool sound_copy(const Path& file) {
+    return in_words([&] {
+        SQLite::Database copy(std::filesystem::absolute(file).native(), SQLite::OPEN_READONLY);
+        std::vector<std::string> problems;
+        check_integrity(copy, problems);
+        return problems.empty();
+    });
+}
+
+std::optional<FileState> settled_state(Library& library) {
+    std::int64_t busy = 0;
+    Statement checkpoint(library.database(), "PRAGMA wal_checkpoint(TRUNCATE)");
+    if (checkpoint.step()) checkpoint.read(busy);
+    if (busy != 0) return std::nullopt;
+    return library.disk().state(library.folder() / records_file_name);
+}
+
+}  // namespace quarterturn

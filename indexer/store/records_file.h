@@ -1,0 +1,31 @@
+#pragma once
+// The file of the records as a whole: a copy of it, whether it is sound, whether it has changed.
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "indexer/store/library.h"
+
+namespace quarterturn {
+
+inline constexpr const char* records_file_name = "records.sqlite";
+
+// Writes the records as they are now into a new file of its own that needs no other beside it
+// (SQLite's VACUUM INTO), and syncs it. What an interrupted copy left there is cleared away.
+// Throws StoreError and DiskError.
+void copy_records(Library& library, const Path& file);
+
+// A sentence for each thing that SQLite finds wrong with the records (integrity_check,
+// foreign_key_check), twenty at most. Throws StoreError when it cannot look.
+std::vector<std::string> record_problems(Library& library);
+
+// As record_problems, of a file that copy_records wrote: whether nothing is wrong with it.
+bool sound_copy(const Path& file);
+
+// Size and time of change of the records when all that was written stands in that one file: the
+// same again means that nothing has changed since. Nothing while another program holds the records
+// open for writing.
+std::optional<FileState> settled_state(Library& library);
+
+}  // namespace quarterturn

@@ -1,0 +1,277 @@
+#include "tests/indexer/backup/backup_fixture.h"
+
+#include "indexer/erasure/erase.h"
+
+namespace quarterturn {
+namespace {
+
+struct Backups : testing::Test, BackupTest {
+    // What the library's records name lies there under the same names, whole, and nothing else.
+    void expect_mirrors_library() {
+        EXPECT_TRUE(sha256sum_agrees(drive));
+        auto there = files_below(drive);
+        for (const std::string top : {"photos", "consents", "inspiration"}) {
+            if (!std::filesystem::exists(library.folder() / top)) continue;
+            for (const auto& [path, text] : files_below(library.folder() / top)) {
+                const std::string place = top + '/' + path;
+                EXPECT_EQ(there[place], text) << place;
+                there.erase(place);
+            }
+        }
+        for (const auto& [path, text] : there) {
+            EXPECT_TRUE(path.starts_with("records/records-") || path == "checksums.sha256" ||
+                        path == "READ ME.txt" || path == "consent-form.txt")
+                << path << " lies there too";
+        }
+    }
+
+    std::vector<std::string> records() {
+        return records_in(BackupFolder(real_file_system(), drive).manifest().value());
+    }
+};
+
+TEST_F(Backups, HoldAllFilesUnderTheirOwnNames) {
+    add_paper_and_picture();
+    const BackupReport report = back_up_to(drive);
+    EXPECT_TRUE(report.problems.empty());
+    EXPECT_EQ(report.copied, 6);
+    EXPECT_EQ(report.backup.photos, 3);
+    expect_mirrors_library();
+    EXPECT_EQ(text_of(drive / "consent-form.txt"), "May I show your hair?");
+    EXPECT_EQ(records().size(), 1U);
+    EXPECT_TRUE(std::filesystem::exists(drive / "READ ME.txt"));
+}
+
+TEST_F(Backups, CopyOnlyWhatIsNew) {
+    back_up_to(drive);
+    add_photo("four.jpg", trial);
+    const BackupReport report = back_up_to(drive);
+    EXPECT_EQ(report.copied, 1);
+    EXPECT_EQ(records().size(), 2U);
+    expect_mirrors_library();
+}
+
+TEST_F(Backups, WriteNothingWhenNothingIsNew) {
+    back_up_to(drive);
+    const auto before = files_below(drive);
+    const BackupReport report = back_up_to(drive);
+    EXPECT_EQ(report.copied, 0);
+    EXPECT_TRUE(report.records.empty());
+    EXPECT_EQ(files_below(drive), before);
+    EXPECT_EQ(library.backups().all().at(0).at, report.backup.at);
+}
+
+TEST_F(Backups, KeepTheRecordsWhenOnlyTheyHaveChanged) {
+    back_up_to(drive);
+    Tags tags = photo_named("one.jpg").tags;
+    tags.note = "the pin on the left";
+    library.history().apply({"noted", {{photo_named("one.jpg").id, tags}}, {}});
+    const BackupReport report = back_up_to(drive);
+    EXPECT_EQ(report.copied, 0);
+    EXPECT_FALSE(report.records.empty());
+    EXPECT_EQ(records().size(), 2U);
+}
+
+TEST_F(Backups, FollowAFileThatWasMoved) {
+    back_up_to(drive);
+    const Photo photo = photo_named("one.jpg");
+    const std::string place = "photos/2026/a sitting/one.jpg";
+    std::filesystem::create_directories((library.folder() / place).parent_path());
+    std::filesystem::rename(library.photo_file(photo), library.folder() / place);
+    library.photos().set_path(photo.id, place);
+    const BackupReport report = back_up_to(drive);
+    EXPECT_EQ(report.copied, 0);
+    EXPECT_EQ(report.renamed, 1);
+    expect_mirrors_library();
+}
+
+TEST_F(Backups, FollowTwoFilesThatChangedPlaces) {
+    back_up_to(drive);
+    const Photo one = photo_named("one.jpg");
+    const Photo two = photo_named("two.jpg");
+    std::filesystem::rename(library.photo_file(one), library.folder() / "aside");
+    std::filesystem::rename(library.photo_file(two), library.photo_file(one));
+    std::filesystem::rename(library.folder() / "aside", library.photo_file(two));
+    library.photos().set_path(one.id, "photos/2026/between");
+    library.photos().set_path(two.id, one.file.path);
+    library.photos().set_path(one.id, two.file.path);
+    const BackupReport report = back_up_to(drive);
+    EXPECT_EQ(report.renamed, 2);
+    expect_mirrors_library();
+}
+
+TEST_F(Backups, TakeATextThatSheChanged) {
+    add_paper_and_picture();
+    back_up_to(drive);
+    write_text(library.folder() / "consent-form.txt", "May I show your plait?");
+    back_up_to(drive);
+    EXPECT_EQ(text_of(drive / "consent-form.txt"), "May I show your plait?");
+    expect_mirrors_library();
+}
+
+TEST_F(Backups, NeverPutADamagedPhotoInThePlaceOfAGoodOne) {
+    back_up_to(drive);
+    const Photo photo = photo_named("one.jpg");
+    write_text(library.photo_file(photo), "PHOTO of one.jpg");
+    back_up_to(drive);
+    EXPECT_EQ(text_of(drive / photo.file.path), "photo of one.jpg");
+    EXPECT_TRUE(sha256sum_agrees(drive));
+}
+
+TEST_F(Backups, SayWhichPhotoIsNotInThem) {
+    const Photo photo = photo_named("one.jpg");
+    write_text(library.photo_file(photo), "PHOTO of one.jpg");
+    const BackupReport report = back_up_to(drive);
+    ASSERT_EQ(report.problems.size(), 1U);
+    EXPECT_NE(report.problems[0].find("one.jpg"), std::string::npos);
+    EXPECT_FALSE(std::filesystem::exists(drive / photo.file.path));
+    EXPECT_EQ(report.backup.photos, 2);
+    const Backup known = library.backups().all().at(0);
+    EXPECT_FALSE(library.backups().photos_in(known).contains(photo.id));
+    EXPECT_TRUE(library.backups().photos_in(known).contains(photo_named("two.jpg").id));
+}
+
+TEST_F(Backups, MendWhatWasCutOffThere) {
+    back_up_to(drive);
+    write_text(drive / photo_named("one.jpg").file.path, "pho");
+    EXPECT_EQ(back_up_to(drive).copied, 1);
+    expect_mirrors_library();
+}
+
+TEST_F(Backups, LoseWhoWasErasedAndOlderRecordsOfHer) {
+    add_paper_and_picture();
+    back_up_to(drive);
+    add_photo("four.jpg", trial);
+    back_up_to(drive);
+    erase_client(library, plan_erasure(library, mira, SharedPhotos::stay),
+                 parse_date("2026-11-09").value());
+    const BackupReport report = back_up_to(drive);
+    EXPECT_EQ(report.records_erased, 2);
+    EXPECT_EQ(report.removed, 5);
+    EXPECT_EQ(records().size(), 1U);
+    expect_mirrors_library();
+    for (const auto& [path, text] : files_below(drive)) {
+        EXPECT_EQ(text.find("Okonjo"), std::string::npos) << path;
+        EXPECT_EQ((path + text).find("one.jpg"), std::string::npos) << path;
+    }
+}
+
+TEST_F(Backups, AreNamedByAnErasureUntilTheyAreMadeAgain) {
+    back_up_to(drive);
+    const ErasurePlan plan = plan_erasure(library, mira, SharedPhotos::stay);
+    ASSERT_EQ(plan.backups.size(), 1U);
+    EXPECT_EQ(plan.backups[0].folder, drive);
+    const Erased erased = erase_client(library, plan, parse_date("2026-11-09").value());
+    EXPECT_EQ(library.backups().before_erasure(erased.erasure.id).size(), 1U);
+    back_up_to(drive);
+    EXPECT_TRUE(library.backups().before_erasure(erased.erasure.id).empty());
+}
+
+TEST_F(Backups, AreRefusedWhereTheyWouldBeLostOrDestroySomething) {
+    const auto reason = [&](const Path& to) {
+        try {
+            back_up_to(to);
+            return std::string("taken");
+        } catch (const StoreError& error) {
+            return std::string(error.what());
+        }
+    };
+    EXPECT_NE(reason(library.folder() / "backup").find("lies in the library"), std::string::npos);
+    EXPECT_NE(reason(folder.path()).find("The library lies in"), std::string::npos);
+    write_text(folder / "letters/to mother.txt", "dear");
+    EXPECT_NE(reason(folder / "letters").find("holds other things"), std::string::npos);
+    EXPECT_EQ(files_below(folder / "letters").size(), 1U);
+
+    ExampleLibrary other;
+    BackupWishes wishes;
+    wishes.to = folder / "theirs";
+    back_up(other.library, wishes);
+    EXPECT_NE(reason(folder / "theirs").find("another library"), std::string::npos);
+}
+
+// As after a library was put back to what it was: a backup from it would lose what is newer.
+TEST_F(Backups, WithNewerRecordsAreLeftAlone) {
+    back_up_to(drive);
+    const Backup known = library.backups().all().at(0);
+    add_photo("four.jpg", trial);
+    back_up_to(drive);
+    library.backups().begin(known);
+    const auto before = files_below(drive);
+    EXPECT_THROW(back_up_to(drive), StoreError);
+    EXPECT_EQ(files_below(drive), before);
+}
+
+TEST_F(Backups, GoOnWhereTheyWereStopped) {
+    std::stop_source stop;
+    BackupWishes wishes;
+    wishes.to = drive;
+    wishes.stop = stop.get_token();
+    stop.request_stop();
+    EXPECT_TRUE(back_up(library, wishes).stopped);
+    EXPECT_TRUE(sha256sum_agrees(drive) || files_below(drive / "photos").empty());
+    back_up_to(drive);
+    expect_mirrors_library();
+}
+
+// Stopped, and then the photo is moved in the library before it goes on: nothing is left double.
+TEST_F(Backups, ClearAwayWhatAStoppedOneLeft) {
+    back_up_to(drive);
+    const BackupFolder there(real_file_system(), drive);
+    write_text(drive / "photos/2026/old place/four.jpg", "photo of four.jpg");
+    there.note_unfinished({"photos/2026/old place/four.jpg"});
+    add_photo("four.jpg", trial);
+    back_up_to(drive);
+    expect_mirrors_library();
+}
+
+TEST(RecordsKept, AreTheLastTenAndTheLastOfEachMonthBefore) {
+    rc::check([](std::vector<std::uint32_t> hours) {
+        std::set<std::string> all;
+        for (const std::uint32_t hour : hours) {
+            all.insert(records_path(
+                std::chrono::sys_seconds(std::chrono::hours(400'000 + hour % 20'000))));
+        }
+        const std::vector<std::string> records(all.begin(), all.end());
+        const auto kept = records_to_keep(records);
+        for (std::size_t i = 0; i < records.size(); ++i) {
+            const bool among_ten = records.size() - i <= 10;
+            const bool last_of_month =
+                i + 1 == records.size() || records[i + 1].substr(0, 22) != records[i].substr(0, 22);
+            RC_ASSERT((std::ranges::find(kept, records[i]) != kept.end()) ==
+                      (among_ten || last_of_month));
+        }
+    });
+}
+
+TEST(Manifest, ReadsBackAsItWasWritten) {
+    rc::check([](const std::map<std::string, std::string>& names) {
+        Manifest manifest;
+        manifest.mark = "a1";
+        manifest.last_erasure = {7};
+        for (const auto& [name, text] : names) {
+            std::string path = name;
+            std::erase(path, '\0');
+            if (path.empty() || path.starts_with('/') || path.find("..") != std::string::npos) {
+                continue;
+            }
+            manifest.files[path] = sha256(text);
+        }
+        RC_ASSERT(parse_manifest(manifest_text(manifest)) == manifest);
+    });
+}
+
+TEST(Manifest, ThatIsCutOffOrLeadsElsewhereIsRefused) {
+    Manifest manifest;
+    manifest.mark = "a1";
+    manifest.files["photos/a.jpg"] = sha256("a");
+    const std::string text = manifest_text(manifest);
+    for (std::size_t length = 0; length < text.size(); ++length) {
+        const auto read = parse_manifest(std::string_view(text).substr(0, length));
+        EXPECT_TRUE(!read || read->files.empty()) << length;
+    }
+    EXPECT_FALSE(parse_manifest("# backup a1\n" + sha256("a") + "  ../a.jpg\n"));
+    EXPECT_FALSE(parse_manifest("# backup a1\n" + sha256("a") + "  /etc/a.jpg\n"));
+}
+
+}  // namespace
+}  // namespace quarterturn

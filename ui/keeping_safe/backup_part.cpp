@@ -1,0 +1,182 @@
+#include "ui/keeping_safe/backup_part.h"
+
+#include <QComboBox>
+#include <QPointer>
+
+#include "indexer/backup/backup_folder.h"
+#include "indexer/backup/reminder.h"
+#include "indexer/disk/clock.h"
+#include "indexer/store/library_settings.h"
+#include "ui/shell/import_progress.h"
+#include "ui/shell/session.h"
+#include "ui/shell/setting_edit.h"
+#include "ui/widgets/notice.h"
+#include "ui/widgets/parts.h"
+#include "ui/widgets/words.h"
+
+namespace quarterturn {
+namespace {
+
+constexpr std::array offered_days{7, 14, 30, 60, 90};
+constexpr const char* backup_folder_name = "Quarterturn backup";
+
+QString photos_words(std::int64_t photos) {
+    return BackupPart::tr("%n photo(s)", nullptr, static_cast<int>(photos));
+}
+
+QString folder_words(const Backup& backup) {
+    const QString folder = isolated(from_utf8(backup.folder.native()));
+    if (backup.volume.empty()) return folder;
+    //: a drive by its label, and a folder on it
+    return BackupPart::tr("the drive %1, %2").arg(isolated(from_utf8(backup.volume)), folder);
+}
+
+QString standing_words(const Backup& backup) {
+    if (!backup.at) return BackupPart::tr("Begun, and never whole: %1").arg(folder_words(backup));
+    //: a day, a number of photos, a place
+    return BackupPart::tr("%1: %2 in %3")
+        .arg(shown(date_of(*backup.at)), photos_words(backup.photos), folder_words(backup));
+}
+
+QStringList report_words(const BackupReport& report) {
+    if (report.stopped) {
+        return {
+            BackupPart::tr("Stopped. The backup before is as it was; the next one goes on from "
+                           "here.")};
+    }
+    QStringList words;
+    const auto copied = static_cast<int>(report.copied);
+    words << (report.problems.empty()
+                  ? BackupPart::tr("All is safe there. %n file(s) were new.", nullptr, copied)
+                  : BackupPart::tr("%n file(s) were copied; not all could be.", nullptr, copied));
+    if (report.removed > 0) {
+        words << BackupPart::tr(
+            "%n file(s) that the library does not have any longer were "
+            "removed there.",
+            nullptr, static_cast<int>(report.removed));
+    }
+    if (report.records_erased > 0) {
+        words << BackupPart::tr(
+            "%n older copies of the records were removed there, since somebody "
+            "was erased.",
+            nullptr, static_cast<int>(report.records_erased));
+    }
+    for (const std::string& problem : report.problems) words << from_utf8(problem);
+    return words;
+}
+
+}  // namespace
+
+BackupPart::BackupPart(Session& session)
+    : WorkPart(session, tr("A copy on another drive"),
+               tr("Photos, papers and records as plain files that can be read without the program. "
+                  "Only what is new is copied. The last ten copies of the records are kept, and of "
+                  "each month before that the last.")),
+      days_(new QComboBox) {
+    static_cast<QVBoxLayout*>(layout())->addLayout(build_reminder());
+}
+
+QLayout* BackupPart::build_reminder() {
+    const QString words = tr("Tell me of photos that have been in no backup for");
+    days_->setAccessibleName(words);
+    for (const int days : offered_days) offer_days(days);
+    connect(days_, &QComboBox::activated, this, &BackupPart::choose_days);
+    auto* row = make_row(2);
+    row->addWidget(make_quiet(words), 1);
+    row->addWidget(days_);
+    return row;
+}
+
+void BackupPart::offer_days(int days) {
+    days_->addItem(tr("%n day(s)", nullptr, days), days);
+}
+
+void BackupPart::choose_days() {
+    const int days = days_->currentData().toInt();
+    if (days == backup_days(session().library().settings())) return;
+    session().change_records(change_setting(session().library(),
+                                            to_utf8(tr("changed when you are told of backups")),
+                                            backup_days_setting, std::to_string(days)));
+    refresh();
+}
+
+void BackupPart::refresh() {
+    empty_layout(standing());
+    empty_layout(ways());
+    Library& library = session().library();
+    const std::vector<Backup> known = library.backups().all();
+    for (const Backup& backup : known) add_backup(backup);
+    if (const auto reminder = backup_reminder(library, session().today())) {
+        auto* notice = new Notice;
+        notice->say(from_utf8(*reminder));
+        standing()->addWidget(notice);
+    }
+    add_ways(known);
+    const int days = backup_days(library.settings());
+    if (days_->findData(days) < 0) offer_days(days);
+    days_->setCurrentIndex(days_->findData(days));
+}
+
+void BackupPart::add_backup(const Backup& backup) {
+    QPushButton* lost = make_quiet_button(tr("It is lost"));
+    lost->setAccessibleName(tr("Take %1 off the list").arg(folder_words(backup)));
+    lost->setToolTip(tr("Takes it off the list; nothing is removed there."));
+    connect(lost, &QPushButton::clicked, this, [this, backup] { forget(backup); });
+    QHBoxLayout* row = make_row(2);
+    row->addWidget(make_text(standing_words(backup)), 1);
+    row->addWidget(lost, 0, Qt::AlignTop);
+    standing()->addLayout(row);
+}
+
+void BackupPart::forget(const Backup& backup) {
+    session().attempt([&] { session().library().backups().forget(backup.id); });
+    session().touch();
+}
+
+void BackupPart::add_ways(const std::vector<Backup>& known) {
+    std::vector<QPushButton*> buttons;
+    for (const Backup& backup : known) {
+        const QString place =
+            from_utf8(backup.volume.empty() ? backup.folder.filename().native() : backup.volume);
+        //: a drive or a folder
+        buttons.push_back(buttons.empty() ? make_next_button(tr("Back up now to %1").arg(place))
+                                          : make_button(tr("Back up now to %1").arg(place)));
+        connect(buttons.back(), &QPushButton::clicked, this,
+                [this, folder = backup.folder] { back_up_to(folder); });
+    }
+    const QString words = tr("Choose a drive or folder…");
+    buttons.push_back(buttons.empty() ? make_next_button(words) : make_button(words));
+    connect(buttons.back(), &QPushButton::clicked, this, &BackupPart::choose);
+    ways()->addWidget(make_button_row(buttons));
+}
+
+// A drive as a whole gets a folder for it; a folder that is empty, or holds a backup, is taken.
+void BackupPart::choose() {
+    const Path chosen = choose_folder(tr("Drive or folder for the backup"));
+    if (chosen.empty()) return;
+    session().attempt([&] {
+        FileSystem& disk = session().disk();
+        const bool as_it_is = disk.list(chosen).empty() || disk.exists(chosen / manifest_name);
+        back_up_to(as_it_is ? chosen : chosen / backup_folder_name);
+    });
+}
+
+void BackupPart::back_up_to(const Path& folder) {
+    if (!may_begin()) return;
+    Job* job = session().start<BackupReport>(
+        [folder, now = session().now()](Library& library, Job& working) {
+            BackupWishes wishes;
+            wishes.to = folder;
+            wishes.now = now;
+            wishes.utc = utc_now();
+            wishes.stop = working.stop_token();
+            wishes.progress = progress_to(working);
+            return back_up(library, wishes);
+        },
+        [part = QPointer(this)](const BackupReport& done) {
+            if (part) part->report(report_words(done));
+        });
+    show_work(job, tr("Copying what is new"));
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,32 @@
+#pragma once
+
+#include "indexer/backup/backup.h"
+#include "ui/keeping_safe/work_part.h"
+
+class QComboBox;
+
+namespace quarterturn {
+
+// The backups that were made, and the next one.
+class BackupPart : public WorkPart {
+    Q_OBJECT
+  public:
+    explicit BackupPart(Session& session);
+
+    void refresh() override;
+    // Also from a test, in place of the system's dialog.
+    void back_up_to(const Path& folder);
+
+  private:
+    void add_backup(const Backup& backup);
+    void add_ways(const std::vector<Backup>& known);
+    void forget(const Backup& backup);
+    void choose();
+    QLayout* build_reminder();
+    void offer_days(int days);
+    void choose_days();
+
+    QComboBox* days_;
+};
+
+}  // namespace quarterturn

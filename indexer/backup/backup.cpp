@@ -1,6 +1,7 @@
 #include "indexer/backup/backup.h"
 
 #include <algorithm>
+#include <set>
 
 #include "indexer/backup/backup_place.h"
 #include "indexer/backup/known_records.h"
@@ -200,16 +201,24 @@ class BackupRun {
     }
 
     void clear_away() {
-        for (const std::string& path : plan_.obsolete) {
-            const bool ours = !path.starts_with(moving_name) && !is_records_path(path);
-            if (ours && listed_.files.contains(path)) ++report_.removed;
-        }
+        count_removed();
         plan_.obsolete.emplace_back(waiting_records);
         plan_.obsolete.emplace_back(waiting_records + std::string("-journal"));
         std::erase_if(plan_.obsolete,
                       [&](const std::string& path) { return new_.files.contains(path); });
         folder_.remove(plan_.obsolete);
         folder_.forget_unfinished();
+    }
+
+    // What lies there under another name now was not removed.
+    void count_removed() {
+        std::set<std::string> sums;
+        for (const auto& [path, sha256] : new_.files) sums.insert(sha256);
+        for (const std::string& path : plan_.obsolete) {
+            const auto before = listed_.files.find(path);
+            const bool counts = before != listed_.files.end() && !is_records_path(path);
+            if (counts && !sums.contains(before->second)) ++report_.removed;
+        }
     }
 
     BackupReport finish() {

@@ -81,6 +81,8 @@ void BackupFolder::note_unfinished(const std::vector<std::string>& paths) const 
 }
 
 void BackupFolder::forget_unfinished() const {
+    const Path moving = file(moving_name);
+    if (disk_->exists(moving) && disk_->list(moving).empty()) disk_->remove_empty_folder(moving);
     if (!disk_->exists(file(unfinished_name))) return;
     disk_->remove(file(unfinished_name));
     disk_->sync_folder(folder_);

@@ -71,14 +71,15 @@ class BackupRun {
         return records_unchanged(library_, listed_.mark);
     }
 
-    // A name that no copy has, even where two backups are made within a second.
+    // Later than every copy there, even within a second, or when a clock was put back.
     void choose_records(bool records_new, bool erased) {
         const auto before = records_in(listed_);
         records_kept_ = before;
         if (!records_new) return;
         auto utc = wishes_.utc;
-        while (!before.empty() && records_path(utc) <= before.back())
-            utc += std::chrono::seconds(1);
+        if (!before.empty()) {
+            utc = std::max(utc, time_of_records(before.back()).value() + std::chrono::seconds(1));
+        }
         report_.backup.newest_records = records_path(utc);
         std::vector<std::string> all = erased ? std::vector<std::string>{} : before;
         all.push_back(report_.backup.newest_records);

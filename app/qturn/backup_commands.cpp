@@ -35,8 +35,8 @@ std::vector<std::string> done_lines(const BackupReport& report) {
                              report.records.empty() && report.problems.empty();
     std::vector<std::string> lines{
         (nothing_new ? "Nothing was new. " : counted(report.copied, "file") + " copied. ") +
-        counted(report.backup.photos, "photo") + " are safe in " + report.backup.folder.string() +
-        "."};
+        counted(report.backup.photos, "photo") + (report.backup.photos == 1 ? " is" : " are") +
+        " safe in " + report.backup.folder.string() + "."};
     if (report.renamed > 0) lines.push_back(counted(report.renamed, "file") + " moved there too.");
     if (report.removed > 0) {
         lines.push_back(counted(report.removed, "file") +

@@ -1,6 +1,7 @@
 #include "indexer/backup/backup.h"
 
 #include <algorithm>
+#include <set>
 
 #include "indexer/backup/backup_place.h"
 #include "indexer/backup/known_records.h"
@@ -70,14 +71,15 @@ class BackupRun {
         return records_unchanged(library_, listed_.mark);
     }
 
-    // A name that no copy has, even where two backups are made within a second.
+    // Later than every copy there, even within a second, or when a clock was put back.
     void choose_records(bool records_new, bool erased) {
         const auto before = records_in(listed_);
         records_kept_ = before;
         if (!records_new) return;
         auto utc = wishes_.utc;
-        while (!before.empty() && records_path(utc) <= before.back())
-            utc += std::chrono::seconds(1);
+        if (!before.empty()) {
+            utc = std::max(utc, time_of_records(before.back()).value() + std::chrono::seconds(1));
+        }
         report_.backup.newest_records = records_path(utc);
         std::vector<std::string> all = erased ? std::vector<std::string>{} : before;
         all.push_back(report_.backup.newest_records);
@@ -200,16 +202,24 @@ class BackupRun {
     }
 
     void clear_away() {
-        for (const std::string& path : plan_.obsolete) {
-            const bool ours = !path.starts_with(moving_name) && !is_records_path(path);
-            if (ours && listed_.files.contains(path)) ++report_.removed;
-        }
+        count_removed();
         plan_.obsolete.emplace_back(waiting_records);
         plan_.obsolete.emplace_back(waiting_records + std::string("-journal"));
         std::erase_if(plan_.obsolete,
                       [&](const std::string& path) { return new_.files.contains(path); });
         folder_.remove(plan_.obsolete);
         folder_.forget_unfinished();
+    }
+
+    // What lies there under another name now was not removed.
+    void count_removed() {
+        std::set<std::string> sums;
+        for (const auto& [path, sha256] : new_.files) sums.insert(sha256);
+        for (const std::string& path : plan_.obsolete) {
+            const auto before = listed_.files.find(path);
+            const bool counts = before != listed_.files.end() && !is_records_path(path);
+            if (counts && !sums.contains(before->second)) ++report_.removed;
+        }
     }
 
     BackupReport finish() {

@@ -81,6 +81,8 @@ void BackupFolder::note_unfinished(const std::vector<std::string>& paths) const 
 }
 
 void BackupFolder::forget_unfinished() const {
+    const Path moving = file(moving_name);
+    if (disk_->exists(moving) && disk_->list(moving).empty()) disk_->remove_empty_folder(moving);
     if (!disk_->exists(file(unfinished_name))) return;
     disk_->remove(file(unfinished_name));
     disk_->sync_folder(folder_);
@@ -121,10 +123,30 @@ std::string records_path(std::chrono::sys_seconds utc) {
     return std::string(records_start) + text.data() + std::string(records_end);
 }
 
+std::optional<std::chrono::sys_seconds> time_of_records(const std::string& path) {
+    if (!path.starts_with(records_start)) return std::nullopt;
+    int year = 0;
+    unsigned month = 0;
+    unsigned day = 0;
+    int hours = 0;
+    int minutes = 0;
+    int seconds = 0;
+    constexpr int parts = 6;
+    if (std::sscanf(path.c_str() + records_start.size(), "%4d%2u%2uT%2d%2d%2dZ", &year, &month,
+                    &day, &hours, &minutes, &seconds) != parts) {
+        return std::nullopt;
+    }
+    const std::chrono::year_month_day date{std::chrono::year(year), std::chrono::month(month),
+                                           std::chrono::day(day)};
+    if (!date.ok()) return std::nullopt;
+    const std::chrono::sys_seconds utc = std::chrono::sys_days(date) + std::chrono::hours(hours) +
+                                         std::chrono::minutes(minutes) +
+                                         std::chrono::seconds(seconds);
+    return records_path(utc) == path ? std::optional(utc) : std::nullopt;
+}
+
 bool is_records_path(const std::string& path) {
-    constexpr std::size_t time_letters = 16;
-    return path.size() == records_start.size() + time_letters + records_end.size() &&
-           path.starts_with(records_start) && path.ends_with(records_end);
+    return time_of_records(path).has_value();
 }
 
 std::vector<std::string> records_in(const Manifest& manifest) {

@@ -58,6 +58,8 @@ class BackupFolder {
 
 // "records/records-20261107T101203Z.sqlite"
 std::string records_path(std::chrono::sys_seconds utc);
+// The time in such a path; nothing when it is none.
+std::optional<std::chrono::sys_seconds> time_of_records(const std::string& path);
 bool is_records_path(const std::string& path);
 // The copies of the records on the list, the oldest first: their names follow their times.
 std::vector<std::string> records_in(const Manifest& manifest);

@@ -204,8 +204,15 @@ class Restoring {
             disk_.remove_empty_folder(entry);
         }
         if (disk_.exists(work_ / of_what_name)) disk_.remove(work_ / of_what_name);
+        drop_quietly();
+    }
+
+    // The library is whole: an empty folder that stays in it does no harm.
+    void drop_quietly() try {
         disk_.remove_empty_folder(work_);
         disk_.sync_folder(to_);
+    } catch (const DiskError&) {
+        return;
     }
 
     FileSystem& disk_;

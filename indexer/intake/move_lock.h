@@ -1,14 +1,14 @@
 #pragma once
-// Only one program at a time moves files within a library. The system gives the lock back when the
-// program ends, however it ends.
+// Only one program at a time moves files within a library, and none while they are backed up. The
+// system gives the lock back when the program ends, however it ends.
 
 #include "indexer/store/library.h"
 
 namespace quarterturn {
 
 inline constexpr const char* photos_are_being_moved =
-    "Photos of this library are being brought in or moved by another window or command: wait until "
-    "that is done, and try again.";
+    "Photos of this library are being brought in, moved or backed up by another window or command: "
+    "wait until that is done, and try again.";
 
 class MoveLock {
   public:

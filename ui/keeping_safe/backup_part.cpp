@@ -47,19 +47,18 @@ QStringList report_words(const BackupReport& report) {
     QStringList words;
     const auto copied = static_cast<int>(report.copied);
     words << (report.problems.empty()
-                  ? BackupPart::tr("All is safe there. %n file(s) were new.", nullptr, copied)
-                  : BackupPart::tr("%n file(s) were copied; not all could be.", nullptr, copied));
+                  ? BackupPart::tr("All is safe there. New: %n file(s).", nullptr, copied)
+                  : BackupPart::tr("Not all could be copied. Copied: %n file(s).", nullptr,
+                                   copied));
     if (report.removed > 0) {
         words << BackupPart::tr(
-            "%n file(s) that the library does not have any longer were "
-            "removed there.",
-            nullptr, static_cast<int>(report.removed));
+            "Removed there, since the library does not have them any longer: %n file(s).", nullptr,
+            static_cast<int>(report.removed));
     }
     if (report.records_erased > 0) {
         words << BackupPart::tr(
-            "%n older copies of the records were removed there, since somebody "
-            "was erased.",
-            nullptr, static_cast<int>(report.records_erased));
+            "Removed there, since somebody was erased: %n older set(s) of records.", nullptr,
+            static_cast<int>(report.records_erased));
     }
     for (const std::string& problem : report.problems) words << from_utf8(problem);
     return words;

@@ -13,7 +13,7 @@ namespace {
 QStringList card_words(const SafeToDelete& found) {
     const auto safe = static_cast<int>(found.safe.size());
     QStringList words{CardPart::tr(
-        "%n photo(s) are in the library and in a backup, and safe to delete.", nullptr, safe)};
+        "Safe to delete, since the library and a backup hold them: %n photo(s).", nullptr, safe)};
     if (found.all_safe()) {
         if (safe > 0) words << CardPart::tr("There is nothing else on it.");
         return words;

@@ -29,6 +29,7 @@ inline std::string text_of(const Path& file) {
 // Every file below the folder, by its path there.
 inline std::map<std::string, std::string> files_below(const Path& folder) {
     std::map<std::string, std::string> files;
+    if (!std::filesystem::exists(folder)) return files;
     for (const auto& entry : std::filesystem::recursive_directory_iterator(folder)) {
         if (!entry.is_regular_file()) continue;
         files[entry.path().lexically_relative(folder).generic_string()] = text_of(entry.path());

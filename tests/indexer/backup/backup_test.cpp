@@ -243,6 +243,30 @@ TEST(RecordsKept, AreTheLastTenAndTheLastOfEachMonthBefore) {
     });
 }
 
+TEST_F(Backups, AreInOrderAlsoWhenTheClockWasPutBack) {
+    backups_ = 20'000;  // days: a clock that was wrong
+    back_up_to(drive);
+    add_photo("four.jpg", trial);
+    backups_ = 0;
+    const BackupReport report = back_up_to(drive);
+    EXPECT_EQ(records().back(), report.records);
+    EXPECT_EQ(records().size(), 2U);
+}
+
+TEST(RecordsPath, IsReadBackAsTheTimeItWasMadeOf) {
+    rc::check([](std::uint32_t number) {
+        const std::chrono::sys_seconds utc{std::chrono::seconds(number)};
+        RC_ASSERT(time_of_records(records_path(utc)) == utc);
+    });
+    EXPECT_EQ(records_path(std::chrono::sys_days(parse_date("2026-11-07").value()) +
+                           std::chrono::seconds(36'723)),
+              "records/records-20261107T101203Z.sqlite");
+    for (const char* none : {"records/records-20261307T101203Z.sqlite", "records/other.sqlite",
+                             "records/records-20261107T101203Z.sqlite.new"}) {
+        EXPECT_FALSE(is_records_path(none)) << none;
+    }
+}
+
 TEST(Manifest, ReadsBackAsItWasWritten) {
     rc::check([](const std::map<std::string, std::string>& names) {
         Manifest manifest;

@@ -29,6 +29,15 @@ TEST_F(LibrarySettingsTest, OnlyAPaperThatIsKnownCanBeSet) {
     EXPECT_EQ(reason_against(find_library_setting(business_name_setting).value(), "b4"), "");
 }
 
+TEST_F(LibrarySettingsTest, DaysUntilSheIsToldOfABackupAreANumberWithinBounds) {
+    const LibrarySetting days = find_library_setting(backup_days_setting).value();
+    for (const char* good : {"1", "30", "1000"}) EXPECT_EQ(reason_against(days, good), "");
+    for (const char* bad : {"", "0", "1001", "a month"}) EXPECT_NE(reason_against(days, bad), "");
+    EXPECT_EQ(backup_days(settings()), usual_backup_days);
+    settings().set(backup_days_setting, "14");
+    EXPECT_EQ(backup_days(settings()), 14);
+}
+
 TEST_F(LibrarySettingsTest, TheSpareMarginIsANumberWithinBounds) {
     const LibrarySetting spare = find_library_setting(spare_setting).value();
     for (const char* good : {"0", "25", "1000"}) EXPECT_EQ(reason_against(spare, good), "");

@@ -71,8 +71,7 @@ TEST_F(KeepingSafeTest, IsWellMadeWithNothingYet) {
 
 TEST_F(KeepingSafeTest, BacksUpAndThenOffersThatDriveWithOnePress) {
     back_up();
-    EXPECT_TRUE(says("All is safe there. 2 file(s) were new.") ||
-                says("All is safe there. 2 files were new."));
+    EXPECT_TRUE(says("All is safe there. New: 2 files."));
     EXPECT_FALSE(says("There is no backup yet"));
     EXPECT_EQ(open.session.library().backups().all().at(0).photos, 2);
     add_photo("three.jpg");

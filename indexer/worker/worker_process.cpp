@@ -7,6 +7,7 @@
 #include <sys/wait.h>
 #include <unistd.h>
 
+#include <algorithm>
 #include <array>
 #include <cerrno>
 #include <csignal>
@@ -100,6 +101,15 @@ std::string why_it_died(int status, const WorkerLimits& limits) {
            "original, and save the photo as a JPEG where it opens.";
 }
 
+// Those of decoders are of printable ASCII and the sign between width and height.
+bool is_sentence(std::string text) {
+    static const std::string times = "×";
+    for (auto at = text.find(times); at != std::string::npos; at = text.find(times)) {
+        text.erase(at, times.size());
+    }
+    return std::ranges::all_of(text, [](char letter) { return letter >= ' ' && letter <= '~'; });
+}
+
 constexpr std::size_t longest_sentence = 1000;  // bytes
 
 std::string text_of(std::span<const std::byte> bytes) {
@@ -160,6 +170,7 @@ Decoded WorkerProcess::decode(const DecodeRequest& request) {
     Decoded decoded;
     if (reply.said == Said::refused && reply.bytes <= longest_sentence) {
         decoded.refused = text_of(answered.bytes->bytes());
+        if (!is_sentence(decoded.refused)) give_up();
     } else if (is_picture(reply)) {
         decoded.full_width = reply.full_width;
         decoded.full_height = reply.full_height;

@@ -96,6 +96,7 @@ Answer sentence(const std::string& text) {
 std::optional<Answer> lie(const std::string& told) {
     if (told == "answer rubbish")
         return Answer{{.said = Said::metadata}, std::vector<std::byte>(12)};
+    if (told == "say rubbish") return Answer{{.said = Said::refused}, std::vector<std::byte>(12)};
     if (told == "say nothing") return Answer{{.said = Said::refused}};
     return std::nullopt;
 }

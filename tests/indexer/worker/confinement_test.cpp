@@ -91,6 +91,7 @@ TEST_F(UnrulyWorkers, AreNotBelievedWhatNoHonestOneSays) {
     EXPECT_THROW(workers.metadata(bytes_of("nothing")), GivenUp);
     EXPECT_THROW(workers.decode({.bytes = bytes_of("answer rubbish")}), GivenUp);
     EXPECT_THROW(workers.decode({.bytes = bytes_of("say nothing")}), GivenUp);
+    EXPECT_THROW(workers.decode({.bytes = bytes_of("say rubbish")}), GivenUp);
     EXPECT_TRUE(workers.idle().empty());
 }
 

@@ -78,11 +78,10 @@ std::optional<HeadOutline> head_outline(const cv::Mat& bgr) {
     const Slopes slopes = slopes_of(small);
     auto right = shoulder_line(slopes, shape, PictureSide::right);
     std::ranges::reverse(right);
-    outline.shoulders = {
-        smooth_part(shoulder_line(slopes, shape, PictureSide::left), 4, height),
-        smooth_part(right, 4, height)};
-    const bool all = !outline.top.empty() && !outline.shoulders[0].empty() &&
-                     !outline.shoulders[1].empty();
+    outline.shoulders = {smooth_part(shoulder_line(slopes, shape, PictureSide::left), 4, height),
+                         smooth_part(right, 4, height)};
+    const bool all =
+        !outline.top.empty() && !outline.shoulders[0].empty() && !outline.shoulders[1].empty();
     if (!all) return std::nullopt;
     return outline;
 }

@@ -12,14 +12,14 @@
 namespace quarterturn {
 
 struct OutlinePoint {
-    Spot at;         // in heights of the picture
+    Spot at;        // in heights of the picture
     Spot outwards;  // of length 1
 };
 using OutlinePart = std::vector<OutlinePoint>;
 
 struct HeadOutline {
-    double width = 0;                       // of the head with its hair, in heights of the picture
-    OutlinePart top;                        // as far round as it faces upwards
+    double width = 0;                      // of the head with its hair, in heights of the picture
+    OutlinePart top;                       // as far round as it faces upwards
     std::array<OutlinePart, 2> shoulders;  // on the left and on the right of the picture
 };
 

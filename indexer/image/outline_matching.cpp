@@ -25,9 +25,9 @@ using Vector = cv::Vec<double, unknowns>;
 using Matrix = cv::Matx<double, unknowns, unknowns>;
 
 // How far each is likely to differ between two pictures of one head (standard deviations). A camera
-// is held upright within 2 degrees; hair that is pinned up stands about a finger's breadth higher or
-// lower on a head 18 cm wide, and hair that is let down may be much wider; shoulders move little on
-// one who sits for a picture.
+// is held upright within 2 degrees; hair that is pinned up stands about a finger's breadth higher
+// or lower on a head 18 cm wide, and hair that is let down may be much wider; shoulders move little
+// on one who sits for a picture.
 constexpr std::array likely{1.0, 0.035, 10.0, 10.0, 0.02, 0.1, 0.015, 0.015, 0.02};
 
 struct Part {
@@ -195,7 +195,8 @@ class OutlineMatching {
         constexpr double least_of_top = 0.4;
         constexpr double least_of_shoulder = 0.2;  // the rest may be hidden by hair or cropped
         const auto share = [&](const OutlinePart& part, const OutlinePart& onto, const Part& kind) {
-            return fitting(part, onto, kind) / static_cast<double>(std::min(part.size(), onto.size()));
+            return fitting(part, onto, kind) /
+                   static_cast<double>(std::min(part.size(), onto.size()));
         };
         return share(second_.top, first_.top, top_of_head) >= least_of_top &&
                share(second_.shoulders[0], first_.shoulders[0], shoulder) >= least_of_shoulder &&

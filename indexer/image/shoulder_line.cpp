@@ -10,16 +10,18 @@ namespace {
 constexpr int stride = 4;              // pixels to the right from one joint of the line to the next
 constexpr int steepest = 2 * stride;   // pixels upwards on the way
 constexpr int rises = steepest + 1;    // how many ways there are on: 0, 1, … steepest
-constexpr double least_slope = 0.2;    // of the whole line: a table behind her is level
+constexpr double most_level = 0.4;     // of the line: a shelf or table behind her is level
+constexpr double least_length = 0.05;  // of the picture's height
 constexpr double least_edge = 0.15;    // what an edge must have before it is worth following
 constexpr double for_a_bend = 0.06;    // what each pixel of another rise costs
 constexpr double for_cover = 0.7;      // what an edge above costs
+constexpr double for_level = 0.3;      // what a level way costs: the hem beneath is level
 constexpr double furthest_end = 0.15;  // from the head, in widths of the picture
 
 struct Joint {
     float worth = 0;
     int before = -1;  // the rise on the way to the joint before; -1 where the line begins
-    int risen = 0;    // pixels since it began
+    int level = 0;    // pixels that it ran level since it began
     int length = 0;   // pixels since it began; 0 where there is no line
 };
 
@@ -50,7 +52,10 @@ cv::Mat cover_of(const cv::Mat& edges) {
 class Walk {
   public:
     Walk(const Slopes& slopes, const cv::Mat& shape)
-        : slopes_(slopes), rows_(shape.rows), columns_(shape.cols), joints_count_(columns_ / 2 / stride) {
+        : slopes_(slopes),
+          rows_(shape.rows),
+          columns_(shape.cols),
+          joints_count_(columns_ / 2 / stride) {
         const cv::Rect bounds = cv::boundingRect(shape);
         top_ = bounds.y + bounds.height / 3;
         cover_ = cover_of(edges_beside(slopes, shape));
@@ -101,14 +106,16 @@ class Walk {
         if (from >= rows_ || x >= head_begins_[from] || x + stride >= head_begins_[y] + 2) return;
         Joint best = best_before(at - 1, from, rise);
         const double covered = (cover_.at<float>(from, x) + cover_.at<float>(y, x + stride)) / 2;
-        best.worth += static_cast<float>(followed(x, from, rise) - least_edge - for_cover * covered);
+        best.worth += static_cast<float>(followed(x, from, rise) - least_edge -
+                                         for_cover * covered - (rise == 0 ? for_level : 0));
         if (best.worth <= 0) return;
-        best.risen += rise;
+        if (rise == 0) best.level += stride;
         best.length += stride;
         joint(at, y, rise) = best;
-        const bool ends_at_head =
-            (at + 1) * stride + furthest_end * columns_ >= head_begins_[y];
-        if (!ends_at_head || best.worth <= most_ || best.risen <= least_slope * best.length) return;
+        const bool ends_at_head = (at + 1) * stride + furthest_end * columns_ >= head_begins_[y];
+        const bool long_enough = best.length >= least_length * rows_;
+        const bool level = best.level > most_level * best.length;
+        if (!ends_at_head || !long_enough || level || best.worth <= most_) return;
         most_ = best.worth;
         end_ = {at, y, rise};
     }
@@ -120,7 +127,7 @@ class Walk {
             const auto worth =
                 static_cast<float>(other.worth - for_a_bend * std::abs(rise - before));
             if (other.length == 0 || worth <= best.worth) continue;
-            best = {worth, before, other.risen, other.length};
+            best = {worth, before, other.level, other.length};
         }
         return best;
     }

@@ -8,6 +8,8 @@
 
 #include "indexer/image/face_skin.h"
 #include "indexer/image/head_matching.h"
+#include "indexer/image/head_outline.h"
+#include "indexer/image/outline_matching.h"
 #include "indexer/image/silhouette.h"
 
 namespace quarterturn {
@@ -134,6 +136,23 @@ void temper(ByFaces& laid, const HeadPlace& first_head, const cv::Mat& first,
            chin.y + (lay.y - chin.y) * size};
 }
 
+// Where no face shows: the top of the head and the shoulders say about where the head is, yet not
+// as exactly as is wanted. Where the whole says about the same, it is the more exact of both.
+Similarity by_outline_or(const Similarity& whole, const HeadPlace& second_head,
+                         const HeadPicture& first, const HeadPicture& second) {
+    constexpr double about_scale = 0.1;
+    constexpr double about_shift = 0.1;  // of the head's height
+    const auto outline = head_outline(first.bgr);
+    const auto other = head_outline(second.bgr);
+    if (!outline || !other) return whole;
+    const auto lay = lay_outlines(*outline, *other);
+    if (!lay) return whole;
+    const double shift = distance((*lay)(second_head.middle), whole(second_head.middle));
+    const bool about_the_same = std::abs(std::log(lay->scale() / whole.scale())) <= about_scale &&
+                                shift <= about_shift * second_head.height * whole.scale();
+    return about_the_same ? whole : *lay;
+}
+
 HeadAlignment search(HeadFinder& finder, const HeadPicture& first, const HeadPicture& second) {
     // From here on both hairdos are the same, or nearly; see the test.
     constexpr double same_hairdo = 0.55;
@@ -144,7 +163,11 @@ HeadAlignment search(HeadFinder& finder, const HeadPicture& first, const HeadPic
                                  whole.agreement >= HeadAlignment::least_agreement};
     if (whole.agreement >= same_hairdo) return by_whole;
     auto by_faces = lay_by_faces(finder, first.bgr, second.bgr, head, second_head);
-    if (!by_faces) return by_whole;
+    if (!by_faces && by_whole.certain) return by_whole;
+    if (!by_faces) {
+        return {by_outline_or(whole.second_onto_first, second_head, first, second), whole.agreement,
+                false, false};
+    }
     temper(*by_faces, head, first.bgr, second.bgr);
     return {by_faces->second_onto_first, whole.agreement, false, by_faces->sure};
 }

@@ -11,7 +11,7 @@
 namespace quarterturn {
 
 // Of the way heads are laid upon each other: what was kept of another is found anew.
-inline constexpr int head_alignment_version = 1;
+inline constexpr int head_alignment_version = 2;
 
 struct HeadAlignment {
     Similarity second_onto_first;
@@ -36,8 +36,10 @@ struct HeadPicture {
 // Points in both pictures settle it. Else the heads are found (points in one of them say where to
 // begin), and laid upon each other by the directions of edges: of the whole head where the hairdo
 // is the same, else of the bare skin of the faces, which stays as it is when the hair is done
-// otherwise: once with the skin of each, and sure only when both ways say the same. Takes up to a
-// second. Throws std::invalid_argument when a picture is empty.
+// otherwise: once with the skin of each, and sure only when both ways say the same. Where no face
+// shows and the hair is done otherwise, the top of the head and the shoulders lay them upon each
+// other, within 6 % of the head's height or so, and that is not called sure. Takes up to a second.
+// Throws std::invalid_argument when a picture is empty.
 HeadAlignment align_heads(HeadFinder& finder, const HeadPicture& first, const HeadPicture& second);
 
 // The head in a picture, in heights of it: as found, else the middle of the picture. The lower

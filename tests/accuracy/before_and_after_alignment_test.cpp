@@ -4,6 +4,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cstdio>
 #include <map>
 #include <numbers>
@@ -74,35 +75,51 @@ double most_place(const std::string& angle) {
     return angle.ends_with("three-quarter") ? 0.025 : 0.02;
 }
 
+// Errors of several pairs; of each kind, as a share of the head's height or in degrees.
+struct ErrorsOfMany {
+    std::vector<double> size, place, turn;
+
+    void add(const Off& off) {
+        size.push_back(off.size);
+        place.push_back(off.place);
+        turn.push_back(off.turn_degrees);
+    }
+    static double median(std::vector<double> values) {
+        std::ranges::sort(values);
+        return values.empty() ? 0 : values[values.size() / 2];
+    }
+    static double worst(const std::vector<double>& values) {
+        return values.empty() ? 0 : std::ranges::max(values);
+    }
+    std::string text() const {
+        char line[80];
+        std::snprintf(line, sizeof line, "%5.1f%% %5.1f%% %5.1f%% %5.1f%% %4.1f° %4.1f°",
+                      100 * median(size), 100 * worst(size), 100 * median(place),
+                      100 * worst(place), median(turn), worst(turn));
+        return line;
+    }
+};
+
 struct Figures {
     int pairs = 0;
     int sure = 0;
-    int sure_and_within = 0;
-    int unsure_and_within = 0;
-    Off most;            // of the sure ones
-    double by_hair = 0;  // most error in size of the sure ones, by the top of the hair
+    int within = 0;
+    ErrorsOfMany of_sure, of_all;
 
-    void add(const Off& off, bool within, double hair, bool is_sure) {
+    void add(const Off& off, bool is_within, bool is_sure) {
         ++pairs;
         sure += is_sure;
-        sure_and_within += is_sure && within;
-        unsure_and_within += !is_sure && within;
-        if (!is_sure) return;
-        most = {std::max(most.size, off.size), std::max(most.place, off.place),
-                std::max(most.turn_degrees, off.turn_degrees)};
-        by_hair = std::max(by_hair, hair);
+        within += is_within;
+        of_all.add(off);
+        if (is_sure) of_sure.add(off);
     }
 };
 
 void print(const std::map<std::string, Figures>& by_angle) {
-    std::puts(
-        "angle                pairs  sure  within  unsure, yet within  most: size  place  "
-        "turn  size by hair");
+    std::puts("Median and worst size, place and turn of the sure ones and of all:");
     for (const auto& [angle, own] : by_angle) {
-        std::printf("%-20s %5d %5d %7d %19d %10.1f%% %5.1f%% %4.1f° %12.1f%%\n", angle.c_str(),
-                    own.pairs, own.sure, own.sure_and_within, own.unsure_and_within,
-                    100 * own.most.size, 100 * own.most.place, own.most.turn_degrees,
-                    100 * own.by_hair);
+        std::printf("%-20s %3d pairs, %3d sure, %3d within |%s |%s\n", angle.c_str(), own.pairs,
+                    own.sure, own.within, own.of_sure.text().c_str(), own.of_all.text().c_str());
     }
 }
 
@@ -125,8 +142,7 @@ TEST(BeforeAndAfterAlignment, IsWithinItsLimitsWhereItIsSure) {
             const Off off = off_by(laid.second_onto_first, bare.at(file), bare.at(other));
             const std::string& angle = first.row.at("angle");
             const bool within = off.within(most_place(angle));
-            by_angle[angle].add(off, within, errors_of(laid.second_onto_first, first, second).size,
-                                laid.sure());
+            by_angle[angle].add(off, within, laid.sure());
             EXPECT_TRUE(!laid.sure() || within)
                 << angle << ": " << file << " and " << other << ": size " << 100 * off.size
                 << " %, place " << 100 * off.place << " %, turn " << off.turn_degrees << "°, whole "
@@ -134,11 +150,19 @@ TEST(BeforeAndAfterAlignment, IsWithinItsLimitsWhereItIsSure) {
         }
     }
     print(by_angle);
-    // As many as this are laid without her help; from behind and above she shows where the head is.
+    // As many as this are laid without her help.
     for (const auto& [angle, least] :
-         std::map<std::string, int>{{"front", 11}, {"left", 11}, {"right", 5}}) {
+         std::map<std::string, int>{{"front", 11}, {"left", 11}, {"right", 5}, {"back", 2}}) {
         EXPECT_GE(by_angle[angle].sure, least) << angle;
     }
+    // From behind she moves the heads a little where they are not laid surely: the head's outline
+    // does not tell how far round the camera stood, nor how high hair stands on it.
+    const ErrorsOfMany& behind = by_angle["back"].of_all;
+    EXPECT_LE(ErrorsOfMany::median(behind.size), 0.03);
+    EXPECT_LE(ErrorsOfMany::median(behind.place), 0.04);
+    EXPECT_LE(ErrorsOfMany::worst(behind.size), 0.08);
+    EXPECT_LE(ErrorsOfMany::worst(behind.place), 0.08);
+    EXPECT_LE(ErrorsOfMany::worst(behind.turn), 2);
 }
 
 }  // namespace

@@ -28,7 +28,7 @@ struct Request {
 // pixels as rows of BGR, and a sentence.
 enum class Said : std::uint32_t { ready, metadata, picture, refused };
 
-struct Reply {
+struct WorkerReply {
     Said said = Said::refused;
     std::int32_t rows = 0;
     std::int32_t columns = 0;

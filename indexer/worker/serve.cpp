@@ -71,7 +71,7 @@ std::span<const std::byte> bytes_of(const cv::Mat& pixels) {
 bool give(const Descriptor& socket, const Answer& given) {
     const std::span<const std::byte> bytes =
         given.reply.said == Said::picture ? bytes_of(given.pixels) : std::span(given.bytes);
-    Reply reply = given.reply;
+    WorkerReply reply = given.reply;
     reply.bytes = bytes.size();
     return send(socket, reply, sealed_bytes(bytes));
 }
@@ -111,7 +111,7 @@ int be_worker(const WorkerWords& words, const Answering& answering) try {
     use_for_the_first_time();
     confine(words.most_memory);
     const Descriptor socket{worker_socket};
-    send(socket, Reply{.said = Said::ready});
+    send(socket, WorkerReply{.said = Said::ready});
     answer_all(socket, answering);
     return 0;
 } catch (const std::exception& failure) {

@@ -11,7 +11,7 @@
 namespace quarterturn {
 
 struct Answer {
-    Reply reply;
+    WorkerReply reply;
     std::vector<std::byte> bytes{};  // with a picture, its pixels instead
     cv::Mat pixels{};
 };

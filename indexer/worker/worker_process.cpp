@@ -116,7 +116,7 @@ std::string text_of(std::span<const std::byte> bytes) {
     return {reinterpret_cast<const char*>(bytes.data()), bytes.size()};
 }
 
-bool is_picture(const Reply& reply) {
+bool is_picture(const WorkerReply& reply) {
     constexpr std::int64_t longest_edge = 1 << 30;
     const auto is_edge = [](std::int64_t pixels) { return pixels > 0 && pixels < longest_edge; };
     if (reply.said != Said::picture || !is_edge(reply.rows) || !is_edge(reply.columns) ||
@@ -148,8 +148,8 @@ WorkerProcess::~WorkerProcess() {
 }
 
 void WorkerProcess::become_ready() {
-    const auto said =
-        wait_for_message(socket_, most_time_to_start) ? receive<Reply>(socket_) : std::nullopt;
+    const auto said = wait_for_message(socket_, most_time_to_start) ? receive<WorkerReply>(socket_)
+                                                                    : std::nullopt;
     if (!said || said->message.said != Said::ready) throw no_worker(program_);
 }
 
@@ -166,7 +166,7 @@ Decoded WorkerProcess::decode(const DecodeRequest& request) {
                                    .orientation = request.orientation,
                                    .long_edge = request.long_edge},
                                   request.bytes);
-    const Reply& reply = answered.reply;
+    const WorkerReply& reply = answered.reply;
     Decoded decoded;
     if (reply.said == Said::refused && reply.bytes <= longest_sentence) {
         decoded.refused = text_of(answered.bytes->bytes());
@@ -191,10 +191,10 @@ WorkerProcess::Answered WorkerProcess::ask(const Request& request,
         end();
         throw GivenUp(too_long(limits_), /*took_too_long=*/true);
     }
-    auto received = receive<Reply>(socket_);
+    auto received = receive<WorkerReply>(socket_);
     if (!received || !received->memory.open()) give_up();
     has_opened_any_ = true;
-    const Reply reply = received->message;
+    const WorkerReply reply = received->message;
     return {reply, std::make_unique<MappedBytes>(received->memory, reply.bytes)};
 }
 

@@ -64,7 +64,7 @@ class WorkerProcess {
 
   private:
     struct Answered {
-        Reply reply;
+        WorkerReply reply;
         std::unique_ptr<MappedBytes> bytes;
     };
 

@@ -68,7 +68,8 @@ std::vector<std::string> BackupFolder::unfinished() const {
     const std::string text = text_of_file(*disk_, file(unfinished_name));
     for (std::size_t begin = 0; begin < text.size();) {
         const std::size_t end = std::min(text.find('\0', begin), text.size());
-        paths.push_back(text.substr(begin, end - begin));
+        std::string path = text.substr(begin, end - begin);
+        if (lies_in_backup(path)) paths.push_back(std::move(path));
         begin = end + 1;
     }
     return paths;

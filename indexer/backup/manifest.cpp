@@ -46,12 +46,6 @@ bool is_checksum(std::string_view text) {
            text.find_first_not_of("0123456789abcdef") == std::string_view::npos;
 }
 
-// Relative, and nowhere above the backup.
-bool is_place(const std::string& name) {
-    const std::filesystem::path path(name);
-    return !name.empty() && path.is_relative() && std::ranges::find(path, "..") == path.end();
-}
-
 bool read_file_line(std::string_view line, Manifest& manifest) {
     const bool escapes = line.starts_with('\\');
     if (escapes) line.remove_prefix(1);
@@ -61,7 +55,7 @@ bool read_file_line(std::string_view line, Manifest& manifest) {
     if (!line.starts_with(between)) return false;
     line.remove_prefix(between.size());
     const auto name = escapes ? unescaped(line) : std::string(line);
-    if (!name || !is_place(*name)) return false;
+    if (!name || !lies_in_backup(*name)) return false;
     manifest.files[*name] = checksum;
     return true;
 }
@@ -80,6 +74,11 @@ bool read_line(std::string_view line, Manifest& manifest) {
 }
 
 }  // namespace
+
+bool lies_in_backup(const std::string& path) {
+    const std::filesystem::path place(path);
+    return !path.empty() && place.is_relative() && std::ranges::find(place, "..") == place.end();
+}
 
 std::string manifest_text(const Manifest& manifest) {
     std::string text(mark_remark);

@@ -20,6 +20,9 @@ struct Manifest {
     bool operator==(const Manifest&) const = default;
 };
 
+// Whether a path is relative and leads nowhere above the backup.
+bool lies_in_backup(const std::string& path);
+
 std::string manifest_text(const Manifest& manifest);
 // Nothing when it is no such list, or a line of it is damaged.
 std::optional<Manifest> parse_manifest(std::string_view text);

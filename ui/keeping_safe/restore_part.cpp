@@ -48,7 +48,8 @@ RestorePart::RestorePart(Session& session)
     client_->setPlaceholderText(tr("her name; else everything"));
     form->addRow(tr("Records of"), records_);
     form->addRow(tr("One client alone"), client_);
-    layout()->addWidget(choices_);
+    constexpr int below_standing = 3;
+    static_cast<QVBoxLayout*>(layout())->insertWidget(below_standing, choices_);
     choices_->hide();
 }
 

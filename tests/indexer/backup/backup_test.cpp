@@ -224,6 +224,16 @@ TEST_F(Backups, ClearAwayWhatAStoppedOneLeft) {
     expect_mirrors_library();
 }
 
+TEST_F(Backups, RemoveNothingOutsideOfThem) {
+    back_up_to(drive);
+    write_text(folder / "drive/letters.txt", "dear");
+    BackupFolder(real_file_system(), drive)
+        .note_unfinished({"../letters.txt", (folder / "drive/letters.txt").string()});
+    add_photo("four.jpg", trial);
+    back_up_to(drive);
+    EXPECT_EQ(text_of(folder / "drive/letters.txt"), "dear");
+}
+
 TEST(RecordsKept, AreTheLastTenAndTheLastOfEachMonthBefore) {
     rc::check([](std::vector<std::uint32_t> hours) {
         std::set<std::string> all;

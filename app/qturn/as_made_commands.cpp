@@ -114,8 +114,8 @@ Reply as_made_command(Session& session, const AsMadeOptions& options) {
     Library& library = session.library();
     const WeddingId wedding = find_wedding(library, options.wedding).id;
     const auto decoder = make_confined_decoder();
-    Reply reply = as_made_reply(library, decoder, as_made(library, wedding));
-    if (!options.out.empty()) write_sheet(reply, library, decoder, wedding, options);
+    Reply reply = as_made_reply(library, *decoder, as_made(library, wedding));
+    if (!options.out.empty()) write_sheet(reply, library, *decoder, wedding, options);
     return reply;
 }
 

@@ -21,8 +21,9 @@ struct HeadAlignment {
     bool certain = false;  // found in ways that confirm each other
 
     // Of all pairs of the demo photos from one angle, those of the same hairdo agree by 0.43 at
-    // least, flawed photos and all. Those laid quite wrongly (hair down upon hair up from behind)
-    // agree by 0.32 at most. Chosen between the two; see tests/accuracy/head_alignment_test.cpp.
+    // least, flawed photos and all. Those that the whole lays quite wrongly (hair down upon hair up
+    // from behind) agree by 0.32 at most. Chosen between the two; see
+    // tests/accuracy/head_alignment_test.cpp.
     static constexpr double least_agreement = 0.37;
     bool sure() const { return by_hand || certain; }
 };
@@ -38,8 +39,8 @@ struct HeadPicture {
 // is the same, else of the bare skin of the faces, which stays as it is when the hair is done
 // otherwise: once with the skin of each, and sure only when both ways say the same. Where no face
 // shows and the hair is done otherwise, the top of the head and the shoulders lay them upon each
-// other, within 6 % of the head's height or so, and that is not called sure. Takes up to a second.
-// Throws std::invalid_argument when a picture is empty.
+// other; that is near, but not called sure: see tests/accuracy/before_and_after_alignment_test.cpp.
+// Takes up to a second. Throws std::invalid_argument when a picture is empty.
 HeadAlignment align_heads(HeadFinder& finder, const HeadPicture& first, const HeadPicture& second);
 
 // The head in a picture, in heights of it: as found, else the middle of the picture. The lower

@@ -13,6 +13,7 @@ namespace quarterturn {
 namespace {
 
 constexpr int working_long_edge = 256;  // pixels
+constexpr int shape_long_edge = 160;    // pixels: takes a third of the time
 
 // A line smoothed over `reach` pixels either way, with its normals, which point to the left of one
 // who walks along it.
@@ -44,6 +45,13 @@ std::vector<cv::Point2d> around(const cv::Mat& shape) {
     return line;
 }
 
+cv::Mat smooth_shape(const cv::Mat& bgr) {
+    cv::Mat shape;
+    cv::resize(shape_before_background(bgr, shape_long_edge), shape, bgr.size(), 0, 0,
+               cv::INTER_LINEAR);
+    return shape > 127;
+}
+
 int widest_row(const cv::Mat& shape, const cv::Rect& bounds) {
     int widest = 0;
     for (int y = bounds.y; y < bounds.y + bounds.height * 2 / 5; ++y) {
@@ -67,7 +75,7 @@ OutlinePart top_part(const cv::Mat& shape, double top, double width) {
 
 std::optional<HeadOutline> head_outline(const cv::Mat& bgr) {
     const cv::Mat small = with_long_edge(bgr, working_long_edge);
-    const cv::Mat shape = shape_before_background(small, working_long_edge);
+    const cv::Mat shape = smooth_shape(small);
     const cv::Rect bounds = cv::boundingRect(shape);
     const int above = small.rows / 32 + 1;  // what is taken for background; see silhouette.cpp
     if (bounds.y <= above) return std::nullopt;

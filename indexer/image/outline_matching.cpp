@@ -94,7 +94,7 @@ class OutlineMatching {
                 circle->middle.y - scale * other->middle.y};
         for (const double tolerance : {8.0, 4.0, 2.0}) {
             tolerance_ = tolerance;
-            for (int round = 0; round < 12; ++round) improve();
+            for (int round = 0; round < 8; ++round) improve();
         }
         if (!agrees()) return std::nullopt;
         return lay_;

@@ -1,9 +1,9 @@
 #include "indexer/intake/thumbnails.h"
 
-#include <limits>
 #include <opencv2/imgproc.hpp>
 
 #include "indexer/image/encode.h"
+#include "indexer/intake/any_size.h"
 #include "indexer/intake/ordered_work.h"
 #include "indexer/intake/photo_decoder.h"
 #include "indexer/intake/threads.h"
@@ -13,8 +13,6 @@ namespace quarterturn {
 namespace {
 
 constexpr int jpeg_quality = 85;  // common practice for small pictures
-
-constexpr auto any_size = std::numeric_limits<std::int64_t>::max();
 
 Decoded refused(std::string why) {
     Decoded decoded;

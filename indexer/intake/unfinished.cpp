@@ -1,13 +1,10 @@
 #include "indexer/intake/unfinished.h"
 
-#include <limits>
-
 #include "indexer/disk/checksum.h"
+#include "indexer/intake/any_size.h"
 
 namespace quarterturn {
 namespace {
-
-constexpr auto any_size = std::numeric_limits<std::int64_t>::max();
 
 Path list_file(const Library& library) {
     return library.incoming_folder() / "unfinished";

@@ -1,9 +1,9 @@
 #include "indexer/intake/thumbnails.h"
 
-#include <limits>
 #include <opencv2/imgproc.hpp>
 
 #include "indexer/image/encode.h"
+#include "indexer/intake/any_size.h"
 #include "indexer/intake/ordered_work.h"
 #include "indexer/intake/threads.h"
 #include "indexer/store/small_picture.h"
@@ -12,7 +12,6 @@ namespace quarterturn {
 namespace {
 
 constexpr int jpeg_quality = 85;  // common practice for small pictures
-
 
 Decoded refused(std::string why) {
     Decoded decoded;

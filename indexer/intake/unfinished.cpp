@@ -1,12 +1,10 @@
 #include "indexer/intake/unfinished.h"
 
-#include <limits>
-
 #include "indexer/disk/checksum.h"
+#include "indexer/intake/any_size.h"
 
 namespace quarterturn {
 namespace {
-
 
 Path list_file(const Library& library) {
     return library.incoming_folder() / "unfinished";

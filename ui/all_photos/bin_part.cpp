@@ -60,7 +60,10 @@ QWidget* BinPart::build_question() {
     asked_ = make_text({});
     buttons_ = new FormButtons(tr("Empty the bin"));
     connect(buttons_, &FormButtons::kept, this, &BinPart::empty);
-    connect(buttons_, &FormButtons::left, question, &QWidget::hide);
+    connect(buttons_, &FormButtons::left, this, [this] {
+        question_->hide();
+        empty_->setFocus(Qt::OtherFocusReason);
+    });
     QVBoxLayout* column = make_column();
     column->addWidget(asked_);
     column->addWidget(buttons_);
@@ -97,7 +100,8 @@ void BinPart::ask() {
                            "This cannot be undone.")
                             .arg(photo_count(photos)));
         question_->show();
-        buttons_->setFocus();
+        // The one of the two that changes nothing.
+        buttons_->findChildren<QPushButton*>().constLast()->setFocus(Qt::OtherFocusReason);
     });
 }
 

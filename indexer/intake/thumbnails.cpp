@@ -3,7 +3,6 @@
 #include <opencv2/imgproc.hpp>
 
 #include "indexer/image/encode.h"
-#include "indexer/intake/any_size.h"
 #include "indexer/intake/ordered_work.h"
 #include "indexer/intake/threads.h"
 #include "indexer/store/small_picture.h"

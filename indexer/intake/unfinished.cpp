@@ -1,7 +1,6 @@
 #include "indexer/intake/unfinished.h"
 
 #include "indexer/disk/checksum.h"
-#include "indexer/intake/any_size.h"
 
 namespace quarterturn {
 namespace {

@@ -143,7 +143,7 @@ TEST_F(Backups, LoseWhoWasErasedAndOlderRecordsOfHer) {
     back_up_to(drive);
     add_photo("four.jpg", trial);
     back_up_to(drive);
-    erase_client(library, plan_erasure(library, mira, SharedPhotos::stay),
+    erase(library, plan_erasure(library, mira, SharedPhotos::stay),
                  parse_date("2026-11-09").value());
     const BackupReport report = back_up_to(drive);
     EXPECT_EQ(report.records_erased, 2);
@@ -161,7 +161,7 @@ TEST_F(Backups, AreNamedByAnErasureUntilTheyAreMadeAgain) {
     const ErasurePlan plan = plan_erasure(library, mira, SharedPhotos::stay);
     ASSERT_EQ(plan.backups.size(), 1U);
     EXPECT_EQ(plan.backups[0].folder, drive);
-    const Erased erased = erase_client(library, plan, parse_date("2026-11-09").value());
+    const Erased erased = erase(library, plan, parse_date("2026-11-09").value());
     EXPECT_EQ(library.backups().before_erasure(erased.erasure.id).size(), 1U);
     back_up_to(drive);
     EXPECT_TRUE(library.backups().before_erasure(erased.erasure.id).empty());

@@ -14,7 +14,6 @@ namespace {
 
 constexpr int jpeg_quality = 85;  // common practice for small pictures
 
-
 Decoded refused(std::string why) {
     Decoded decoded;
     decoded.refused = std::move(why);

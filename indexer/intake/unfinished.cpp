@@ -7,7 +7,6 @@
 namespace quarterturn {
 namespace {
 
-
 Path list_file(const Library& library) {
     return library.incoming_folder() / "unfinished";
 }

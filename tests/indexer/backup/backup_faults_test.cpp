@@ -71,7 +71,9 @@ class OneFailure {
         EXPECT_EQ(files_below(folder / "library" / "photos"), before_);
         EXPECT_TRUE(sha256sum_agrees(folder / "drive" / "backup"));
         // As long as all the rest takes, so not after every call.
-        if (call % 5 == 0) EXPECT_EQ(not_restored(), problems);
+        if (call % 5 == 0) {
+            EXPECT_EQ(not_restored(), problems);
+        }
     }
 
     void complete() {

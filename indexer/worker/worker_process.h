@@ -34,8 +34,9 @@ class GivenUp : public std::runtime_error {
     bool took_too_long_;
 };
 
-// What one photo may take. A picture of 250 megapixels, the largest that is opened, stays below by
-// half; chosen by measurement, see tests/bench.
+// What one photo may take. A see-through TIFF of 250 megapixels, the largest picture that is
+// opened, holds 2.75 GB at once (as RGBA, as BGR, and the paper that shows through it). Times are a
+// guess far above what was seen: 240 megapixels took three seconds.
 struct WorkerLimits {
     std::chrono::milliseconds time{120'000};
     std::chrono::seconds processor_time{60};

@@ -78,6 +78,17 @@ class Erasing {
     Transaction transaction_;
 };
 
+// Before the photos go: where SQLite empties the choices itself, a look that is noted already is
+// noted a second time, which it refuses.
+void forget_choices(Database& database, const std::string& photos) {
+    for (const std::string side : {"first", "second"}) {
+        run(database,
+            "UPDATE pair SET " + side + "_gone = 1, chosen_" + side + " = NULL WHERE chosen_" +
+                side + " IN (SELECT value FROM json_each(?))",
+            photos);
+    }
+}
+
 class Eraser {
   public:
     Eraser(Database& database, const ToErase& what)
@@ -172,6 +183,7 @@ class Eraser {
             "(SELECT sha256 FROM photo WHERE id IN (SELECT value FROM json_each(?)))";
         of_photos("DELETE FROM seen_file WHERE sha256 IN " + sums);
         of_photos("DELETE FROM sealed_photo WHERE sha256 IN " + sums);
+        forget_choices(database_, photos_);
         of_photos("DELETE FROM photo WHERE id IN (SELECT value FROM json_each(?))");
     }
 
@@ -251,6 +263,7 @@ void ErasureTable::let_go(std::span<const PhotoId> photos, const std::vector<std
     run(*database_,
         "DELETE FROM seen_file WHERE sha256 IN (SELECT sha256 FROM photo WHERE id " + among + ")",
         these);
+    forget_choices(*database_, these);
     run(*database_, "DELETE FROM photo WHERE binned IS NOT NULL AND id " + among, these);
     run(*database_,
         "DELETE FROM action WHERE id NOT IN (SELECT action FROM tag_change UNION ALL SELECT action "

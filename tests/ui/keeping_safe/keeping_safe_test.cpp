@@ -1,6 +1,7 @@
 #include "ui/keeping_safe/keeping_safe_screen.h"
 
 #include <QComboBox>
+#include <QPushButton>
 
 #include "indexer/backup/backup.h"
 #include "indexer/store/library_settings.h"

@@ -2,7 +2,7 @@
 
 #include "indexer/erasure/erase.h"
 #include "indexer/intake/bin.h"
-#include "indexer/intake/sort_steps.h"
+#include "indexer/intake/sort.h"
 #include "indexer/intake/tagging.h"
 #include "indexer/store/erasure_table.h"
 #include "tests/indexer/erasure/library_to_erase.h"
@@ -34,7 +34,7 @@ TEST(EmptyBin, IsTakenUpWhereverItWasInterrupted) {
         }
         Library library = Library::open(folder);
         finish_erasures(library);
-        move_to_folders(library);  // as the next import does; settles what was being moved
+        tidy_folders(library);  // settles a move that was cut short
         const std::size_t left =
             files_with(folder, "hers.jpg") + files_with(folder, sha256("hers.jpg"));
         const bool begun = !library.photos().find_also_in_bin(made.hers);

@@ -34,6 +34,13 @@ export ASAN_OPTIONS=quarantine_size_mb=4:thread_local_quarantine_size_kb=64
 # Properties are tried on the same cases in every run; RC_PARAMS=seed=N tries others.
 export RC_PARAMS=${RC_PARAMS:-seed=20261107}
 
+# Tests sync what they write, many thousand times; memory does at once what a disk takes minutes for.
+if [ "$(df --output=avail -k /dev/shm 2>/dev/null | tail -n 1)" -gt 4000000 ] 2>/dev/null; then
+  TMPDIR=$(mktemp -d -p /dev/shm quarterturn.XXXXXX)
+  export TMPDIR
+  trap 'rm -rf "$TMPDIR"' EXIT
+fi
+
 bash app/install_packages.sh app/packages.txt tests/packages.txt
 
 # Debian has no axe-core. Where it cannot be fetched, the test that needs it says that it skips.

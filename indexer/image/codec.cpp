@@ -3,12 +3,6 @@
 #include <opencv2/imgproc.hpp>
 
 namespace quarterturn {
-namespace {
-
-constexpr std::int64_t most_pixels = 250'000'000;
-
-}  // namespace
-
 Refusal ends_too_early() {
     return Refusal(
         "The file ends too early, so part of the picture is missing. Copy it from the card or "

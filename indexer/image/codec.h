@@ -28,8 +28,11 @@ class Refusal : public std::runtime_error {
 Refusal ends_too_early();
 Refusal is_damaged();
 
-// Throws Refusal for a picture of no size, or larger than the 250 megapixels we open: a hostile
-// file of a few bytes can claim any size, and no camera a stylist carries takes such a picture.
+// No larger picture is opened: a hostile file of a few bytes can claim any size, and no camera a
+// stylist carries takes such a picture.
+inline constexpr std::int64_t most_pixels = 250'000'000;
+
+// Throws Refusal for a picture of no size, or of more than most_pixels.
 void check_size(std::int64_t width, std::int64_t height);
 
 // 1, 2, 4 or 8: the largest of them that leaves the long edge at `long_edge` pixels or more; 1 when

@@ -1,5 +1,8 @@
 #include "indexer/intake/examine.h"
 
+#include <algorithm>
+
+#include "indexer/image/codec.h"
 #include "indexer/image/measure.h"
 #include "indexer/intake/thumbnails.h"
 #include "indexer/rules/flaws.h"
@@ -15,7 +18,7 @@ constexpr std::int64_t unknown_pixels = 48'000'000;
 // shrunk then. Chosen by measurement, see tests/bench.
 std::int64_t decode_bytes(FileKind kind, const FileMetadata& metadata) {
     const std::int64_t stored = std::int64_t{metadata.width} * metadata.height;
-    const std::int64_t pixels = stored > 0 ? stored : unknown_pixels;
+    const std::int64_t pixels = stored > 0 ? std::min(stored, most_pixels) : unknown_pixels;
     const bool shrinks = kind == FileKind::jpeg || kind == FileKind::raw;
     return shrinks ? pixels : pixels * 6;
 }

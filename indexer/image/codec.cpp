@@ -3,6 +3,7 @@
 #include <opencv2/imgproc.hpp>
 
 namespace quarterturn {
+
 Refusal ends_too_early() {
     return Refusal(
         "The file ends too early, so part of the picture is missing. Copy it from the card or "

@@ -168,8 +168,6 @@ void RoundTheHeadScreen::show_round() {
         button->setText(
             tr("%1 (%2)").arg(name.left(1).toUpper() + name.mid(1), name.left(1).toUpper()));
         button->setChecked(stage == round_.stage());
-        button->setProperty("kind", button->isChecked() ? QStringLiteral("next") : QString());
-        button->style()->polish(button);
     }
     const Photo* photo = round_.in_hand();
     tray_->show_waiting(round_.round().waiting, photo ? std::optional(photo->id) : std::nullopt);

@@ -1,7 +1,6 @@
 #include "ui/round_the_head/round_the_head_screen.h"
 
 #include <QStackedWidget>
-#include <QStyle>
 
 #include "indexer/intake/heads.h"
 #include "indexer/rules/ring.h"

@@ -1,5 +1,5 @@
-// A scenario file, loaded into a library that is the same before each: loaded whole, or refused with
-// a sentence.
+// A scenario file, loaded into a library that is the same before each: loaded whole, or refused
+// with a sentence.
 
 #include "indexer/intake/scenario.h"
 #include "tests/fuzz/targets/text.h"

@@ -130,6 +130,11 @@ TEST(BackupFaults, AFailingDiskAtAnyCallSpoilsNothing) {
     try_every_call(EIO);
 }
 
+// Whether the file that the sentence begins with is not at the top of the library.
+bool in_a_folder(const std::string& sentence) {
+    return sentence.find('/') < sentence.find(' ');
+}
+
 void try_restoring(int error_number) {
     const Path from = old_backup().drive;
     FailingDisk disk;
@@ -154,8 +159,9 @@ void try_restoring(int error_number) {
         }
         Library restored = Library::open(place / "again");
         const VerifyReport report = verify(restored, {});
-        // A file that could not be read was told of, and is had from the backup afterwards.
-        EXPECT_EQ(report.troubles.size(), problems.size());
+        // A file that could not be read was told of, and is had from the backup afterwards; texts
+        // at the top of the library stand in no record.
+        EXPECT_EQ(std::ssize(report.troubles), std::ranges::count_if(problems, in_a_folder));
         EXPECT_TRUE(report.without_record.empty());
         EXPECT_TRUE(verify(restored, {}).troubles.empty());
         EXPECT_TRUE(sha256sum_agrees(from));

@@ -144,7 +144,7 @@ TEST_F(Backups, LoseWhoWasErasedAndOlderRecordsOfHer) {
     add_photo("four.jpg", trial);
     back_up_to(drive);
     erase(library, plan_erasure(library, mira, SharedPhotos::stay),
-                 parse_date("2026-11-09").value());
+          parse_date("2026-11-09").value());
     const BackupReport report = back_up_to(drive);
     EXPECT_EQ(report.records_erased, 2);
     EXPECT_EQ(report.removed, 5);

@@ -17,9 +17,8 @@ namespace quarterturn {
 
 inline constexpr const char* erasure_caution =
     "Other copies, such as on other disks, folders you exported and what a disk keeps of removed "
-    "files "
-    "may still hold her: erase there as well. Whether the law asks you to keep something, such as "
-    "invoices, is not for the program to say.";
+    "files, may still hold what is erased: erase there as well. Whether the law asks you to keep "
+    "something, such as invoices, is not for the program to say.";
 
 enum class SharedPhotos { stay, go };
 

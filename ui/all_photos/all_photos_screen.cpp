@@ -53,6 +53,7 @@ void AllPhotosScreen::build() {
             &AllPhotosScreen::show_bin);
     results_->addWidget(shelves_);
     column->addWidget(results_, 1);
+    column->addLayout(build_foot());
     pages_->addWidget(empty_);
     pages_->addWidget(searching_);
     auto* all = new QVBoxLayout(this);
@@ -82,10 +83,17 @@ QWidget* AllPhotosScreen::build_header() {
     connect(choices_, &SearchChoices::changed, this, &AllPhotosScreen::look_again);
     column->addLayout(row);
     column->addWidget(choices_);
+    return header;
+}
+
+// Below the photos, so that they stay where they are when one is chosen.
+QLayout* AllPhotosScreen::build_foot() {
     bin_ = new BinPart(session_);
     connect(bin_, &BinPart::move_asked, this, &AllPhotosScreen::move_chosen);
-    column->addWidget(bin_);
-    return header;
+    QVBoxLayout* foot = make_column();
+    foot->setContentsMargins(space(8), 0, space(8), space(2));
+    foot->addWidget(bin_);
+    return foot;
 }
 
 void AllPhotosScreen::add_keys() {

@@ -4,6 +4,7 @@
 #include "ui/shell/screen.h"
 
 class QLabel;
+class QLayout;
 class QLineEdit;
 class QStackedWidget;
 class QTimer;
@@ -27,6 +28,7 @@ class AllPhotosScreen : public Screen {
   private:
     void build();
     QWidget* build_header();
+    QLayout* build_foot();
     void add_keys();
     PhotoSearch search() const;
     void look_again();

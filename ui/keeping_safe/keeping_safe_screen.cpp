@@ -1,9 +1,12 @@
 #include "ui/keeping_safe/keeping_safe_screen.h"
 
+#include <QTimer>
+
 #include "ui/keeping_safe/backup_part.h"
 #include "ui/keeping_safe/card_part.h"
 #include "ui/keeping_safe/check_part.h"
 #include "ui/keeping_safe/restore_part.h"
+#include "ui/shell/keyboard_place.h"
 #include "ui/widgets/page.h"
 #include "ui/widgets/parts.h"
 
@@ -29,7 +32,10 @@ QString KeepingSafeScreen::help() const {
 }
 
 void KeepingSafeScreen::refresh() {
+    const KeyboardPlace place(*this);
     for (WorkPart* part : parts_) part->refresh();
+    // Once it is laid out, so that it is scrolled to.
+    QTimer::singleShot(0, this, [this, place] { place.come_back(*this); });
 }
 
 void KeepingSafeScreen::arrive(const Place& place) {

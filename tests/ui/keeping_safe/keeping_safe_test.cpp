@@ -122,6 +122,7 @@ TEST_F(KeepingSafeTest, ChecksEverythingAndSaysWhatWantsALook) {
 TEST_F(KeepingSafeTest, SaysWhatMayBeDeletedFromTheCard) {
     screen.arrive({.moment = Moment::keeping_safe, .sources = {card}});
     screen.refresh();
+    QCoreApplication::processEvents();  // what has come is shown
     press("Look at card");
     wait();
     EXPECT_TRUE(says("in no backup yet"));

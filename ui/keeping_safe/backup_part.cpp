@@ -107,8 +107,8 @@ void BackupPart::refresh() {
     for (const Backup& backup : known) add_backup(backup);
     if (const auto reminder = backup_reminder(library, session().today())) {
         auto* notice = new Notice;
+        standing()->addWidget(notice);  // before it shows itself, or it were a window of its own
         notice->say(from_utf8(*reminder));
-        standing()->addWidget(notice);
     }
     add_ways(known);
     const int days = backup_days(library.settings());

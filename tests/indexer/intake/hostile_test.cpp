@@ -108,7 +108,8 @@ TEST_F(HostileCard, WithAFileThatMayNotBeRead) {
 }
 
 // Three folders further down than a path can say, which is gone into step by step.
-bool write_out_of_reach(const Path& deep, const std::string& folder, const std::string& text) {
+bool write_out_of_reach(const Path& deep, const std::string& folder,
+                        std::span<const std::byte> photo) {
     int at = ::open(deep.c_str(), O_DIRECTORY | O_RDONLY);
     for (int step = 0; step < 3; ++step) {
         ::mkdirat(at, folder.c_str(), 0700);
@@ -117,7 +118,7 @@ bool write_out_of_reach(const Path& deep, const std::string& folder, const std::
         at = next;
     }
     const int file = ::openat(at, "out-of-reach.jpg", O_CREAT | O_WRONLY, 0600);
-    const bool written = ::write(file, text.data(), text.size()) == std::ssize(text);
+    const bool written = ::write(file, photo.data(), photo.size()) == std::ssize(photo);
     ::close(file);
     ::close(at);
     return written;
@@ -129,7 +130,8 @@ TEST_F(HostileCard, WithFoldersDeeperThanAPathCanBe) {
     Path deep = card;
     while (deep.native().size() < 3700) deep /= part;
     write_photo(deep / "deep.jpg", 2);
-    ASSERT_TRUE(write_out_of_reach(deep, part, text_of(card / "zinnia.jpg")));
+    ASSERT_TRUE(
+        write_out_of_reach(deep, part, real_file_system().read(card / "zinnia.jpg", any_size)));
     const ImportReport report = bring_in();
     EXPECT_EQ(report.imported.size(), 2U);
     EXPECT_EQ(report.refused.size(), 1U);

@@ -136,7 +136,7 @@ TEST_F(RecordsTest, SettingIsKept) {
 TEST_F(RecordsTest, AllSettingsAreShownWithWhatTheyAreFor) {
     said({"settings", "paper", "letter"});
     const json settings = answer({"settings"})["settings"];
-    ASSERT_EQ(settings.size(), 7U);
+    ASSERT_EQ(settings.size(), 8U);
     EXPECT_EQ(settings[2]["name"], "paper");
     EXPECT_EQ(settings[2]["value"], "letter");
     EXPECT_FALSE(settings[2]["meaning"].get<std::string>().empty());

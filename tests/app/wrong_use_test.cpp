@@ -119,7 +119,7 @@ TEST_F(WrongUseTest, SheetOfAnUnknownPaperOrKind) {
 
 TEST_F(WrongUseTest, SettingThatIsNotThereOrCannotBeSo) {
     expect_complaint({"settings", "colour"}, 2,
-                     "'look families', 'business contact' and 'keep looks years'");
+                     "'business contact', 'keep looks years' and 'backup days'");
     expect_complaint({"settings", "colour", "red"}, 2, "'colour' is no setting");
     expect_complaint({"settings", "paper", "b4"}, 2, "a4, a3, a5 and letter");
     expect_complaint({"settings", "keep looks years", "some"}, 2, "from 1 to 100");

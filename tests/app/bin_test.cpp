@@ -81,7 +81,8 @@ class BinTest : public QturnTest {
     }
 
     json photo_called(const std::string& name) {
-        for (const json& photo : answer({"photos"})["photos"]) {
+        const json told = answer({"photos"});
+        for (const json& photo : told["photos"]) {
             if (photo["name"] == name) return photo;
         }
         return {};

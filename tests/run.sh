@@ -8,7 +8,8 @@ cd "$(dirname "$0")/.."
 trap 'echo "The tests did not pass; what went wrong stands above." >&2' ERR
 
 folder=build/tests
-options=(-DCMAKE_BUILD_TYPE=Debug -DQUARTERTURN_SANITIZE=ON)
+# Clang compiles what the sanitizers watch in less than half of GCC's time; --release is GCC's.
+options=(-DCMAKE_BUILD_TYPE=Debug -DQUARTERTURN_SANITIZE=ON -DCMAKE_CXX_COMPILER=clang++-16)
 case "${1:-}" in
   '') ;;
   --release)
@@ -38,6 +39,7 @@ export RC_PARAMS=${RC_PARAMS:-seed=20261107}
 if [ "$(df --output=avail -k /dev/shm 2>/dev/null | tail -n 1)" -gt 4000000 ] 2>/dev/null; then
   TMPDIR=$(mktemp -d -p /dev/shm quarterturn.XXXXXX)
   export TMPDIR
+  chmod 755 "$TMPDIR" # Some tests become somebody else.
   trap 'rm -rf "$TMPDIR"' EXIT
 fi
 

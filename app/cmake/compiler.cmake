@@ -13,6 +13,7 @@ if(QUARTERTURN_SANITIZE)
   # the checks takes three times as long as to compile the rest. Rooms of arithmetic say OPTIMISED.
   add_compile_options(-fsanitize=address,undefined -fno-sanitize-recover=all
                       -fno-omit-frame-pointer -O0 -g0)
+  add_compile_definitions(QUARTERTURN_SANITIZED)
   # To move a program of this size, as position-independent ones are when they start, takes as long as
   # most of the commands that the tests run.
   add_link_options(-fsanitize=address,undefined -no-pie)
@@ -22,12 +23,13 @@ if(QUARTERTURN_FUZZ)
   # Clang's own opinion of code that GCC compiles without a warning stops nobody from fuzzing it.
   add_compile_options(-fsanitize=fuzzer-no-link,address,undefined -fno-sanitize-recover=all
                       -fno-omit-frame-pointer -O1 -g1 -Wno-error)
+  add_compile_definitions(QUARTERTURN_SANITIZED)
   add_link_options(-fsanitize=address,undefined)
 endif()
 
 # Sixty programs of tests are linked, each eight times as fast as by the usual linker.
 find_program(MOLD mold)
-if(MOLD AND CMAKE_CXX_COMPILER_ID STREQUAL "GNU" AND CMAKE_CXX_COMPILER_VERSION VERSION_GREATER 12.1)
+if(MOLD AND CMAKE_CXX_COMPILER_VERSION VERSION_GREATER 12.1)
   add_link_options(-fuse-ld=mold)
 endif()
 
@@ -37,5 +39,6 @@ if(CCACHE)
   set(CMAKE_CXX_COMPILER_LAUNCHER
       ${CMAKE_COMMAND} -E env
       CCACHE_SLOPPINESS=pch_defines,time_macros,include_file_mtime,include_file_ctime ${CCACHE})
-  add_compile_options($<$<CXX_COMPILER_ID:GNU>:-fpch-preprocess>)
+  add_compile_options($<$<CXX_COMPILER_ID:GNU>:-fpch-preprocess>
+                      "$<$<CXX_COMPILER_ID:Clang>:SHELL:-Xclang -fno-pch-timestamp>")
 endif()

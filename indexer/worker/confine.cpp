@@ -20,6 +20,12 @@ namespace {
 
 using Filter = std::unique_ptr<void, decltype(&seccomp_release)>;
 
+// Of a call: its argument of this number, compared with values.
+scmp_arg_cmp argument(unsigned number, scmp_compare how, scmp_datum_t first,
+                      scmp_datum_t second = 0) {
+    return {number, how, first, second};
+}
+
 void refuse_if(bool failed, int error_number, const char* what) {
     if (failed) throw std::system_error(error_number, std::generic_category(), what);
 }
@@ -107,21 +113,21 @@ void allow_work(const Filter& filter) {
                              "exit_group"}) {
         add(filter, SCMP_ACT_ALLOW, call);
     }
-#ifdef __SANITIZE_ADDRESS__
+#ifdef QUARTERTURN_SANITIZED
     // The undefined-behaviour sanitizer asks through a pipe of its own what memory can be read.
     for (const char* call : {"pipe", "pipe2"}) add(filter, SCMP_ACT_ALLOW, call);
 #endif
     const auto no_program =
-        SCMP_A2_64(SCMP_CMP_MASKED_EQ, std::uint64_t{PROT_EXEC}, std::uint64_t{0});
+        argument(2, SCMP_CMP_MASKED_EQ, std::uint64_t{PROT_EXEC}, std::uint64_t{0});
     add(filter, SCMP_ACT_ALLOW, "mmap", no_program);
     add(filter, SCMP_ACT_ALLOW, "mprotect", no_program);
-    add(filter, SCMP_ACT_ALLOW, "fcntl", SCMP_A1_64(SCMP_CMP_EQ, std::uint64_t{F_ADD_SEALS}));
-    add(filter, SCMP_ACT_ALLOW, "fcntl", SCMP_A1_64(SCMP_CMP_EQ, std::uint64_t{F_GET_SEALS}));
-    add(filter, SCMP_ACT_ALLOW, "prctl", SCMP_A0_64(SCMP_CMP_EQ, std::uint64_t{PR_SET_NAME}));
+    add(filter, SCMP_ACT_ALLOW, "fcntl", argument(1, SCMP_CMP_EQ, std::uint64_t{F_ADD_SEALS}));
+    add(filter, SCMP_ACT_ALLOW, "fcntl", argument(1, SCMP_CMP_EQ, std::uint64_t{F_GET_SEALS}));
+    add(filter, SCMP_ACT_ALLOW, "prctl", argument(0, SCMP_CMP_EQ, std::uint64_t{PR_SET_NAME}));
     add(filter, SCMP_ACT_ALLOW, "tgkill",
-        SCMP_A0_64(SCMP_CMP_EQ, static_cast<std::uint64_t>(::getpid())));
+        argument(0, SCMP_CMP_EQ, static_cast<std::uint64_t>(::getpid())));
     add(filter, SCMP_ACT_ALLOW, "clone",
-        SCMP_A0_64(SCMP_CMP_MASKED_EQ, std::uint64_t{CLONE_THREAD}, std::uint64_t{CLONE_THREAD}));
+        argument(0, SCMP_CMP_MASKED_EQ, std::uint64_t{CLONE_THREAD}, std::uint64_t{CLONE_THREAD}));
     // Its flags lie in memory, where no filter sees them; libraries go on with clone.
     add(filter, SCMP_ACT_ERRNO(ENOSYS), "clone3");
 }
@@ -134,7 +140,7 @@ void end_at_attack(const Filter& filter) {
         add(filter, SCMP_ACT_KILL_PROCESS, call);
     }
     add(filter, SCMP_ACT_KILL_PROCESS, "clone",
-        SCMP_A0_64(SCMP_CMP_MASKED_EQ, std::uint64_t{CLONE_THREAD}, std::uint64_t{0}));
+        argument(0, SCMP_CMP_MASKED_EQ, std::uint64_t{CLONE_THREAD}, std::uint64_t{0}));
 }
 
 void filter_calls() {

@@ -18,7 +18,7 @@
 namespace quarterturn {
 namespace {
 
-#if defined(__SANITIZE_ADDRESS__) || defined(__SANITIZE_THREAD__)
+#ifdef QUARTERTURN_SANITIZED
 constexpr bool limits_memory = false;
 #else
 constexpr bool limits_memory = true;

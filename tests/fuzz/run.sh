@@ -8,7 +8,7 @@ runs=${1:-20000}
 folder=build/fuzz
 targets=(metadata jpeg png tiff webp heif shorthand recipe scenario html)
 
-bash app/install_packages.sh app/packages.txt tests/fuzz/packages.txt
+bash app/install_packages.sh app/packages.txt tests/packages.txt
 cmake -G Ninja -S . -B "$folder" -DQUARTERTURN_FUZZ=ON -DCMAKE_UNITY_BUILD=ON \
   -DCMAKE_CXX_COMPILER=clang++-16 --log-level=WARNING
 ninja -C "$folder" --quiet "${targets[@]/#/fuzz_}"

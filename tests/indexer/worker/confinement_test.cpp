@@ -14,7 +14,7 @@
 namespace quarterturn {
 namespace {
 
-#if defined(__SANITIZE_ADDRESS__)
+#ifdef QUARTERTURN_SANITIZED
 constexpr bool limits_memory = false;  // the sanitizer takes terabytes of address space
 #else
 constexpr bool limits_memory = true;

@@ -3,7 +3,7 @@
 #include "ui/coming_up/client_form.h"
 #include "ui/coming_up/date_block.h"
 #include "ui/coming_up/look_form.h"
-#include "ui/coming_up/look_row.h"
+#include "ui/coming_up/look_line.h"
 #include "ui/coming_up/next_steps.h"
 #include "ui/coming_up/occasion_words.h"
 #include "ui/coming_up/sitting_form.h"
@@ -91,7 +91,7 @@ QWidget* OccasionCard::build_client(const ClientAhead& client) {
     head->addLayout(build_client_buttons(client));
     column->addWidget(make_hairline());
     column->addLayout(head);
-    for (const LookAhead& look : client.looks) column->addWidget(new LookRow(session_, look));
+    for (const LookAhead& look : client.looks) column->addWidget(new LookLine(session_, look));
     if (client.looks.empty()) column->addWidget(make_quiet(tr("No look planned yet.")));
     return part;
 }

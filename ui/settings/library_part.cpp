@@ -28,6 +28,10 @@ LibraryPart::LibraryPart(Session& session)
     row->addStretch();
     column()->addLayout(row);
     column()->addWidget(notice_);
+    column()->addWidget(make_quiet(tr(
+        "Other users of this laptop cannot look into it, but whoever takes the laptop or its disk "
+        "can: let the system encrypt the disk, which Debian offers when it is installed, and have "
+        "the screen locked while you are away.")));
     column()->addWidget(make_hairline());
     column()->addWidget(make_heading(tr("Start a new library")));
     column()->addWidget(new NewLibraryPart(session_, make_button(tr("Start here"))));

@@ -42,8 +42,8 @@ void PairView::show_mode(PairMode mode) {
     update();
 }
 
-void PairView::slide_to(double divide) {
-    divide_ = std::clamp(divide, 0.0, 1.0);
+void PairView::slide_to(double share) {
+    divide_ = std::clamp(share, 0.0, 1.0);
     tell_state();
     update();
     emit moved(divide_);

@@ -4,6 +4,7 @@
 #include <sqlite3.h>
 
 #include <SQLiteCpp/SQLiteCpp.h>
+#include <array>
 
 #include "indexer/disk/checksum.h"
 #include "indexer/store/migrations/migrations.h"
@@ -13,6 +14,27 @@
 
 namespace quarterturn {
 namespace {
+
+// Schema and rows of every table, as text.
+std::string everything_in(SQLite::Database& handle) {
+    std::string text;
+    SQLite::Statement schema(handle, "SELECT name, sql FROM sqlite_schema ORDER BY name");
+    std::vector<std::string> tables;
+    while (schema.executeStep()) {
+        const std::string sql = schema.getColumn(1).getString();
+        text += sql + '\n';
+        if (sql.starts_with("CREATE TABLE")) tables.push_back(schema.getColumn(0).getString());
+    }
+    for (const std::string& table : tables) {
+        SQLite::Statement rows(handle, "SELECT * FROM " + table);
+        while (rows.executeStep()) {
+            for (int i = 0; i < rows.getColumnCount(); ++i)
+                text += rows.getColumn(i).getString() + '|';
+            text += '\n';
+        }
+    }
+    return text;
+}
 
 class DatabaseFile : public testing::Test {
   protected:
@@ -96,6 +118,58 @@ TEST_F(DatabaseFile, OpensVersion1AsItWas) {
     EXPECT_EQ(PhotoTable(database).all()[0].moment, at("2026-11-07T10:12:03.61"));
     EXPECT_EQ(History(database).undo(), "tagged 1 photo left three-quarter");
     EXPECT_EQ(PhotoTable(database).all()[0].tags.angle, std::nullopt);
+}
+
+// What the steps said when they were released, by the first digits of their SHA-256.
+constexpr std::array<std::string_view, 15> released_steps{
+    "6a71fc802303a43d", "69a88156e9d76b27", "57cd7901a638fe2a", "c4d408d753a0c552",
+    "dd7d6af7ea0f5036", "0501937f77bbf071", "bae905d001d0addb", "8bc2ce80958562a4",
+    "8d78f16450120967", "38d22b12f160ed33", "0719bbe3f954f583", "0841bd213b371e01",
+    "e0867d2477946508", "de2260f10f9bbc9e", "c800c1cc1c0973ad"};
+
+TEST_F(DatabaseFile, StepsThatWereReleasedNeverChange) {
+    const auto steps = all_migrations();
+    ASSERT_EQ(steps.size(), released_steps.size()) << "A new step is added to the list above.";
+    for (std::size_t i = 0; i < steps.size(); ++i) {
+        EXPECT_EQ(sha256(steps[i].sql).substr(0, 16), released_steps[i]) << "step " << i + 1;
+    }
+}
+
+TEST_F(DatabaseFile, OpensEveryVersionSinceAsItWasAndKeepsACopyOfIt) {
+    const int newest = static_cast<int>(all_migrations().size());
+    for (int version = 1; version < newest; ++version) {
+        const TemporaryFolder place;
+        const Path old = place / "records.sqlite";
+        {
+            SQLite::Database handle(old.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+            handle.exec(version_1_sql);
+            migrate(handle, all_migrations().first(static_cast<std::size_t>(version)));
+        }
+        Database database(old);
+        EXPECT_EQ(database.schema_version(), newest);
+        EXPECT_EQ(ClientTable(database).all().at(0).name, "Mira Okonjo-Lindqvist");
+        EXPECT_EQ(PhotoTable(database).all().at(0).tags.angle, Angle::left_three_quarter);
+        EXPECT_TRUE(SignOffTable(database).standing(LookId{1}));
+        EXPECT_EQ(RecipeTable(database).current(LookId{1})->recipe.parting, "side, on her left");
+        SQLite::Database kept(old.string() + ".version-" + std::to_string(version) + ".copy");
+        EXPECT_EQ(schema_version(kept), version);
+        EXPECT_EQ(kept.execAndGet("SELECT name FROM client").getString(), "Mira Okonjo-Lindqvist");
+    }
+}
+
+TEST_F(DatabaseFile, StepThatFailsFromAnyVersionChangesNothing) {
+    const auto all = all_migrations();
+    for (std::size_t version = 1; version < all.size(); ++version) {
+        SQLite::Database handle(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+        handle.exec(version_1_sql);
+        migrate(handle, all.first(version));
+        const std::string before = everything_in(handle);
+        std::vector<Migration> broken(all.begin(), all.end());
+        broken.push_back({"UPDATE no_such_table SET x = 1;"});
+        EXPECT_THROW(migrate(handle, broken), SQLite::Exception);
+        EXPECT_EQ(everything_in(handle), before) << "from version " << version;
+        EXPECT_EQ(schema_version(handle), static_cast<int>(version));
+    }
 }
 
 // Before there was a version 1 there was an empty file of ours.

@@ -1,4 +1,4 @@
-#include "ui/coming_up/look_row.h"
+#include "ui/coming_up/look_line.h"
 
 #include "ui/coming_up/next_steps.h"
 #include "ui/shell/session.h"
@@ -15,22 +15,22 @@ constexpr std::size_t most_lacks_told = 2;
 
 QString look_title(const Look& look) {
     const QString worn = shown(look.worn);
-    if (look.name.empty()) return LookRow::tr("%1 look").arg(worn);
+    if (look.name.empty()) return LookLine::tr("%1 look").arg(worn);
     //: the look's name and when it is worn
-    return LookRow::tr("%1 (%2)").arg(from_utf8(look.name), worn);
+    return LookLine::tr("%1 (%2)").arg(from_utf8(look.name), worn);
 }
 
 QString state_sentence(const LookStanding& standing) {
     if (standing.signed_at) {
-        return LookRow::tr("Signed off on %1.").arg(shown(date_of(*standing.signed_at)));
+        return LookLine::tr("Signed off on %1.").arg(shown(date_of(*standing.signed_at)));
     }
-    if (standing.lacks.empty()) return LookRow::tr("Nothing is missing: ready to sign off.");
+    if (standing.lacks.empty()) return LookLine::tr("Nothing is missing: ready to sign off.");
     return {};
 }
 
 }  // namespace
 
-LookRow::LookRow(Session& session, const LookAhead& look, QWidget* parent)
+LookLine::LookLine(Session& session, const LookAhead& look, QWidget* parent)
     : QWidget(parent), session_(session) {
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
@@ -45,7 +45,7 @@ LookRow::LookRow(Session& session, const LookAhead& look, QWidget* parent)
     row->addLayout(column, 1);
 }
 
-void LookRow::add_lacks(QVBoxLayout& column, const LookAhead& look) {
+void LookLine::add_lacks(QVBoxLayout& column, const LookAhead& look) {
     const LookStanding& standing = *look.standing;
     const QString state = state_sentence(standing);
     if (!state.isEmpty()) column.addWidget(make_quiet(state));

@@ -11,10 +11,10 @@ namespace quarterturn {
 class Session;
 
 // One look: its ring, its name, and what it still lacks in words that lead there.
-class LookRow : public QWidget {
+class LookLine : public QWidget {
     Q_OBJECT
   public:
-    LookRow(Session& session, const LookAhead& look, QWidget* parent = nullptr);
+    LookLine(Session& session, const LookAhead& look, QWidget* parent = nullptr);
 
   private:
     void add_lacks(QVBoxLayout& column, const LookAhead& look);

@@ -42,15 +42,15 @@ void PairView::show_mode(PairMode mode) {
     update();
 }
 
-void PairView::slide_to(double share) {
-    divide_ = std::clamp(share, 0.0, 1.0);
+void PairView::slide_to(double divide) {
+    divide_ = std::clamp(divide, 0.0, 1.0);
     tell_state();
     update();
     emit moved(divide_);
 }
 
-void PairView::stand_for(int milliseconds) {
-    blinking_.setInterval(std::clamp(milliseconds, least_milliseconds, most_milliseconds));
+void PairView::stand_for(int how_long) {
+    blinking_.setInterval(std::clamp(how_long, least_milliseconds, most_milliseconds));
 }
 
 void PairView::blink(bool on) {

@@ -118,20 +118,20 @@ void BoardPhotos::lay_out(const std::vector<BoardPhoto*>& photos, const QRect& c
 }
 
 QSize BoardPhotos::size_in(const QSize& room, const BoardPhoto& photo) {
-    const int words = photo.caption_height();
-    const int width = std::min(room.width(), qRound((room.height() - words) * photo.shape()));
-    return {width, qRound(width / photo.shape()) + words};
+    const int caption = photo.caption_height();
+    const int width = std::min(room.width(), qRound((room.height() - caption) * photo.shape()));
+    return {width, qRound(width / photo.shape()) + caption};
 }
 
 int BoardPhotos::fitting_width(int height) const {
     const int between = type_.px(gap);
-    double widest = 0;
-    int words = 0;
+    double broadest = 0;
+    int caption = 0;
     for (const auto& [angle, photo] : photos_) {
-        widest = std::max(widest, std::min(photo->shape(), upright_shape));
-        words = photo->caption_height();
+        broadest = std::max(broadest, std::min(photo->shape(), upright_shape));
+        caption = photo->caption_height();
     }
-    return 3 * qRound(((height - between) / 2 - words) * widest) + 2 * between;
+    return 3 * qRound(((height - between) / 2 - caption) * broadest) + 2 * between;
 }
 
 int BoardPhotos::edge(const BoardPhoto& photo) const {

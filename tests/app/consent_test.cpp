@@ -69,8 +69,8 @@ TEST_F(ConsentTest, FromGrantedToTakenDown) {
     const json sent = send();
     const std::string file = sent["photos"][0]["export"]["file"];
     EXPECT_EQ(std::filesystem::path(file).filename(), "website-0001.jpg");
-    EXPECT_EQ(output_of("sha256sum " + shell_word(file)).substr(0, 64),
-              sent["photos"][0]["export"]["sha256"]);
+    EXPECT_EQ(sent["photos"][0]["export"]["sha256"],
+              output_of("sha256sum " + shell_word(file)).substr(0, 64));
     EXPECT_EQ(sent["photos"][0]["export"]["under"], json{1});
     said({"ledger", "place", "1", "gallery, third page"});
     EXPECT_TRUE(answer({"ledger", "tasks"})["to_take_down"].empty());

@@ -205,7 +205,7 @@ TEST_F(PairGoesOutTest, StandsInTheLedgerForBothPhotosAndIsTakenDownOnce) {
     ASSERT_EQ(listed.size(), 2U);
     for (const json& each : listed) {
         EXPECT_EQ(each["file"], out);
-        EXPECT_EQ(output_of("sha256sum " + shell_word(out)).substr(0, 64), each["sha256"]);
+        EXPECT_EQ(each["sha256"], output_of("sha256sum " + shell_word(out)).substr(0, 64));
     }
     EXPECT_NE(make_it({}, 1)["problem"], "") << "nothing is written over";
     EXPECT_EQ(answer({"ledger", "list", "--out-there"})["exports"].size(), 2U);

@@ -55,7 +55,7 @@ TEST_F(WaysOutTest, ForOthersEachIsRefusedUntilSheAllowsIt) {
     for (const Arguments& way : ways) said(way);
     EXPECT_EQ(answer({"ledger", "list"})["exports"].size(), ways.size());
     const json sheet = answer({"ledger", "list"})["exports"][2];
-    EXPECT_EQ(output_of("sha256sum " + shell_word(to("sheet.pdf"))).substr(0, 64), sheet["sha256"]);
+    EXPECT_EQ(sheet["sha256"], output_of("sha256sum " + shell_word(to("sheet.pdf"))).substr(0, 64));
     complained({"sheet", "Low bun", "--for", "website", "--out", to("sheet.png")}, 2);
 }
 

@@ -13,7 +13,7 @@ namespace quarterturn {
 inline void end_at_the_first_network_socket() {
     const std::unique_ptr<void, decltype(&seccomp_release)> filter{seccomp_init(SCMP_ACT_ALLOW),
                                                                    &seccomp_release};
-    const scmp_arg_cmp elsewhere = SCMP_A0_64(SCMP_CMP_NE, std::uint64_t{AF_UNIX});
+    const scmp_arg_cmp elsewhere{0, SCMP_CMP_NE, AF_UNIX, 0};
     if (!filter ||
         seccomp_rule_add_array(filter.get(), SCMP_ACT_KILL_PROCESS, SCMP_SYS(socket), 1,
                                &elsewhere) != 0 ||

@@ -94,8 +94,8 @@ TEST_F(WaysOutTest, HairOnlyGoesAsThePictureThatWasLookedAt) {
     ASSERT_EQ(proposed["pictures"].size(), 1U);
     EXPECT_EQ(proposed["pictures"][0]["face_found"], false);
     const std::string file = proposed["pictures"][0]["file"];
-    EXPECT_EQ(output_of("sha256sum " + shell_word(file)).substr(0, 64),
-              proposed["pictures"][0]["sha256"]);
+    EXPECT_EQ(proposed["pictures"][0]["sha256"],
+              output_of("sha256sum " + shell_word(file)).substr(0, 64));
     said(ask, 1);  // not yet confirmed
     complained(with(keep, {"--confirm", card / "DCIM/bun.jpg"}), 2);
     said(with(keep, {"--confirm", file}));

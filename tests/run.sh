@@ -29,6 +29,7 @@ if [ -f "$real_photos/expected.csv" ]; then
 fi
 export QT_QPA_PLATFORM=offscreen
 export LSAN_OPTIONS=suppressions=$PWD/tests/support/leaks_of_others.txt:print_suppressions=0
+export ASAN_SYMBOLIZER_PATH=/usr/bin/llvm-symbolizer-16 # names the functions of a report
 # Memory that was let go is watched until 4 MB more of it are; the usual 256 MB take a third of the
 # time of a test with pictures.
 export ASAN_OPTIONS=quarantine_size_mb=4:thread_local_quarantine_size_kb=64

@@ -13,10 +13,11 @@ constexpr double least_side = 1.0 / 6;  // of the picture's, that a crop leaves
 constexpr double beside_face = 0.1;
 constexpr double above_face = 0.05;
 constexpr double below_face = 0.2;
-constexpr double round_skin = 1.2;   // a cover is round, and holds the corners of the jaw too
-constexpr double worth_less = 0.9;   // of the area, from which a smaller cover is worth a look
-constexpr double least_hair = 0.08;  // of the head, that a crop shows
-constexpr double rim_share = 0.05;   // of the cover's shorter side, softened
+constexpr double round_skin = 1.2;        // a cover is round, and holds the corners of the jaw too
+constexpr double worth_less = 0.9;        // of the area, from which a smaller cover is worth a look
+constexpr double least_hair = 0.08;       // of the head, that a crop shows
+constexpr double most_face_shown = 0.25;  // of brows to mouth
+constexpr double rim_share = 0.05;        // of the cover's shorter side, softened
 
 cv::Rect whole_face(const cv::Rect& found, const cv::Rect& picture) {
     const cv::Rect2d wide(found.x - beside_face * found.width, found.y - above_face * found.height,
@@ -105,6 +106,17 @@ std::vector<HairOnly> ways_by_angle(const HeadInPicture& shown) {
     return {of_rect(HairOnlyWay::crop, *half, shown.picture)};
 }
 
+// Brows to mouth of a found square, as shares of its side.
+cv::Rect middle_of(const cv::Rect& face) {
+    return {face.x + face.width / 5, face.y + face.height / 4, face.width * 3 / 5,
+            face.height * 11 / 20};
+}
+
+bool agree(const cv::Rect& one, const cv::Rect& other) {
+    const int common = (one & other).area();
+    return 2 * common >= one.area() + other.area() - common;
+}
+
 cv::Mat covered(const cv::Mat& bgr, const cv::Rect& box) {
     cv::Mat cover(bgr.size(), CV_32F, cv::Scalar(0));
     cv::ellipse(cover, cv::RotatedRect((box.tl() + box.br()) / 2, box.size(), 0), cv::Scalar(1),
@@ -152,6 +164,19 @@ std::vector<HairOnly> ways_without_face(const HeadInPicture& shown) {
     if (skin) ways.push_back(of_rect(HairOnlyWay::cover, *skin, shown.picture));
     ways.push_back(of_rect(HairOnlyWay::cover, out, shown.picture));
     return ways;
+}
+
+bool shows_perhaps_face(const HairOnly& how, cv::Size picture, std::span<const cv::Rect> perhaps) {
+    const cv::Rect box = in_pixels(how, picture);
+    return std::ranges::any_of(perhaps, [&](const cv::Rect& face) {
+        const auto witnesses = std::ranges::count_if(
+            perhaps, [&](const cv::Rect& other) { return agree(face, other); });
+        if (witnesses < 2) return false;  // itself
+        const cv::Rect middle = middle_of(face);
+        const int inside = (middle & box).area();
+        const int shown = how.way == HairOnlyWay::crop ? inside : middle.area() - inside;
+        return shown > most_face_shown * middle.area();
+    });
 }
 
 cv::Mat without_face(const cv::Mat& bgr, const HairOnly& how) {

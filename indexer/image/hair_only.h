@@ -28,6 +28,11 @@ struct HeadInPicture {
 // away. Empty where nothing tells what to leave out.
 std::vector<HairOnly> ways_without_face(const HeadInPicture& shown);
 
+// Whether it would show a good part of what may be a face in the whole picture, where the search
+// sees more than in a part of it. `perhaps`: as HeadFinder::perhaps_faces sees them in the whole
+// picture; one that no other agrees with is taken for hair.
+bool shows_perhaps_face(const HairOnly& how, cv::Size picture, std::span<const cv::Rect> perhaps);
+
 // The part of it that is kept; or the picture with one even colour over the ellipse in the box,
 // soft at its rim, so that nothing of what lies under it can be brought back.
 cv::Mat without_face(const cv::Mat& bgr, const HairOnly& how);

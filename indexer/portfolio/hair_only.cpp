@@ -19,7 +19,9 @@ constexpr int looked_at_quality = 92;
 class HairOnlyMaker {
   public:
     HairOnlyMaker(Library& library, Decoder& decoder, const Photo& photo)
-        : photo_(photo), picture_(picture_the_right_way_round(library, decoder, photo)) {}
+        : photo_(photo),
+          picture_(picture_the_right_way_round(library, decoder, photo)),
+          perhaps_(finder_.perhaps_faces(picture_)) {}
 
     std::vector<HairOnlyPicture> propose() {
         std::vector<HairOnlyPicture> pictures;
@@ -34,7 +36,8 @@ class HairOnlyMaker {
         HairOnlyPicture made;
         made.bgr = without_face(picture_, how);
         made.jpeg = jpeg_bytes(made.bgr, looked_at_quality);
-        made.face_found = !finder_.perhaps_faces(made.bgr).empty();
+        made.face_found = shows_perhaps_face(how, picture_.size(), perhaps_) ||
+                          !finder_.perhaps_faces(made.bgr).empty();
         how.photo = photo_.id;
         how.mirrored = photo_.tags.mirrored;
         how.sha256 = sha256(made.jpeg);
@@ -58,6 +61,7 @@ class HairOnlyMaker {
     const Photo& photo_;
     cv::Mat picture_;
     HeadFinder finder_;
+    std::vector<cv::Rect> perhaps_;  // faces, in the whole picture
 };
 
 Photo photo_in_library(Library& library, PhotoId id) {

@@ -71,10 +71,7 @@ void leave(Library& library, std::vector<DayProposal>& proposals, const std::str
 std::vector<DayProposal> proposed(Library& library, Decoder& decoder, WeddingId wedding,
                                   std::span<const Seat> seats, bool tell) {
     ProgressLine line(tell);
-    return propose_seen_day_photos(library, decoder, wedding, seats,
-                                   [&line](std::int64_t done, std::int64_t total) {
-                                       line.show({done, total, {}});
-                                   });
+    return propose_seen_day_photos(library, decoder, wedding, seats, line.counter());
 }
 
 Reply day_photos(Session& session, const DayPhotosOptions& options) {

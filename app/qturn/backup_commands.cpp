@@ -79,9 +79,7 @@ Reply back_up_now(Session& session, const BackupOptions& options) {
     wishes.now = local_now();
     wishes.utc = utc_now();
     wishes.stop = stop.token();
-    wishes.progress = [&line](const ImportProgress& progress) {
-        line.show({progress.done, progress.total, progress.left});
-    };
+    wishes.progress = line.teller();
     return back_up_reply(back_up(library, wishes));
 }
 

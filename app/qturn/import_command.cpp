@@ -140,9 +140,7 @@ Reply import(Session& session, const ImportOptions& options) {
     wishes.sources.assign(options.folders.begin(), options.folders.end());
     wishes.stop = stop.token();
     ProgressLine line(options.progress);
-    wishes.progress = [&line](const ImportProgress& progress) {
-        line.show({progress.done, progress.total, progress.left});
-    };
+    wishes.progress = line.teller();
     if (options.preview) return preview_reply(library, preview_import(library, wishes));
     if (options.watch) return report_reply(library, watch(library, *decoder, wishes));
     return report_reply(library, import_photos(library, *decoder, wishes));

@@ -21,12 +21,7 @@ Reply make_cache(Session& session) {
     ProgressLine line(false);
     const auto decoder = make_confined_decoder();
     library.search().rebuild();
-    const CacheReport report = rebuild_cache(
-        library, *decoder,
-        [&line](std::int64_t done, std::int64_t total) {
-            line.show({done, total, {}});
-        },
-        stop.token());
+    const CacheReport report = rebuild_cache(library, *decoder, line.counter(), stop.token());
     Reply reply{
         {"Made " + count_text(static_cast<std::size_t>(report.made), "small picture") + "."},
         {{"made", report.made}, {"problems", report.failed}, {"stopped", report.stopped}}};

@@ -28,12 +28,7 @@ struct LikeOptions {
 MeasureReport measure_rest(Library& library, Decoder& decoder) {
     const StopOnSignal stop;
     ProgressLine line(false);
-    return measure_hair(
-        library, decoder,
-        [&line](std::int64_t done, std::int64_t total) {
-            line.show({done, total, {}});
-        },
-        stop.token());
+    return measure_hair(library, decoder, line.counter(), stop.token());
 }
 
 // The picture to compare with, kept with the client first where one is named.

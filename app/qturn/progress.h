@@ -24,6 +24,16 @@ class ProgressLine {
     ProgressLine& operator=(const ProgressLine&) = delete;
 
     void show(const HowFar& how_far);
+    // What jobs call with how far they are: a struct of done, total and left, or two numbers. Holds
+    // as long as this line.
+    auto teller() {
+        return [this](const auto& progress) {
+            show({progress.done, progress.total, progress.left});
+        };
+    }
+    auto counter() {
+        return [this](std::int64_t done, std::int64_t total) { show({done, total, {}}); };
+    }
 
   private:
     bool terminal_;

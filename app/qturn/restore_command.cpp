@@ -43,9 +43,7 @@ Reply restore_library(const RestoreOptions& options) {
     wishes.records = options.records;
     wishes.now = local_now();
     wishes.stop = stop.token();
-    wishes.progress = [&line](const ImportProgress& progress) {
-        line.show({progress.done, progress.total, progress.left});
-    };
+    wishes.progress = line.teller();
     return restore_reply(restore(real_file_system(), wishes));
 }
 

@@ -60,9 +60,7 @@ Reply look_through(Session& session, const SafeOptions& options) {
     SafeWishes wishes;
     wishes.sources.assign(options.folders.begin(), options.folders.end());
     wishes.stop = stop.token();
-    wishes.progress = [&line](const ImportProgress& progress) {
-        line.show({progress.done, progress.total, progress.left});
-    };
+    wishes.progress = line.teller();
     return safe_reply(safe_to_delete(library, wishes));
 }
 

@@ -79,9 +79,7 @@ Reply verify_library(Session& session, const VerifyOptions& options) {
     wishes.from_start = options.from_start;
     wishes.heal = !options.look_only;
     wishes.stop = stop.token();
-    wishes.progress = [&line](const ImportProgress& progress) {
-        line.show({progress.done, progress.total, progress.left});
-    };
+    wishes.progress = line.teller();
     return verify_reply(verify(library, wishes));
 }
 

@@ -2,6 +2,7 @@
 #include "app/qturn/command_set.h"
 #include "app/qturn/commands.h"
 #include "app/qturn/drawing.h"
+#include "app/qturn/empty_party.h"
 #include "app/qturn/find.h"
 #include "app/qturn/out_file.h"
 #include "app/qturn/parse.h"
@@ -126,6 +127,11 @@ std::vector<std::string> write_phone_page(const WeddingBoard& board, Library& li
 
 void write_board(Reply& reply, const WeddingBoard& board, Library& library,
                  const BoardOptions& options) {
+    if (board.wedding.party.empty()) {
+        tell_empty_party(reply, board.wedding);
+        reply.lines.emplace_back("No board was written.");
+        return;
+    }
     refuse_against_own_work(library, photos_on(board), date_of(local_now()));
     const auto decoder = make_confined_decoder();
     const auto problems = is_html(options.out) ? write_phone_page(board, library, *decoder, options)

@@ -78,7 +78,6 @@ CommandSet::~CommandSet() = default;
 void CommandSet::group(const std::string& name, const std::string& what) {
     CLI::App& group = *parser_->root.add_subcommand(name, what);
     group.require_subcommand(1);
-    group.footer("Every command explains itself, for example:\n  qturn " + name + " list --help");
     add_global_options(group, parser_->wishes);
 }
 
@@ -90,6 +89,10 @@ Command CommandSet::add(const About& about, Run run) {
     const std::string name = space == std::string::npos ? about.name : about.name.substr(space + 1);
     CLI::App& app = *parent.add_subcommand(name, about.what);
     app.footer("Example:\n  " + about.example);
+    if (&parent != &parser_->root && parent.get_footer().empty()) {
+        parent.footer("Every command explains itself, for example:\n  qturn " + about.name +
+                      " --help");
+    }
     add_global_options(app, parser_->wishes);
     parser_->runs[&app] = std::move(run);
     return Command(app);

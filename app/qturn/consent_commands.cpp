@@ -91,6 +91,10 @@ Reply record(Library& library, const Client& client, const ConsentEntry& entry,
     }
     together.commit();
     Reply reply = entries_reply(client, entries);
+    if (entry.until && *entry.until < date_of(entry.recorded_at)) {
+        reply.lines.push_back("It ended on " + iso_text(*entry.until) +
+                              " already: today it allows nothing.");
+    }
     reply.lines.emplace_back(consent_caution);
     return reply;
 }

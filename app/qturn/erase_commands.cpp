@@ -54,8 +54,8 @@ Reply plan_reply(const ErasurePlan& plan) {
                  {"erasure", nullptr},
                  {"left", json::array()},
                  {"caution", erasure_caution}}};
-    for (const Exported& exported : plan.out_there) {
-        reply.lines.push_back("  Out there: " + exported.file);
+    for (const std::string& file : files_out_there(plan)) {
+        reply.lines.push_back("  Out there: " + file);
     }
     return reply;
 }
@@ -91,8 +91,11 @@ Reply erase(Library& library, const ErasurePlan& plan, const EraseOptions& optio
     reply.data["erasure"] = erasure_json(erased.erasure);
     reply.data["left"] = erased.left;
     append(reply.lines, erased.left);
+    append(reply.lines, erased.alike);
+    reply.data["alike"] = erased.alike;
     reply.lines.emplace_back(erasure_caution);
-    if (!erased.left.empty() || !plan.out_there.empty() || !plan.backups.empty())
+    if (!erased.left.empty() || !erased.alike.empty() || !plan.out_there.empty() ||
+        !plan.backups.empty())
         reply.outcome = Outcome::needs_attention;
     return reply;
 }

@@ -18,6 +18,7 @@ using nlohmann::json;
 struct GalleryOptions {
     std::string selection;
     std::string to;
+    std::string title;
     bool no_data_mining = false;
 };
 
@@ -41,7 +42,9 @@ Reply gallery(Session& session, const GalleryOptions& options) {
     const auto decoder = make_confined_decoder();
     const Gallery written =
         write_gallery(library, *decoder, photos,
-                      {options.to, selection.name, options.no_data_mining}, local_now());
+                      {options.to, options.title.empty() ? selection.name : options.title,
+                       options.no_data_mining},
+                      local_now());
     Reply reply{{},
                 {{"page", written.page.empty() ? json() : json(written.page.string())},
                  {"pictures", written.pictures},
@@ -72,6 +75,8 @@ void add_gallery_command(CommandSet& commands) {
     command.required_option("--selection NAME", options->selection,
                             "Its photos, in their order, as far as they may be shown on a website");
     command.required_option("--to FOLDER", options->to, "A new or empty folder");
+    command.option("--title TEXT", options->title,
+                   "What the page is called; the selection's name unless said");
     command.flag("--no-data-mining", options->no_data_mining,
                  "Say in the pictures that they may not be used to train machines");
 }

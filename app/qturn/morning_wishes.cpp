@@ -40,7 +40,10 @@ void set_stylists(Morning& morning, int count) {
     if (count < 1 || count > most_stylists) {
         throw WrongUse("A morning has one to " + std::to_string(most_stylists) + " stylists.");
     }
-    morning.stylists.resize(static_cast<std::size_t>(count));
+    // Who comes in addition comes when the first does, unless another time is named.
+    const StylistHours added{morning.stylists.empty() ? 0 : morning.stylists.front().arrives, {}};
+    morning.stylists.resize(static_cast<std::size_t>(count),
+                            morning.stylists.empty() ? StylistHours{} : added);
 }
 
 void set_arrival(Morning& morning, const std::string& text) {
@@ -85,6 +88,10 @@ void set_minutes(MorningWish& wish, const std::string& value, const std::string&
         throw WrongUse("'" + whole +
                        "' are no minutes. Write all of them as in CLIENT=45, or those before the "
                        "set cools, while it cools and after it as in CLIENT=20+15+40.");
+    }
+    if (numbers[0] < 1) {
+        throw WrongUse("'" + whole + "' leaves no minutes in the chair: write at least one, or " +
+                       "CLIENT=none for those of her recipe.");
     }
     wish.work = ChairWork{.before = numbers[0]};
     if (numbers.size() == 3) {

@@ -155,7 +155,11 @@ Reply people(Session& session, const PeopleOptions& options) {
     for (const Photo& photo : photos) {
         const PhotoToShow shown = gate.to_show(photo);
         reply.lines.push_back(photo.file.name + ": " + people_words(shown));
+        const auto doubtful = doubts(photo, library.credits().seen(photo.id));
+        append(reply.lines, doubtful);
+        if (!doubtful.empty()) reply.outcome = Outcome::needs_attention;
         json each = short_json(photo);
+        each["doubts"] = doubtful;
         each["shown"] = json::array();
         for (const ShownPerson& person : shown.people) each["shown"].push_back(person.name);
         each["face_shows"] = shown.face_shows;

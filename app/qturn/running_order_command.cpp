@@ -90,7 +90,7 @@ Reply running_order(Session& session, const RunningOrderOptions& options) {
     keep_wishes(library, wedding, options);
     move(library, wedding, options);
     const WeddingMorning morning = wedding_morning(library, wedding);
-    if (morning.wedding.party.empty()) return nobody_reply(morning);
+    if (morning.needs.clients.empty()) return nobody_reply(morning);
     if (options.check) return possible_reply(morning, best_plan(morning));
     const MorningPlan plan = plan_of(morning);
     Reply reply = running_order_reply(morning, plan);

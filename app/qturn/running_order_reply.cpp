@@ -110,6 +110,8 @@ bool is_well(const WeddingMorning& morning, const MorningPlan& plan) {
 Reply nobody_reply(const WeddingMorning& morning) {
     Reply reply{{heading(morning, {})}, reply_json(morning, {})};
     tell_empty_party(reply, morning.wedding);
+    append(reply.lines, morning.cannot);
+    reply.outcome = Outcome::needs_attention;
     return reply;
 }
 

@@ -36,7 +36,12 @@ void write_once(FileSystem& disk, const Path& file, std::span<const std::byte> b
     if (disk.exists(file)) throw disk_error(EEXIST, file, Doing::writing);
     const Path unseen = unseen_name(file);
     if (disk.exists(unseen)) disk.remove(unseen);  // left by a power cut
-    disk.write_new(unseen, bytes);
+    try {
+        disk.write_new(unseen, bytes);
+    } catch (const DiskError& error) {
+        // She knows her file, not the name it waits under.
+        throw disk_error(error.error_number(), file, Doing::writing);
+    }
     try {
         disk.sync_file(unseen);
         refuse_unless_equal(disk, unseen, file, bytes);

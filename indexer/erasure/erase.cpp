@@ -110,6 +110,28 @@ std::string what_goes(const ErasurePlan& plan) {
            ", what she allowed and its papers.";
 }
 
+std::vector<WeddingId> weddings_of(Library& library, ClientId client) {
+    std::vector<WeddingId> weddings;
+    for (const Wedding& wedding : library.weddings().all()) {
+        const auto hers = std::ranges::find(wedding.party, client, &PartyMember::client);
+        if (hers != wedding.party.end()) weddings.push_back(wedding.id);
+    }
+    return weddings;
+}
+
+std::vector<std::string> weddings_named_like(Library& library, std::span<const WeddingId> weddings,
+                                             const std::string& name) {
+    std::vector<std::string> sentences;
+    for (const WeddingId id : weddings) {
+        const auto wedding = library.weddings().find(id);
+        if (!wedding || !share_a_word(wedding->name, name)) continue;
+        sentences.push_back("The wedding " + wedding->name +
+                            " is named with a part of her name: give it another name if that "
+                            "should go too.");
+    }
+    return sentences;
+}
+
 void add_papers_and_inspirations(Library& library, ClientId client,
                                  std::vector<std::string>& files) {
     for (const ConsentEntry& entry : library.consents().of(client)) {
@@ -152,6 +174,12 @@ const std::string& name_of_what_goes(const ErasurePlan& plan) {
     return plan.only ? plan.only->name : plan.client.name;
 }
 
+std::set<std::string> files_out_there(const ErasurePlan& plan) {
+    std::set<std::string> files;
+    for (const Exported& exported : plan.out_there) files.insert(exported.file);
+    return files;
+}
+
 std::vector<std::string> erasure_words(const ErasurePlan& plan) {
     std::vector<std::string> words{what_goes(plan) + " It cannot be taken back."};
     if (!plan.others_shown.empty()) {
@@ -168,10 +196,10 @@ std::vector<std::string> erasure_words(const ErasurePlan& plan) {
                         "passed on.");
     }
     if (!plan.out_there.empty()) {
-        words.push_back(
-            counted(plan.out_there.size(), "picture of hers is", "pictures of hers are") +
-            " still out there: they stay in the ledger without her name, as tasks to "
-            "take down.");
+        words.push_back(counted(files_out_there(plan).size(), "file with pictures of hers is",
+                                "files with pictures of hers are") +
+                        " still out there: they stay in the ledger without her name, as tasks to "
+                        "take down.");
     }
     for (const Backup& backup : plan.backups) {
         words.push_back("The backup in " + place_words(backup) +
@@ -201,10 +229,13 @@ Erased erase(Library& library, const ErasurePlan& plan, Date today) {
         texts.push_back(photo.file.sha256);
     }
     if (!plan.only && plan.name_is_hers_alone) texts.push_back(plan.client.name);
+    const std::vector<WeddingId> hers = weddings_of(library, plan.client.id);
     ErasureTable erasures(library.database());
     erasures.erase(what);
     finish_alone(library);
-    return {erasures.all().back(), where_found(library, texts)};
+    Erased erased{erasures.all().back(), where_found(library, texts), {}};
+    if (!plan.only) erased.alike = weddings_named_like(library, hers, plan.client.name);
+    return erased;
 }
 
 void finish_erasures(Library& library) {

@@ -7,6 +7,7 @@
 // reach.
 
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -45,12 +46,16 @@ ErasurePlan plan_look_erasure(Library& library, LookId look);
 // The client's, or that of the one look: to be typed again before it goes.
 const std::string& name_of_what_goes(const ErasurePlan& plan);
 
+// Where her photos went and were not taken down: a sheet of many photos stands once.
+std::set<std::string> files_out_there(const ErasurePlan& plan);
+
 // What will go, and what stays and why, in sentences.
 std::vector<std::string> erasure_words(const ErasurePlan& plan);
 
 struct Erased {
     Erasure erasure;
-    std::vector<std::string> left;  // sentences: where the library still holds her name
+    std::vector<std::string> left;   // sentences: where the library still holds her name
+    std::vector<std::string> alike;  // sentences: weddings named with a part of it, which stay
 };
 
 // Throws StoreError when another program has the library open, and DiskError when a file cannot be

@@ -5,6 +5,7 @@
 #include "indexer/disk/checksum.h"
 #include "indexer/disk/write_once.h"
 #include "indexer/store/hair_only_table.h"
+#include "indexer/store/text.h"
 
 namespace quarterturn {
 namespace {
@@ -130,7 +131,7 @@ PhotoToShow PhotoGate::to_show(const Photo& photo) {
 PhotoToShow PhotoGate::to_show(const Photo& photo, const Seen& seen, std::optional<Credit> credit) {
     PhotoToShow shown;
     for (const ClientId client : clients_in(photo.tags)) shown.people.push_back(person(client));
-    shown.face_shows = face_shows(photo, seen);
+    shown.face_shows = face_shows(seen);
     shown.strangers = seen.strangers;
     shown.nobody = shows_nobody(photo, seen);
     shown.credit = std::move(credit);
@@ -158,8 +159,21 @@ WayOut PhotoGate::way_out(const Photo& photo, Use use, Date on) {
     return {may_go_hair_only(photo, use, on), confirmed};
 }
 
+namespace {
+
+void refuse_own_guardian(Library& library, const ConsentEntry& entry) {
+    if (entry.giver != ConsentGiver::guardian) return;
+    const auto client = library.clients().find(entry.client);
+    if (!client || folded(client->name) != folded(entry.guardian)) return;
+    throw StoreError(
+        "A child cannot be her own guardian: name the parent or guardian who allows it.");
+}
+
+}  // namespace
+
 std::vector<ConsentEntry> record_consent(Library& library, const ConsentEntry& entry,
                                          std::span<const Use> uses) {
+    refuse_own_guardian(library, entry);
     Transaction all_or_none(library.database());
     std::vector<ConsentEntry> recorded;
     for (const Use use : uses) {

@@ -69,7 +69,7 @@ class BoardGatherer {
     static ClientId client_id(const BoardClient& client) { return client.client.id; }
 
     void plan() {
-        if (board_.wedding.party.empty()) return;
+        if (morning_.needs.clients.empty()) return;
         try {
             seats_ = plan_of(morning_).seats;
         } catch (const std::invalid_argument& cannot) {

@@ -3,9 +3,11 @@
 #include <algorithm>
 
 #include "indexer/disk/write_once.h"
+#include "indexer/looks/consents.h"
 #include "indexer/portfolio/gallery_style.h"
 #include "indexer/sheet/html.h"
 #include "indexer/store/library_settings.h"
+#include "indexer/store/text.h"
 
 namespace quarterturn {
 namespace {
@@ -65,13 +67,17 @@ class GalleryWriter {
 
     Gallery write(std::span<const Photo> photos) {
         refuse_unless_empty();
+        refuse_names(photos);
         std::vector<Photo> left(photos.begin(), photos.end());
         for (const int edge : gallery_edges) {
             const auto sent = send(left, edge);
             if (gallery_.photos.empty()) gallery_.photos = sent;
             std::erase_if(left, [&](const Photo& photo) { return !was_made_smaller(photo, edge); });
         }
-        if (shown_.empty()) return std::move(gallery_);
+        if (shown_.empty()) {
+            library_.disk().remove_empty_folder(std::filesystem::absolute(pictures()));
+            return std::move(gallery_);
+        }
         const std::string html = page();
         gallery_.page = wishes_.folder / "index.html";
         write_once(library_.disk(), gallery_.page, std::as_bytes(std::span(html)));
@@ -79,6 +85,8 @@ class GalleryWriter {
     }
 
   private:
+    Path pictures() const { return wishes_.folder / "pictures"; }
+
     void refuse_unless_empty() {
         const Path folder = std::filesystem::absolute(wishes_.folder);
         // What was refused before has left a folder without pictures.
@@ -90,10 +98,23 @@ class GalleryWriter {
         throw StoreError(folder.string() + " is not empty: name a new folder for the gallery.");
     }
 
+    // The title is for everybody to read.
+    void refuse_names(std::span<const Photo> photos) {
+        PhotoGate gate(library_);
+        for (const Photo& photo : photos) {
+            for (const ShownPerson& person : gate.to_show(photo).people) {
+                if (!share_a_word(wishes_.name, person.name)) continue;
+                throw StoreError("The page would be called \"" + wishes_.name + "\", and names " +
+                                 person.name +
+                                 ", who is shown in it: give it a title that names nobody.");
+            }
+        }
+    }
+
     std::vector<PhotoGone> send(const std::vector<Photo>& photos, int edge) {
         ExportWishes export_wishes;
         export_wishes.use = Use::website;
-        export_wishes.folder = wishes_.folder / "pictures";
+        export_wishes.folder = pictures();
         export_wishes.long_edge = edge;
         export_wishes.no_data_mining = wishes_.no_data_mining;
         const DrawLine draw_nothing = [](cv::Mat&, const std::string&) {};

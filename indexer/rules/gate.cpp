@@ -153,6 +153,10 @@ class Gatekeeper {
     Verdict verdict_;
 };
 
+bool shows_a_head(const Photo& photo) {
+    return photo.tags.angle && photo.tags.angle != Angle::detail;
+}
+
 bool found_face(const Photo& photo) {
     const auto& signs = photo.head_signs;
     return signs && (signs->frontal_face || signs->profile_to_left || signs->profile_to_right);
@@ -168,14 +172,29 @@ Verdict may_go(const PhotoToShow& photo, Use use, Date on) {
     return Gatekeeper(photo, use, on).judge();
 }
 
-bool face_shows(const Photo& photo, const Seen& seen) {
-    if (seen.face) return *seen.face;
-    const bool from_back = photo.tags.angle == Angle::back && !photo.tags.mirrored;
-    return !(from_back && photo.head_signs && !found_face(photo));
+bool face_shows(const Seen& seen) {
+    return seen.face.value_or(true);
+}
+
+std::vector<std::string> doubts(const Photo& photo, const Seen& seen) {
+    std::vector<std::string> words;
+    if (seen.nobody && shows_a_head(photo)) {
+        words.push_back("That nobody is in it does not count: it is tagged " +
+                        std::string(word(*photo.tags.angle)) +
+                        ", a side of somebody's head. Take the tag off first if that is wrong.");
+    } else if (seen.nobody && found_face(photo)) {
+        words.emplace_back("That nobody is in it does not count, since a face was found in it.");
+    }
+    if (seen.face == false && found_face(photo)) {
+        words.emplace_back(
+            "A face was found in it, which can be hair; your word that none shows counts: look at "
+            "it once more.");
+    }
+    return words;
 }
 
 bool shows_nobody(const Photo& photo, const Seen& seen) {
-    return seen.nobody && !found_face(photo);
+    return seen.nobody && !found_face(photo) && !shows_a_head(photo);
 }
 
 bool is_childs_role(std::string_view role) {

@@ -64,11 +64,14 @@ struct Verdict {
 // the photographer's licence covers the use on that day and the credit line is known.
 Verdict may_go(const PhotoToShow& photo, Use use, Date on);
 
-// Her word goes first. Else a face shows, unless the photo was taken from the back, not by way of a
-// mirror, and the search found none.
-bool face_shows(const Photo& photo, const Seen& seen);
+// Only somebody who looked can say that none shows: the search misses faces, and a tag that says
+// from where a photo was taken can be a slip.
+bool face_shows(const Seen& seen);
 
-// Her word, unless the search found a face.
+// Why a word of hers on the photo does not count, or may be a slip: sentences.
+std::vector<std::string> doubts(const Photo& photo, const Seen& seen);
+
+// Her word, unless the search found a face, or the photo is tagged with a side of somebody's head.
 bool shows_nobody(const Photo& photo, const Seen& seen);
 
 // Whether a part in a wedding is one that children have: "flower girl" (common practice).

@@ -34,7 +34,9 @@ void refuse_unless_work(const MorningClient& client) {
 
 void refuse_unless_sound(const MorningNeeds& needs) {
     const auto& clients = needs.clients;
-    refuse_unless(!clients.empty(), "The party has nobody in it yet: add its clients first.");
+    refuse_unless(!clients.empty(),
+                  "Nobody can be planned yet: add the clients of the party, and how long each sits "
+                  "and when she must be ready.");
     refuse_unless(clients.size() <= std::size_t{most_in_the_chair},
                   "A morning is planned for at most " + std::to_string(most_in_the_chair) +
                       " clients, and this party has " + std::to_string(clients.size()) +

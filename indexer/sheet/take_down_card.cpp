@@ -17,6 +17,7 @@ constexpr double card_caption_gap = 0.5;   // mm
 constexpr double card_padding = 2;         // mm inside a frame
 constexpr double title_scale = 1.9;        // by the type of the words
 constexpr double number_scale = 1.35;      // of a step
+constexpr double widest_photo = 0.85;      // of its height: a bun below the head is to be seen
 constexpr double head_of_frame = 0.48;     // of the width inside the frame
 constexpr double most_field_share = 0.08;  // of the page's height, once type is at its smallest
 constexpr double foot_line_mm = 1.5 * 25.4 / 72;  // for each point of type
@@ -153,11 +154,13 @@ class Card {
                        photos_height};
         std::vector<const SheetPhoto*> photos;
         for (const SheetCell& each : row.cells) photos.push_back(&*each.photo);
-        const double share = head_share_of(photos, cell.width / cell.height);
+        const double width = std::min(cell.width, widest_photo * cell.height);
+        const double share = head_share_of(photos, width / cell.height);
         Box box = cell;
         double captions = 0;
         for (const SheetCell& each : row.cells) {
-            place_photo(flow_, *each.photo, box, share);
+            const Box middle{box.x + (box.width - width) / 2, box.y, width, box.height};
+            place_photo(flow_, *each.photo, middle, share);
             TextItem caption =
                 text_item(std::to_string(++photo_number_) + ". " + each.title, size_.points, true);
             caption.align = Align::centre;

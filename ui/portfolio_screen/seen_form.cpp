@@ -12,10 +12,10 @@
 namespace quarterturn {
 namespace {
 
-enum class FaceAnswer { as_judged, yes, no };
+enum class FaceAnswer { unsaid, yes, no };
 
 FaceAnswer answer_in(const Seen& seen) {
-    if (!seen.face) return FaceAnswer::as_judged;
+    if (!seen.face) return FaceAnswer::unsaid;
     return *seen.face ? FaceAnswer::yes : FaceAnswer::no;
 }
 
@@ -35,14 +35,17 @@ SeenForm::SeenForm(Session& session, QWidget* parent)
       people_(make_text({})),
       face_(new QComboBox),
       strangers_(new QCheckBox(tr("Somebody who is no client"))),
-      nobody_(new QCheckBox(tr("No person at all"))) {
+      nobody_(new QCheckBox(tr("No person at all"))),
+      doubts_(make_text({})) {
     face_->setAccessibleName(tr("Whether a face shows"));
-    face_->addItems({QString(), tr("a face shows"), tr("no face shows")});
+    face_->addItems(
+        {tr("a face may show: nobody has looked yet"), tr("a face shows"), tr("no face shows")});
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(space(1));
     for (QWidget* part : {static_cast<QWidget*>(people_), static_cast<QWidget*>(face_),
-                          static_cast<QWidget*>(strangers_), static_cast<QWidget*>(nobody_)}) {
+                          static_cast<QWidget*>(strangers_), static_cast<QWidget*>(nobody_),
+                          static_cast<QWidget*>(doubts_)}) {
         column->addWidget(part);
     }
     column->addWidget(make_quiet(tr("The search for faces can miss one: look for yourself.")));
@@ -55,20 +58,19 @@ void SeenForm::show_photo(const Photo& photo, const PhotoToShow& shown) {
     photo_ = photo.id;
     const Seen seen = session_.library().credits().seen(photo.id);
     people_->setText(people_in(shown));
-    Seen unsaid = seen;
-    unsaid.face.reset();
-    face_->setItemText(static_cast<int>(FaceAnswer::as_judged),
-                       face_shows(photo, unsaid) ? tr("as the program judges: a face shows, or may")
-                                                 : tr("as the program judges: no face shows"));
     face_->setCurrentIndex(static_cast<int>(answer_in(seen)));
     strangers_->setChecked(seen.strangers);
     nobody_->setChecked(seen.nobody);
+    QStringList words;
+    for (const std::string& doubt : doubts(photo, seen)) words << from_utf8(doubt);
+    doubts_->setText(words.join(QLatin1Char('\n')));
+    doubts_->setVisible(!words.isEmpty());
 }
 
 void SeenForm::save() {
     Seen seen;
     const auto answer = static_cast<FaceAnswer>(face_->currentIndex());
-    if (answer != FaceAnswer::as_judged) seen.face = answer == FaceAnswer::yes;
+    if (answer != FaceAnswer::unsaid) seen.face = answer == FaceAnswer::yes;
     seen.strangers = strangers_->isChecked();
     seen.nobody = nobody_->isChecked();
     session_.attempt([&] { session_.change_records(say_seen(session_.library(), photo_, seen)); });

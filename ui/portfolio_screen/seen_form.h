@@ -30,6 +30,7 @@ class SeenForm : public QWidget {
     QComboBox* face_;
     QCheckBox* strangers_;
     QCheckBox* nobody_;
+    QLabel* doubts_;
 };
 
 }  // namespace quarterturn

@@ -211,24 +211,26 @@ TEST_F(GateBorders, EverythingThatStandsAgainstItIsSaidInWords) {
               "It is not recorded whose photo it is.\n");
 }
 
-TEST(FaceShows, UnlessItWasTakenFromBehindAndNoneWasFound) {
+TEST(FaceShows, UntilSheWhoLookedSaysThatNoneDoes) {
+    EXPECT_TRUE(face_shows({}));
+    EXPECT_TRUE(face_shows({.face = true}));
+    EXPECT_FALSE(face_shows({.face = false}));
+}
+
+TEST(FaceShows, AWordThatMayBeASlipIsDoubted) {
     Photo photo;
-    EXPECT_TRUE(face_shows(photo, {})) << "unknown counts as a face";
-    photo.tags.angle = Angle::back;
-    EXPECT_TRUE(face_shows(photo, {})) << "nobody looked for one yet";
     photo.head_signs = HeadSigns{};
-    EXPECT_FALSE(face_shows(photo, {}));
-    photo.tags.mirrored = true;
-    EXPECT_TRUE(face_shows(photo, {})) << "a mirror may show it";
-    photo.tags.mirrored = false;
-    photo.head_signs->profile_to_left = true;
-    EXPECT_TRUE(face_shows(photo, {}));
-    EXPECT_FALSE(face_shows(photo, {.face = false})) << "her word goes first";
-    photo = {};
+    EXPECT_EQ(doubts(photo, {.face = false}), std::vector<std::string>{});
+    photo.head_signs->frontal_face = true;
+    EXPECT_EQ(doubts(photo, {}).size(), 0U);
+    EXPECT_EQ(doubts(photo, {.face = false}).size(), 1U);
+    EXPECT_EQ(doubts(photo, {.face = {}, .strangers = false, .nobody = true}).size(), 1U);
     photo.head_signs = HeadSigns{};
     for (const Angle angle : all_angles) {
         photo.tags.angle = angle;
-        EXPECT_EQ(face_shows(photo, {}), angle != Angle::back) << word(angle);
+        const Seen nobody{.face = {}, .strangers = false, .nobody = true};
+        EXPECT_EQ(shows_nobody(photo, nobody), angle == Angle::detail) << word(angle);
+        EXPECT_EQ(doubts(photo, nobody).empty(), angle == Angle::detail) << word(angle);
     }
 }
 

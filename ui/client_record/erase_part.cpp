@@ -134,6 +134,7 @@ void ErasePart::take(const Erased& gone) {
             .arg(tr("%n photo(s)", nullptr, static_cast<int>(gone.erasure.photos)),
                  shown(gone.erasure.on))};
     for (const std::string& left : gone.left) sentences << from_utf8(left);
+    for (const std::string& alike : gone.alike) sentences << from_utf8(alike);
     emit erased(sentences);
 }
 

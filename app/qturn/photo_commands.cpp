@@ -238,7 +238,7 @@ void add_photo_commands(CommandSet& commands) {
     people_command.argument("PHOTOS", seen->photos, "By name, number, numbers from to, or SHA-256");
     people_command.option(
         "--face ANSWER", seen->face,
-        "Whether a face shows: yes, no, or unsaid, which leaves it to the program");
+        "Whether a face shows: yes, no, or unsaid, which counts as yes");
     people_command.option("--strangers ANSWER", seen->strangers,
                           "Whether somebody is in it who is no client: yes or no");
     people_command.option("--nobody ANSWER", seen->nobody, "Whether no person is in it: yes or no");

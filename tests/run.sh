@@ -32,7 +32,8 @@ export LSAN_OPTIONS=suppressions=$PWD/tests/support/leaks_of_others.txt:print_su
 export ASAN_SYMBOLIZER_PATH=/usr/bin/llvm-symbolizer-16 # names the functions of a report
 # Memory that was let go is watched until 4 MB more of it are; the usual 256 MB take a third of the
 # time of a test with pictures.
-export ASAN_OPTIONS=quarantine_size_mb=4:thread_local_quarantine_size_kb=64
+# Eight functions of who took it tell enough; all of them would take as much time again.
+export ASAN_OPTIONS=quarantine_size_mb=4:thread_local_quarantine_size_kb=64:malloc_context_size=8
 # Properties are tried on the same cases in every run; RC_PARAMS=seed=N tries others.
 export RC_PARAMS=${RC_PARAMS:-seed=20261107}
 

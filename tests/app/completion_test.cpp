@@ -23,7 +23,8 @@ TEST_F(CompletionTest, OffersCommandsByTheirBeginning) {
 
 TEST_F(CompletionTest, OffersWhatStandsBehindAGroup) {
     EXPECT_EQ(offered({"qturn", "client", "a"}), "add ");
-    EXPECT_EQ(offered({"qturn", "clock", ""}), "propose apply decline pair --help --library --json ");
+    EXPECT_EQ(offered({"qturn", "clock", ""}),
+              "propose apply decline pair --help --library --json ");
 }
 
 TEST_F(CompletionTest, OffersOptionsOfTheCommandAlsoAfterOtherWords) {

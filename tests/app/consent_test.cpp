@@ -123,6 +123,10 @@ TEST_F(ConsentTest, ForAChildAGuardianSpeaks) {
     said({"consent", "grant", "Ada Lindqvist", "--for", "website", "--face", "--how", "signed form",
           "--guardian", "Ines Lindqvist"},
          1);  // without the child's age
+    said({"consent", "grant", "Ada Lindqvist", "--for", "website", "--face", "--how", "signed form",
+          "--guardian", "ada lindqvist", "--age", "15"},
+         1);  // herself
+    EXPECT_EQ(against(), Words{"child"});
     grant({"--guardian", "Ines Lindqvist", "--age", "15"});
     EXPECT_EQ(against(), Words{});
     EXPECT_EQ(answer({"consent", "show", "Ada Lindqvist"})["child"], true);

@@ -65,6 +65,22 @@ class GalleryTest : public CardTest {
     std::filesystem::path to = folder / "gallery";
 };
 
+TEST_F(GalleryTest, ATitleThatNamesAClientIsRefused) {
+    said({"portfolio", "select", "The Lindqvist party", "1.jpg"});
+    const auto of_party = [&](Arguments more) {
+        Arguments line{"portfolio",           "gallery", "--selection",
+                       "The Lindqvist party", "--to",    folder / "party"};
+        line.insert(line.end(), more.begin(), more.end());
+        return line;
+    };
+    EXPECT_NE(complained(of_party({}), 1).find("Ada Lindqvist"), std::string::npos);
+    EXPECT_FALSE(std::filesystem::exists(folder / "party/index.html"));
+    said(of_party({"--title", "A party by the water"}));
+    const std::string page = text_of(folder / "party/index.html");
+    EXPECT_NE(page.find("A party by the water"), std::string::npos);
+    EXPECT_EQ(page.find("Lindqvist"), std::string::npos);
+}
+
 TEST_F(GalleryTest, ShowsWhatMayGoInHerOrderAndNothingOfTheClient) {
     EXPECT_EQ(written["photos"][3]["shown"], false) << "nobody said whose photo it is";
     EXPECT_EQ(written["pictures"], 9);

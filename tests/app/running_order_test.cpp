@@ -20,6 +20,22 @@ TEST_F(RunningOrderCommand, PlansTheMorningAndTellsWhoCannotBePlanned) {
     EXPECT_EQ(answer({"running-order", "Boathouse"}), plan);  // what was said is kept
 }
 
+TEST_F(RunningOrderCommand, WhereNobodyCanBePlannedItSaysWhatIsMissing) {
+    said({"wedding", "add", "Orchard", "--date", "2027-06-05", "--ready-by", "12:30", "--party",
+          "2=bride"});
+    const std::string told = said({"running-order", "Orchard"}, 3);
+    EXPECT_TRUE(says(told, "Berit Lindqvist")) << told;
+    EXPECT_FALSE(says(told, "Nobody is in the party"));
+    complained({"running-order", "Orchard", "--minutes", "Berit Lindqvist=0"}, 2);
+}
+
+TEST_F(RunningOrderCommand, WhoComesInAdditionComesWhenTheFirstDoes) {
+    said({"running-order", "Boathouse", "--arrival", "06:30"}, 3);
+    const nlohmann::json told = answer({"running-order", "Boathouse", "--stylists", "2"}, 3);
+    ASSERT_EQ(told["stylists"].size(), 2U) << told;
+    EXPECT_EQ(told["stylists"][0]["arrives"], told["stylists"][1]["arrives"]);
+}
+
 TEST_F(RunningOrderCommand, SaysWhatFollowsFromAMove) {
     said({"running-order", "Boathouse", "--minutes", "Berit Lindqvist=30"});
     const std::string moved =

@@ -45,5 +45,15 @@ TEST(Erase, IsTakenUpWhereverItWasInterrupted) {
     EXPECT_GT(tried, 4);
 }
 
+TEST(Erase, SaysWhichWeddingsKeepAPartOfHerName) {
+    LibraryToErase made;
+    const Wedding day = made.library.weddings().find(made.wedding).value();
+    const Erased erased =
+        erase(made.library, plan_erasure(made.library, made.mira, SharedPhotos::stay),
+              parse_date("2026-11-07").value());
+    ASSERT_EQ(erased.alike.size(), 1U);
+    EXPECT_NE(erased.alike[0].find(day.name), std::string::npos) << erased.alike[0];
+}
+
 }  // namespace
 }  // namespace quarterturn

@@ -47,7 +47,10 @@ TEST(Erase, IsTakenUpWhereverItWasInterrupted) {
 
 TEST(Erase, SaysWhichWeddingsKeepAPartOfHerName) {
     LibraryToErase made;
-    const Wedding day = made.library.weddings().find(made.wedding).value();
+    // A wedding of hers alone goes with her.
+    Wedding day = made.library.weddings().find(made.wedding).value();
+    day.party.push_back({made.library.clients().add(client_called("Ada Vale")), "bridesmaid"});
+    made.library.weddings().change(day);
     const Erased erased =
         erase(made.library, plan_erasure(made.library, made.mira, SharedPhotos::stay),
               parse_date("2026-11-07").value());

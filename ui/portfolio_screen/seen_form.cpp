@@ -38,8 +38,7 @@ SeenForm::SeenForm(Session& session, QWidget* parent)
       nobody_(new QCheckBox(tr("No person at all"))),
       doubts_(make_text({})) {
     face_->setAccessibleName(tr("Whether a face shows"));
-    face_->addItems(
-        {tr("a face may show: nobody has looked yet"), tr("a face shows"), tr("no face shows")});
+    face_->addItems({tr("a face may show"), tr("a face shows"), tr("no face shows")});
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(space(1));

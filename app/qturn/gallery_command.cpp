@@ -28,9 +28,11 @@ void add_to_gallery_reply(Reply& reply, const PhotoGone& gone) {
     each["problem"] = gone.problem.empty() ? json() : json(gone.problem);
     each["shown"] = gone.exported.has_value();
     reply.data["photos"].push_back(std::move(each));
+    append(reply.lines, gone.doubts);
     if (gone.exported) return;
-    reply.lines.push_back(gone.photo.file.name + " stays here: " +
-                          (gone.problem.empty() ? joined(gone.against) : gone.problem));
+    reply.lines.push_back(gone.photo.file.name +
+                          " stays here:" + (gone.problem.empty() ? "" : " " + gone.problem));
+    append(reply.lines, gone.against);
     reply.outcome = Outcome::needs_attention;
 }
 

@@ -72,6 +72,7 @@ void add_gone(Reply& reply, const PhotoGone& gone) {
     const std::string& name = gone.photo.file.name;
     json each = short_json(gone.photo);
     each["against"] = gone.against;
+    each["doubts"] = gone.doubts;
     each["problem"] = gone.problem.empty() ? json() : json(gone.problem);
     each["credit_line"] = gone.credit_line;
     each["export"] = gone.exported ? to_json(*gone.exported) : json();
@@ -81,6 +82,7 @@ void add_gone(Reply& reply, const PhotoGone& gone) {
         if (!gone.credit_line.empty()) {
             reply.lines.push_back("  Beside it must stand: " + gone.credit_line);
         }
+        for (const std::string& doubt : gone.doubts) reply.lines.push_back("  " + doubt);
     } else if (!gone.problem.empty()) {
         reply.lines.push_back(name + " was not written: " + gone.problem);
     } else {

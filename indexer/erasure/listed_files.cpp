@@ -3,6 +3,7 @@
 #include <set>
 
 #include "indexer/disk/empty_folders.h"
+#include "indexer/intake/file_names.h"
 #include "indexer/intake/sort_steps.h"
 #include "indexer/store/erasure_table.h"
 
@@ -35,6 +36,15 @@ void remove_files(Library& library) {
     }
 }
 
+// What was found changed of the photo, and kept beside it (intake/set_aside.h).
+void add_set_aside(Library& library, const Path& photo, std::vector<std::string>& files) {
+    for (int number = 1;; ++number) {
+        const Path aside = photo.parent_path() / changed_name(photo.filename().native(), number);
+        if (!library.disk().exists(library.folder() / aside)) return;
+        files.push_back(aside.generic_string());
+    }
+}
+
 }  // namespace
 
 std::vector<std::string> files_of_photos(Library& library, const std::vector<Photo>& photos) {
@@ -42,6 +52,7 @@ std::vector<std::string> files_of_photos(Library& library, const std::vector<Pho
     std::set<std::string> sums;
     for (const Photo& photo : photos) {
         files.push_back(photo.file.path);
+        add_set_aside(library, photo.file.path, files);
         sums.insert(photo.file.sha256);
     }
     constexpr std::size_t sum_digits = 64;

@@ -8,7 +8,8 @@
 
 namespace quarterturn {
 
-// The photos' own files and what is kept of them in cache/ and incoming/, relative to the library's
+// The photos' own files, what was kept of them where they were found changed, and what is kept of
+// them in cache/ and incoming/, relative to the library's
 // folder.
 std::vector<std::string> files_of_photos(Library& library, const std::vector<Photo>& photos);
 

@@ -32,7 +32,7 @@ std::vector<Photo> photos_without_look(Library& library, const Wedding& wedding)
 }
 
 DayPhoto day_photo(const Photo& photo) {
-    DayPhoto day{photo.id, *photo.moment, photo.tags.angle};
+    DayPhoto day{photo.id, *photo.moment, photo.tags.angle, photo.head_signs};
     if (!day.told) {
         if (const auto suggested = suggest_angle(photo)) day.told = suggested->angle;
     }
@@ -135,7 +135,12 @@ std::vector<DayProposal> propose_day_photos(Library& library, WeddingId wedding,
         timed.push_back(day_photo(photo));
         proposals.push_back({photo, {}, {}, false});
     }
-    const auto places = propose_places(timed, day_clients(seats), midnight_of(day));
+    // Who has no look for the day can be given no photo.
+    std::vector<Seat> with_look(seats.begin(), seats.end());
+    std::erase_if(with_look, [&](const Seat& seat) {
+        return !look_for_the_day(library, wedding, seat.client);
+    });
+    const auto places = propose_places(timed, day_clients(with_look), midnight_of(day));
     for (std::size_t i = 0; i < places.size(); ++i) {
         if (!places[i].client) continue;
         proposals[i].look = look_for_the_day(library, wedding, *places[i].client);

@@ -1,6 +1,8 @@
 #include "indexer/looks/look_state.h"
 
 #include <algorithm>
+#include <map>
+#include <set>
 
 #include "indexer/disk/checksum.h"
 #include "indexer/looks/recipe_findings.h"
@@ -29,6 +31,25 @@ std::optional<Recipe> recipe_to_judge(const LookState& state) {
     return state.recipe ? std::optional{state.recipe->recipe} : std::nullopt;
 }
 
+// As it was made on the day: what was not sealed then changes nothing of what was agreed.
+Seal without_the_day(Library& library, const LookState& state, Seal seal) {
+    std::map<SittingId, bool> of_the_day;
+    std::set<PhotoId> made_then;
+    for (const Photo& photo : state.photos) {
+        if (!photo.tags.sitting) continue;
+        const auto [known, is_new] = of_the_day.try_emplace(*photo.tags.sitting, false);
+        if (is_new) {
+            const auto sitting = library.sittings().find(known->first);
+            known->second = sitting && sitting->kind == SittingKind::wedding_day;
+        }
+        if (known->second) made_then.insert(photo.id);
+    }
+    for (const SealedPhoto& sealed : state.sign_off->seal.photos) made_then.erase(sealed.photo);
+    std::erase_if(seal.photos,
+                  [&](const SealedPhoto& photo) { return made_then.contains(photo.photo); });
+    return seal;
+}
+
 }  // namespace
 
 LookState look_state(Library& library, LookId id) {
@@ -45,7 +66,8 @@ LookState look_state(Library& library, LookId id) {
     state.recipe_findings = RecipeJudge(library).findings(state.look, recipe_to_judge(state));
     state.sign_off = library.sign_offs().standing(id);
     if (state.sign_off) {
-        state.changes_since = changes_since(state.sign_off->seal, seal_of(state));
+        state.changes_since =
+            changes_since(state.sign_off->seal, without_the_day(library, state, seal_of(state)));
     }
     return state;
 }

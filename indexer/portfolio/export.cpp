@@ -65,11 +65,12 @@ class Exporter {
           icc_(srgb_profile()) {}
 
     PhotoGone send(const Photo& photo) {
-        PhotoGone gone{photo, {}, {}, {}, {}};
+        PhotoGone gone{photo, {}, {}, {}, {}, {}};
         const PhotoToShow shown = gate_.to_show(photo);
         const auto [verdict, hair_only] = gate_.way_out(photo, wishes_.use, date_of(now_));
         for (const Against& against : verdict.against) gone.against.push_back(against.words);
         if (!verdict.may()) return gone;
+        if (!hair_only) gone.doubts = doubts(photo, library_.credits().seen(photo.id));
         try {
             const ExportMetadata metadata = metadata_of(photo, shown);
             if (shown.credit->whose == Whose::photographer) gone.credit_line = metadata.credit_line;

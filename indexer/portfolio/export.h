@@ -44,6 +44,7 @@ struct PhotoGone {
     std::string problem;               // why it could not be written though it may
     std::optional<Exported> exported;  // as it stands in the ledger
     std::string credit_line;           // that must stand beside it; may be empty
+    std::vector<std::string> doubts;   // see gate.h: it went all the same
 };
 
 // Draws words into the foot of a picture.

@@ -113,16 +113,83 @@ std::optional<std::size_t> told_beside(Round round, std::size_t photo) {
     return std::nullopt;
 }
 
+// How badly what was seen of a face goes with an angle: a face from the side tells left from right,
+// and where none is seen it may still be there.
+int against(const HeadSigns& signs, Angle angle) {
+    const bool to_left = signs.profile_to_left && !signs.profile_to_right;
+    const bool to_right = signs.profile_to_right && !signs.profile_to_left;
+    const bool any = signs.frontal_face || signs.profile_to_left || signs.profile_to_right;
+    if (angle == Angle::left) return to_right ? 3 : (signs.frontal_face ? 2 : 0);
+    if (angle == Angle::right) return to_left ? 3 : (signs.frontal_face ? 2 : 0);
+    if (angle == Angle::back) return any ? 2 : 0;
+    return signs.frontal_face ? 0 : (any ? 1 : 2);
+}
+
+// One way to walk round the head: where she begins, and which way she goes.
+struct Walk {
+    Angle first = quarter_angles.front();
+    int direction = 1;
+
+    Angle at(int steps) const { return next_round_the_head(first, direction * steps); }
+};
+
+// The usual one, that the told angles say, or nothing where none is told.
+Walk usual_walk(Round round, const std::vector<int>& steps) {
+    const auto from = told_beside(round, 0);
+    if (!from) return {};
+    return {next_round_the_head(*round[*from].told, -steps[*from]), 1};
+}
+
+int against(const Walk& walk, Round round, const std::vector<int>& steps) {
+    constexpr int told_otherwise = 100;
+    int sum = 0;
+    for (std::size_t i = 0; i < round.size(); ++i) {
+        const Angle angle = walk.at(steps[i]);
+        if (is_quarter(round[i].told)) {
+            sum += *round[i].told == angle ? 0 : told_otherwise;
+        } else if (round[i].signs && !round[i].told) {
+            sum += against(*round[i].signs, angle);
+        }
+    }
+    return sum;
+}
+
+// Another than the usual one only where the faces say it clearly.
+Walk likely_walk(Round round, const std::vector<int>& steps) {
+    constexpr int clearly = 2;
+    Walk best = usual_walk(round, steps);
+    int least = against(best, round, steps) - clearly + 1;
+    for (const Angle first : quarter_angles) {
+        for (const int direction : {1, -1}) {
+            const Walk walk{first, direction};
+            const int sum = against(walk, round, steps);
+            if (sum >= least) continue;
+            best = walk;
+            least = sum;
+        }
+    }
+    return best;
+}
+
+// Follows from the told angle beside it, in the direction she walks.
+Angle walked_to(Round round, std::size_t photo, const std::vector<int>& steps, const Walk& walk) {
+    const auto from = told_beside(round, photo);
+    if (!from) return walk.at(steps[photo]);
+    return next_round_the_head(*round[*from].told, walk.direction * (steps[photo] - steps[*from]));
+}
+
 void add_places(std::vector<DayPlace>& places, Round round, std::optional<ClientId> client) {
+    constexpr int looks_elsewhere = 3;
     const std::vector<int> steps = steps_walked(round);
+    const Walk walk = likely_walk(round, steps);
     for (std::size_t i = 0; i < round.size(); ++i) {
         DayPlace place{round[i].photo, client, {}, client && round[i].told.has_value()};
         if (client && round[i].told) {
             place.angle = round[i].told;
         } else if (client) {
-            const auto from = told_beside(round, i);
-            const Angle known = from ? *round[*from].told : quarter_angles.front();
-            place.angle = next_round_the_head(known, steps[i] - (from ? steps[*from] : 0));
+            const Angle angle = walked_to(round, i, steps, walk);
+            const bool open = round[i].signs && against(*round[i].signs, angle) >= looks_elsewhere;
+            if (!open) place.angle = angle;
         }
         places.push_back(place);
     }

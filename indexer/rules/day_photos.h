@@ -16,7 +16,8 @@ namespace quarterturn {
 struct DayPhoto {
     PhotoId photo;
     LocalTime moment{};
-    std::optional<Angle> told;  // by its file or a face; see suggest_angle()
+    std::optional<Angle> told;         // by its file or a face; see suggest_angle()
+    std::optional<HeadSigns> signs{};  // of a face, where one was looked for
 };
 
 // When a client's seats begin and end, in minutes after midnight of the wedding day.
@@ -31,7 +32,7 @@ struct DayClient {
 struct DayPlace {
     PhotoId photo;
     std::optional<ClientId> client;  // nothing: too far from everybody's seat
-    std::optional<Angle> angle;      // nothing where there is no client
+    std::optional<Angle> angle;      // nothing where there is no client, or where it is open
     bool angle_told = false;         // else it follows from the walk round the head
 };
 
@@ -53,7 +54,9 @@ std::vector<DayClient> day_clients(std::span<const Seat> seats);
 // nearest to the ends of the seats, added up, where one that is nobody's counts as
 // furthest_minutes.
 //
-// An angle that is not told follows the one before it as she walks round: left, front, right, back.
+// An angle that is not told follows the one before it as she walks round: left, front, right, back;
+// or the other way round, or from another side, where the faces that were seen say so. Where a face
+// looks the other way than its place in that round, the angle is left open.
 std::vector<DayPlace> propose_places(std::span<const DayPhoto> photos,
                                      std::span<const DayClient> clients, LocalTime midnight);
 

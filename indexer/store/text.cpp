@@ -76,7 +76,9 @@ void refuse_unless_text(std::string_view what, std::string_view text) {
 
 void refuse_unless_name(std::string_view what, std::string_view text) {
     refuse_unless_text(what, text);
-    if (is_blank(text)) throw StoreError("For " + std::string(what) + ", nothing was given.");
+    if (is_blank(text))
+        throw StoreError("For " + std::string(what) +
+                         ", nothing was given: write it, and try again.");
 }
 
 bool name_before(std::string_view left, std::string_view right) {

@@ -229,6 +229,7 @@ void ExportPart::report_one(const PhotoGone& gone) {
         if (!gone.credit_line.empty()) {
             quiet << tr("Beside it must stand: %1").arg(from_utf8(gone.credit_line));
         }
+        for (const std::string& doubt : gone.doubts) quiet << from_utf8(doubt);
     } else if (!gone.problem.empty()) {
         words = tr("%1 could not be written").arg(name);
         quiet << from_utf8(gone.problem);

@@ -6,6 +6,7 @@
 #include "ui/portfolio_screen/photo_edits.h"
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"
+#include "ui/widgets/narrow_choice.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/words.h"
 
@@ -37,6 +38,7 @@ SeenForm::SeenForm(Session& session, QWidget* parent)
       strangers_(new QCheckBox(tr("Somebody who is no client"))),
       nobody_(new QCheckBox(tr("No person at all"))),
       doubts_(make_text({})) {
+    be_as_wide_as_there_is_room(*face_);
     face_->setAccessibleName(tr("Whether a face shows"));
     face_->addItems({tr("a face may show"), tr("a face shows"), tr("no face shows")});
     auto* column = new QVBoxLayout(this);

@@ -9,6 +9,7 @@
 #include "ui/portfolio_screen/photo_edits.h"
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"
+#include "ui/widgets/narrow_choice.h"
 #include "ui/widgets/notice.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/words.h"
@@ -51,6 +52,7 @@ WhoseForm::WhoseForm(Session& session, QWidget* parent)
       whole_sitting_(new QCheckBox(tr("All photos of this sitting"))),
       save_(make_button(tr("Record whose it is"))),
       notice_(new Notice) {
+    be_as_wide_as_there_is_room(*whose_);
     whose_->setAccessibleName(tr("Whose photo it is"));
     whose_->addItems({tr("not recorded"), tr("I took it myself"), tr("a photographer's"),
                       tr("somebody else's, never passed on")});
@@ -71,6 +73,7 @@ WhoseForm::WhoseForm(Session& session, QWidget* parent)
 void WhoseForm::build_licence() {
     name_->setPlaceholderText(tr("Name of the photographer"));
     name_->setAccessibleName(name_->placeholderText());
+    be_as_wide_as_there_is_room(*line_);
     line_->setAccessibleName(tr("Which credit line is wanted"));
     line_->addItems(
         {tr("credit line not told"), tr("no credit line wanted"), tr("with this line")});

@@ -156,6 +156,9 @@ QString MorningPlanPart::possible_words() const {
     if (!refusal_.isEmpty()) return refusal_;
     if (!best_) return tr("Planning the morning…");
     const MorningPlan& best = *best_;
+    if (plan_ && plan_->by_hand && !plan_->consequences.broken.empty()) {
+        return QStringLiteral("▲  ") + tr("As it was moved by hand, this plan cannot be kept:");
+    }
     const bool well = best.consequences.late_in_all == 0;
     QString words =
         (well ? QStringLiteral("✓  ") : QStringLiteral("▲  ")) + from_utf8(possible_text(best));

@@ -58,5 +58,18 @@ TEST(Erase, SaysWhichWeddingsKeepAPartOfHerName) {
     EXPECT_NE(erased.alike[0].find(day.name), std::string::npos) << erased.alike[0];
 }
 
+TEST(Erase, TakesWhatWasFoundChangedOfHerPhotosAlong) {
+    LibraryToErase made;
+    const Path hers = made.library.photo_file(made.library.photos().find(made.hers).value());
+    const Path folder = hers.parent_path();
+    write_bytes(folder / "hers (changed).jpg", bytes_in("changed"));
+    write_bytes(folder / "hers (changed) (2).jpg", bytes_in("changed again"));
+    write_bytes(folder / "other (changed).jpg", bytes_in("of another"));
+    erase(made.library, plan_erasure(made.library, made.mira, SharedPhotos::stay),
+          parse_date("2026-11-07").value());
+    EXPECT_EQ(files_with(made.library.folder(), "hers"), 0U);
+    EXPECT_EQ(files_with(made.library.folder(), "other (changed)"), 1U);
+}
+
 }  // namespace
 }  // namespace quarterturn

@@ -141,5 +141,37 @@ TEST(DayPhotos, AClientInTwoPartsIsDoneWithTheSecond) {
               (std::vector<DayClient>{{ClientId{2}, 430, 480}, {ClientId{1}, 400, 520}}));
 }
 
+// Of a round that begins in front and goes on to her left, as the faces tell.
+TEST(DayPhotos, AreWalkedTheWayThatTheFacesLook) {
+    const std::vector<DayClient> clients{{ClientId{1}, 600, 620}};
+    std::vector<DayPhoto> round;
+    const auto add = [&](std::optional<Angle> told, std::optional<HeadSigns> signs) {
+        round.push_back(photo_at(static_cast<int>(round.size()) + 1,
+                                 minutes(620) + seconds(15 * round.size()), told));
+        round.back().signs = signs;
+    };
+    add(Angle::front, HeadSigns{true, false, false});
+    add({}, HeadSigns{false, true, false});
+    add({}, HeadSigns{});
+    add({}, HeadSigns{false, false, true});
+    const auto angles = [&] {
+        std::vector<std::optional<Angle>> found;
+        for (const DayPlace& place : propose_places(round, clients, day_midnight)) {
+            found.push_back(place.angle);
+        }
+        return found;
+    };
+    EXPECT_EQ(angles(), (std::vector<std::optional<Angle>>{Angle::front, Angle::left, Angle::back,
+                                                           Angle::right}));
+    round[1].signs = round[3].signs = std::nullopt;
+    EXPECT_EQ(angles(), (std::vector<std::optional<Angle>>{Angle::front, Angle::right, Angle::back,
+                                                           Angle::left}))
+        << "nothing says otherwise than the usual";
+    round[1].signs = HeadSigns{false, true, false};
+    round[3].signs = HeadSigns{false, true, false};
+    const auto open = angles();
+    EXPECT_TRUE(open[1] != Angle::right && open[3] != Angle::right) << "a wrong side is told";
+}
+
 }  // namespace
 }  // namespace quarterturn

@@ -57,9 +57,12 @@ Reply gallery(Session& session, const GalleryOptions& options) {
         reply.lines.emplace_back("No gallery was written, since none of its photos may go.");
         reply.outcome = Outcome::failed;
     } else {
+        const auto shown = std::ranges::count_if(
+            written.photos, [](const PhotoGone& gone) { return gone.exported.has_value(); });
         reply.lines.push_back("Written: " + written.page.string() + ", with " +
+                              count_text(static_cast<std::size_t>(shown), "photo") + " in " +
                               count_text(written.pictures, "picture") +
-                              ", which stand in the ledger.");
+                              " of several sizes, which stand in the ledger.");
     }
     reply.lines.emplace_back(consent_caution);
     return reply;

@@ -33,8 +33,16 @@ Wishes read_wishes(const QApplication& application) {
                                      QApplication::tr("folder"));
     const QCommandLineOption demo(QStringLiteral("demo"), QApplication::tr("Open the demo."));
     parser.addOptions({library, demo});
+    parser.addPositionalArgument(
+        QStringLiteral("folder"),
+        QApplication::tr("The library; else QUARTERTURN_LIBRARY, else the one opened last."),
+        QStringLiteral("[folder]"));
     parser.process(application);
-    return {parser.value(library), parser.isSet(demo)};
+    const QStringList named = parser.positionalArguments();
+    QString folder = parser.value(library);
+    if (folder.isEmpty() && !named.isEmpty()) folder = named.front();
+    if (folder.isEmpty()) folder = qEnvironmentVariable("QUARTERTURN_LIBRARY");
+    return {folder, parser.isSet(demo)};
 }
 
 void open_first(Session& session, MainWindow& window, const Wishes& wishes) {

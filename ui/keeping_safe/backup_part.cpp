@@ -117,7 +117,7 @@ void BackupPart::refresh() {
 }
 
 void BackupPart::add_backup(const Backup& backup) {
-    QPushButton* lost = make_quiet_button(tr("It is lost"));
+    QPushButton* lost = make_quiet_button(tr("Forget this backup"));
     lost->setAccessibleName(tr("Take %1 off the list").arg(folder_words(backup)));
     lost->setToolTip(tr("Takes it off the list; nothing is removed there."));
     connect(lost, &QPushButton::clicked, this, [this, backup] { forget(backup); });

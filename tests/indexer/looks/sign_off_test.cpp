@@ -113,6 +113,28 @@ TEST(Reopen, AsksForAReasonAndForASignOff) {
     EXPECT_TRUE(whole.state().sign_off);
 }
 
+TEST(ChangesSinceSignOff, WhatWasMadeOnTheDayIsNone) {
+    WholeLook whole;
+    whole.sign();
+    Sitting day;
+    day.kind = SittingKind::wedding_day;
+    day.client = whole.mira;
+    day.wedding = whole.wedding;
+    day.starts = at("2026-11-21T09:00");
+    day.ends = at("2026-11-21T10:00");
+    const SittingId there = whole.library.sittings().add(day);
+    const PhotoId made = whole.add_photo("IMG_0600.JPG", {Stage::after, Angle::back});
+    EXPECT_EQ(whole.state().changes_since.size(), 1U);
+    whole.tag(made, [&](Tags& tags) { tags.sitting = there; });
+    EXPECT_EQ(whole.state().changes_since, std::vector<std::string>{});
+    // What was sealed stays what was agreed, wherever it is placed.
+    whole.tag(whole.photos[0], [&](Tags& tags) {
+        tags.sitting = there;
+        tags.angle = Angle::detail;
+    });
+    EXPECT_EQ(whole.state().changes_since.size(), 1U);
+}
+
 TEST(ChangesSinceSignOff, NameTheNewPhotoTheRecipeAndTheTag) {
     WholeLook whole;
     whole.sign();

@@ -99,7 +99,7 @@ TEST_F(KeepingSafeTest, SaysWhenTheDriveIsAwayAndForgetsOneThatIsLost) {
     wait();
     EXPECT_TRUE(says("connect its drive"));
     for (auto* found : screen.findChildren<QPushButton*>()) {
-        if (found->isVisible() && found->text() == "It is lost") found->click();
+        if (found->isVisible() && found->text() == "Forget this backup") found->click();
     }
     QCoreApplication::processEvents();
     EXPECT_TRUE(open.session.library().backups().all().empty());

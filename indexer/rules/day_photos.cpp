@@ -113,8 +113,8 @@ std::optional<std::size_t> told_beside(Round round, std::size_t photo) {
     return std::nullopt;
 }
 
-// How badly what was seen of a face goes with an angle: a face from the side tells left from right,
-// and where none is seen it may still be there.
+// How badly what was seen of a face goes with an angle: a face from the side tells left from right.
+// That none was seen says nothing, since the search misses many.
 int against(const HeadSigns& signs, Angle angle) {
     const bool to_left = signs.profile_to_left && !signs.profile_to_right;
     const bool to_right = signs.profile_to_right && !signs.profile_to_left;
@@ -122,7 +122,7 @@ int against(const HeadSigns& signs, Angle angle) {
     if (angle == Angle::left) return to_right ? 3 : (signs.frontal_face ? 2 : 0);
     if (angle == Angle::right) return to_left ? 3 : (signs.frontal_face ? 2 : 0);
     if (angle == Angle::back) return any ? 2 : 0;
-    return signs.frontal_face ? 0 : (any ? 1 : 2);
+    return signs.frontal_face || !any ? 0 : 1;
 }
 
 // One way to walk round the head: where she begins, and which way she goes.

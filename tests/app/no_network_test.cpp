@@ -25,7 +25,10 @@ int watched(const Work& work) {
 
 TEST(NoNetwork, IsReachedByTheWholeJob) {
     const TemporaryFolder folder;
-    const std::string job = "bash " QUARTERTURN_SOURCE "/app/demo.sh " QTURN_PROGRAM " " +
+    // Leaks are looked for where commands run in this process: the search in a program of its own
+    // now and then crashes itself when threads end with it.
+    const std::string job = "ASAN_OPTIONS=$ASAN_OPTIONS:detect_leaks=0 bash " QUARTERTURN_SOURCE
+                            "/app/demo.sh " QTURN_PROGRAM " " +
                             shell_word(folder.path()) + " > " + shell_word(folder / "said");
     const int status = watched([&] { return std::system(job.c_str()) == 0 ? 0 : 1; });
     EXPECT_TRUE(WIFEXITED(status) && WEXITSTATUS(status) == 0) << text_of(folder / "said");

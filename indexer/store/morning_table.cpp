@@ -31,7 +31,6 @@ std::vector<StylistHours> stylists_of(Database& database, WeddingId wedding) {
 
 MorningWish wish_in(const Statement& row) {
     MorningWish wish;
-    ChairWork work;
     std::optional<int> before;
     std::optional<int> cooling;
     std::optional<int> may_be_left;

@@ -41,9 +41,9 @@ void set_stylists(Morning& morning, int count) {
         throw WrongUse("A morning has one to " + std::to_string(most_stylists) + " stylists.");
     }
     // Who comes in addition comes when the first does, unless another time is named.
-    const StylistHours added{morning.stylists.empty() ? 0 : morning.stylists.front().arrives, {}};
-    morning.stylists.resize(static_cast<std::size_t>(count),
-                            morning.stylists.empty() ? StylistHours{} : added);
+    StylistHours added;
+    if (!morning.stylists.empty()) added.arrives = morning.stylists.front().arrives;
+    morning.stylists.resize(static_cast<std::size_t>(count), added);
 }
 
 void set_arrival(Morning& morning, const std::string& text) {

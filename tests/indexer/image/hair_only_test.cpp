@@ -92,5 +92,28 @@ TEST(HairOnly, NothingUnderACoverCanBeToldApart) {
     EXPECT_EQ(covered.at<cv::Vec3b>(5, 5), picture.at<cv::Vec3b>(5, 5));
 }
 
+TEST(PerhapsFace, SeenTwiceInTheWholePictureCountsWhereItIsCut) {
+    const cv::Size picture(400, 400);
+    const std::vector<cv::Rect> seen{{100, 100, 100, 100}, {104, 98, 102, 102}};
+    const auto shows = [&](HairOnlyWay way, const cv::Rect& box) {
+        HairOnly how;
+        how.way = way;
+        how.x = box.x / 400.0;
+        how.y = box.y / 400.0;
+        how.width = box.width / 400.0;
+        how.height = box.height / 400.0;
+        return shows_perhaps_face(how, picture, seen);
+    };
+    EXPECT_TRUE(shows(HairOnlyWay::crop, {0, 0, 400, 400}));
+    EXPECT_TRUE(shows(HairOnlyWay::crop, {0, 0, 400, 150})) << "brows and eyes";
+    EXPECT_FALSE(shows(HairOnlyWay::crop, {0, 0, 400, 100}));
+    EXPECT_FALSE(shows(HairOnlyWay::crop, {220, 0, 180, 400}));
+    EXPECT_FALSE(shows(HairOnlyWay::cover, {90, 90, 130, 130}));
+    EXPECT_TRUE(shows(HairOnlyWay::cover, {90, 90, 130, 50}));
+    const HairOnly whole;
+    EXPECT_FALSE(shows_perhaps_face(whole, picture, std::vector<cv::Rect>{seen[0]}))
+        << "seen once, it is taken for hair";
+}
+
 }  // namespace
 }  // namespace quarterturn

@@ -36,23 +36,33 @@ void remove_files(Library& library) {
     }
 }
 
-// What was found changed of the photo, and kept beside it (intake/set_aside.h).
-void add_set_aside(Library& library, const Path& photo, std::vector<std::string>& files) {
-    for (int number = 1;; ++number) {
-        const Path aside = photo.parent_path() / changed_name(photo.filename().native(), number);
-        if (!library.disk().exists(library.folder() / aside)) return;
-        files.push_back(aside.generic_string());
+// What was found changed of the photos, and kept beside them (intake/set_aside.h), unless it was
+// brought in since as a photo of its own.
+std::vector<std::string> set_aside_of(Library& library, const std::vector<Photo>& photos) {
+    constexpr int most_of_one = 99;
+    std::set<Path> recorded;
+    for (const StoredFile& stored : library.photos().stored_files()) recorded.insert(stored.path);
+    std::vector<std::string> files;
+    for (const Photo& photo : photos) {
+        const Path file = photo.file.path;
+        for (int number = 1; number <= most_of_one; ++number) {
+            const Path aside = file.parent_path() / changed_name(file.filename().native(), number);
+            if (recorded.contains(aside) || !library.disk().exists(library.folder() / aside)) {
+                continue;
+            }
+            files.push_back(aside.generic_string());
+        }
     }
+    return files;
 }
 
 }  // namespace
 
 std::vector<std::string> files_of_photos(Library& library, const std::vector<Photo>& photos) {
-    std::vector<std::string> files;
+    std::vector<std::string> files = set_aside_of(library, photos);
     std::set<std::string> sums;
     for (const Photo& photo : photos) {
         files.push_back(photo.file.path);
-        add_set_aside(library, photo.file.path, files);
         sums.insert(photo.file.sha256);
     }
     constexpr std::size_t sum_digits = 64;

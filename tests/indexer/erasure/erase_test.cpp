@@ -63,11 +63,13 @@ TEST(Erase, TakesWhatWasFoundChangedOfHerPhotosAlong) {
     const Path hers = made.library.photo_file(made.library.photos().find(made.hers).value());
     const Path folder = hers.parent_path();
     write_bytes(folder / "hers (changed).jpg", bytes_in("changed"));
-    write_bytes(folder / "hers (changed) (2).jpg", bytes_in("changed again"));
+    write_bytes(folder / "hers (changed) (3).jpg", bytes_in("changed again"));
+    made.add("hers (changed) (2).jpg");  // brought in since
     write_bytes(folder / "other (changed).jpg", bytes_in("of another"));
     erase(made.library, plan_erasure(made.library, made.mira, SharedPhotos::stay),
           parse_date("2026-11-07").value());
-    EXPECT_EQ(files_with(made.library.folder(), "hers"), 0U);
+    EXPECT_EQ(files_with(made.library.folder(), "hers"), 1U);
+    EXPECT_EQ(files_with(made.library.folder(), "hers (changed) (2)"), 1U);
     EXPECT_EQ(files_with(made.library.folder(), "other (changed)"), 1U);
 }
 

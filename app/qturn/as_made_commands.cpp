@@ -84,10 +84,9 @@ Reply day_photos(Session& session, const DayPhotosOptions& options) {
     for (const std::string& name : options.leave) leave(library, proposals, name);
     Reply reply = day_photos_reply(library, wedding, proposals);
     if (!options.confirm) return reply;
-    const DayPlaced placed = place_day_photos(library, wedding.id, seats, proposals);
-    reply.lines.push_back(count_text(static_cast<std::size_t>(placed.photos), "photo") +
-                          " placed.");
-    reply.data["placed"] = placed.photos;
+    const int placed = place_day_photos(library, wedding.id, seats, proposals);
+    reply.lines.push_back(count_text(static_cast<std::size_t>(placed), "photo") + " placed.");
+    reply.data["placed"] = placed;
     return reply;
 }
 
@@ -140,15 +139,16 @@ Reply head_points(Session& session, const HeadPointsOptions& options) {
     Library& library = session.library();
     const Photo photo = find_photo(library, options.photo);
     const auto before = library.head_points().of(photo.id);
-    if (options.find) library.head_points().clear(photo.id);
-    if (options.top) {
+    library.history().record("changed where the head stands in " + photo.file.name, [&] {
+        if (options.find) library.head_points().clear(photo.id);
+        if (!options.top) return;
         const HeadPoints points{point_from(*options.top), point_from(*options.bottom)};
         if (const auto reason = reason_against(points, photo.tags.angle)) throw WrongUse(*reason);
         library.head_points().set(photo.id, points);
-    }
+    });
     Reply reply = head_points_reply(photo, library.head_points().of(photo.id));
     const bool changed = library.head_points().of(photo.id) != before;
-    if (changed) reply.lines.push_back(way_back_of_points(photo, before));
+    if (changed) reply.lines.emplace_back("To take it back: qturn undo");
     return reply;
 }
 

@@ -199,14 +199,4 @@ Reply head_points_reply(const Photo& photo, const std::optional<HeadPoints>& poi
     return reply;
 }
 
-std::string way_back_of_points(const Photo& photo, const std::optional<HeadPoints>& before) {
-    const auto said = [](const PicturePoint& point) {
-        return percent_text(point.x) + "," + percent_text(point.y);
-    };
-    const std::string points =
-        before ? "--top " + said(before->top) + " --bottom " + said(before->bottom) : "--find";
-    return "Take it back with: qturn head-points " + std::to_string(photo.id.value) + " " + points +
-           " ('qturn undo' takes back taggings, and not this).";
-}
-
 }  // namespace quarterturn

@@ -18,8 +18,4 @@ Reply as_made_reply(Library& library, Decoder& decoder, const WeddingAsMade& mad
 
 Reply head_points_reply(const Photo& photo, const std::optional<HeadPoints>& points);
 
-// The command that puts the points back to what they were; nothing: found by the program. Head
-// points stand in no history, and an older tagging must not go in their stead.
-std::string way_back_of_points(const Photo& photo, const std::optional<HeadPoints>& before);
-
 }  // namespace quarterturn

@@ -118,16 +118,13 @@ std::optional<PhotoId> frame(Library& library, const Text& name, std::optional<P
     return find_photo(library, *name).id;
 }
 
-// What she says of pairs stands in no history, and an older tagging must not go in its stead.
-Reply kept_reply(Library& library, const std::string& pair, const std::string& back) {
+// Keeps what she chose as one action that can be undone.
+Reply kept_reply(Library& library, const std::string& pair, const std::string& said,
+                 const std::function<void()>& choose) {
+    library.history().record(said + " pair " + pair, choose);
     Reply reply = pair_reply(library, pair);
-    reply.lines.push_back(back + " ('qturn undo' takes back taggings, and not this).");
+    reply.lines.emplace_back("To take it back: qturn undo");
     return reply;
-}
-
-std::string way_back(const std::string& command, const ChoiceOptions& options) {
-    return "Take it back with: qturn pairs " + command + " " + options.pair +
-           (options.take_back ? "" : " --take-back");
 }
 
 Reply choose(Session& session, const ChoiceOptions& options) {
@@ -136,23 +133,24 @@ Reply choose(Session& session, const ChoiceOptions& options) {
     }
     Library& library = session.library();
     const Pair pair = find_pair(library, options.pair);
-    choose_frames(library, pair.id, frame(library, options.first, pair.choice.first),
-                  frame(library, options.second, pair.choice.second));
-    return kept_reply(
-        library, options.pair,
-        "Take it back with: qturn pairs choose " + options.pair + " --first best --second best");
+    return kept_reply(library, options.pair, "chose photos for", [&] {
+        choose_frames(library, pair.id, frame(library, options.first, pair.choice.first),
+                      frame(library, options.second, pair.choice.second));
+    });
 }
 
 Reply keep_pinned(Session& session, const ChoiceOptions& options) {
     Library& library = session.library();
-    pin(library, find_pair(library, options.pair).id, !options.take_back);
-    return kept_reply(library, options.pair, way_back("pin", options));
+    const PairId pair = find_pair(library, options.pair).id;
+    return kept_reply(library, options.pair, options.take_back ? "let go of" : "pinned",
+                      [&] { pin(library, pair, !options.take_back); });
 }
 
 Reply keep_refused(Session& session, const ChoiceOptions& options) {
     Library& library = session.library();
-    refuse(library, find_pair(library, options.pair).id, !options.take_back);
-    return kept_reply(library, options.pair, way_back("refuse", options));
+    const PairId pair = find_pair(library, options.pair).id;
+    return kept_reply(library, options.pair, options.take_back ? "listed again" : "refused",
+                      [&] { refuse(library, pair, !options.take_back); });
 }
 
 struct FactOptions {
@@ -164,16 +162,16 @@ struct FactOptions {
 Reply facts(Session& session, const FactOptions& options) {
     Library& library = session.library();
     const Look look = find_look(library, options.look);
-    Transaction all_or_nothing(library.database());
-    for (const auto& [fact, values] : options.values) {
-        if (!values.empty()) library.look_facts().say(look.id, fact, values);
-    }
-    for (const std::string& name : options.as_read) {
-        const auto fact = parse_fact(name);
-        if (!fact) throw WrongUse("'" + name + "' is no fact of a look.");
-        library.look_facts().say(look.id, *fact, {});
-    }
-    all_or_nothing.commit();
+    library.history().record("changed what " + look.name + " is found by", [&] {
+        for (const auto& [fact, values] : options.values) {
+            if (!values.empty()) library.look_facts().say(look.id, fact, values);
+        }
+        for (const std::string& name : options.as_read) {
+            const auto fact = parse_fact(name);
+            if (!fact) throw WrongUse("'" + name + "' is no fact of a look.");
+            library.look_facts().say(look.id, *fact, {});
+        }
+    });
     bring_pairs_up_to_date(library);
     const auto now = library.look_facts().of(look.id);
     Reply reply{{number_text(look.id.value) + "  " + look.name},

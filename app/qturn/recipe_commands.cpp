@@ -71,7 +71,7 @@ Reply list_revisions(Session& session, const RecipeOptions& options) {
 }
 
 Recipe with_parts(Library& library, const Look& look, const RecipeOptions& options) {
-    Recipe recipe = begun_recipe(library, look.id);
+    Recipe recipe = library.recipes().begun(look.id);
     for (const std::string& part : options.parts) recipe = with_part(recipe, part);
     for (const std::string& step : options.steps) {
         recipe.build.push_back(parse_shorthand(step).step);

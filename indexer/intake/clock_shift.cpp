@@ -57,10 +57,6 @@ void decline_clock_shift(Library& library, const ClockShift& shift) {
     library.settings().set(declined_setting(shift.device), std::to_string(shift.shift.count()));
 }
 
-void allow_clock_shift(Library& library, DeviceId device) {
-    library.settings().clear(declined_setting(device));
-}
-
 ClockShift clock_shift_from_pair(Library& library, PhotoId wrong, PhotoId right) {
     const Photo off = timed_photo(library, wrong);
     const Photo true_time = timed_photo(library, right);

@@ -78,15 +78,16 @@ class DayPlacer {
         }
     }
 
-    DayPlaced finish() {
-        placed_.photos = static_cast<int>(changes_.size());
-        const std::string photos =
-            placed_.photos == 1 ? "a photo" : std::to_string(placed_.photos) + " photos";
-        library_.history().apply({.said = "placed " + photos + " of " + wedding_.name,
-                                  .tags = std::move(changes_),
-                                  .shifts = {}});
-        placed_.action = library_.history().newest();
-        return placed_;
+    // Answers how many.
+    int finish() {
+        const int placed = static_cast<int>(changes_.size());
+        library_.history().apply({.said = said(placed), .tags = std::move(changes_), .shifts = {}});
+        return placed;
+    }
+
+    std::string said(int placed) const {
+        const std::string photos = placed == 1 ? "a photo" : std::to_string(placed) + " photos";
+        return "placed " + photos + " of " + wedding_.name;
     }
 
   private:
@@ -105,14 +106,11 @@ class DayPlacer {
                 std::min(sitting.starts, midnight + std::chrono::minutes(seat->begins));
             sitting.ends = std::max(sitting.ends, midnight + std::chrono::minutes(seat->ends));
         }
-        sitting.id = library_.sittings().add(sitting);
-        placed_.sittings.push_back(sitting);
-        return sitting.id;
+        return library_.sittings().add(sitting);
     }
 
     void work_on(Look look, SittingId sitting) {
         if (std::ranges::find(look.sittings, sitting) != look.sittings.end()) return;
-        placed_.looks.push_back(look);
         look.sittings.push_back(sitting);
         library_.looks().change(look);
     }
@@ -121,7 +119,6 @@ class DayPlacer {
     const Wedding& wedding_;
     std::vector<DayClient> clients_;
     std::vector<TagChange> changes_;
-    DayPlaced placed_;
 };
 
 }  // namespace
@@ -158,16 +155,15 @@ std::vector<DayProposal> propose_seen_day_photos(
     return propose_day_photos(library, wedding, seats);
 }
 
-DayPlaced place_day_photos(Library& library, WeddingId wedding, std::span<const Seat> seats,
-                           std::span<const DayProposal> confirmed) {
+int place_day_photos(Library& library, WeddingId wedding, std::span<const Seat> seats,
+                     std::span<const DayProposal> confirmed) {
     const Wedding day = wedding_called(library, wedding);
     std::map<LookId, std::vector<const DayProposal*>> by_look;
     for (const DayProposal& each : confirmed) {
         if (each.look) by_look[*each.look].push_back(&each);
     }
-    DayPlaced placed;
-    {
-        Transaction transaction{library.database()};
+    int placed = 0;
+    library.history().record("placed photos of " + day.name, [&] {
         DayPlacer placer(library, day, seats);
         for (const auto& [id, photos] : by_look) {
             const auto look = library.looks().find(id);
@@ -176,25 +172,9 @@ DayPlaced place_day_photos(Library& library, WeddingId wedding, std::span<const 
             placer.place(*look, photos);
         }
         placed = placer.finish();
-        transaction.commit();
-    }
+    });
     sort_by_time(library);
     return placed;
-}
-
-void take_back(Library& library, const DayPlaced& placed) {
-    if (library.history().newest() != placed.action) {
-        throw StoreError(
-            "Something else was changed in photos since they were placed. Undo that first.");
-    }
-    {
-        Transaction transaction{library.database()};
-        library.history().undo();
-        for (const Look& look : placed.looks) library.looks().change(look);
-        for (const Sitting& sitting : placed.sittings) library.sittings().remove(sitting.id);
-        transaction.commit();
-    }
-    sort_by_time(library);
 }
 
 }  // namespace quarterturn

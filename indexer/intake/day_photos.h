@@ -29,22 +29,11 @@ std::vector<DayProposal> propose_seen_day_photos(
     Library& library, Decoder& decoder, WeddingId wedding, std::span<const Seat> seats,
     const std::function<void(std::int64_t, std::int64_t)>& progress = {});
 
-// What confirming changed besides the photos: sittings that were made, and looks as they were.
-struct DayPlaced {
-    int photos = 0;
-    std::vector<Sitting> sittings;
-    std::vector<Look> looks;
-    std::int64_t action = 0;  // in the library's history
-};
-
-// Places all that have a look. A client without a wedding-day sitting gets one with the hours of
-// her seats, widened to her photos. One action of the history, and with take_back() one step.
-// Throws StoreError, and changes nothing, when a look is not there or its client is not of the
-// party.
-DayPlaced place_day_photos(Library& library, WeddingId wedding, std::span<const Seat> seats,
-                           std::span<const DayProposal> confirmed);
-
-// Throws StoreError, and changes nothing, when something else was done to photos since.
-void take_back(Library& library, const DayPlaced& placed);
+// Places all that have a look, and answers how many. A client without a wedding-day sitting gets
+// one with the hours of her seats, widened to her photos. One action of the history, with the
+// sittings. Throws StoreError, and changes nothing, when a look is not there or its client is not
+// of the party.
+int place_day_photos(Library& library, WeddingId wedding, std::span<const Seat> seats,
+                     std::span<const DayProposal> confirmed);
 
 }  // namespace quarterturn

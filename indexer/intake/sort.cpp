@@ -71,6 +71,12 @@ void suggest(Library& library, const std::vector<Photo>& photos) {
     }
 }
 
+std::optional<std::string> sorted_again(Library& library, const std::optional<Turned>& turned) {
+    if (!turned) return std::nullopt;
+    if (turned->moves_photos) sort_by_time(library);
+    return turned->said;
+}
+
 }  // namespace
 
 SortReport place_by_time(Library& library) {
@@ -106,15 +112,11 @@ std::vector<UnplacedPhoto> unplaced_photos(Library& library) {
 }
 
 std::optional<std::string> undo(Library& library) {
-    auto undone = library.history().undo();
-    if (undone) sort_by_time(library);
-    return undone;
+    return sorted_again(library, library.history().undo());
 }
 
 std::optional<std::string> redo(Library& library) {
-    auto redone = library.history().redo();
-    if (redone) sort_by_time(library);
-    return redone;
+    return sorted_again(library, library.history().redo());
 }
 
 void tidy_folders(Library& library) {

@@ -39,14 +39,14 @@ void tidy_folders(Library& library);
 // set. A shift that she declined is proposed no more; another one of the same device is.
 std::vector<ClockShift> propose_clock_shifts(Library& library);
 void decline_clock_shift(Library& library, const ClockShift& shift);
-void allow_clock_shift(Library& library, DeviceId device);  // takes decline_clock_shift() back
 // From two photos of the same moment. Throws StoreError when one is not there or carries no time.
 ClockShift clock_shift_from_pair(Library& library, PhotoId wrong, PhotoId right);
 // Applies the shift as one action that can be undone, and sorts again.
 SortReport apply_clock_shift(Library& library, const ClockShift& shift);
 
-// The one way to undo and redo: the photos are sorted again afterwards. Each answers what was
-// undone or redone, or nothing when there is nothing.
+// The one way to undo and redo: where photos may belong elsewhere by their time, they are sorted
+// again afterwards. Each answers what was undone or redone, or nothing when there is nothing, and
+// throws StoreError as History does.
 std::optional<std::string> undo(Library& library);
 std::optional<std::string> redo(Library& library);
 

@@ -17,13 +17,6 @@ void refuse_impossible_numbers(const Recipe& recipe);
 // Saves a revision with the sitting it was written at. Throws StoreError.
 RevisionId save_recipe(Library& library, const Look& look, const Recipe& recipe, LocalTime now);
 
-// What she was writing last: the draft, else the current revision, else nothing yet.
-Recipe begun_recipe(Library& library, LookId look);
-
-// Puts back what was taken out of a draft between `with` and `without`, and leaves the rest of what
-// she has written since.
-Recipe put_back(const Recipe& now, const Recipe& with, const Recipe& without);
-
 // The recipe of another look as a start for this one; nothing when that has none.
 std::optional<Recipe> start_from_look(Library& library, const Look& look, const Look& other);
 

@@ -28,10 +28,9 @@ std::vector<StepTick> BoardTable::ticks(WeddingId wedding, LookId look) {
 }
 
 TimerId BoardTable::start(const Timer& timer) {
-    const std::optional<TimerId> number = timer.id ? std::optional(timer.id) : std::nullopt;
-    return insert<TimerId>(
-        *database_, "INSERT INTO timer (id, wedding, name, begins, ends) VALUES (?, ?, ?, ?, ?)",
-        number, timer.wedding, timer.name, timer.begins, timer.ends);
+    return insert<TimerId>(*database_,
+                           "INSERT INTO timer (wedding, name, begins, ends) VALUES (?, ?, ?, ?)",
+                           timer.wedding, timer.name, timer.begins, timer.ends);
 }
 
 void BoardTable::stop(TimerId timer) {

@@ -16,10 +16,6 @@ class ClientTable {
 
     ClientId add(const Client& client);  // client.id is not looked at; refuses an empty name
     void change(const Client& client);
-    // Takes back what add() added; refuses while other records belong to it. put_back() adds it
-    // again under its own number.
-    void remove(ClientId id);
-    void put_back(const Client& client);
     std::optional<Client> find(ClientId id);
     std::vector<Client> all();
     std::vector<Client> named(std::string_view name);  // the whole name, case folded (any script)

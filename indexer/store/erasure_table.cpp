@@ -1,5 +1,6 @@
 #include "indexer/store/erasure_table.h"
 
+#include "indexer/store/journal.h"
 #include "indexer/store/search_table.h"
 #include "indexer/store/search_words.h"
 #include "indexer/store/statement.h"
@@ -67,7 +68,7 @@ class Erasing {
     }
 
     void commit() {
-        run(database_, "DELETE FROM action");
+        let_actions_go(database_, "TRUE");
         SearchTable(database_).rebuild();
         run(database_, "DELETE FROM erasing");
         transaction_.commit();
@@ -264,10 +265,12 @@ void ErasureTable::let_go(std::span<const PhotoId> photos, const std::vector<std
         "DELETE FROM seen_file WHERE sha256 IN (SELECT sha256 FROM photo WHERE id " + among + ")",
         these);
     forget_choices(*database_, these);
+    let_edits_of_photos_go(*database_, photos);
     run(*database_, "DELETE FROM photo WHERE binned IS NOT NULL AND id " + among, these);
     run(*database_,
         "DELETE FROM action WHERE id NOT IN (SELECT action FROM tag_change UNION ALL SELECT action "
-        "FROM shift_change UNION ALL SELECT action FROM bin_change)");
+        "FROM shift_change UNION ALL SELECT action FROM bin_change UNION ALL SELECT action FROM "
+        "records_change)");
     for (const PhotoId photo : photos) index_words(*database_, WordsOf::photo, photo);
     transaction.commit();
 }

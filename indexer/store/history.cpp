@@ -2,6 +2,8 @@
 
 #include <map>
 
+#include "indexer/store/apply_changes.h"
+#include "indexer/store/journal.h"
 #include "indexer/store/photo_rows.h"
 #include "indexer/store/tags_json.h"
 #include "indexer/store/text.h"
@@ -120,10 +122,14 @@ Steps steps_of(Database& database, const Change& change) {
             that_change(bin_steps(database, change.binned))};
 }
 
-void write_down(Database& database, const std::string& said, const Steps& steps) {
+ActionId begin_action(Database& database, const std::string& said) {
     refuse_unless_text("what was done", said);
-    run(database, "DELETE FROM action WHERE undone = 1");
-    const auto action = insert<ActionId>(database, "INSERT INTO action (said) VALUES (?)", said);
+    let_actions_go(database, "undone = 1");
+    return insert<ActionId>(database, "INSERT INTO action (said) VALUES (?)", said);
+}
+
+void write_down(Database& database, const std::string& said, const Steps& steps) {
+    const ActionId action = begin_action(database, said);
     Statement add_tags(database,
                        "INSERT INTO tag_change (action, photo, before, after) VALUES (?, ?, ?, ?)");
     for (const auto& [photo, step] : steps.tags) {
@@ -187,7 +193,8 @@ struct Direction {
     bool undone;
 };
 
-void follow(Database& database, ActionId action, const Direction& direction) {
+// Whether there was anything of photos to follow.
+bool follow_photos(Database& database, ActionId action, const Direction& direction) {
     const std::string columns = ", " + direction.from + ", " + direction.to;
     const auto tag_rows = journal_rows<TagRow>(
         database, "SELECT photo" + columns + " FROM tag_change WHERE action = ?", action);
@@ -202,22 +209,56 @@ void follow(Database& database, ActionId action, const Direction& direction) {
     const auto bin_rows = journal_rows<BinRow>(
         database, "SELECT photo" + columns + " FROM bin_change WHERE action = ?", action);
     for (const auto& [photo, from, to] : bin_rows) write_binned(database, photo, to);
+    return !tag_rows.empty() || !shift_rows.empty() || !bin_rows.empty();
 }
 
-std::optional<std::string> turn(Database& database, const Direction& direction) {
+struct Action {
+    ActionId id;
+    std::string said;
+};
+
+std::optional<Action> next_action(Database& database, const Direction& direction) {
+    return Statement(database,
+                     "SELECT id, said FROM action WHERE undone = ? ORDER BY id " + direction.choice)
+        .with(!direction.undone)
+        .first([](const Statement& row) {
+            Action action;
+            row.read(action.id, action.said);
+            return action;
+        });
+}
+
+// A sitting that an action added is there while its photos stand in it.
+Turned follow(Database& database, const Action& action, const Direction& direction) {
     Transaction transaction(database);
-    const auto action = Statement(database, "SELECT id FROM action WHERE undone = ? ORDER BY id " +
-                                                direction.choice)
-                            .with(!direction.undone)
-                            .value<ActionId>();
-    if (!action) return std::nullopt;
-    follow(database, *action, direction);
-    run(database, "UPDATE action SET undone = ? WHERE id = ?", direction.undone, *action);
-    auto said = Statement(database, "SELECT said FROM action WHERE id = ?")
-                    .with(*action)
-                    .value<std::string>();
+    Turned turned{action.said};
+    if (direction.undone) turned.moves_photos = follow_photos(database, action.id, direction);
+    direction.undone ? take_back_entry(database, action.id.value)
+                     : do_entry_again(database, action.id.value);
+    if (!direction.undone) turned.moves_photos = follow_photos(database, action.id, direction);
+    if (entry_moves_sittings(database, action.id.value)) turned.moves_photos = true;
+    run(database, "UPDATE action SET undone = ? WHERE id = ?", direction.undone, action.id);
     transaction.commit();
-    return said;
+    return turned;
+}
+
+std::optional<Turned> turn(Database& database, const Direction& direction) {
+    Transaction transaction(database);
+    const auto action = next_action(database, direction);
+    if (!action) return std::nullopt;
+    std::string refused = (direction.undone ? "Not undone: " : "Not done again: ") + action->said;
+    try {
+        Turned turned = follow(database, *action, direction);
+        transaction.commit();
+        return turned;
+    } catch (const NotApplied& reason) {
+        refused += std::string(". ") + reason.what();
+        if (!reason.changed_since) throw StoreError(refused);
+    }
+    let_actions_go(database, "id = " + std::to_string(action->id.value));
+    transaction.commit();
+    throw StoreError(refused +
+                     (direction.undone ? " What was done before it can still be undone." : ""));
 }
 
 bool any_action(Database& database, bool undone) {
@@ -239,11 +280,25 @@ void History::apply(const Change& change) {
     transaction.commit();
 }
 
-std::optional<std::string> History::undo() {
+void History::record(const std::string& said, const std::function<void()>& act) {
+    Transaction transaction(*database_);
+    const std::int64_t before = newest();
+    JournalRecorder recorder(*database_);
+    act();
+    const JournalEntry entry = recorder.taken_down();
+    if (!entry.empty()) {
+        const bool has_its_own = newest() != before;
+        keep_entry(*database_, has_its_own ? newest() : begin_action(*database_, said).value,
+                   entry);
+    }
+    transaction.commit();
+}
+
+std::optional<Turned> History::undo() {
     return turn(*database_, {.choice = "DESC", .from = "after", .to = "before", .undone = true});
 }
 
-std::optional<std::string> History::redo() {
+std::optional<Turned> History::redo() {
     return turn(*database_, {.choice = "ASC", .from = "before", .to = "after", .undone = false});
 }
 
@@ -259,6 +314,18 @@ std::int64_t History::newest() {
     return Statement(*database_, "SELECT coalesce(max(id), 0) FROM action WHERE NOT undone")
         .value<std::int64_t>()
         .value_or(0);
+}
+
+void History::let_old_edits_go() {
+    const std::string old =
+        "id IN (SELECT action FROM records_change WHERE done_at < unixepoch() - " +
+        std::to_string(journal_hours * 3600) + ")";
+    const auto any = Statement(*database_, "SELECT EXISTS (SELECT 1 FROM action WHERE " + old + ")")
+                         .value<bool>();
+    if (any != true) return;
+    Transaction transaction(*database_);
+    let_actions_go(*database_, old);
+    transaction.commit();
 }
 
 }  // namespace quarterturn

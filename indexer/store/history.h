@@ -1,11 +1,15 @@
 #pragma once
-// Every change of tags, clock shifts or the bin is one action, kept in the library file, that can
-// be undone and done again, also after a restart. A new action after an undo drops what was undone.
+// Everything she does that can be undone is one action, kept in the library file, also after a
+// restart: changes of tags, clock shifts and the bin for good, edits of other records for a day.
+// Whoever did them, they are undone in the order they were done. A new action after an undo drops
+// what was undone.
 
 #include <chrono>
 #include <cstdint>
+#include <functional>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "indexer/record/photo.h"
@@ -35,6 +39,13 @@ struct Change {
     std::vector<BinChange> binned{};
 };
 
+struct Turned {
+    std::string said;           // what was undone or done again
+    bool moves_photos = false;  // by their time, photos may belong into other sittings now
+
+    bool operator==(std::string_view other) const { return said == other; }
+};
+
 class History {
   public:
     explicit History(Database& database) : database_(&database) {}
@@ -42,10 +53,16 @@ class History {
     // Applies all of it in one transaction. Tags that are as they were are left out; a change with
     // nothing in it makes no action. Throws StoreError for a photo or device that is not there.
     void apply(const Change& change);
+    // Runs `act` in one transaction. What it changed in her records (journal_tables.h) is one
+    // action together with what it applied itself; when that is nothing, there is none. Throws what
+    // `act` throws, and has changed nothing then.
+    void record(const std::string& said, const std::function<void()>& act);
     // What was undone, or nothing when there is nothing. Only what the action changed goes back: a
-    // place by time that a photo got since stays.
-    std::optional<std::string> undo();
-    std::optional<std::string> redo();
+    // place by time that a photo got since stays. Throws StoreError, and leaves the records as they
+    // are, when they were changed again since, which lets the action go, since it can never be
+    // undone, and when other records hang on one that would go.
+    std::optional<Turned> undo();
+    std::optional<Turned> redo();
 
     bool can_undo();
     bool can_redo();
@@ -53,6 +70,9 @@ class History {
     // The number of the newest action that stands; 0 when there is none. It tells whether something
     // that ran in between made an action.
     std::int64_t newest();
+
+    // Lets go of edits from more than a day ago (journal_hours). Asked when a library is opened.
+    void let_old_edits_go();
 
   private:
     Database* database_;

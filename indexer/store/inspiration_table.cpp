@@ -21,6 +21,8 @@ Inspiration inspiration_in(const Statement& row) {
 
 InspirationId InspirationTable::add(const Inspiration& inspiration) {
     refuse_unless_name("the picture's name", inspiration.name);
+    // It may have been about to go, as a picture that nobody kept any more.
+    run(*database_, "DELETE FROM erasure_file WHERE path = ?", inspiration.path.string());
     return insert<InspirationId>(
         *database_,
         "INSERT INTO inspiration (client, name, path, sha256, kept_at) VALUES (?, ?, ?, ?, ?)",

@@ -61,7 +61,13 @@ Library Library::create(const Path& folder, FileSystem& disk) {
 Library Library::open(const Path& folder, FileSystem& disk) {
     const Path place = std::filesystem::absolute(folder);
     refuse_unless_library(disk, place);
-    return {place, disk};
+    Library library{place, disk};
+    try {
+        library.history().let_old_edits_go();
+    } catch (const StoreError&) {
+        // Another program writes, or the disk is full: they go the next time.
+    }
+    return library;
 }
 
 }  // namespace quarterturn

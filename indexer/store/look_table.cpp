@@ -15,7 +15,7 @@ namespace {
 const std::string select_looks =
     "SELECT look.id, client, wedding, name, worn, look_sitting.sitting "
     "FROM look LEFT JOIN look_sitting ON look_sitting.look = look.id ";
-const std::string in_order = " ORDER BY look.id, look_sitting.place";
+const std::string looks_in_order = " ORDER BY look.id, look_sitting.place";
 
 std::vector<Look> looks_in(Statement& statement) {
     std::vector<Look> looks;
@@ -74,7 +74,7 @@ void LookTable::change(const Look& look) {
 }
 
 std::optional<Look> LookTable::find(LookId id) {
-    Statement statement(*database_, select_looks + "WHERE look.id = ?" + in_order);
+    Statement statement(*database_, select_looks + "WHERE look.id = ?" + looks_in_order);
     return first_of(looks_in(statement.with(id)));
 }
 
@@ -83,7 +83,7 @@ std::vector<Look> LookTable::all() {
     for (const Client& client : ClientTable(*database_).all()) {
         place.emplace(client.id, place.size());
     }
-    Statement statement(*database_, select_looks + in_order);
+    Statement statement(*database_, select_looks + looks_in_order);
     std::vector<Look> looks = looks_in(statement);
     std::ranges::stable_sort(looks, {}, [&](const Look& look) { return place.at(look.client); });
     return looks;
@@ -101,7 +101,7 @@ std::vector<LookName> LookTable::names() {
 }
 
 std::vector<Look> LookTable::of_client(ClientId client) {
-    Statement statement(*database_, select_looks + "WHERE client = ?" + in_order);
+    Statement statement(*database_, select_looks + "WHERE client = ?" + looks_in_order);
     return looks_in(statement.with(client));
 }
 
@@ -109,12 +109,12 @@ std::vector<Look> LookTable::of_sitting(SittingId sitting) {
     Statement statement(*database_,
                         select_looks +
                             "WHERE look.id IN (SELECT look FROM look_sitting WHERE sitting = ?)" +
-                            in_order);
+                            looks_in_order);
     return looks_in(statement.with(sitting));
 }
 
 std::vector<Look> LookTable::named(std::string_view name) {
-    Statement statement(*database_, select_looks + "WHERE folded_name = ?" + in_order);
+    Statement statement(*database_, select_looks + "WHERE folded_name = ?" + looks_in_order);
     return looks_in(statement.with(folded(name)));
 }
 

@@ -27,10 +27,6 @@ class LookTable {
 
     LookId add(const Look& look);
     void change(const Look& look);
-    // Takes back what add() added; refuses while other records belong to it. put_back() adds it
-    // again under its own number.
-    void remove(LookId id);
-    void put_back(const Look& look);
     std::optional<Look> find(LookId id);
     std::vector<Look> all();        // by client's name, then in the order they were added
     std::vector<LookName> names();  // in the order they were added; cheap where there are thousands

@@ -48,27 +48,6 @@ std::vector<RecipeRevision> RecipeTable::revisions(LookId look) {
     return Statement(*database_, select_revisions).with(look).rows(revision_in);
 }
 
-void RecipeTable::take_back(LookId look, RevisionId revision) {
-    const auto newest = current(look);
-    if (!newest || newest->id != revision) {
-        throw StoreError("The recipe has been saved again since: its newest revision goes first.");
-    }
-    const auto sealed = Statement(*database_,
-                                  "SELECT EXISTS (SELECT 1 FROM sign_off WHERE look = ? AND "
-                                  "reopened_at IS NULL)")
-                            .with(look)
-                            .value<bool>();
-    if (*sealed) {
-        throw StoreError("The look is signed off with this recipe: open it again first.");
-    }
-    Transaction transaction(*database_);
-    const auto written_since = draft(look);
-    run(*database_, "DELETE FROM recipe_revision WHERE id = ?", revision);
-    index_words(*database_, WordsOf::recipe, look);
-    if (!written_since) keep_draft(look, newest->recipe, newest->saved_at);
-    transaction.commit();
-}
-
 void RecipeTable::keep_draft(LookId look, const Recipe& recipe, LocalTime now) {
     const std::string json = recipe_json(recipe);
     Transaction transaction(*database_);
@@ -95,6 +74,12 @@ std::optional<RecipeDraft> RecipeTable::draft(LookId look) {
             draft.recipe = parse_recipe_json(json);
             return draft;
         });
+}
+
+Recipe RecipeTable::begun(LookId look) {
+    if (const auto written = draft(look)) return written->recipe;
+    const auto saved = current(look);
+    return saved ? saved->recipe : Recipe{};
 }
 
 }  // namespace quarterturn

@@ -37,14 +37,13 @@ class RecipeTable {
                     std::optional<SittingId> sitting = {});
     std::optional<RecipeRevision> current(LookId look);
     std::vector<RecipeRevision> revisions(LookId look);  // oldest first
-    // Takes back what save() added: what it said is the draft again, unless there is a newer one.
-    // Refuses a revision that is not the look's current one, and any while the look is signed off.
-    void take_back(LookId look, RevisionId revision);
 
     // Replaces the look's draft; one that is equal to the current revision is none.
     void keep_draft(LookId look, const Recipe& recipe, LocalTime now);
     void drop_draft(LookId look);
     std::optional<RecipeDraft> draft(LookId look);
+    // What she was writing last: the draft, else the current revision, else nothing yet.
+    Recipe begun(LookId look);
 
   private:
     Database* database_;

@@ -9,7 +9,7 @@ namespace {
 
 const std::string select_sittings =
     "SELECT id, client, wedding, kind, starts, ends, note FROM sitting ";
-const std::string in_order = " ORDER BY starts, id";
+const std::string sittings_in_order = " ORDER BY starts, id";
 
 Sitting sitting_in(const Statement& row) {
     Sitting sitting;
@@ -57,11 +57,11 @@ std::optional<Sitting> SittingTable::find(SittingId id) {
 }
 
 std::vector<Sitting> SittingTable::all() {
-    return Statement(*database_, select_sittings + in_order).rows(sitting_in);
+    return Statement(*database_, select_sittings + sittings_in_order).rows(sitting_in);
 }
 
 std::vector<Sitting> SittingTable::of_client(ClientId client) {
-    return Statement(*database_, select_sittings + "WHERE client = ?" + in_order)
+    return Statement(*database_, select_sittings + "WHERE client = ?" + sittings_in_order)
         .with(client)
         .rows(sitting_in);
 }

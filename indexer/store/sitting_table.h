@@ -15,10 +15,6 @@ class SittingTable {
 
     SittingId add(const Sitting& sitting);
     void change(const Sitting& sitting);
-    // Takes back what add() added; refuses while other records belong to it. put_back() adds it
-    // again under its own number.
-    void remove(SittingId id);
-    void put_back(const Sitting& sitting);
     std::optional<Sitting> find(SittingId id);
     std::vector<Sitting> all();
     std::vector<Sitting> of_client(ClientId client);

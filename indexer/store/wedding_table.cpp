@@ -11,7 +11,7 @@ namespace {
 const std::string select_weddings =
     "SELECT wedding.id, name, date, venue, ready_by, party_member.client, party_member.role "
     "FROM wedding LEFT JOIN party_member ON party_member.wedding = wedding.id ";
-const std::string in_order = " ORDER BY date, wedding.id, party_member.place";
+const std::string weddings_in_order = " ORDER BY date, wedding.id, party_member.place";
 
 std::vector<Wedding> weddings_in(Statement& statement) {
     std::vector<Wedding> weddings;
@@ -85,17 +85,17 @@ void WeddingTable::change(const Wedding& wedding) {
 }
 
 std::optional<Wedding> WeddingTable::find(WeddingId id) {
-    Statement statement(*database_, select_weddings + "WHERE wedding.id = ?" + in_order);
+    Statement statement(*database_, select_weddings + "WHERE wedding.id = ?" + weddings_in_order);
     return first_of(weddings_in(statement.with(id)));
 }
 
 std::vector<Wedding> WeddingTable::all() {
-    Statement statement(*database_, select_weddings + in_order);
+    Statement statement(*database_, select_weddings + weddings_in_order);
     return weddings_in(statement);
 }
 
 std::vector<Wedding> WeddingTable::named(std::string_view name) {
-    Statement statement(*database_, select_weddings + "WHERE folded_name = ?" + in_order);
+    Statement statement(*database_, select_weddings + "WHERE folded_name = ?" + weddings_in_order);
     return weddings_in(statement.with(folded(name)));
 }
 

@@ -16,10 +16,6 @@ class WeddingTable {
 
     WeddingId add(const Wedding& wedding);
     void change(const Wedding& wedding);
-    // Takes back what add() added; refuses while other records belong to it. put_back() adds it
-    // again under its own number.
-    void remove(WeddingId id);
-    void put_back(const Wedding& wedding);
     std::optional<Wedding> find(WeddingId id);
     std::vector<Wedding> all();
     std::vector<Wedding> named(std::string_view name);

@@ -56,26 +56,23 @@ TEST_F(AsMadeCommands, SheetIsWritten) {
     complained({"as-made", "Boathouse", "--out", (folder / "made.doc").string()}, 2);
 }
 
-TEST_F(AsMadeCommands, HeadPointsSayTheirOwnWayBackAndUndoSaysThatTheyAreNotAmongIt) {
+TEST_F(AsMadeCommands, HeadPointsAreUndoneLikeWhatElseSheSays) {
     said({"day-photos", "Boathouse", "--leave", "A.JPG", "--confirm"});  // can be undone
     const auto photo = [this] { return answer({"head-points", "B.JPG"}); };
-    const std::string id = std::to_string(photo()["photo"]["id"].get<int>());
-    const std::string first =
-        said({"head-points", "B.JPG", "--top", "48,12.5", "--bottom", "50,61"});
-    EXPECT_NE(first.find("Take it back with: qturn head-points " + id + " --find"),
-              std::string::npos)
-        << first;
+    said({"head-points", "B.JPG", "--top", "48,12.5", "--bottom", "50,61"});
+    const json points = photo()["points"];
     const std::string second =
         said({"head-points", "B.JPG", "--top", "40,10", "--bottom", "41,60"});
-    EXPECT_NE(second.find("head-points " + id + " --top 48,12.5 --bottom 50,61"), std::string::npos)
-        << second;
-    EXPECT_EQ(said({"head-points", "B.JPG"}).find("Take it back"), std::string::npos)
+    EXPECT_NE(second.find("To take it back: qturn undo"), std::string::npos) << second;
+    EXPECT_EQ(said({"head-points", "B.JPG"}).find("To take it back"), std::string::npos)
         << "nothing was changed";
-    const json points = photo()["points"];
     const std::string undone = said({"undo"});
-    EXPECT_NE(undone.find("Undone: "), std::string::npos) << undone;
-    EXPECT_NE(undone.find("head points"), std::string::npos) << undone;
+    EXPECT_NE(undone.find("Undone: changed where the head stands in B.JPG"), std::string::npos)
+        << undone;
     EXPECT_EQ(photo()["points"], points);
+    said({"undo"});
+    EXPECT_TRUE(photo()["points"].is_null());
+    EXPECT_NE(said({"undo"}).find("Undone: placed "), std::string::npos);
 }
 
 TEST_F(AsMadeCommands, HeadPointsAreKeptAndLeftToTheProgramAgain) {

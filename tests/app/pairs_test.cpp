@@ -76,8 +76,10 @@ TEST_F(PairsTest, FollowHerChoiceAndHerTags) {
     }
     EXPECT_NE(complained({"pairs", "choose", number, "--second", "IMG_1.jpg"}, 1).find("Tag it"),
               std::string::npos);
-    EXPECT_NE(said({"pairs", "pin", number}).find("pairs pin " + number + " --take-back"),
+    EXPECT_NE(said({"pairs", "pin", number}).find("To take it back: qturn undo"),
               std::string::npos);
+    EXPECT_NE(said({"undo"}).find("Undone: pinned pair " + number), std::string::npos);
+    said({"redo"});
     said({"tag", "IMG_3.jpg", "--stage", "during"});
     EXPECT_EQ(second(), "IMG_3.jpg");
     EXPECT_EQ(pairs().at(0)["second"]["note"], "tagged otherwise");

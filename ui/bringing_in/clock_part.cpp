@@ -88,10 +88,8 @@ void ClockPart::set_clock(const ClockShift& shift) {
 
 void ClockPart::decline() {
     const ClockShift shift = clock_.shift;
-    session_.change_records(
-        {to_utf8(tr("left the clock of %1 as it is").arg(shown(clock_.device))),
-         [shift](Library& library) { decline_clock_shift(library, shift); },
-         [shift](Library& library) { allow_clock_shift(library, shift.device); }});
+    session_.change_records({to_utf8(tr("left the clock of %1 as it is").arg(shown(clock_.device))),
+                             [shift](Library& library) { decline_clock_shift(library, shift); }});
 }
 
 void ClockPart::set_by_pair() {

@@ -32,7 +32,7 @@ Edit ClientForm::edit() {
     Client after = before_.value_or(Client{});
     after.name = to_utf8(name_->text().trimmed());
     after.note = to_utf8(note_->toPlainText().trimmed());
-    return before_ ? change_client(*before_, after) : add_client(after);
+    return save_client(after);
 }
 
 }  // namespace quarterturn

@@ -30,7 +30,7 @@ Edit LookForm::edit() {
     Look after = before_;
     after.name = to_utf8(name_->text().trimmed());
     after.worn = static_cast<Worn>(worn_->currentData().toInt());
-    return before_.id ? change_look(before_, after) : add_look(after);
+    return save_look(after);
 }
 
 }  // namespace quarterturn

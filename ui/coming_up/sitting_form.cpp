@@ -104,7 +104,7 @@ Edit SittingForm::edit() {
     if (const qint64 wedding = chosen(*wedding_)) after.wedding = WeddingId{wedding};
     after.starts = time_on(date_in(*date_), *starts_);
     after.ends = time_on(date_in(*date_), *ends_);
-    return save_sitting(before_, after, chosen_looks());
+    return save_sitting(after, chosen_looks());
 }
 
 }  // namespace quarterturn

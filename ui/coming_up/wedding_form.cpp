@@ -60,7 +60,7 @@ Edit WeddingForm::edit() {
     after.date = date_in(*date_);
     after.venue = to_utf8(venue_->text().trimmed());
     after.ready_by = ready_by_text(ready_by_->text().trimmed());
-    return save_wedding(before_, after, party_->members());
+    return save_wedding(after, party_->members());
 }
 
 }  // namespace quarterturn

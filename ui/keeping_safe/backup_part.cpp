@@ -93,8 +93,7 @@ void BackupPart::offer_days(int days) {
 void BackupPart::choose_days() {
     const int days = days_->currentData().toInt();
     if (days == backup_days(session().library().settings())) return;
-    session().change_records(change_setting(session().library(),
-                                            to_utf8(tr("changed when you are told of backups")),
+    session().change_records(change_setting(to_utf8(tr("changed when you are told of backups")),
                                             backup_days_setting, std::to_string(days)));
     refresh();
 }

@@ -12,10 +12,9 @@ QString kit_words(const char* text) {
     return QCoreApplication::translate("kit_edits", text);
 }
 
-void set_tick(Library& library, WeddingId wedding, const KitLine& line,
-              std::optional<std::int64_t> count) {
-    if (count) {
-        library.kit_ticks().set(wedding, line.item, *count);
+void set_tick(Library& library, WeddingId wedding, const KitLine& line, bool packed) {
+    if (packed) {
+        library.kit_ticks().set(wedding, line.item, line.count);
     } else {
         library.kit_ticks().clear(wedding, line.item);
     }
@@ -26,15 +25,13 @@ void set_tick(Library& library, WeddingId wedding, const KitLine& line,
 Edit change_tick(WeddingId wedding, const KitLine& line, bool packed) {
     const QString said = packed ? kit_words(QT_TRANSLATE_NOOP("kit_edits", "ticked %1 as packed"))
                                 : kit_words(QT_TRANSLATE_NOOP("kit_edits", "took the tick off %1"));
-    const std::optional<std::int64_t> after = packed ? std::optional(line.count) : std::nullopt;
     return {to_utf8(said.arg(from_utf8(line.what))),
-            [=](Library& library) { set_tick(library, wedding, line, after); },
-            [=](Library& library) { set_tick(library, wedding, line, line.ticked); }};
+            [=](Library& library) { set_tick(library, wedding, line, packed); }};
 }
 
-Edit change_spare(Library& library, int percent) {
+Edit change_spare(int percent) {
     return change_setting(
-        library, to_utf8(kit_words(QT_TRANSLATE_NOOP("kit_edits", "changed the pins to spare"))),
+        to_utf8(kit_words(QT_TRANSLATE_NOOP("kit_edits", "changed the pins to spare"))),
         spare_setting, std::to_string(percent));
 }
 

@@ -234,7 +234,7 @@ void KitListScreen::tick(const KitRow& row, bool packed) {
 }
 
 void KitListScreen::change_margin(int percent) {
-    session_.change_records(change_spare(session_.library(), percent));
+    session_.change_records(change_spare(percent));
 }
 
 Paper KitListScreen::paper() const {

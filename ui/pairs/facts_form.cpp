@@ -92,8 +92,7 @@ void FactsForm::keep(Fact fact) {
 }
 
 void FactsForm::say(Fact fact, const std::vector<std::string>& values) {
-    session_.attempt(
-        [&] { session_.change_records(say_fact(session_.library(), look_, fact, values)); });
+    session_.attempt([&] { session_.change_records(say_fact(look_, fact, values)); });
 }
 
 }  // namespace quarterturn

@@ -101,16 +101,14 @@ void FiltersPanel::choose_kept() {
 
 void FiltersPanel::keep_as(const QString& name) {
     session_.attempt([&] {
-        session_.change_records(
-            keep_filter(session_.library(), {to_utf8(name.simplified()), filter_}));
+        session_.change_records(keep_filter({to_utf8(name.simplified()), filter_}));
     });
 }
 
 void FiltersPanel::forget() {
     const auto own = std::ranges::find(kept_, filter_, &KeptPairFilter::filter);
     if (own == kept_.end()) return;
-    session_.attempt(
-        [&] { session_.change_records(forget_filter(session_.library(), own->name)); });
+    session_.attempt([&] { session_.change_records(forget_filter(own->name)); });
 }
 
 }  // namespace quarterturn

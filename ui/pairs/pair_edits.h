@@ -13,10 +13,10 @@ Edit pin_edit(const Pair& pair, bool pinned);
 Edit refuse_edit(const Pair& pair, bool refused);
 
 // Nothing: what the recipe says holds.
-Edit say_fact(Library& library, LookId look, Fact fact, const std::vector<std::string>& values);
+Edit say_fact(LookId look, Fact fact, const std::vector<std::string>& values);
 
-Edit keep_filter(Library& library, const KeptPairFilter& filter);
-Edit forget_filter(Library& library, const std::string& name);
+Edit keep_filter(const KeptPairFilter& filter);
+Edit forget_filter(const std::string& name);
 
 // A picture that a client brought, as somebody else's work. Also throws DiskError.
 Edit keep_picture(const Path& picture, ClientId client, LocalTime now);

@@ -177,7 +177,7 @@ void PairPage::keep_points(bool found_anew) {
         for (PointsOfPhoto& change : changes) change.points.reset();
     }
     leave_stage();
-    session_.change_records(change_points(session_.library(), changes));
+    session_.change_records(change_points(changes));
 }
 
 // Before the side that scrolls takes them.

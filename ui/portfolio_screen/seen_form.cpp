@@ -74,7 +74,7 @@ void SeenForm::save() {
     if (answer != FaceAnswer::unsaid) seen.face = answer == FaceAnswer::yes;
     seen.strangers = strangers_->isChecked();
     seen.nobody = nobody_->isChecked();
-    session_.attempt([&] { session_.change_records(say_seen(session_.library(), photo_, seen)); });
+    session_.attempt([&] { session_.change_records(say_seen(photo_, seen)); });
 }
 
 }  // namespace quarterturn

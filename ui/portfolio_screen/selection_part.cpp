@@ -116,8 +116,7 @@ void SelectionPart::toggle(PhotoId photo) {
 void SelectionPart::keep(std::vector<PhotoId> photos) {
     const PhotoSelection before = in_hand_;
     if (in_hand_.name.empty()) in_hand_.name = free_name();
-    const bool kept = session_.change_records(
-        keep_selection(session_.library(), {in_hand_.name, std::move(photos)}));
+    const bool kept = session_.change_records(keep_selection({in_hand_.name, std::move(photos)}));
     if (!kept) in_hand_ = before;
 }
 

@@ -160,7 +160,7 @@ std::vector<PhotoId> WhoseForm::photos() const {
 
 void WhoseForm::save() {
     try {
-        session_.change_records_or_throw(say_whose(session_.library(), photos(), credit()));
+        session_.change_records_or_throw(say_whose(photos(), credit()));
     } catch (const std::exception& problem) {
         return notice_->say(QString::fromUtf8(problem.what()));
     }

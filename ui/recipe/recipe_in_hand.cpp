@@ -61,7 +61,7 @@ void RecipeInHand::write(const Recipe& recipe) {
 void RecipeInHand::take_out(const QString& said, const Recipe& without) {
     if (!look_) return;
     keep();
-    session_.change_records(taking_out(look_->id, to_utf8(said), recipe_, without, session_.now()));
+    session_.change_records(writing_anew(look_->id, to_utf8(said), without, session_.now()));
 }
 
 void RecipeInHand::keep() {
@@ -93,7 +93,7 @@ void RecipeInHand::save() {
 void RecipeInHand::go_back_to_saved() {
     if (!look_) return;
     keep();
-    if (session_.change_records(going_back_to_saved(session_.library(), look_->id))) {
+    if (session_.change_records(going_back_to_saved(look_->id))) {
         session_.say(tr("What was saved is here again. Undo brings back what was written since."));
     }
 }
@@ -101,8 +101,7 @@ void RecipeInHand::go_back_to_saved() {
 void RecipeInHand::start_from(const QString& said, const Recipe& recipe) {
     if (!look_) return;
     keep();
-    session_.change_records(
-        writing_anew(session_.library(), look_->id, to_utf8(said), recipe, session_.now()));
+    session_.change_records(writing_anew(look_->id, to_utf8(said), recipe, session_.now()));
 }
 
 }  // namespace quarterturn

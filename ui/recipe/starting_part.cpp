@@ -168,7 +168,7 @@ void StartingPart::save_template() {
     notice_->say(name.empty() ? tr("Give the template a name first.") : QString());
     if (name.empty()) return name_->setFocus();
     in_hand_.keep();
-    if (session_.change_records(saving_template(session_.library(), name, in_hand_.recipe()))) {
+    if (session_.change_records(saving_template(name, in_hand_.recipe()))) {
         name_->clear();
         session_.say(tr("Saved as the template %1.").arg(isolated(from_utf8(name))));
     }
@@ -177,7 +177,7 @@ void StartingPart::save_template() {
 void StartingPart::remove_template() {
     const std::string name = to_utf8(templates_->currentText());
     if (name.empty()) return;
-    session_.change_records(removing_template(session_.library(), name));
+    session_.change_records(removing_template(name));
 }
 
 }  // namespace quarterturn

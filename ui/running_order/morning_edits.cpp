@@ -4,10 +4,8 @@
 
 namespace quarterturn {
 
-Edit change_morning(WeddingId wedding, const Morning& before, const Morning& after,
-                    const QString& said) {
-    return {to_utf8(said), [=](Library& library) { library.mornings().save(wedding, after); },
-            [=](Library& library) { library.mornings().save(wedding, before); }};
+Edit change_morning(WeddingId wedding, const Morning& after, const QString& said) {
+    return {to_utf8(said), [=](Library& library) { library.mornings().save(wedding, after); }};
 }
 
 }  // namespace quarterturn

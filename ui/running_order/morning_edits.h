@@ -8,7 +8,6 @@ class QString;
 namespace quarterturn {
 
 // `said` as in "moved Ada Lindqvist in the running order".
-Edit change_morning(WeddingId wedding, const Morning& before, const Morning& after,
-                    const QString& said);
+Edit change_morning(WeddingId wedding, const Morning& after, const QString& said);
 
 }  // namespace quarterturn

@@ -226,8 +226,7 @@ void RunningOrderScreen::show_plan() {
 }
 
 void RunningOrderScreen::change(const Morning& after, const QString& said) {
-    const bool kept =
-        session_.change_records(change_morning(*wedding_, morning_->morning, after, said));
+    const bool kept = session_.change_records(change_morning(*wedding_, after, said));
     if (!kept) session_.attempt([this] { refresh(); });
 }
 

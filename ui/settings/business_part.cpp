@@ -52,7 +52,7 @@ void BusinessPart::save(const Field& field) {
     try {
         if (value != session_.library().settings().get(field.setting).value_or("")) {
             session_.change_records_or_throw(
-                change_setting(session_.library(), to_utf8(field.said), field.setting, value));
+                change_setting(to_utf8(field.said), field.setting, value));
         }
     } catch (const std::exception& problem) {
         field.notice->say(from_utf8(problem.what()));

@@ -74,8 +74,8 @@ void KeepingPart::choose() {
     empty_layout(found_);
     found_words_->hide();
     const bool kept = session_.change_records(
-        change_setting(session_.library(), to_utf8(tr("changed how long looks are kept")),
-                       keep_looks_setting, years > 0 ? std::to_string(years) : std::string()));
+        change_setting(to_utf8(tr("changed how long looks are kept")), keep_looks_setting,
+                       years > 0 ? std::to_string(years) : std::string()));
     if (!kept) refresh();
 }
 

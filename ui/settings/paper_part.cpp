@@ -4,8 +4,8 @@
 #include <QRadioButton>
 
 #include "indexer/store/library_settings.h"
-#include "ui/shell/setting_edit.h"
 #include "ui/shell/session.h"
+#include "ui/shell/setting_edit.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/flow_layout.h"
 #include "ui/widgets/parts.h"
@@ -30,9 +30,8 @@ PaperPart::PaperPart(Session& session)
 
 void PaperPart::choose(Paper paper) {
     if (paper == usual_paper(session_.library().settings())) return;
-    const bool kept = session_.change_records(
-        change_setting(session_.library(), to_utf8(tr("changed the paper for sheets")),
-                       paper_setting, std::string(word(paper))));
+    const bool kept = session_.change_records(change_setting(
+        to_utf8(tr("changed the paper for sheets")), paper_setting, std::string(word(paper))));
     if (!kept) refresh();
 }
 

@@ -6,11 +6,9 @@
 
 namespace quarterturn {
 
-Edit change_usual_shots(Library& library, const ShotList& after) {
-    const ShotList before = library.looks().own_default_shot_list();
+Edit change_usual_shots(const ShotList& after) {
     return {to_utf8(QCoreApplication::translate("settings", "changed your own shot list")),
-            [=](Library& l) { l.looks().set_own_default_shot_list(after); },
-            [=](Library& l) { l.looks().set_own_default_shot_list(before); }};
+            [=](Library& l) { l.looks().set_own_default_shot_list(after); }};
 }
 
 }  // namespace quarterturn

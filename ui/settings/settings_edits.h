@@ -5,6 +5,6 @@
 
 namespace quarterturn {
 
-Edit change_usual_shots(Library& library, const ShotList& after);
+Edit change_usual_shots(const ShotList& after);
 
 }  // namespace quarterturn

@@ -40,9 +40,8 @@ ShotsPart::ShotsPart(Session& session)
     grid->setVerticalSpacing(space(2));
     build_grid(*grid);
     column()->addLayout(grid);
-    connect(as_it_came_, &QPushButton::clicked, this, [this] {
-        session_.change_records(change_usual_shots(session_.library(), default_shot_list()));
-    });
+    connect(as_it_came_, &QPushButton::clicked, this,
+            [this] { session_.change_records(change_usual_shots(default_shot_list())); });
     column()->addWidget(as_it_came_, 0, Qt::AlignLeading);
 }
 
@@ -84,7 +83,7 @@ void ShotsPart::choose(const Choice& choice) {
     } else {
         drop_line(list, choice.shot);
     }
-    if (!session_.change_records(change_usual_shots(session_.library(), list))) refresh();
+    if (!session_.change_records(change_usual_shots(list))) refresh();
 }
 
 void ShotsPart::refresh() {

@@ -5,6 +5,7 @@
 
 #include "indexer/erasure/empty_bin.h"
 #include "indexer/erasure/erase.h"
+#include "indexer/intake/sort.h"
 #include "indexer/store/erasure_table.h"
 
 namespace quarterturn {
@@ -37,7 +38,6 @@ QString Session::take(const std::function<Library()>& get) {
     } catch (const std::exception& problem) {
         return QString::fromUtf8(problem.what());
     }
-    edits_.forget();
     version_of_others_ = library_->database().version_of_others();
     look_in_hand_.reset();
     pictures_ =
@@ -79,7 +79,7 @@ bool Session::attempt(const std::function<void()>& act) {
 }
 
 bool Session::change_photos(const PhotoChange& change) {
-    const bool went_well = attempt([&] { edits_.apply(*library_, change); });
+    const bool went_well = attempt([&] { change(*library_); });
     if (went_well) touch();
     return went_well;
 }
@@ -89,13 +89,13 @@ bool Session::change_records(const Edit& edit) {
 }
 
 void Session::change_records_or_throw(const Edit& edit) {
-    edits_.apply(*library_, edit);
+    library_->history().record(edit.said, [&] { edit.act(*library_); });
     touch();
 }
 
 void Session::undo() {
     attempt([&] {
-        const auto undone = edits_.undo(*library_);
+        const auto undone = quarterturn::undo(*library_);
         say(undone ? tr("Undone: %1.").arg(QString::fromStdString(*undone))
                    : tr("There is nothing to undo."));
         if (undone) touch();
@@ -104,7 +104,7 @@ void Session::undo() {
 
 void Session::redo() {
     attempt([&] {
-        const auto redone = edits_.redo(*library_);
+        const auto redone = quarterturn::redo(*library_);
         say(redone ? tr("Done again: %1.").arg(QString::fromStdString(*redone))
                    : tr("There is nothing to do again."));
         if (redone) touch();
@@ -113,7 +113,7 @@ void Session::redo() {
 
 bool Session::can_undo() {
     try {
-        return library_ && edits_.can_undo(*library_);
+        return library_ && library_->history().can_undo();
     } catch (const StoreError&) {
         return false;
     }
@@ -121,14 +121,13 @@ bool Session::can_undo() {
 
 bool Session::can_redo() {
     try {
-        return library_ && edits_.can_redo(*library_);
+        return library_ && library_->history().can_redo();
     } catch (const StoreError&) {
         return false;
     }
 }
 
 void Session::forget_past() {
-    edits_.forget();
     pictures_->forget();
     look_in_hand_.reset();
 }

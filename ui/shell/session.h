@@ -56,7 +56,7 @@ class Session : public QObject {
     // False also while no library is open, and while it cannot be read.
     bool can_undo();
     bool can_redo();
-    // After an erasure: nothing from before can be undone, and no picture from before is at hand.
+    // After an erasure: no picture from before is at hand.
     void forget_past();
 
     // Starts long work. `work` runs on a thread of its own with its own library connection;
@@ -100,7 +100,6 @@ class Session : public QObject {
     Clock clock_;
     std::optional<Library> library_;
     std::unique_ptr<PictureLoader> pictures_;
-    Edits edits_;
     std::optional<LookId> look_in_hand_;
     std::int64_t version_of_others_ = 0;
 };

@@ -2,16 +2,9 @@
 
 namespace quarterturn {
 
-Edit change_setting(Library& library, std::string said, std::string_view name, std::string value) {
-    const auto before = library.settings().get(name);
-    return {std::move(said),
-            [=, value = std::move(value)](Library& l) { l.settings().set(name, value); },
-            [=](Library& l) {
-                if (before) {
-                    l.settings().set(name, *before);
-                } else {
-                    l.settings().clear(name);
-                }
+Edit change_setting(std::string said, std::string_view name, std::string value) {
+    return {std::move(said), [name = std::string(name), value = std::move(value)](Library& l) {
+                l.settings().set(name, value);
             }};
 }
 

@@ -5,6 +5,6 @@
 namespace quarterturn {
 
 // `said` as in "changed the paper for sheets".
-Edit change_setting(Library& library, std::string said, std::string_view name, std::string value);
+Edit change_setting(std::string said, std::string_view name, std::string value);
 
 }  // namespace quarterturn

@@ -101,9 +101,8 @@ void ShotRow::add_waiving(QVBoxLayout& column) {
     const Shot shot = line_.wanted.shot;
     if (line_.verdict == Coverage::waived) {
         QPushButton* back = make_quiet_button(tr("Take the waiver back"));
-        connect(back, &QPushButton::clicked, this, [this, shot] {
-            session_.change_records(taking_waiver_back(session_.library(), look_, shot));
-        });
+        connect(back, &QPushButton::clicked, this,
+                [this, shot] { session_.change_records(taking_waiver_back(look_, shot)); });
         column.addWidget(back, 0, Qt::AlignLeading);
     }
     if (!open_gap(line_)) return;
@@ -113,7 +112,7 @@ void ShotRow::add_waiving(QVBoxLayout& column) {
         new ReasonField(tr("Why can the look be made again without it?"), tr("Waive it"));
     connect(waive, &QPushButton::clicked, reason, &ReasonField::ask);
     connect(reason, &ReasonField::given, this, [this, shot](const QString& because) {
-        session_.change_records(waiving(session_.library(), look_, {shot, to_utf8(because)}));
+        session_.change_records(waiving(look_, {shot, to_utf8(because)}));
     });
     column.addWidget(waive, 0, Qt::AlignLeading);
     column.addWidget(reason);

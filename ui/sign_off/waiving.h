@@ -5,8 +5,7 @@
 
 namespace quarterturn {
 
-// Each knows its way back to what was there.
-Edit waiving(Library& library, LookId look, const Waiver& waiver);
-Edit taking_waiver_back(Library& library, LookId look, const Shot& shot);
+Edit waiving(LookId look, const Waiver& waiver);
+Edit taking_waiver_back(LookId look, const Shot& shot);
 
 }  // namespace quarterturn

@@ -126,13 +126,4 @@ void DayPhotosPanel::show_pictures() {
     }
 }
 
-Edit place_day_photos_edit(WeddingId wedding, std::vector<Seat> seats,
-                           std::vector<DayProposal> confirmed) {
-    const auto placed = std::make_shared<DayPlaced>();
-    return {
-        to_utf8(DayPhotosPanel::tr("placed the photos of the day")),
-        [=](Library& library) { *placed = place_day_photos(library, wedding, seats, confirmed); },
-        [=](Library& library) { take_back(library, *placed); }};
-}
-
 }  // namespace quarterturn

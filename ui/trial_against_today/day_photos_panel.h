@@ -5,7 +5,6 @@
 
 #include "indexer/intake/day_photos.h"
 #include "indexer/looks/as_made.h"
-#include "ui/shell/edits.h"
 
 class QComboBox;
 class QPushButton;
@@ -48,9 +47,5 @@ class DayPhotosPanel : public QWidget {
     QVBoxLayout* list_;
     QPushButton* keep_;
 };
-
-// Undone in one step, with the sittings that it made.
-Edit place_day_photos_edit(WeddingId wedding, std::vector<Seat> seats,
-                           std::vector<DayProposal> confirmed);
 
 }  // namespace quarterturn

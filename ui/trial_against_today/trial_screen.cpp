@@ -231,7 +231,7 @@ void TrialScreen::keep_points(bool found_anew) {
         }
     }
     stage_->setCurrentWidget(comparing_);
-    session_.change_records(change_points(session_.library(), changes));
+    session_.change_records(change_points(changes));
 }
 
 }  // namespace quarterturn

@@ -37,8 +37,10 @@ void TrialScreen::propose_places() {
 
 void TrialScreen::place_photos() {
     stage_->setCurrentWidget(comparing_);
-    session_.change_records(place_day_photos_edit(
-        *wedding_, planned_seats(session_.library(), *wedding_), day_photos_->confirmed()));
+    session_.change_photos([this](Library& library) {
+        place_day_photos(library, *wedding_, planned_seats(library, *wedding_),
+                         day_photos_->confirmed());
+    });
 }
 
 void TrialScreen::ask_where() {

@@ -12,6 +12,6 @@ struct PointsOfPhoto {
     std::optional<HeadPoints> points;  // nothing: found by the program again
 };
 
-Edit change_points(Library& library, const std::vector<PointsOfPhoto>& changes);
+Edit change_points(const std::vector<PointsOfPhoto>& changes);
 
 }  // namespace quarterturn

@@ -32,8 +32,7 @@ Edit change_step(WeddingId wedding, LookId look, const StepTick& step, bool done
         done ? board_edit(QT_TRANSLATE_NOOP("board_edits", "ticked step %1"))
              : board_edit(QT_TRANSLATE_NOOP("board_edits", "took the tick off step %1"));
     return {to_utf8(said.arg(step.number + 1)),
-            [=](Library& library) { set_step(library, wedding, look, step, done); },
-            [=](Library& library) { set_step(library, wedding, look, step, !done); }};
+            [=](Library& library) { set_step(library, wedding, look, step, done); }};
 }
 
 Edit change_client(WeddingId wedding, const Client& client, bool done) {
@@ -41,23 +40,19 @@ Edit change_client(WeddingId wedding, const Client& client, bool done) {
         done ? board_edit(QT_TRANSLATE_NOOP("board_edits", "said that %1 is done"))
              : board_edit(QT_TRANSLATE_NOOP("board_edits", "said that %1 is not done after all"));
     return {to_utf8(said.arg(from_utf8(client.name))),
-            [=, id = client.id](Library& library) { set_client(library, wedding, id, done); },
-            [=, id = client.id](Library& library) { set_client(library, wedding, id, !done); }};
+            [=, id = client.id](Library& library) { set_client(library, wedding, id, done); }};
 }
 
 Edit start_timer(const Timer& timer) {
     const QString said = board_edit(QT_TRANSLATE_NOOP("board_edits", "started the timer %1"));
-    auto kept = std::make_shared<Timer>(timer);
     return {to_utf8(said.arg(from_utf8(timer.name))),
-            [kept](Library& library) { kept->id = library.boards().start(*kept); },
-            [kept](Library& library) { library.boards().stop(kept->id); }};
+            [timer](Library& library) { library.boards().start(timer); }};
 }
 
 Edit stop_timer(const Timer& timer) {
     const QString said = board_edit(QT_TRANSLATE_NOOP("board_edits", "put the timer %1 away"));
     return {to_utf8(said.arg(from_utf8(timer.name))),
-            [timer](Library& library) { library.boards().stop(timer.id); },
-            [timer](Library& library) { library.boards().start(timer); }};
+            [timer](Library& library) { library.boards().stop(timer.id); }};
 }
 
 }  // namespace quarterturn

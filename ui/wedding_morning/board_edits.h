@@ -1,5 +1,5 @@
 #pragma once
-// What she sets down at the board, each with its way back.
+// What she sets down at the board.
 
 #include "indexer/looks/wedding_board.h"
 #include "ui/shell/edits.h"

@@ -32,6 +32,7 @@ extern const Migration erasures;
 extern const Migration pair_windows;
 extern const Migration photo_bin;
 extern const Migration backups;
+extern const Migration undo_journal;
 
 // SQLite's user_version, which counts the steps that a file has behind it.
 int schema_version(SQLite::Database& database);

@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include "indexer/intake/sort.h"
 #include "tests/support/example_library.h"
 
 namespace quarterturn {
@@ -42,10 +43,10 @@ TEST_F(DayPhotosTest, AreNobodysWhereNothingIsPlanned) {
 }
 
 TEST_F(DayPhotosTest, ConfirmedStandAtAWeddingDaySittingWithTheHoursOfHerSeats) {
-    const DayPlaced placed = place_day_photos(example.library, example.wedding, seats, proposed());
-    EXPECT_EQ(placed.photos, 2);
-    ASSERT_EQ(placed.sittings.size(), 1U);
-    const auto sitting = example.library.sittings().find(placed.sittings[0].id);
+    EXPECT_EQ(place_day_photos(example.library, example.wedding, seats, proposed()), 2);
+    const auto sittings = example.library.sittings().all();
+    ASSERT_EQ(sittings.size(), 2U);
+    const auto sitting = std::optional(sittings.back());
     EXPECT_EQ(sitting->kind, SittingKind::wedding_day);
     EXPECT_EQ(sitting->starts, at("2026-11-21T09:00"));
     EXPECT_EQ(sitting->ends, at("2026-11-21T11:01:20"));
@@ -64,20 +65,25 @@ TEST_F(DayPhotosTest, ConfirmedStandAtAWeddingDaySittingWithTheHoursOfHerSeats) 
 TEST_F(DayPhotosTest, AreTakenBackInOneStepWithTheSitting) {
     const Tags before = tags_of(first);
     const auto sittings = example.library.sittings().all().size();
-    const DayPlaced placed = place_day_photos(example.library, example.wedding, seats, proposed());
-    take_back(example.library, placed);
+    place_day_photos(example.library, example.wedding, seats, proposed());
+    example.reopen();
+    EXPECT_EQ(undo(example.library), "placed 2 photos of Okonjo-Lindqvist and Vale");
     EXPECT_EQ(tags_of(first), before);
     EXPECT_EQ(example.library.sittings().all().size(), sittings);
     EXPECT_EQ(example.library.looks().find(example.look)->sittings, std::vector{example.trial});
+    EXPECT_EQ(redo(example.library), "placed 2 photos of Okonjo-Lindqvist and Vale");
+    EXPECT_EQ(tags_of(first).look, example.look);
+    EXPECT_EQ(tags_of(first).sitting, example.library.sittings().all().back().id);
 }
 
-TEST_F(DayPhotosTest, AreNotTakenBackOverALaterChange) {
-    const DayPlaced placed = place_day_photos(example.library, example.wedding, seats, proposed());
-    Tags tags = tags_of(first);
-    tags.note = "the veil is on";
-    example.library.history().apply({.said = "noted", .tags = {{first, tags}}, .shifts = {}});
-    EXPECT_THROW(take_back(example.library, placed), StoreError);
-    EXPECT_EQ(tags_of(first).look, example.look);
+TEST_F(DayPhotosTest, AreTakenBackAfterOthersFellIntoTheSittingByTheirTime) {
+    place_day_photos(example.library, example.wedding, seats, proposed());
+    const PhotoId late = add("LATE.jpg", "2026-11-21T09:30:00");
+    sort_by_time(example.library);
+    ASSERT_TRUE(tags_of(late).sitting.has_value());
+    EXPECT_TRUE(undo(example.library));
+    EXPECT_FALSE(tags_of(late).sitting.has_value());
+    EXPECT_EQ(example.library.sittings().all().size(), 1U);
 }
 
 TEST_F(DayPhotosTest, ALookOfSomebodyElseIsRefusedAndNothingIsPlaced) {

@@ -56,12 +56,5 @@ TEST_F(RecipeDrafts, OneThatSaysNothingNewIsNone) {
     EXPECT_EQ(library.recipes().current(look)->recipe, parted("left"));
 }
 
-TEST_F(RecipeDrafts, HoldTheLookAndRevisionsTheSitting) {
-    library.recipes().keep_draft(look, parted("left"), at("2026-11-07T12:00"));
-    EXPECT_THROW(library.looks().remove(look), StoreError);
-    library.recipes().save(look, parted("left"), at("2026-11-07T12:00"), trial);
-    EXPECT_THROW(library.sittings().remove(trial), StoreError);
-}
-
 }  // namespace
 }  // namespace quarterturn

@@ -168,29 +168,46 @@ TEST_F(RecipeTableTest, ASavingTakenBackIsADraftAgain) {
     const RevisionId first = recipes.save(look, bun(), at("2026-11-07T12:00"));
     Recipe changed = bun();
     changed.finish = "mist";
-    const RevisionId second = recipes.save(look, changed, at("2026-11-07T12:10"));
-    EXPECT_THROW(recipes.take_back(look, first), StoreError);
-    recipes.take_back(look, second);
+    recipes.keep_draft(look, changed, at("2026-11-07T12:10"));
+    const auto save = [&] { recipes.save(look, changed, at("2026-11-07T12:20")); };
+    library.history().record("saved it", save);
+    EXPECT_EQ(library.history().undo(), "saved it");
     EXPECT_EQ(recipes.current(look)->id, first);
     EXPECT_EQ(recipes.draft(look)->recipe, changed);
     EXPECT_EQ(recipes.draft(look)->kept_at, at("2026-11-07T12:10"));
     Recipe later = changed;
     later.drying = "by air";
-    const RevisionId again = recipes.save(look, changed, at("2026-11-07T12:20"));
+    library.history().record("saved it", save);
     recipes.keep_draft(look, later, at("2026-11-07T12:30"));
-    recipes.take_back(look, again);
-    EXPECT_EQ(recipes.draft(look)->recipe, later);
+    library.history().undo();
+    EXPECT_EQ(recipes.draft(look)->recipe, later) << "what she wrote since stays";
+}
+
+TEST_F(RecipeTableTest, ASavingIsNotTakenBackFromUnderALaterOne) {
+    RecipeTable recipes = library.recipes();
+    library.history().record("saved it",
+                             [&] { recipes.save(look, bun(), at("2026-11-07T12:00")); });
+    Recipe changed = bun();
+    changed.finish = "mist";
+    recipes.save(look, changed, at("2026-11-07T12:10"));
+    EXPECT_THROW(library.history().undo(), StoreError);
+    EXPECT_EQ(recipes.revisions(look).size(), 2U);
 }
 
 TEST_F(RecipeTableTest, ASealedRevisionIsNotTakenBack) {
-    const RevisionId saved = library.recipes().save(look, bun(), at("2026-11-07T12:00"));
+    RevisionId saved;
+    library.history().record(
+        "saved it", [&] { saved = library.recipes().save(look, bun(), at("2026-11-07T12:00")); });
     SignOff sign_off;
     sign_off.look = look;
     sign_off.signed_at = at("2026-11-07T12:10");
     sign_off.seal.recipe_sha256 = sha256(recipe_json(bun()));
     library.sign_offs().add(sign_off);
-    EXPECT_THROW(library.recipes().take_back(look, saved), StoreError);
+    EXPECT_THROW(library.history().undo(), StoreError);
     EXPECT_EQ(library.recipes().current(look)->id, saved);
+    library.sign_offs().reopen(look, "another pin", at("2026-11-07T12:20"));
+    EXPECT_EQ(library.history().undo(), "saved it");
+    EXPECT_FALSE(library.recipes().current(look));
 }
 
 TEST_F(RecipeTableTest, BelongsToALookThatIsThere) {

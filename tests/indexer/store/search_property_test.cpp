@@ -145,10 +145,10 @@ class Story {
     }
 
     void add_and_take_back() {
-        Client client = client_called("Combina");
-        client.id = library().clients().add(client);
-        library().clients().remove(client.id);
-        if (*rc::gen::arbitrary<bool>()) library().clients().put_back(client);
+        library().history().record("added her",
+                                   [&] { library().clients().add(client_called("Combina")); });
+        library().history().undo();
+        if (*rc::gen::arbitrary<bool>()) library().history().redo();
     }
 
     static Recipe any_recipe() {

@@ -169,8 +169,9 @@ TEST_F(Erasing, HerNameTypedAgainErasesHerAndHerPhotosForGood) {
     const Path photo =
         session.library().photo_file(*session.library().photos().find(whole.photos[0]));
     const std::string name = session.library().clients().find(whole.mira)->name;
-    session.change_records({"added a client", [](Library&) {},
-                            [name](Library& l) { l.clients().add(client_called(name)); }});
+    session.change_records({"named her anew", [id = whole.mira, name](Library& l) {
+                                l.clients().change({id, name, "a note on " + name});
+                            }});
     type("Mira Okonjo-Lindqvist");
     EXPECT_FALSE(session.library().clients().find(whole.mira));
     EXPECT_TRUE(session.library().photos().all().empty());

@@ -253,6 +253,7 @@ void ErasureTable::leave_one(std::span<const ToErase> others, std::span<const Ph
     run(*database_,
         "DELETE FROM selection WHERE id NOT IN (SELECT selection FROM selection_photo)");
     run(*database_, "DELETE FROM erasure");
+    run(*database_, "DELETE FROM action");  // pictures that others had kept were never here
     erasing.commit();
 }
 

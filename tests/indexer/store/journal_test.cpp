@@ -236,6 +236,24 @@ TEST_F(Journal, APictureThatOnlyItKnewIsListedToGo) {
     EXPECT_TRUE(ErasureTable(library.database()).files_left().empty());
 }
 
+TEST_F(Journal, IsNotTakenOverWhereOneClientIsLeft) {
+    const ClientId ada = library.clients().add(client_called("Ada"));
+    library.history().record("kept it", [&] {
+        Inspiration picture;
+        picture.client = mira;
+        picture.name = "veil.jpg";
+        picture.path = "inspiration/Mira/veil.jpg";
+        picture.sha256 = sha256("veil");
+        library.inspirations().add(picture);
+    });
+    ToErase other;
+    other.client = *library.clients().find(mira);
+    ErasureTable(library.database()).leave_one(std::array{other}, {});
+    EXPECT_TRUE(library.clients().find(ada));
+    EXPECT_FALSE(library.history().can_undo());
+    EXPECT_TRUE(ErasureTable(library.database()).files_left().empty());
+}
+
 TEST_F(Journal, WhatItSaysOfAPhotoGoesForGoodWithThePhoto) {
     const PhotoId photo = library.photos().add(example_photo("one.jpg"));
     library.history().record("said whose it is", [&] {

@@ -54,7 +54,7 @@ Row filled(const Row& row, const Row& whole) {
 ChoiceChange choice_change(Database& database, RowChange change) {
     if (!change.comes() && !change.goes()) {
         RowStatement pair(database, "SELECT * FROM pair WHERE id IS ?", {change.before.front()});
-        pair.step();
+        in_words([&] { return pair.step(); });
         const Row whole = pair.row();
         change.before = filled(change.before, whole);
         change.after = whole;

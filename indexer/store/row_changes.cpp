@@ -131,6 +131,8 @@ Changeset RowRecorder::taken_down() {
 }
 
 struct RowStatement::Prepared {
+    ~Prepared() { sqlite3_finalize(statement); }
+
     sqlite3* database = nullptr;
     sqlite3_stmt* statement = nullptr;
 };
@@ -152,9 +154,7 @@ RowStatement::RowStatement(Database& database, const std::string& sql, const Row
     });
 }
 
-RowStatement::~RowStatement() {
-    sqlite3_finalize(prepared_->statement);
-}
+RowStatement::~RowStatement() = default;
 
 bool RowStatement::step() {
     const int result = sqlite3_step(prepared_->statement);

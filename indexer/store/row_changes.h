@@ -63,7 +63,9 @@ class RowStatement {
     RowStatement(const RowStatement&) = delete;
     RowStatement& operator=(const RowStatement&) = delete;
 
-    bool step();  // false when there is no further row
+    // False when there is no further row. Throws SQLite::Exception, by which a constraint is told
+    // from what else may be wrong.
+    bool step();
     Row row() const;
 
   private:

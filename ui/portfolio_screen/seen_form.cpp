@@ -3,6 +3,7 @@
 #include <QCheckBox>
 #include <QComboBox>
 
+#include "ui/portfolio_screen/clients_seen.h"
 #include "ui/portfolio_screen/photo_edits.h"
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"
@@ -20,20 +21,12 @@ FaceAnswer answer_in(const Seen& seen) {
     return *seen.face ? FaceAnswer::yes : FaceAnswer::no;
 }
 
-QString people_in(const PhotoToShow& shown) {
-    QStringList names;
-    for (const ShownPerson& person : shown.people) names << isolated(from_utf8(person.name));
-    if (names.isEmpty()) return SeenForm::tr("Nobody is named: say whose look it is.");
-    //: the names of clients
-    return SeenForm::tr("It shows %1.").arg(names.join(QStringLiteral(", ")));
-}
-
 }  // namespace
 
 SeenForm::SeenForm(Session& session, QWidget* parent)
     : QWidget(parent),
       session_(session),
-      people_(make_text({})),
+      clients_(new ClientsSeen(session)),
       face_(new QComboBox),
       strangers_(new QCheckBox(tr("Somebody who is no client"))),
       nobody_(new QCheckBox(tr("No person at all"))),
@@ -44,7 +37,7 @@ SeenForm::SeenForm(Session& session, QWidget* parent)
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(space(1));
-    for (QWidget* part : {static_cast<QWidget*>(people_), static_cast<QWidget*>(face_),
+    for (QWidget* part : {static_cast<QWidget*>(clients_), static_cast<QWidget*>(face_),
                           static_cast<QWidget*>(strangers_), static_cast<QWidget*>(nobody_),
                           static_cast<QWidget*>(doubts_)}) {
         column->addWidget(part);
@@ -58,7 +51,7 @@ SeenForm::SeenForm(Session& session, QWidget* parent)
 void SeenForm::show_photo(const Photo& photo, const PhotoToShow& shown) {
     photo_ = photo.id;
     const Seen seen = session_.library().credits().seen(photo.id);
-    people_->setText(people_in(shown));
+    clients_->show_photo(photo, shown);
     face_->setCurrentIndex(static_cast<int>(answer_in(seen)));
     strangers_->setChecked(seen.strangers);
     nobody_->setChecked(seen.nobody);

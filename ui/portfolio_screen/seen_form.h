@@ -11,6 +11,7 @@ class QLabel;
 
 namespace quarterturn {
 
+class ClientsSeen;
 class Session;
 
 // Who is seen in a photo, and whether a face shows. Each choice counts at once.
@@ -26,7 +27,7 @@ class SeenForm : public QWidget {
 
     Session& session_;
     PhotoId photo_;
-    QLabel* people_;
+    ClientsSeen* clients_;
     QComboBox* face_;
     QCheckBox* strangers_;
     QCheckBox* nobody_;

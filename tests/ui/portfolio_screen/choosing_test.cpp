@@ -75,6 +75,20 @@ TEST_F(PortfolioScreenTest, APhotographersLicenceIsRecorded) {
     EXPECT_EQ(problems_at_all_sizes(screen), QStringList());
 }
 
+TEST_F(PortfolioScreenTest, AnotherClientWhoIsInThePhotoHasToAllowItToo) {
+    look_at(back);
+    EXPECT_TRUE(says("It may be shown on a website."));
+    press("Another client is in it…");
+    EXPECT_EQ(problems_at_all_sizes(screen), QStringList());
+    press("Ada Vale is seen in the photo");
+    EXPECT_TRUE(says("Ada Vale was not asked"));
+    press("Ada Vale is not in it");
+    EXPECT_TRUE(says("It may be shown on a website."));
+    session.undo();
+    wait();
+    EXPECT_TRUE(says("It may not be shown on a website yet:"));
+}
+
 TEST_F(PortfolioScreenTest, SomebodyElsesPhotoNeverGoes) {
     look_at(back);
     field<QComboBox>("Whose photo it is")->setCurrentIndex(3);

@@ -52,6 +52,20 @@ std::string who_signed(const SignedForm& form) {
     return to_utf8(words);
 }
 
+// The same day holds for all that was granted.
+std::string how_long(const std::vector<Said>& all) {
+    std::optional<Date> until;
+    for (const Said& said : all) {
+        if (said.entry.said == ConsentSaid::granted) until = said.entry.until;
+    }
+    if (!until) {
+        return to_utf8(signed_words(QT_TRANSLATE_NOOP("signed_paper", "Until I take it back.")));
+    }
+    return to_utf8(signed_words(QT_TRANSLATE_NOOP("signed_paper",
+                                                  "Until %1, unless I take it back before."))
+                       .arg(shown(*until)));
+}
+
 // Where there was something to fill in, what was filled in.
 std::vector<FormBlock> answered(const SignedForm& form) {
     std::vector<FormBlock> blocks;
@@ -60,7 +74,9 @@ std::vector<FormBlock> answered(const SignedForm& form) {
             for (const Use use : all_uses) {
                 blocks.push_back({FormPart::paragraph, answer(use, form.said)});
             }
-        } else if (block.part != FormPart::until && block.part != FormPart::sign) {
+        } else if (block.part == FormPart::until) {
+            blocks.push_back({FormPart::paragraph, how_long(form.said)});
+        } else if (block.part != FormPart::sign) {
             blocks.push_back(block);
         }
     }

@@ -37,6 +37,7 @@ class Verifying {
         if (report_.stopped) return std::move(report_);
         find_without_record(all);
         report_.records = record_problems(library_);
+        std::ranges::move(records_of_others(library_), std::back_inserter(report_.records));
         check_seals();
         library_.verification().finish(wishes_.now, problems());
         return std::move(report_);

@@ -24,6 +24,21 @@ void check_references(SQLite::Database& handle, std::vector<std::string>& proble
     }
 }
 
+// What SQLite keeps beside the records, and what this program writes there before a migration.
+bool is_ours(std::string_view name) {
+    constexpr std::string_view records = records_file_name;
+    if (!name.starts_with(records)) return false;
+    name.remove_prefix(records.size());
+    for (const std::string_view ending : {"", "-wal", "-shm", "-journal"}) {
+        if (name == ending) return true;
+    }
+    return name.starts_with(".new") || name.starts_with(".version-");
+}
+
+bool looks_like_records(std::string_view name) {
+    return name.starts_with("records") && name.find(".sqlite") != name.npos;
+}
+
 }  // namespace
 
 void copy_records(Library& library, const Path& file) {
@@ -43,6 +58,20 @@ std::vector<std::string> record_problems(Library& library) {
         check_references(library.database().handle(), problems);
     });
     return problems;
+}
+
+std::vector<std::string> records_of_others(Library& library) {
+    std::vector<std::string> sentences;
+    for (const Path& file : library.disk().list(library.folder())) {
+        const std::string name = file.filename().string();
+        if (is_ours(name) || !looks_like_records(name)) continue;
+        sentences.push_back(
+            name + " lies beside the records, as services leave it that copy a folder to several "
+                   "computers; what was changed there may be in it, and nothing of it is used. Keep "
+                   "the library in a folder that no such service copies, and move this file out of "
+                   "it once you have looked whether anything is missing.");
+    }
+    return sentences;
 }
 
 bool sound_copy(const Path& file) {

@@ -57,6 +57,20 @@ TEST_F(VerifyTest, FindsDamagedPapersAndPictures) {
     EXPECT_EQ(look().troubles.size(), 2U);
 }
 
+TEST_F(VerifyTest, TellsOfRecordsThatAnotherComputerLeft) {
+    for (const char* ours : {"records.sqlite-journal", "records.sqlite.version-3.copy"}) {
+        write_text(library.folder() / ours, "");
+    }
+    EXPECT_TRUE(look().whole());
+    const std::array left{"records (Mira's copy 2026-11-19).sqlite", "records-2.sqlite-wal"};
+    for (const char* name : left) write_text(library.folder() / name, "");
+    const VerifyReport report = look();
+    ASSERT_EQ(report.records.size(), left.size());
+    EXPECT_TRUE(report.records[0].starts_with(left[0])) << report.records[0];
+    EXPECT_TRUE(report.records[1].starts_with(left[1])) << report.records[1];
+    EXPECT_TRUE(std::filesystem::exists(library.folder() / left[0]));
+}
+
 TEST_F(VerifyTest, HealsFromABackupAndKeepsTheChangedFile) {
     back_up_to(drive);
     const auto before = files_below(library.folder() / "photos");

@@ -1,45 +1,18 @@
 // Backups and restores that are killed at any moment: what the list of files names is whole, and
 // the next run goes on. KILLS says how often; a few times are enough to notice what was broken.
 
-#include <sys/wait.h>
-#include <unistd.h>
-
-#include <csignal>
 #include <random>
 
 #include "indexer/backup/restore.h"
 #include "indexer/backup/verify.h"
 #include "tests/indexer/backup/backup_fixture.h"
+#include "tests/support/killed.h"
+#include "tests/support/seen_from_outside.h"
 
 namespace quarterturn {
 namespace {
 
-int kills() {
-    const char* wanted = std::getenv("KILLS");
-    return wanted == nullptr ? 12 : std::atoi(wanted);
-}
-
-// Runs the work in a process of its own, and kills it after so many microseconds, unless it was
-// done by then.
-template <class Work>
-void kill_after(int microseconds, Work work) {
-    const pid_t child = ::fork();
-    if (child == 0) {
-        try {
-            work();
-        } catch (...) {
-            ::_exit(1);
-        }
-        ::_exit(0);
-    }
-    ASSERT_GT(child, 0);
-    ::usleep(static_cast<useconds_t>(microseconds));
-    ::kill(child, SIGKILL);
-    int status = 0;
-    ::waitpid(child, &status, 0);
-    const bool killed = WIFSIGNALED(status) && WTERMSIG(status) == SIGKILL;
-    EXPECT_TRUE(killed || (WIFEXITED(status) && WEXITSTATUS(status) == 0)) << status;
-}
+constexpr int usual_kills = 12;
 
 void back_up_library(const Path& folder, int day) {
     Library library = Library::open(folder / "library");
@@ -55,7 +28,7 @@ TEST(BackupKill, WhatTheListNamesIsWholeAndTheNextRunGoesOn) {
     for (int i = 0; i < 40; ++i) made->add_photo("IMG_" + std::to_string(i) + ".jpg", {});
     const Path folder = made->folder.path();
     std::minstd_rand random{7};
-    for (int i = 0; i < kills(); ++i) {
+    for (int i = 0; i < kills(usual_kills); ++i) {
         const std::string name = "IMG_" + std::to_string(i % 40) + ".jpg";
         const Photo photo = made->photo_named(name);
         const std::string place = "photos/" + std::to_string(3000 + i) + '/' + name;
@@ -63,13 +36,13 @@ TEST(BackupKill, WhatTheListNamesIsWholeAndTheNextRunGoesOn) {
         std::filesystem::rename(made->library.photo_file(photo), made->library.folder() / place);
         made->library.photos().set_path(photo.id, place);
         made->add_photo("new " + std::to_string(i) + ".jpg", {});
-        kill_after(static_cast<int>(random() % 120'000), [&] { back_up_library(folder, i); });
+        kill_after(std::chrono::microseconds{random() % 120'000}, [&] { back_up_library(folder, i); });
         if (std::filesystem::exists(made->drive / "checksums.sha256")) {
             const bool empty = files_below(made->drive / "records").empty();
             EXPECT_TRUE(empty || sha256sum_agrees(made->drive)) << i;
         }
     }
-    back_up_library(folder, kills());
+    back_up_library(folder, kills(usual_kills));
     EXPECT_TRUE(sha256sum_agrees(made->drive));
     EXPECT_EQ(files_below(made->drive / "photos"), files_below(made->library.folder() / "photos"));
 }
@@ -80,17 +53,18 @@ TEST(RestoreKill, IsNoLibraryUntilItIsWholeAndTheNextRunGoesOn) {
     made.back_up_to(made.drive);
     const RestoreWishes wishes{.from = made.drive, .to = made.folder / "again"};
     std::minstd_rand random{11};
-    for (int i = 0; i < kills(); ++i) {
+    for (int i = 0; i < kills(usual_kills); ++i) {
         if (i % 4 == 0) std::filesystem::remove_all(wishes.to);
         const bool whole_before = std::filesystem::exists(wishes.to / "records.sqlite") &&
                                   !std::filesystem::exists(wishes.to / "restoring");
         if (whole_before) std::filesystem::remove_all(wishes.to);
-        kill_after(static_cast<int>(random() % 80'000),
+        kill_after(std::chrono::microseconds{random() % 80'000},
                    [&] { restore(real_file_system(), wishes); });
         if (!std::filesystem::exists(wishes.to / "records.sqlite")) continue;
         Library restored = Library::open(wishes.to);
         const VerifyReport report = verify(restored, {});
         EXPECT_TRUE(report.troubles.empty() && report.without_record.empty()) << i;
+        EXPECT_EQ(wrong_from_outside(wishes.to), std::vector<std::string>{}) << i;
     }
     std::filesystem::remove_all(made.folder / "third");
     restore(real_file_system(), {.from = made.drive, .to = made.folder / "third"});

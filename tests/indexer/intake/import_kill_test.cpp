@@ -1,58 +1,21 @@
 // An import that is killed at any moment: what is recorded is there, and the next run goes on.
 
-#include <sys/wait.h>
-#include <unistd.h>
-
-#include <csignal>
 #include <random>
 
 #include "indexer/worker/confined.h"
 #include "tests/indexer/intake/import_fixture.h"
+#include "tests/support/killed.h"
+#include "tests/support/seen_from_outside.h"
 
 namespace quarterturn {
 namespace {
 
 constexpr int killed_photos = 60;
 
-int kills() {
-    const char* wanted = std::getenv("KILLS");
-    return wanted == nullptr ? 30 : std::atoi(wanted);
-}
-
 void import_card(const Path& folder) {
     Library library = Library::open(folder / "library");
     const auto decoder = make_confined_decoder();
     import_photos(library, *decoder, {.sources = {folder / "card"}});
-}
-
-pid_t start_import(const Path& folder) {
-    const pid_t child = ::fork();
-    if (child != 0) return child;
-    try {
-        import_card(folder);
-    } catch (...) {
-        ::_exit(1);
-    }
-    ::_exit(0);
-}
-
-// Kills the import after so many microseconds, unless it was done by then.
-void kill_after(const Path& folder, int microseconds) {
-    const pid_t child = start_import(folder);
-    ASSERT_GT(child, 0);
-    ::usleep(static_cast<useconds_t>(microseconds));
-    ::kill(child, SIGKILL);
-    int status = 0;
-    ::waitpid(child, &status, 0);
-    const bool killed = WIFSIGNALED(status) && WTERMSIG(status) == SIGKILL;
-    EXPECT_TRUE(killed || (WIFEXITED(status) && WEXITSTATUS(status) == 0)) << status;
-}
-
-void expect_recorded_photos_are_whole(const Path& folder) {
-    Library library = Library::open(folder / "library");
-    for (const Photo& photo : library.photos().all()) {
-        EXPECT_EQ(sha256(bytes_of_file(library.photo_file(photo))), photo.file.sha256);
-    }
 }
 
 TEST(ImportKill, WhatIsRecordedIsWholeAndTheNextRunGoesOn) {
@@ -63,18 +26,20 @@ TEST(ImportKill, WhatIsRecordedIsWholeAndTheNextRunGoesOn) {
     }
     const auto original = all_files(folder / "card");
     std::minstd_rand random{7};
-    for (int i = 0; i < kills(); ++i) {
+    for (int i = 0; i < kills(30); ++i) {
         if (i % 6 == 0) {
             std::filesystem::remove_all(folder / "library");
             Library::create(folder / "library");
         }
-        kill_after(folder.path(), static_cast<int>(random() % 150'000));
-        expect_recorded_photos_are_whole(folder.path());
+        kill_after(std::chrono::microseconds{random() % 150'000},
+                   [&] { import_card(folder.path()); });
+        EXPECT_EQ(wrong_from_outside(folder / "library"), std::vector<std::string>{}) << i;
     }
     import_card(folder.path());
     Library library = Library::open(folder / "library");
     EXPECT_EQ(library.photos().all().size(), killed_photos);
     expect_files_match_records(library);
+    EXPECT_EQ(without_record_from_outside(folder / "library"), std::vector<std::string>{});
     EXPECT_EQ(all_files(folder / "card"), original);
 }
 

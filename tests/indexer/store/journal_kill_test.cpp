@@ -9,6 +9,7 @@
 
 #include "tests/support/child.h"
 #include "tests/support/example_library.h"
+#include "tests/support/killed.h"
 #include "tests/support/records_dump.h"
 
 namespace quarterturn {
@@ -48,7 +49,7 @@ TEST_F(JournalKilled, AProcessKilledInTheMiddleHasUndoneAnActionOrNot) {
         states.insert(state());
     }
     std::mt19937 random(20261107);
-    for (int round = 0; round < 12; ++round) {
+    for (int round = 0; round < kills(12); ++round) {
         std::array<int, 2> ends{};
         ASSERT_EQ(::pipe(ends.data()), 0);
         const pid_t child = ::fork();

@@ -19,6 +19,12 @@ if(QUARTERTURN_SANITIZE)
   add_link_options(-fsanitize=address,undefined -no-pie)
 endif()
 
+if(QUARTERTURN_SANITIZE_THREADS)
+  add_compile_options(-fsanitize=thread -fno-omit-frame-pointer -O1 -g1)
+  add_compile_definitions(QUARTERTURN_SANITIZED)
+  add_link_options(-fsanitize=thread)
+endif()
+
 if(QUARTERTURN_FUZZ)
   # Clang's own opinion of code that GCC compiles without a warning stops nobody from fuzzing it.
   add_compile_options(-fsanitize=fuzzer-no-link,address,undefined -fno-sanitize-recover=all

@@ -28,6 +28,13 @@ std::vector<Photo> finished_photos(Library& library) {
     return photos;
 }
 
+std::string next_step(PhotoGate& gate, const Photo& photo, const Against& against, Use use) {
+    const auto people = gate.to_show(photo).people;
+    const auto about = std::ranges::find_if(
+        people, [&](const ShownPerson& person) { return against.client == person.client; });
+    return next_step(against, about == people.end() ? std::string() : about->name, use);
+}
+
 auto order_of(const Candidate& candidate) {
     return std::tuple(!candidate.lacks.empty(), !candidate.signed_off,
                       -candidate.photo.measures.focus);
@@ -47,10 +54,11 @@ std::vector<Candidate> candidates(Library& library, Decoder& decoder, Use use, D
                             *look,
                             families_of(library, look->id),
                             library.sign_offs().standing(look->id).has_value(),
+                            {},
                             {}};
-        for (const Against& against : gate.way_out(photo, use, on).verdict.against) {
-            candidate.lacks.push_back(against.words);
-        }
+        const Verdict verdict = gate.way_out(photo, use, on).verdict;
+        for (const Against& against : verdict.against) candidate.lacks.push_back(against.words);
+        if (!verdict.may()) candidate.next = next_step(gate, photo, verdict.against.front(), use);
         all.push_back(std::move(candidate));
     }
     std::ranges::stable_sort(all, {}, order_of);

@@ -16,6 +16,7 @@ struct Candidate {
     std::vector<std::string> families;  // of the look
     bool signed_off = false;
     std::vector<std::string> lacks;  // what stands against it, in words
+    std::string next;                // what to do about the first of them, in few words
 
     bool operator==(const Candidate&) const = default;
 };

@@ -172,6 +172,40 @@ Verdict may_go(const PhotoToShow& photo, Use use, Date on) {
     return Gatekeeper(photo, use, on).judge();
 }
 
+std::string next_step(const Against& against, const std::string& person, Use use) {
+    switch (against.obstacle) {
+        case Obstacle::not_asked:
+            return "Ask " + person + " about " + std::string(word(use));
+        case Obstacle::ended:
+            return "Ask " + person + " again";
+        case Obstacle::child:
+            return "Ask who looks after " + person;
+        case Obstacle::childs_age:
+            return "Say how old " + person + " is";
+        case Obstacle::declined:
+        case Obstacle::withdrawn:
+            return person + " said no";
+        case Obstacle::not_yet:
+            return person + " allows it later";
+        case Obstacle::face:
+            return "Leave the face out";
+        case Obstacle::nobody_named:
+            return "Say who is seen";
+        case Obstacle::strangers:
+            return "Somebody is no client";
+        case Obstacle::whose:
+            return "Say whose photo it is";
+        case Obstacle::somebody_elses:
+            return "Somebody else's photo";
+        case Obstacle::not_licensed:
+        case Obstacle::licence_ended:
+            return "Ask the photographer";
+        case Obstacle::credit_line:
+            return "Say the credit line";
+    }
+    return {};
+}
+
 bool face_shows(const Seen& seen) {
     return seen.face.value_or(true);
 }

@@ -64,6 +64,10 @@ struct Verdict {
 // the photographer's licence covers the use on that day and the credit line is known.
 Verdict may_go(const PhotoToShow& photo, Use use, Date on);
 
+// What to do about it, in so few words that they stand under a picture: "Ask Ada about website".
+// `person`: the name of whom it is about; empty where it is about nobody.
+std::string next_step(const Against& against, const std::string& person, Use use);
+
 // Only somebody who looked can say that none shows: the search misses faces, and a tag that says
 // from where a photo was taken can be a slip.
 bool face_shows(const Seen& seen);

@@ -43,7 +43,7 @@ QString ShownCandidates::caption(int position) const {
 
 QString ShownCandidates::state(int position) const {
     const Candidate& candidate = at(position);
-    if (!candidate.lacks.empty()) return from_utf8(candidate.lacks.front());
+    if (!candidate.lacks.empty()) return from_utf8(candidate.next);
     return candidate.signed_off ? tr("Signed off") : tr("Not signed off");
 }
 

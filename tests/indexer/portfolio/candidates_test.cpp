@@ -55,6 +55,17 @@ TEST_F(Candidates, ThoseThatMayGoComeFirstThenTheSharpest) {
     EXPECT_EQ(in_order(), (std::vector{sharp, soft, sharpest}));
 }
 
+TEST_F(Candidates, EachSaysInFewWordsWhatIsToBeDone) {
+    NoPictures decoder;
+    add("a.jpg", 900, false);
+    EXPECT_EQ(candidates(library, decoder, Use::website, today).front().next,
+              "Say whose photo it is");
+    EXPECT_EQ(candidates(library, decoder, Use::social_media, today).front().next,
+              "Ask Mira Okonjo-Lindqvist about social media");
+    add("b.jpg", 900, true);
+    EXPECT_EQ(candidates(library, decoder, Use::website, today).front().next, "");
+}
+
 TEST_F(Candidates, OnlyFinishedLooksAreOnes) {
     Photo before = example_photo("before.jpg");
     before.tags.look = look;

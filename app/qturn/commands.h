@@ -5,6 +5,9 @@ namespace quarterturn {
 
 class CommandSet;
 
+// Parses, runs and prints one command line; answers the exit code.
+int run_line(int argc, char** argv);
+
 // All of them, in the order of the job.
 void add_all_commands(CommandSet& commands);
 

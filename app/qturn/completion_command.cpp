@@ -33,7 +33,9 @@ std::string known_words_line(const NextWords& next) {
     return "    '" + next.after + "') words='" + words + "' ;;\n";
 }
 
-Reply completion(const CommandSet& commands) {
+Reply completion() {
+    CommandSet commands;
+    add_all_commands(commands);
     std::string script = script_start;
     for (const NextWords& next : commands.next_words()) script += known_words_line(next);
     script += script_end;
@@ -45,7 +47,7 @@ Reply completion(const CommandSet& commands) {
 void add_completion_command(CommandSet& commands) {
     commands.add({"completion", "Prints the completion script for bash.",
                   "qturn completion > ~/.local/share/bash-completion/completions/qturn"},
-                 [&commands](Session&) { return completion(commands); });
+                 [](Session&) { return completion(); });
 }
 
 }  // namespace quarterturn

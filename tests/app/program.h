@@ -10,7 +10,6 @@
 #include <string>
 #include <vector>
 
-#include "app/qturn/command_set.h"
 #include "app/qturn/commands.h"
 #include "tests/app/redirected.h"
 #include "tests/support/command.h"
@@ -75,9 +74,7 @@ class QturnTest : public ::testing::Test {
         for (std::string& word : line) words.push_back(word.data());
         const Redirected to_out(STDOUT_FILENO, out);
         const Redirected to_error(STDERR_FILENO, error);
-        CommandSet commands;
-        add_all_commands(commands);
-        return commands.run(static_cast<int>(words.size()), words.data());
+        return run_line(static_cast<int>(words.size()), words.data());
     }
 
     static std::string line_of(const Arguments& arguments) {

@@ -11,8 +11,21 @@ Path without_slash_at_end(const Path& folder) {
     return whole.has_filename() ? whole : whole.parent_path();
 }
 
-void refuse_if_there(FileSystem& disk, const Path& folder, const std::string& next_step) {
-    if (disk.exists(folder)) throw StoreError(folder.string() + " is there already: " + next_step);
+void refuse_if_there(FileSystem& disk, const Path& folder) {
+    if (!disk.exists(folder)) return;
+    throw StoreError(folder.string() + " is there already: choose a new folder.");
+}
+
+// What an export that was interrupted had written by then.
+void remove_left(FileSystem& disk, const Path& folder) {
+    for (const Path& entry : disk.list(folder)) {
+        if (std::filesystem::is_directory(std::filesystem::symlink_status(entry))) {
+            remove_left(disk, entry);
+        } else {
+            disk.remove(entry);
+        }
+    }
+    disk.remove_empty_folder(folder);
 }
 
 }  // namespace
@@ -22,9 +35,8 @@ void write_whole_bag(FileSystem& disk, const Path& wanted,
     const Path folder = without_slash_at_end(wanted);
     const Path unfinished =
         folder.parent_path() / ("." + folder.filename().string() + ".unfinished");
-    refuse_if_there(disk, folder, "choose a new folder.");
-    refuse_if_there(disk, unfinished,
-                    "an earlier export was interrupted. Delete that folder, and export again.");
+    refuse_if_there(disk, folder);
+    if (disk.exists(unfinished)) remove_left(disk, unfinished);
     BagWriter bag(disk, unfinished);
     try {
         fill(bag);

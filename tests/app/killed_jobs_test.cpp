@@ -63,7 +63,7 @@ class KilledJob : public testing::Test {
         const std::string before = state_of(fresh(base));
         const auto begun = std::chrono::steady_clock::now();
         const Path ended = fresh(base);
-        EXPECT_FALSE(kill_after(microseconds{60'000'000}, [&] { job(ended); }));
+        EXPECT_TRUE(ends_well(start_apart([&] { job(ended); })));
         const std::string after = state_of(ended);
         ASSERT_NE(before, after) << "the job changes something";
         const auto took = std::chrono::duration_cast<microseconds>(
@@ -117,7 +117,7 @@ TEST_F(KilledJob, Tagging) {
 TEST_F(KilledJob, PuttingIntoTheBin) {
     try_job([photo = made.shown](const Path& folder) {
         Library library = Library::open(folder);
-        put_into_bin(library, std::array{photo}, date_of(later));
+        if (library.bin().all().empty()) put_into_bin(library, std::array{photo}, date_of(later));
     });
 }
 

@@ -29,6 +29,13 @@ pid_t start_apart(Work work) {
     ::_exit(0);
 }
 
+// Lets it come to its end; whether it ended well.
+inline bool ends_well(pid_t child) {
+    int status = 0;
+    ::waitpid(child, &status, 0);
+    return WIFEXITED(status) && WEXITSTATUS(status) == 0;
+}
+
 // True when it was killed, false when it was done by then.
 inline bool kill_at(pid_t child, std::chrono::microseconds moment) {
     ::usleep(static_cast<useconds_t>(moment.count()));

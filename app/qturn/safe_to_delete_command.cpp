@@ -24,6 +24,14 @@ std::string_view lack_word(Lacks lacks) {
             return "damaged in the library";
         case Lacks::backup:
             return "in no backup";
+        case Lacks::backup_at_hand:
+            return "in a backup that is not connected";
+        case Lacks::whole_file_in_backup:
+            return "damaged in the backup";
+        case Lacks::backup_elsewhere:
+            return "in a backup on the same card";
+        case Lacks::staying:
+            return "in the bin";
         case Lacks::photo:
             return "no photo";
         case Lacks::reading:
@@ -35,7 +43,7 @@ std::string_view lack_word(Lacks lacks) {
 Reply safe_reply(const SafeToDelete& found) {
     Reply reply{
         {count_text(found.safe.size(), "photo") + (found.safe.size() == 1 ? " is" : " are") +
-         " in the library and in a backup, and safe to delete. Nothing was deleted."},
+         " whole in the library and in a connected backup, and safe to delete. Nothing was deleted."},
         {{"safe", paths_json(found.safe)},
          {"keep", json::array()},
          {"all_safe", found.all_safe()},
@@ -70,8 +78,8 @@ void add_safe_to_delete_command(CommandSet& commands) {
     const auto options = std::make_shared<SafeOptions>();
     auto command = commands.add(
         {"safe-to-delete",
-         "Says which photos of a card may be deleted there: those in the library and in a backup. "
-         "Deletes nothing.",
+         "Says which photos of a card may be deleted there: those that are whole in the library and "
+         "in a connected backup. Deletes nothing.",
          "qturn safe-to-delete /media/card"},
         [options](Session& session) { return look_through(session, *options); });
     command.argument("FOLDER", options->folders, "Folders, or single photos");

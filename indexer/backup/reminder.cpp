@@ -24,7 +24,14 @@ std::optional<std::string> backup_reminder(Library& library, Date today) {
     if (fresh == 0) return std::nullopt;
     if (!last) {
         return "There is no backup yet of " + counted_photos(fresh) +
-               " and their records: make one on another drive.";
+               (fresh == 1 ? " and its records" : " and their records") +
+               ": make one on another drive.";
+    }
+    if (date_of(*last->at) > today) {
+        return "The last backup says that it was made on " + iso_text(date_of(*last->at)) +
+               ", which is yet to come: see that the computer's clock is right, and make one now, "
+               "since " +
+               counted_photos(fresh) + " came after it.";
     }
     const std::chrono::days since =
         std::chrono::local_days(today) - std::chrono::local_days(date_of(*last->at));

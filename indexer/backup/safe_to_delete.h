@@ -1,6 +1,6 @@
 #pragma once
 // Which photos of a card or phone may be deleted there: those that the library holds whole and that
-// a backup holds too. The program itself deletes nothing.
+// a connected backup on another drive holds whole too. The program itself deletes nothing.
 
 #include <functional>
 #include <stop_token>
@@ -12,7 +12,17 @@
 
 namespace quarterturn {
 
-enum class Lacks { library, whole_file_in_library, backup, photo, reading };
+enum class Lacks {
+    library,
+    whole_file_in_library,
+    backup,
+    backup_at_hand,        // one that holds it is not connected, so that nobody can look
+    whole_file_in_backup,  // gone or damaged there
+    backup_elsewhere,      // the only one lies on the card itself
+    staying,               // it lies in the bin, and goes for good
+    photo,
+    reading
+};
 
 struct FileToKeep {
     Path file;
@@ -36,8 +46,8 @@ struct SafeWishes {
     std::stop_token stop{};
 };
 
-// Reads every photo there and its file in the library. A backup whose drive is not connected is
-// believed, as the library remembers it. Throws StoreError.
+// Reads every photo there, its file in the library and those in the backups. Throws StoreError, also
+// for a folder in which a library or a backup lies, or that lies in one.
 SafeToDelete safe_to_delete(Library& library, const SafeWishes& wishes);
 
 }  // namespace quarterturn

@@ -92,7 +92,7 @@ class Verifying {
     // The file may have been moved meanwhile: what counts is where the record says it is now.
     void meet(LibraryFile file) {
         if (file.photo) {
-            const auto photo = library_.photos().find(*file.photo);
+            const auto photo = library_.photos().find_also_in_bin(*file.photo);
             if (!photo) return;
             file.path = photo->file.path;
         }

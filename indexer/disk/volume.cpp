@@ -37,4 +37,11 @@ std::string volume_label(const Path& folder) {
     return {};
 }
 
+bool on_one_volume(const Path& one, const Path& other) {
+    struct stat first {};
+    struct stat second {};
+    return ::stat(one.c_str(), &first) == 0 && ::stat(other.c_str(), &second) == 0 &&
+           first.st_dev == second.st_dev;
+}
+
 }  // namespace quarterturn

@@ -10,4 +10,7 @@ namespace quarterturn {
 // (/dev/disk/by-label, kept by udev). Empty where there is none or it cannot be told.
 std::string volume_label(const Path& folder);
 
+// Whether both lie on one drive or partition, as far as that can be told.
+bool on_one_volume(const Path& one, const Path& other);
+
 }  // namespace quarterturn

@@ -1,6 +1,7 @@
 #include "indexer/backup/safe_to_delete.h"
 
 #include "indexer/backup/reminder.h"
+#include "indexer/intake/bin.h"
 #include "tests/indexer/backup/backup_fixture.h"
 
 namespace quarterturn {
@@ -48,13 +49,36 @@ TEST_F(SafeTest, WhatIsDamagedInTheLibraryIsNot) {
 TEST_F(SafeTest, WhatIsGoneFromAConnectedBackupIsNot) {
     back_up_to(drive);
     std::filesystem::remove(drive / photo_named("one.jpg").file.path);
-    EXPECT_EQ(to_keep(), (Keep{{"one.jpg", Lacks::backup}}));
+    EXPECT_EQ(to_keep(), (Keep{{"one.jpg", Lacks::whole_file_in_backup}}));
 }
 
-TEST_F(SafeTest, ABackupWhoseDriveIsAwayIsBelieved) {
+TEST_F(SafeTest, WhatIsDamagedInAConnectedBackupIsNot) {
+    back_up_to(drive);
+    write_text(drive / photo_named("one.jpg").file.path, "PHOTO of one.jpg");
+    EXPECT_EQ(to_keep(), (Keep{{"one.jpg", Lacks::whole_file_in_backup}}));
+}
+
+TEST_F(SafeTest, ABackupWhoseDriveIsAwayIsNotBelieved) {
     back_up_to(drive);
     std::filesystem::rename(folder / "drive", folder / "in the drawer");
-    EXPECT_EQ(to_keep(), Keep{});
+    EXPECT_EQ(to_keep(),
+              (Keep{{"one.jpg", Lacks::backup_at_hand}, {"two.jpg", Lacks::backup_at_hand}}));
+}
+
+TEST_F(SafeTest, NothingInALibraryOrABackupIsEverSafe) {
+    back_up_to(drive);
+    for (const Path& kept : {drive, drive / "photos", library.folder(), folder / "drive"}) {
+        EXPECT_THROW(safe_to_delete(library, {.sources = {kept}}), StoreError) << kept;
+    }
+    const Path link = folder / "link";
+    std::filesystem::create_directory_symlink(drive / "photos", link);
+    EXPECT_THROW(safe_to_delete(library, {.sources = {link}}), StoreError);
+}
+
+TEST_F(SafeTest, WhatLiesInTheBinIsNot) {
+    put_into_bin(library, std::array{photo_named("one.jpg").id}, parse_date("2026-11-08").value());
+    back_up_to(drive);
+    EXPECT_EQ(to_keep(), (Keep{{"one.jpg", Lacks::staying}}));
 }
 
 TEST_F(SafeTest, WhatCouldNotBeBackedUpIsNot) {
@@ -63,7 +87,6 @@ TEST_F(SafeTest, WhatCouldNotBeBackedUpIsNot) {
     write_text(file, "PHOTO of one.jpg");
     back_up_to(drive);
     write_text(file, whole);
-    std::filesystem::rename(folder / "drive", folder / "in the drawer");
     EXPECT_EQ(to_keep(), (Keep{{"one.jpg", Lacks::backup}}));
 }
 
@@ -83,6 +106,7 @@ TEST_F(SafeTest, SheIsRemindedOfPhotosThatAreInNoBackup) {
     EXPECT_FALSE(reminder_on(library, "2027-11-08"));
     add_photo("four.jpg", trial);
     EXPECT_FALSE(reminder_on(library, "2026-12-07"));
+    EXPECT_TRUE(reminder_on(library, "2026-11-01")) << "the clock was ahead when it was made, or is behind";
     EXPECT_TRUE(reminder_on(library, "2026-12-08"));
     library.settings().set("backup days", "60");
     EXPECT_FALSE(reminder_on(library, "2026-12-08"));

@@ -2,6 +2,7 @@
 
 #include "indexer/backup/verify.h"
 
+#include "indexer/intake/bin.h"
 #include "indexer/looks/sign_off.h"
 #include "tests/indexer/backup/backup_fixture.h"
 
@@ -86,6 +87,17 @@ TEST_F(VerifyTest, HealsFromABackupAndKeepsTheChangedFile) {
     EXPECT_EQ(files_below(library.folder() / "photos"), before);
     EXPECT_EQ(text_of(library.folder() / "inspiration/torn out.jpg"), "torn out of a magazine");
     EXPECT_TRUE(look().whole());
+}
+
+TEST_F(VerifyTest, HealsWhatLiesInTheBinToo) {
+    const Photo binned = photo_named("one.jpg");
+    put_into_bin(library, std::array{binned.id}, parse_date("2026-11-08").value());
+    back_up_to(drive);
+    std::filesystem::remove(library.photo_file(binned));
+    const VerifyReport report = look();
+    ASSERT_EQ(report.troubles.size(), 1U);
+    EXPECT_TRUE(report.troubles[0].healed());
+    EXPECT_TRUE(std::filesystem::exists(library.photo_file(binned)));
 }
 
 TEST_F(VerifyTest, TakesNoDamagedFileFromABackup) {

@@ -67,6 +67,7 @@ Reply back_up_reply(const BackupReport& report) {
 
 struct BackupOptions {
     std::string to;
+    bool read_all = false;
     bool progress = false;
 };
 
@@ -76,6 +77,7 @@ Reply back_up_now(Session& session, const BackupOptions& options) {
     ProgressLine line(options.progress);
     BackupWishes wishes;
     wishes.to = options.to;
+    wishes.read_all = options.read_all;
     wishes.now = local_now();
     wishes.utc = utc_now();
     wishes.stop = stop.token();
@@ -125,6 +127,8 @@ void add_backup_commands(CommandSet& commands) {
          "qturn backup '/media/drive/Quarterturn backup'"},
         [options](Session& session) { return back_up_now(session, *options); });
     command.argument("TO", options->to, "A new or empty folder on another drive, or the last one");
+    command.flag("--read-all", options->read_all,
+                 "Read every file there too, and write anew what is damaged");
     command.flag("--progress", options->progress,
                  "Show how far it is, also when standard error is no terminal");
 

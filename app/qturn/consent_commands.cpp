@@ -141,7 +141,7 @@ Reply withdraw(Session& session, const ConsentOptions& options) {
     const Client client = find_client(library, options.client);
     ConsentEntry entry = entry_from(client, ConsentSaid::withdrawn, options);
     if (!options.how) entry.how = HowGiven::message;
-    const auto standing = uses_to_withdraw(library, client.id, entry.said_on);
+    const auto standing = uses_to_withdraw(library, client.id);
     std::vector<Use> uses = options.uses.empty() ? standing : uses_from(options.uses);
     std::erase_if(uses,
                   [&](Use use) { return std::ranges::find(standing, use) == standing.end(); });

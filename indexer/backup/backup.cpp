@@ -33,13 +33,17 @@ class BackupRun {
         wanted_ = recorded_files(library_);
         note_last_photo();
         for (LibraryFile& text : loose_texts(library_)) wanted_.push_back(std::move(text));
-        plan_ = plan_backup(folder_, listed_, folder_.unfinished(), wanted_);
+        plan_ = plan_backup(listed_, folder_.unfinished(), wanted_,
+                            [this](const LibraryFile& file) { return is_there(file); });
+        report_.stopped = wishes_.read_all && wishes_.stop.stop_requested();
+        if (report_.stopped) return std::move(report_);
         new_.mark = listed_.mark;
         new_.last_erasure = last_erasure();
         const bool erased = listed_.last_erasure < new_.last_erasure;
-        const bool records_new = erased || !records_are_there();
+        const std::vector<std::string> before = records_before();
+        const bool records_new = erased || !records_are_there(before);
         if (plan_.nothing_new() && !records_new) return finish();
-        choose_records(records_new, erased);
+        choose_records(before, records_new, erased);
         refuse_without_room();
         settle_in();
         folder_.note_unfinished(paths_at_work());
@@ -60,20 +64,50 @@ class BackupRun {
         }
     }
 
+    // By its name and size, unless she wants all of them read.
+    bool is_there(const LibraryFile& file) {
+        FileSystem& disk = folder_.disk();
+        const Path place = folder_.file(file.path);
+        if (!wishes_.read_all || wishes_.stop.stop_requested()) {
+            return lies_there(disk, place, file);
+        }
+        if (wishes_.progress) {
+            wishes_.progress({++looked_at_, std::ssize(wanted_), place, std::nullopt});
+        }
+        try {
+            return holds(disk, place, file);
+        } catch (const DiskError&) {
+            return false;
+        }
+    }
+
     ErasureId last_erasure() {
         const auto erasures = ErasureTable(library_.database()).all();
         return erasures.empty() ? ErasureId{} : erasures.back().id;
     }
 
-    bool records_are_there() {
-        const auto records = records_in(listed_);
-        if (records.empty() || !folder_.disk().exists(folder_.file(records.back()))) return false;
+    // The copies of the records on the list, without those that are found damaged.
+    std::vector<std::string> records_before() {
+        std::vector<std::string> records = records_in(listed_);
+        if (!wishes_.read_all) return records;
+        std::erase_if(records, [&](const std::string& path) {
+            const bool whole =
+                holds(folder_.disk(), folder_.file(path), {{}, listed_.files.at(path)});
+            if (!whole) plan_.obsolete.push_back(path);
+            return !whole;
+        });
+        return records;
+    }
+
+    bool records_are_there(const std::vector<std::string>& records) {
+        if (records.empty() || records.size() < records_in(listed_).size() ||
+            !folder_.disk().exists(folder_.file(records.back())))
+            return false;
         return records_unchanged(library_, listed_.mark);
     }
 
     // Later than every copy there, even within a second, or when a clock was put back.
-    void choose_records(bool records_new, bool erased) {
-        const auto before = records_in(listed_);
+    void choose_records(const std::vector<std::string>& before, bool records_new, bool erased) {
         records_kept_ = before;
         if (!records_new) return;
         auto utc = wishes_.utc;
@@ -240,6 +274,7 @@ class BackupRun {
     Manifest new_;
     std::vector<LibraryFile> wanted_;
     BackupPlan plan_;
+    std::int64_t looked_at_ = 0;
     std::vector<std::string> records_kept_;
     std::vector<PhotoId> lacks_;
     BackupReport report_;

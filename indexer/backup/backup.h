@@ -21,6 +21,7 @@ struct BackupWishes {
     Path to{};
     LocalTime now{};
     std::chrono::sys_seconds utc{};
+    bool read_all = false;  // also what lies there already, and write anew what is damaged
     std::function<void(const ImportProgress&)> progress{};  // called from the calling thread
     std::stop_token stop{};
 };

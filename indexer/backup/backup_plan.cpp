@@ -9,9 +9,9 @@ namespace {
 
 class Planning {
   public:
-    Planning(const BackupFolder& backup, const Manifest& listed,
-             const std::vector<std::string>& unfinished)
-        : backup_(backup), listed_(listed), left_(unfinished.begin(), unfinished.end()) {
+    Planning(const Manifest& listed, const std::vector<std::string>& unfinished,
+             const std::function<bool(const LibraryFile&)>& is_there)
+        : is_there_(is_there), listed_(listed), left_(unfinished.begin(), unfinished.end()) {
         for (const auto& [path, sha256] : listed.files) by_checksum_.emplace(sha256, path);
     }
 
@@ -30,9 +30,7 @@ class Planning {
         const auto listed = listed_.files.find(file.path);
         const bool named = listed != listed_.files.end();
         if (named && listed->second == file.sha256) {
-            return lies_there(backup_.disk(), backup_.file(file.path), file)
-                       ? plan_.there.push_back(file)
-                       : write(file, file.path);
+            return is_there_(file) ? plan_.there.push_back(file) : write(file, file.path);
         }
         write(file, named ? std::string(moving_name) + '/' + file.sha256 : file.path);
     }
@@ -63,7 +61,7 @@ class Planning {
         return is_records_path(path) && listed_.files.contains(path);
     }
 
-    const BackupFolder& backup_;
+    const std::function<bool(const LibraryFile&)>& is_there_;
     const Manifest& listed_;
     std::set<std::string> left_;
     std::unordered_map<std::string, std::string> by_checksum_;
@@ -77,10 +75,10 @@ bool BackupPlan::any_in_the_way() const {
         to_write, [](const PlannedFile& planned) { return planned.place != planned.file.path; });
 }
 
-BackupPlan plan_backup(const BackupFolder& backup, const Manifest& listed,
-                       const std::vector<std::string>& unfinished,
-                       const std::vector<LibraryFile>& wanted) {
-    return Planning(backup, listed, unfinished).plan(wanted);
+BackupPlan plan_backup(const Manifest& listed, const std::vector<std::string>& unfinished,
+                       const std::vector<LibraryFile>& wanted,
+                       const std::function<bool(const LibraryFile&)>& is_there) {
+    return Planning(listed, unfinished, is_there).plan(wanted);
 }
 
 }  // namespace quarterturn

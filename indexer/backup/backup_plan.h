@@ -1,6 +1,7 @@
 #pragma once
 // What a backup still lacks: the library's files laid against the list of what lies there.
 
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -28,10 +29,10 @@ struct BackupPlan {
     bool any_in_the_way() const;
 };
 
-// `unfinished` is what an earlier backup may have left. Reads only the names and sizes of what is
-// listed, but all of a file that is left and not listed. Throws DiskError.
-BackupPlan plan_backup(const BackupFolder& backup, const Manifest& listed,
-                       const std::vector<std::string>& unfinished,
-                       const std::vector<LibraryFile>& wanted);
+// `unfinished` is what an earlier backup may have left; `is_there` says whether what is listed lies
+// there, and throws DiskError.
+BackupPlan plan_backup(const Manifest& listed, const std::vector<std::string>& unfinished,
+                       const std::vector<LibraryFile>& wanted,
+                       const std::function<bool(const LibraryFile&)>& is_there);
 
 }  // namespace quarterturn

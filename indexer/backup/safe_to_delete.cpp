@@ -61,16 +61,12 @@ bool goes_with(const Path& card, const Path& backup, const Path& library) {
 class CardCheck {
   public:
     CardCheck(Library& library, const SafeWishes& wishes)
-        : library_(library),
-          wishes_(wishes),
-          copies_(library),
-          binned_(library.bin().checksums()) {
+        : library_(library), wishes_(wishes), copies_(library), binned_(library.bin().checksums()) {
         for (const Path& source : wishes.sources) refuse_kept_folders(library.disk(), source);
         for (const Backup& backup : library.backups().all()) {
-            const bool on_the_card =
-                std::ranges::any_of(wishes.sources, [&](const Path& source) {
-                    return goes_with(source, backup.folder, library.folder());
-                });
+            const bool on_the_card = std::ranges::any_of(wishes.sources, [&](const Path& source) {
+                return goes_with(source, backup.folder, library.folder());
+            });
             backups_.push_back(
                 {library.backups().photos_in(backup), on_the_card, at_hand(library, backup)});
         }
@@ -182,16 +178,19 @@ std::string sentence(const FileToKeep& file) {
         case Lacks::backup:
             return name + " is in the library, and in no backup yet: make a backup.";
         case Lacks::backup_at_hand:
-            return name + " is in a backup that is not connected: connect its drive, so that the "
-                          "file there can be looked at.";
+            return name +
+                   " is in a backup that is not connected: connect its drive, so that the "
+                   "file there can be looked at.";
         case Lacks::whole_file_in_backup:
-            return name + " is in the library, but its file in the backup is gone or damaged: make "
-                          "a backup that reads every file anew.";
+            return name +
+                   " is in the library, but its file in the backup is gone or damaged: make "
+                   "a backup that reads every file anew.";
         case Lacks::backup_elsewhere:
             return name + " is in a backup that lies on the same card: make one on another drive.";
         case Lacks::staying:
-            return name + " lies in the bin of the library and goes for good there: take it out of "
-                          "the bin if you want to keep it.";
+            return name +
+                   " lies in the bin of the library and goes for good there: take it out of "
+                   "the bin if you want to keep it.";
         case Lacks::photo:
             return name + " is no photo that the library keeps: keep it elsewhere if you need it.";
         case Lacks::reading:

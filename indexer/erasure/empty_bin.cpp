@@ -18,7 +18,8 @@ int let_go(Library& library, const std::vector<PhotoId>& ids) {
 }
 
 std::vector<PhotoId> to_leave(Library& library, Date today) {
-    return library.bin().since_or_before(Date(std::chrono::local_days(today) - kept_in_bin));
+    const Date sure = library.bin().note_opening(today);
+    return library.bin().since_or_before(Date(std::chrono::local_days(sure) - kept_in_bin));
 }
 
 }  // namespace

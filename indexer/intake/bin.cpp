@@ -28,7 +28,7 @@ void put_into_bin(Library& library, std::span<const PhotoId> ids, Date today) {
     const std::vector<Photo> photos = photos_named(library, ids);
     for (const Photo& photo : photos) {
         refuse_if_sealed(library, photo);
-        change.binned.push_back({photo.id, today});
+        change.binned.push_back({photo.id, library.bin().not_before(today)});
     }
     change.said = "put " + photos_text(photos) + " into the bin";
     library.history().apply(change);

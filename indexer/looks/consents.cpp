@@ -186,11 +186,14 @@ std::vector<ConsentEntry> record_consent(Library& library, const ConsentEntry& e
     return recorded;
 }
 
-std::vector<Use> uses_to_withdraw(Library& library, ClientId client, Date on) {
+// A day that every entry was said before.
+constexpr Date end_of_time{std::chrono::year{9999}, std::chrono::December, std::chrono::day{31}};
+
+std::vector<Use> uses_to_withdraw(Library& library, ClientId client) {
     const auto entries = library.consents().of(client);
     std::vector<Use> uses;
     for (const Use use : all_uses) {
-        const StandingConsent consent = consent_on(entries, use, on);
+        const StandingConsent consent = consent_on(entries, use, end_of_time);
         if (consent.entry != nullptr && consent.entry->said == ConsentSaid::granted) {
             uses.push_back(use);
         }

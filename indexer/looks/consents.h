@@ -63,8 +63,8 @@ class PhotoGate {
 std::vector<ConsentEntry> record_consent(Library& library, const ConsentEntry& entry,
                                          std::span<const Use> uses);
 
-// The uses of which there is something to withdraw on that day: granted, also from a later day on.
-std::vector<Use> uses_to_withdraw(Library& library, ClientId client, Date on);
+// The uses of which there is something to withdraw: granted on whatever day, also from a later one.
+std::vector<Use> uses_to_withdraw(Library& library, ClientId client);
 
 // Copies a file into the library, under consents/, and hangs it on the entries. The file itself is
 // only read. Throws StoreError when it is empty or larger than 64 MiB, and DiskError.

@@ -28,6 +28,14 @@ const ConsentEntry* last_said(std::span<const ConsentEntry> entries, Counts coun
     return last;
 }
 
+bool is_no(const ConsentEntry& entry) {
+    return entry.said != ConsentSaid::granted;
+}
+
+bool stands_after(const ConsentEntry& yes, const ConsentEntry* no) {
+    return no == nullptr || (yes.id > no->id && yes.said_on >= no->said_on);
+}
+
 Standing standing_of(const ConsentEntry& entry, Date on) {
     if (entry.said == ConsentSaid::declined) return Standing::declined;
     if (entry.said == ConsentSaid::withdrawn) return Standing::withdrawn;
@@ -51,8 +59,19 @@ std::string_view word(Standing standing) {
 }
 
 StandingConsent consent_on(std::span<const ConsentEntry> entries, Use use, Date on) {
-    const ConsentEntry* entry = last_said(
-        entries, [&](const ConsentEntry& each) { return each.use == use && each.said_on <= on; });
+    const auto of_use = [&](const ConsentEntry& each) { return each.use == use; };
+    const auto no_of_use = [&](const ConsentEntry& each) { return of_use(each) && is_no(each); };
+    const ConsentEntry* recorded_last = nullptr;
+    for (const ConsentEntry& each : entries) {
+        const bool later = recorded_last == nullptr || each.id > recorded_last->id;
+        if (no_of_use(each) && later) recorded_last = &each;
+    }
+    const ConsentEntry* no = last_said(entries, no_of_use);
+    const ConsentEntry* yes = last_said(entries, [&](const ConsentEntry& each) {
+        return of_use(each) && !is_no(each) && each.said_on <= on && stands_after(each, no) &&
+               stands_after(each, recorded_last);
+    });
+    const ConsentEntry* entry = yes != nullptr ? yes : no;
     if (entry == nullptr) return {};
     return {standing_of(*entry, on), entry};
 }

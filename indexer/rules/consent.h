@@ -17,7 +17,9 @@ struct StandingConsent {
 
 // What she said last for the use, up to and including the day: the latest day on which she said
 // something, and of several on one day what was recorded last. What she said replaces all that she
-// had said before, also where it holds only from a later day. The days from and until which it
+// had said before, also where it holds only from a later day. A no stands against every yes that
+// was recorded before it, whatever days they name, since a clock or a day can be wrong; a yes
+// counts after a no when it was both said and recorded later. The days from and until which it
 // holds are themselves included.
 StandingConsent consent_on(std::span<const ConsentEntry> entries, Use use, Date on);
 

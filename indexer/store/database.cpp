@@ -2,8 +2,13 @@
 
 #include <SQLiteCpp/Backup.h>
 #include <sqlite3.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include <cerrno>
 
 #include "indexer/store/migrations/migrations.h"
+#include "indexer/store/records_file.h"
 #include "indexer/store/store_error.h"
 
 namespace quarterturn {
@@ -27,6 +32,26 @@ std::unique_ptr<SQLite::Database> open_file(const Path& file) {
     handle->exec("PRAGMA secure_delete = ON");
     handle->exec("PRAGMA synchronous = FULL");
     return handle;
+}
+
+// SQLite would make the files beside it as unchangeable as this one, and they would stay so.
+void refuse_unless_writable(const Path& file) {
+    if (::access(file.c_str(), W_OK) == 0) return;
+    if (errno == EROFS) {
+        throw StoreError(file.string() +
+                         " lies on a disk that can only be read: copy the library's folder to "
+                         "another disk and open it there.");
+    }
+    if (errno == EACCES || errno == EPERM) {
+        throw StoreError(file.string() +
+                         " may not be changed: allow it in its permissions, or sign in as the "
+                         "user it belongs to.");
+    }
+}
+
+std::uint64_t number_on_disk(const Path& file) {
+    struct stat there {};
+    return ::stat(file.c_str(), &there) == 0 ? there.st_ino : 0;
 }
 
 void refuse_unless_ours(SQLite::Database& handle, const Path& file) {
@@ -96,6 +121,7 @@ void keep_copy(SQLite::Database& handle, const Path& file, FileSystem& disk) {
 
 std::unique_ptr<SQLite::Database> open_library_file(const Path& file, FileSystem& disk) {
     if (!disk.exists(file)) create(file, disk);
+    refuse_unless_writable(file);
     auto handle = open_file(file);
     refuse_unless_ours(*handle, file);
     if (needs_migration(*handle, file)) {
@@ -110,7 +136,10 @@ std::unique_ptr<SQLite::Database> open_library_file(const Path& file, FileSystem
 }  // namespace
 
 Database::Database(const Path& file, FileSystem& disk)
-    : handle_(in_words([&] { return open_library_file(std::filesystem::absolute(file), disk); })) {}
+    : file_(std::filesystem::absolute(file)),
+      handle_(in_words([&] { return open_library_file(file_, disk); })) {
+    number_on_disk_ = number_on_disk(file_);
+}
 
 Database::~Database() = default;
 Database::Database(Database&&) noexcept = default;
@@ -118,6 +147,26 @@ Database& Database::operator=(Database&&) noexcept = default;
 
 int Database::schema_version() {
     return in_words([&] { return quarterturn::schema_version(*handle_); });
+}
+
+void Database::refuse_if_replaced() {
+    const std::uint64_t now = number_on_disk(file_);
+    if (now == number_on_disk_ || now == 0) return;
+    if (!kept_) {
+        const Path place = free_place_for_records(file_.parent_path());
+        in_words([&] {
+            SQLite::Statement keep(*handle_, "VACUUM INTO ?");
+            keep.bind(1, place.native());
+            keep.exec();
+        });
+        kept_ = true;
+    }
+    throw StoreError(file_.string() +
+                     " was replaced by another file while the library was open, as services do "
+                     "that copy folders. Nothing was changed; what was saved here before is kept "
+                     "beside it, in 'records (kept …).sqlite'. Close every window of the program, "
+                     "and open the library again. Keep it in a folder that no such service "
+                     "copies.");
 }
 
 std::int64_t Database::version_of_others() {

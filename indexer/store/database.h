@@ -33,8 +33,14 @@ class Database {
     // A number that differs from the one before when another connection, in this program or in
     // another, has changed the records since (SQLite's data_version).
     std::int64_t version_of_others();
+    // Throws StoreError when another file lies in the place of the one that is open: what is written
+    // into that would be lost. It is copied beside it first.
+    void refuse_if_replaced();
 
   private:
+    Path file_;
+    std::uint64_t number_on_disk_ = 0;
+    bool kept_ = false;
     std::unique_ptr<SQLite::Database> handle_;
 };
 

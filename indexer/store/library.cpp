@@ -1,5 +1,7 @@
 #include "indexer/store/library.h"
 
+#include "indexer/store/records_guard.h"
+
 namespace quarterturn {
 namespace {
 
@@ -49,6 +51,7 @@ Library::Library(Path folder, FileSystem& disk)
       database_(std::make_unique<Database>(folder_ / records_name, disk)) {
     disk.make_folders(cache_folder());
     disk.make_folders(incoming_folder());
+    remember_records_file(folder_, disk);
 }
 
 Library Library::create(const Path& folder, FileSystem& disk) {

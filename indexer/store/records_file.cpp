@@ -60,6 +60,13 @@ std::vector<std::string> record_problems(Library& library) {
     return problems;
 }
 
+Path free_place_for_records(const Path& folder) {
+    for (int number = 1;; ++number) {
+        Path place = folder / ("records (kept " + std::to_string(number) + ").sqlite");
+        if (!std::filesystem::exists(place)) return place;
+    }
+}
+
 std::vector<std::string> records_of_others(Library& library) {
     std::vector<std::string> sentences;
     for (const Path& file : library.disk().list(library.folder())) {

@@ -1,5 +1,9 @@
 #include "indexer/store/statement.h"
 
+#include <sqlite3.h>
+
+#include <algorithm>
+#include <array>
 #include <limits>
 
 #include "indexer/store/store_error.h"
@@ -9,11 +13,20 @@ namespace {
 
 constexpr std::string_view flaw_separator = ", ";
 
+bool changes_records(std::string_view sql) {
+    constexpr std::array changing{"INSERT", "UPDATE", "DELETE"};
+    return std::ranges::any_of(changing, [&](const char* word) { return sql.starts_with(word); });
+}
+
 }  // namespace
 
 Statement::Statement(Database& database, const std::string& sql)
     : statement_(
-          in_words([&] { return std::make_unique<SQLite::Statement>(database.handle(), sql); })) {}
+          in_words([&] { return std::make_unique<SQLite::Statement>(database.handle(), sql); })) {
+    // A transaction has asked when it began.
+    const bool alone = sqlite3_get_autocommit(database.handle().getHandle()) != 0;
+    if (alone && changes_records(sql)) database.refuse_if_replaced();
+}
 
 Statement::~Statement() = default;
 

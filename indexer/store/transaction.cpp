@@ -13,6 +13,7 @@ bool inside_one(Database& database) {
 
 Transaction::Transaction(Database& database)
     : database_(database), outermost_(!inside_one(database)) {
+    if (outermost_) database_.refuse_if_replaced();
     execute(outermost_ ? "BEGIN IMMEDIATE" : "SAVEPOINT joined");
 }
 

@@ -228,7 +228,7 @@ void ConsentScreen::ask(std::vector<Use> uses, ConsentSaid said, UseRow& below) 
 
 void ConsentScreen::ask_to_withdraw_all() {
     session_.attempt([this] {
-        auto uses = uses_to_withdraw(session_.library(), *client_, session_.today());
+        auto uses = uses_to_withdraw(session_.library(), *client_);
         if (!uses.empty()) ask(std::move(uses), ConsentSaid::withdrawn, *rows_.front());
     });
 }

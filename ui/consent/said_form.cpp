@@ -59,7 +59,7 @@ void SaidForm::add_uses() {
     auto* row = new FlowLayout(space(4));
     std::vector<Use> offered(all_uses.begin(), all_uses.end());
     if (question_.said == ConsentSaid::withdrawn) {
-        offered = uses_to_withdraw(session_.library(), question_.client.id, session_.today());
+        offered = uses_to_withdraw(session_.library(), question_.client.id);
     }
     for (const Use use : offered) {
         auto* box = new QCheckBox(capitalised_words(shown(use)));

@@ -120,8 +120,14 @@ void BackupPart::add_backup(const Backup& backup) {
     lost->setAccessibleName(tr("Take %1 off the list").arg(folder_words(backup)));
     lost->setToolTip(tr("Takes it off the list; nothing is removed there."));
     connect(lost, &QPushButton::clicked, this, [this, backup] { forget(backup); });
+    QPushButton* read = make_quiet_button(tr("Read all of it"));
+    read->setAccessibleName(tr("Read all of %1").arg(folder_words(backup)));
+    read->setToolTip(tr("Reads every file there, and writes anew what is damaged."));
+    connect(read, &QPushButton::clicked, this,
+            [this, folder = backup.folder] { back_up_to(folder, true); });
     QHBoxLayout* row = make_row(2);
     row->addWidget(make_text(standing_words(backup)), 1);
+    row->addWidget(read, 0, Qt::AlignTop);
     row->addWidget(lost, 0, Qt::AlignTop);
     standing()->addLayout(row);
 }
@@ -159,12 +165,13 @@ void BackupPart::choose() {
     });
 }
 
-void BackupPart::back_up_to(const Path& folder) {
+void BackupPart::back_up_to(const Path& folder, bool read_all) {
     if (!may_begin()) return;
     Job* job = session().start<BackupReport>(
-        [folder, now = session().now()](Library& library, Job& working) {
+        [folder, read_all, now = session().now()](Library& library, Job& working) {
             BackupWishes wishes;
             wishes.to = folder;
+            wishes.read_all = read_all;
             wishes.now = now;
             wishes.utc = utc_now();
             wishes.stop = working.stop_token();
@@ -174,7 +181,8 @@ void BackupPart::back_up_to(const Path& folder) {
         [part = QPointer(this)](const BackupReport& done) {
             if (part) part->report(report_words(done));
         });
-    show_work(job, tr("Copying what is new"));
+    show_work(job, read_all ? tr("Reading the backup, and copying what is new or damaged")
+                            : tr("Copying what is new"));
 }
 
 }  // namespace quarterturn

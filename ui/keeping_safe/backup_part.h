@@ -15,7 +15,7 @@ class BackupPart : public WorkPart {
 
     void refresh() override;
     // Also from a test, in place of the system's dialog.
-    void back_up_to(const Path& folder);
+    void back_up_to(const Path& folder, bool read_all = false);
 
   private:
     void add_backup(const Backup& backup);

@@ -147,9 +147,13 @@ void Session::touch() {
 bool Session::changed_outside() {
     if (!library_) return false;
     try {
+        library_->database().refuse_if_replaced();
         const std::int64_t version = library_->database().version_of_others();
         return std::exchange(version_of_others_, version) != version;
-    } catch (const StoreError&) {
+    } catch (const StoreError& problem) {
+        if (std::exchange(trouble_said_, problem.what()) != problem.what()) {
+            say(QString::fromStdString(trouble_said_));
+        }
         return false;
     }
 }

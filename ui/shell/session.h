@@ -101,6 +101,7 @@ class Session : public QObject {
     std::optional<Library> library_;
     std::unique_ptr<PictureLoader> pictures_;
     std::optional<LookId> look_in_hand_;
+    std::string trouble_said_;  // once, though it is met every second
     std::int64_t version_of_others_ = 0;
 };
 

@@ -1,6 +1,6 @@
 // Each call that a backup, a restore and a healing make to the disk fails once. The library is as
-// it was, the backup is what it was or what it is to be, and the next run makes it whole. The errors
-// take turns from call to call; where FAULTS is set, each call fails with each of them.
+// it was, the backup is what it was or what it is to be, and the next run makes it whole. The
+// errors take turns from call to call; where FAULTS is set, each call fails with each of them.
 
 #include "indexer/backup/restore.h"
 #include "indexer/backup/verify.h"

@@ -138,6 +138,28 @@ TEST_F(Backups, MendWhatWasCutOffThere) {
     expect_mirrors_library();
 }
 
+// A drive that forgets: size and name are as they were.
+TEST_F(Backups, MendWhatHasRottedThereWhenAllIsRead) {
+    back_up_to(drive);
+    const Path photo = drive / photo_named("one.jpg").file.path;
+    const Path copied_records = drive / records().back();
+    std::string records_text = text_of(copied_records);
+    records_text[records_text.size() / 2] ^= 1;
+    write_text(copied_records, records_text);
+    write_text(photo, "PHOTO of one.jpg");
+    EXPECT_EQ(back_up_to(drive).copied, 0) << "it is not read by itself";
+    BackupWishes wishes;
+    wishes.to = drive;
+    wishes.now = at("2026-11-09T18:00");
+    wishes.utc = std::chrono::sys_days(parse_date("2026-11-09").value());
+    wishes.read_all = true;
+    const BackupReport report = back_up(library, wishes);
+    EXPECT_EQ(report.copied, 1);
+    EXPECT_FALSE(report.records.empty());
+    expect_mirrors_library();
+    EXPECT_EQ(back_up(library, wishes).copied, 0);
+}
+
 TEST_F(Backups, LoseWhoWasErasedAndOlderRecordsOfHer) {
     add_paper_and_picture();
     back_up_to(drive);

@@ -106,7 +106,8 @@ TEST_F(SafeTest, SheIsRemindedOfPhotosThatAreInNoBackup) {
     EXPECT_FALSE(reminder_on(library, "2027-11-08"));
     add_photo("four.jpg", trial);
     EXPECT_FALSE(reminder_on(library, "2026-12-07"));
-    EXPECT_TRUE(reminder_on(library, "2026-11-01")) << "the clock was ahead when it was made, or is behind";
+    EXPECT_TRUE(reminder_on(library, "2026-11-01"))
+        << "the clock was ahead when it was made, or is behind";
     EXPECT_TRUE(reminder_on(library, "2026-12-08"));
     library.settings().set("backup days", "60");
     EXPECT_FALSE(reminder_on(library, "2026-12-08"));

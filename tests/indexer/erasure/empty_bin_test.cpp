@@ -48,15 +48,32 @@ TEST(EmptyBin, IsTakenUpWhereverItWasInterrupted) {
 }
 
 // A month is as long as the calendar says: 30 days from 30 January end in March.
-TEST(EmptyBin, LetsGoOnTheDayThatWasSaidAndNotBefore) {
+TEST(EmptyBin, LetsGoOnceTheDayThatWasSaidIsPast) {
     LibraryToErase made;
     put_into_bin(made.library, {{made.hers}}, day("2027-01-30"));
     EXPECT_EQ(leaving_bin(made.library), (std::vector{LeavingBin{day("2027-03-01"), 1}}));
-    EXPECT_FALSE(any_to_leave_bin(made.library, day("2027-02-28")));
-    EXPECT_EQ(let_go_of_bin(made.library, day("2027-02-28")), 0);
-    EXPECT_TRUE(any_to_leave_bin(made.library, day("2027-03-01")));
-    EXPECT_EQ(let_go_of_bin(made.library, day("2027-03-01")), 1);
+    for (const char* too_early : {"2027-02-28", "2027-03-01"}) {
+        EXPECT_FALSE(any_to_leave_bin(made.library, day(too_early)));
+        EXPECT_EQ(let_go_of_bin(made.library, day(too_early)), 0);
+    }
+    EXPECT_TRUE(any_to_leave_bin(made.library, day("2027-03-02")));
+    EXPECT_EQ(let_go_of_bin(made.library, day("2027-03-02")), 1);
     EXPECT_TRUE(made.library.bin().all().empty());
+}
+
+TEST(EmptyBin, AClockThatIsWrongForADayLetsNothingGo) {
+    LibraryToErase made;
+    EXPECT_EQ(let_go_of_bin(made.library, day("2026-11-07")), 0);
+    put_into_bin(made.library, {{made.hers}}, day("2026-11-07"));
+    EXPECT_EQ(let_go_of_bin(made.library, day("2099-01-01")), 0) << "years ahead";
+    EXPECT_EQ(let_go_of_bin(made.library, day("2026-11-08")), 0);
+    EXPECT_EQ(let_go_of_bin(made.library, day("2026-11-09")), 0);
+    take_out_of_bin(made.library, {{made.hers}});
+    EXPECT_EQ(let_go_of_bin(made.library, day("2020-01-01")), 0) << "years behind";
+    put_into_bin(made.library, {{made.hers}}, day("2020-01-01"));
+    EXPECT_EQ(let_go_of_bin(made.library, day("2026-11-10")), 0);
+    EXPECT_EQ(let_go_of_bin(made.library, day("2026-11-11")), 0);
+    EXPECT_EQ(made.library.bin().all().at(0).since, day("2026-11-09"));
 }
 
 TEST(EmptyBin, WhatWasSaidOfOtherPhotosIsUndoneAllTheSame) {

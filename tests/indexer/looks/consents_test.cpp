@@ -109,8 +109,21 @@ TEST_F(ConsentWork, OnlyWhatWasGrantedCanBeWithdrawn) {
     grant(mira);
     const ConsentEntry declined = said(ConsentSaid::declined, "2026-11-07", mira);
     record_consent(library, declined, std::vector{Use::print});
-    EXPECT_EQ(uses_to_withdraw(library, mira, on("2026-11-07")), std::vector{Use::website});
-    EXPECT_EQ(uses_to_withdraw(library, mira, on("2026-11-06")), std::vector<Use>{});
+    EXPECT_EQ(uses_to_withdraw(library, mira), std::vector{Use::website});
+}
+
+// The computer's clock, or its time zone, was a day ahead when she said yes.
+TEST_F(ConsentWork, ANoThatIsRecordedLaterHoldsWhateverTheClockSaid) {
+    grant(mira);
+    ConsentEntry no = said(ConsentSaid::withdrawn, "2026-11-05", mira);
+    EXPECT_EQ(uses_to_withdraw(library, mira), std::vector{Use::website});
+    record_consent(library, no, std::vector{Use::website});
+    EXPECT_EQ(uses_to_withdraw(library, mira), std::vector<Use>{});
+    for (const char* day : {"2026-11-05", "2026-11-07", "2099-01-01"}) {
+        EXPECT_EQ(consent_on(library.consents().of(mira), Use::website, on(day)).standing,
+                  Standing::withdrawn)
+            << day;
+    }
 }
 
 TEST_F(ConsentWork, APaperIsCopiedInAndWatched) {

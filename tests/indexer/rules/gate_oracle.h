@@ -71,17 +71,28 @@ inline std::string letters_of(const ShownPerson& person, bool face, Use use, Dat
         first = std::min(first, sys_days(entry.said_on));
         last = std::max(last, sys_days(entry.said_on));
     }
+    // A yes that any no of the use was recorded after, or said on a later day, is out of the diary.
+    const auto is_struck = [&](std::size_t place) {
+        const ConsentEntry& yes = in_order[place];
+        if (yes.said != ConsentSaid::granted) return false;
+        for (std::size_t other = 0; other < in_order.size(); ++other) {
+            const ConsentEntry& no = in_order[other];
+            if (no.use != yes.use || no.said == ConsentSaid::granted) continue;
+            if (other > place || no.said_on > yes.said_on) return true;
+        }
+        return false;
+    };
     for (sys_days day = first; day <= last; day += days(1)) {
-        for (const auto& entry : in_order) {
+        for (std::size_t place = 0; place < in_order.size(); ++place) {
+            const ConsentEntry& entry = in_order[place];
             if (sys_days(entry.said_on) != day) continue;
             const bool young = entry.age == AgeBand::up_to_14 || entry.age == AgeBand::at_15 ||
                                entry.age == AgeBand::at_16 || entry.age == AgeBand::at_17;
-            if (day > sys_days(on)) {
-                child_later = child_later || young;
-                continue;
-            }
-            if (entry.age) age = young ? 'C' : 'a';
-            if (entry.use != use) continue;
+            const bool yet_to_come = day > sys_days(on);
+            if (yet_to_come) child_later = child_later || young;
+            if (entry.age && !yet_to_come) age = young ? 'C' : 'a';
+            if (entry.use != use || is_struck(place)) continue;
+            if (yet_to_come && entry.said == ConsentSaid::granted) continue;
             said = entry.said == ConsentSaid::granted    ? 'G'
                    : entry.said == ConsentSaid::declined ? 'D'
                                                          : 'W';

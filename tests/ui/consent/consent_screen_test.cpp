@@ -174,7 +174,7 @@ TEST_F(Withdrawing, IsAsEasyAsGrantingAndSaysWhatIsOutThere) {
 TEST_F(Withdrawing, EverythingInOneGo) {
     press("Withdraw everything…");
     press("Record it");
-    EXPECT_EQ(uses_to_withdraw(library(), open.example.mira, day("2026-11-07")),
+    EXPECT_EQ(uses_to_withdraw(library(), open.example.mira),
               std::vector<Use>{});
     EXPECT_EQ(entries().size(), 4U);
     EXPECT_FALSE(button("Withdraw everything…")->isEnabled());

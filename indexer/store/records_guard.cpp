@@ -1,0 +1,104 @@
+#include "indexer/store/records_guard.h"
+
+#include <SQLiteCpp/SQLiteCpp.h>
+#include <sys/stat.h>
+
+#include "indexer/store/records_file.h"
+
+namespace quarterturn {
+namespace {
+
+constexpr std::int64_t most_mark_bytes = 64;
+
+Path mark_of(const Path& library) {
+    return library / "cache" / "records-file";
+}
+
+// By its number on the disk, which stays when the file is renamed or written.
+std::string which_file(const Path& library) {
+    struct stat there {};
+    if (::stat((library / records_file_name).c_str(), &there) != 0) return {};
+    return std::to_string(there.st_ino);
+}
+
+std::string remembered(const Path& library, FileSystem& disk) try {
+    const Path mark = mark_of(library);
+    if (!disk.exists(mark)) return {};
+    const Bytes bytes = disk.read(mark, most_mark_bytes);
+    return {reinterpret_cast<const char*>(bytes.data()), bytes.size()};
+} catch (const DiskError&) {
+    return {};
+}
+
+Path changes_of(const Path& records) {
+    return Path(records.native() + "-wal");
+}
+
+bool any_wait(const Path& records, FileSystem& disk) {
+    const Path changes = changes_of(records);
+    return disk.exists(changes) && disk.state(changes).bytes > 0;
+}
+
+void copy(FileSystem& disk, const Path& from, const Path& to) {
+    disk.write_new(to, disk.read(from, any_size));
+    disk.sync_file(to);
+}
+
+Path keep_copies(const Path& library, FileSystem& disk) {
+    const Path records = library / records_file_name;
+    Path kept = free_place_for_records(library);
+    copy(disk, records, kept);
+    copy(disk, changes_of(records), changes_of(kept));
+    disk.sync_folder(library);
+    return kept;
+}
+
+// Tried on copies of the copies, which SQLite changes.
+bool go_together(const Path& kept, FileSystem& disk) {
+    const Path trial(kept.native() + ".trial");
+    copy(disk, kept, trial);
+    copy(disk, changes_of(kept), changes_of(trial));
+    bool sound = false;
+    try {
+        sound = sound_copy(trial);
+    } catch (const StoreError&) {
+        sound = false;
+    }
+    for (const char* ending : {"", "-wal", "-shm"}) {
+        if (const Path part(trial.native() + ending); disk.exists(part)) disk.remove(part);
+    }
+    return sound;
+}
+
+}  // namespace
+
+void refuse_changes_of_another_file(const Path& library, FileSystem& disk) {
+    const Path records = library / records_file_name;
+    const std::string before = remembered(library, disk);
+    if (before.empty() || before == which_file(library) || !any_wait(records, disk)) return;
+    const Path kept = keep_copies(library, disk);
+    if (go_together(kept, disk)) {
+        disk.remove(kept);
+        disk.remove(changes_of(kept));
+        return;
+    }
+    throw StoreError(
+        records.string() +
+        " was put in the place of another file, as services do that copy folders, and what was "
+        "last saved here does not belong to it. Nothing was changed, and copies of both are kept "
+        "in " +
+        kept.string() +
+        ". Close every window of the program. To go on with the new file, remove "
+        "records.sqlite-wal and records.sqlite-shm; to go back, bring a backup back with qturn "
+        "restore. Keep the library in a folder that no such service copies.");
+}
+
+void remember_records_file(const Path& library, FileSystem& disk) try {
+    const std::string now = which_file(library);
+    if (now.empty() || now == remembered(library, disk)) return;
+    replace_file(disk, mark_of(library), std::as_bytes(std::span(now)));
+} catch (const DiskError&) {
+    // It is only a precaution.
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,81 @@
+// A service that copies folders puts another file in the place of the records: neither is lost.
+
+#include "indexer/store/records_guard.h"
+
+#include "indexer/store/records_file.h"
+#include "tests/support/example_library.h"
+#include "tests/support/files.h"
+
+namespace quarterturn {
+namespace {
+
+using std::filesystem::copy_options;
+
+struct ReplacedRecords : testing::Test, ExampleLibrary {
+    // Records of another computer, which nobody else has open.
+    Path other_records() {
+        const Path other = folder / "other";
+        Library made = Library::create(other);
+        for (int i = 0; i < 400; ++i) {
+            made.clients().add(client_called("Client " + std::to_string(i)));
+        }
+        return other / records_file_name;
+    }
+
+    static std::size_t clients_in(const Path& records) {
+        Database database(records);
+        return ClientTable(database).all().size();
+    }
+
+    Path records = folder / "library" / records_file_name;
+};
+
+TEST_F(ReplacedRecords, WhileTheyAreOpenNothingIsWrittenAndBothAreKept) {
+    library.clients().add(client_called("Ada Vale"));
+    const Path other = other_records();
+    const auto theirs = read_bytes(other);
+    std::filesystem::rename(other, records);
+    try {
+        library.clients().add(client_called("Bea Holm"));
+        FAIL() << "wrote into a file that is gone";
+    } catch (const StoreError& error) {
+        EXPECT_NE(std::string(error.what()).find("was replaced"), std::string::npos);
+    }
+    EXPECT_THROW(Transaction{library.database()}, StoreError);
+    EXPECT_EQ(read_bytes(records), theirs);
+    EXPECT_EQ(library.clients().all().size(), 2U) << "she can still read";
+    EXPECT_EQ(clients_in(folder / "library" / "records (kept 1).sqlite"), 2U);
+    EXPECT_FALSE(std::filesystem::exists(folder / "library" / "records (kept 2).sqlite"));
+}
+
+TEST_F(ReplacedRecords, ChangesThatBelongToAnotherFileAreNotJoinedToThem) {
+    const Path other = other_records();
+    library.clients().add(client_called("Ada Vale"));
+    const Path left = folder / "left";  // as a crash leaves it
+    std::filesystem::copy(folder / "library", left, copy_options::recursive);
+    std::filesystem::copy_file(other, left / records_file_name, copy_options::overwrite_existing);
+    const auto theirs = read_bytes(left / records_file_name);
+    const auto changes = read_bytes(left / "records.sqlite-wal");
+    ASSERT_FALSE(changes.empty());
+    EXPECT_THROW(Library::open(left), StoreError);
+    EXPECT_EQ(read_bytes(left / records_file_name), theirs);
+    EXPECT_EQ(read_bytes(left / "records (kept 1).sqlite"), theirs);
+    EXPECT_EQ(read_bytes(left / "records (kept 1).sqlite-wal"), changes);
+    std::filesystem::remove(left / "records.sqlite-wal");
+    std::filesystem::remove(left / "records.sqlite-shm");
+    EXPECT_EQ(Library::open(left).clients().all().size(), 400U);
+}
+
+TEST_F(ReplacedRecords, ALibraryThatWasCopiedWithItsChangesIsOpenedAsEver) {
+    library.clients().add(client_called("Ada Vale"));
+    const Path copied = folder / "copied";
+    std::filesystem::copy(folder / "library", copied, copy_options::recursive);
+    ASSERT_GT(std::filesystem::file_size(copied / "records.sqlite-wal"), 0U);
+    EXPECT_EQ(Library::open(copied).clients().all().size(), 2U);
+    for (const Path& file : files_in(copied)) {
+        EXPECT_EQ(file.filename().string().find("kept"), std::string::npos) << file;
+    }
+}
+
+}  // namespace
+}  // namespace quarterturn

@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
-# run.sh [--release] : installs what is needed, builds with the address and undefined-behaviour
-# sanitizers, and runs every test; --release builds as the program is shipped instead, which is
-# faster. Real camera files are looked for in the folder that REAL_PHOTOS names, else in
+# run.sh [--release | --threads] : installs what is needed, builds with the address and
+# undefined-behaviour sanitizers, and runs every test; --release builds as the program is shipped
+# instead, which is faster, and --threads with the thread sanitizer, which is slower. Real camera files are looked for in the folder that REAL_PHOTOS names, else in
 # shared/real_photos beside the checkout; without them their tests say that they skip.
 set -Eeuo pipefail
 cd "$(dirname "$0")/.."
@@ -16,8 +16,13 @@ case "${1:-}" in
     folder=build/tests-release
     options=(-DCMAKE_BUILD_TYPE=Release)
     ;;
+  --threads)
+    folder=build/tests-threads
+    options=(-DCMAKE_BUILD_TYPE=Debug -DQUARTERTURN_SANITIZE_THREADS=ON
+      -DCMAKE_CXX_COMPILER=clang++-16)
+    ;;
   *)
-    echo "Usage: bash tests/run.sh [--release]" >&2
+    echo "Usage: bash tests/run.sh [--release | --threads]" >&2
     exit 2
     ;;
 esac
@@ -34,6 +39,9 @@ export ASAN_SYMBOLIZER_PATH=/usr/bin/llvm-symbolizer-16 # names the functions of
 # time of a test with pictures.
 # Eight functions of who took it tell enough; all of them would take as much time again.
 export ASAN_OPTIONS=quarantine_size_mb=4:thread_local_quarantine_size_kb=64:malloc_context_size=8
+# A test that forks goes on in the child, as the program does when it starts a worker.
+export TSAN_OPTIONS=suppressions=$PWD/tests/support/races_of_others.txt:die_after_fork=0
+TSAN_OPTIONS+=:external_symbolizer_path=/usr/bin/llvm-symbolizer-16
 # Properties are tried on the same cases in every run; RC_PARAMS=seed=N tries others.
 export RC_PARAMS=${RC_PARAMS:-seed=20261107}
 

@@ -41,11 +41,13 @@ std::string sentence(const SQLite::Exception& error) {
             return "The library's records may not be changed: allow it in the permissions of its "
                    "folder, or sign in as the user it belongs to.";
         case SQLITE_CORRUPT:
-            return "The library's records (records.sqlite) are damaged: leave the folder as it is "
-                   "and bring back the newest backup of that file.";
+            return "The library's records (records.sqlite) are damaged: leave the folder as it is, "
+                   "and make the library again from a backup in a new place, with qturn restore "
+                   "or on the window's first page.";
         case SQLITE_NOTADB:
-            return "The library's records (records.sqlite) are no library file: bring back the "
-                   "newest backup of that file, or name another folder.";
+            return "The library's records (records.sqlite) are no library file: make the library "
+                   "again from a backup in a new place, with qturn restore or on the window's "
+                   "first page, or name another folder.";
         case SQLITE_IOERR:
             // The index of the write-ahead log could not grow.
             if (error.getExtendedErrorCode() == SQLITE_IOERR_SHMSIZE) return no_room;

@@ -2,7 +2,9 @@
 
 #include <QFileDialog>
 
+#include "indexer/backup/restore.h"
 #include "ui/first_run/demo.h"
+#include "ui/shell/import_progress.h"
 #include "ui/shell/new_library_part.h"
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"
@@ -11,6 +13,7 @@
 #include "ui/widgets/page.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/progress_panel.h"
+#include "ui/widgets/words.h"
 
 namespace quarterturn {
 namespace {
@@ -42,7 +45,8 @@ WelcomePage::WelcomePage(Session& session, QWidget* parent)
     auto* choices = new QVBoxLayout(choices_);
     choices->setContentsMargins(0, 0, 0, 0);
     choices->setSpacing(space(4));
-    for (QWidget* part : {build_new(), build_open(), build_demo()}) choices->addWidget(part);
+    for (QWidget* part : {build_new(), build_open(), build_restore(), build_demo()})
+        choices->addWidget(part);
     column_->addWidget(choices_);
     column_->addStretch();
     auto* whole = new QVBoxLayout(this);
@@ -66,6 +70,18 @@ QWidget* WelcomePage::build_open() {
     QPushButton* open = make_button(tr("Choose its folder…"));
     connect(open, &QPushButton::clicked, this, &WelcomePage::open_existing);
     card.column->addWidget(open, 0, Qt::AlignLeading);
+    return card.frame;
+}
+
+QWidget* WelcomePage::build_restore() {
+    Card card = make_card();
+    card.column->addWidget(make_heading(tr("A library again from a backup")));
+    card.column->addWidget(
+        make_text(tr("When the disk or the records are lost or damaged. It is made in a new place; "
+                     "nothing that is there is written over.")));
+    QPushButton* restore = make_button(tr("Choose the backup…"));
+    connect(restore, &QPushButton::clicked, this, &WelcomePage::choose_backup);
+    card.column->addWidget(restore, 0, Qt::AlignLeading);
     return card.frame;
 }
 
@@ -108,23 +124,56 @@ void WelcomePage::try_demo() {
     }
 }
 
+void WelcomePage::choose_backup() {
+    const QString backup = QFileDialog::getExistingDirectory(this, tr("Folder of the backup"));
+    if (backup.isEmpty()) return;
+    const QString folder =
+        QFileDialog::getExistingDirectory(this, tr("New or empty folder for the library"));
+    if (!folder.isEmpty()) restore_from(to_path(backup), to_path(folder));
+}
+
+void WelcomePage::restore_from(const Path& backup, const Path& folder) {
+    RestoreWishes wishes;
+    wishes.from = backup;
+    wishes.to = folder;
+    wishes.now = session_.now();
+    show_work(tr("Restoring"),
+              std::make_unique<Job>([this, wishes, &disk = session_.disk()](Job& job) {
+                  RestoreWishes all = wishes;
+                  all.stop = job.stop_token();
+                  all.progress = progress_to(job);
+                  const RestoreReport report = restore(disk, all);
+                  return std::function<void()>([this, report] {
+                      if (report.stopped) {
+                          return notice_->say(
+                              tr("Stopped: it is no library yet. Choose the same folders "
+                                 "again to go on."));
+                      }
+                      open_or_say(report.library);
+                      for (const std::string& problem : report.problems)
+                          session_.say(from_utf8(problem));
+                  });
+              }));
+}
+
 void WelcomePage::fill_demo(const Path& folder, const Path& demo_photos) {
-    choices_->hide();
-    progress_ = new ProgressPanel(tr("Bringing the demo photos in"));
-    column_->insertWidget(1, progress_);
     Decoder& decoder = session_.decoder();
     const LocalTime now = session_.now();
-    job_ = std::make_unique<Job>(
-        folder, session_.disk(),
-        [this, folder, demo_photos, &decoder, now](Library& library, Job& job) {
-            const auto tell = [&job](const ImportProgress& progress) {
-                job.progress({progress.done, progress.total,
-                              QString::fromStdString(progress.file.filename().native()),
-                              progress.left});
-            };
-            fill_with_demo(library, decoder, demo_photos, now, tell, job.stop_token());
-            return std::function<void()>([this, folder] { open_or_say(folder); });
-        });
+    show_work(tr("Bringing the demo photos in"),
+              std::make_unique<Job>(
+                  folder, session_.disk(),
+                  [this, folder, demo_photos, &decoder, now](Library& library, Job& job) {
+                      fill_with_demo(library, decoder, demo_photos, now, progress_to(job),
+                                     job.stop_token());
+                      return std::function<void()>([this, folder] { open_or_say(folder); });
+                  }));
+}
+
+void WelcomePage::show_work(const QString& what, std::unique_ptr<Job> job) {
+    job_ = std::move(job);
+    choices_->hide();
+    progress_ = new ProgressPanel(what);
+    column_->insertWidget(1, progress_);
     connect(job_.get(), &Job::progressed, progress_, [this](const JobProgress& progress) {
         progress_->show_progress(progress.done, progress.total, progress.file, progress.left);
     });

@@ -14,7 +14,8 @@ class Notice;
 class ProgressPanel;
 class Session;
 
-// What stands there while no library is open: start one, open one, or try the demo.
+// What stands there while no library is open: start one, open one, make one again from a backup, or
+// try the demo.
 class WelcomePage : public QWidget {
     Q_OBJECT
   public:
@@ -22,14 +23,19 @@ class WelcomePage : public QWidget {
     ~WelcomePage() override;
 
     void try_demo();
+    // Into a new or empty folder, which is opened then.
+    void restore_from(const Path& backup, const Path& folder);
 
   private:
     QWidget* build_new();
     QWidget* build_open();
+    QWidget* build_restore();
     QWidget* build_demo();
     void open_existing();
     void open_or_say(const Path& folder);
+    void choose_backup();
     void fill_demo(const Path& folder, const Path& demo_photos);
+    void show_work(const QString& what, std::unique_ptr<Job> job);
 
     Session& session_;
     QVBoxLayout* column_;

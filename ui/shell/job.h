@@ -29,7 +29,11 @@ class Job : public QObject {
     // which is then called on the window's thread.
     using Work = std::function<std::function<void()>(Library&, Job&)>;
 
+    // The same without a library, for what makes one.
+    using WorkAlone = std::function<std::function<void()>(Job&)>;
+
     Job(Path library_folder, FileSystem& disk, Work work, QObject* parent = nullptr);
+    explicit Job(WorkAlone work, QObject* parent = nullptr);
     ~Job() override;  // stops the work and waits for it
 
     // From the window.
@@ -46,7 +50,7 @@ class Job : public QObject {
     void ended();  // after the outcome was dealt with, or failed()
 
   private:
-    void run(const Path& folder, FileSystem& disk, const Work& work);
+    void run(const WorkAlone& work);
     void wait_while_paused();
 
     std::stop_source stop_;

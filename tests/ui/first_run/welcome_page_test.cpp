@@ -5,6 +5,7 @@
 #include <QSignalSpy>
 #include <QTest>
 
+#include "tests/indexer/backup/backup_fixture.h"
 #include "tests/ui/shell/fixture.h"
 #include "tests/ui/support/screen_checks.h"
 #include "ui/shell/new_library_part.h"
@@ -52,6 +53,28 @@ TEST_F(WelcomePageTest, SaysWhyAFolderCannotBeUsed) {
     auto* notice = page.findChild<NewLibraryPart*>()->findChild<Notice*>();
     EXPECT_TRUE(notice->isVisible());
     EXPECT_FALSE(notice->said().isEmpty());
+}
+
+TEST_F(WelcomePageTest, MakesALibraryAgainFromABackupAndOpensIt) {
+    BackupTest lost;
+    lost.back_up_to(lost.drive);
+    page.restore_from(lost.drive, folder / "again");
+    ASSERT_TRUE(QTest::qWaitFor([this] { return session.is_open(); }, 20000));
+    EXPECT_EQ(session.library().folder(), folder / "again");
+    EXPECT_EQ(session.library().photos().all().size(), 3U);
+}
+
+TEST_F(WelcomePageTest, SaysWhyAFolderIsNoBackup) {
+    page.restore_from(folder / "nothing", folder / "again");
+    ASSERT_TRUE(QTest::qWaitFor(
+        [&] {
+            for (auto* each : page.findChildren<Notice*>()) {
+                if (each->isVisible() && each->said().contains("nothing")) return true;
+            }
+            return false;
+        },
+        20000));
+    EXPECT_FALSE(session.is_open());
 }
 
 TEST_F(WelcomePageTest, HasNoScreenProblems) {

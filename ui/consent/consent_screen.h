@@ -3,7 +3,6 @@
 #include <QPointer>
 
 #include "indexer/sheet/page.h"
-#include "ui/consent/record_said.h"
 #include "ui/shell/screen.h"
 
 class QLabel;

@@ -4,7 +4,7 @@
 #include <map>
 
 #include "indexer/looks/consent_form.h"
-#include "ui/consent/record_said.h"
+#include "indexer/looks/consents.h"
 
 class QButtonGroup;
 class QGridLayout;

@@ -5,7 +5,7 @@
 #include <QImage>
 
 #include "indexer/looks/consent_form.h"
-#include "ui/consent/record_said.h"
+#include "indexer/looks/consents.h"
 
 namespace quarterturn {
 

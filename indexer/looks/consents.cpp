@@ -169,7 +169,7 @@ void refuse_own_guardian(Library& library, const ConsentEntry& entry) {
         "A child cannot be her own guardian: name the parent or guardian who allows it.");
 }
 
-void record_one(Library& library, const Said& said, std::vector<ConsentEntry>& recorded) {
+void record_one(Library& library, const SaidOfUses& said, std::vector<ConsentEntry>& recorded) {
     refuse_own_guardian(library, said.entry);
     for (const Use use : said.uses) {
         ConsentEntry each = said.entry;
@@ -212,11 +212,11 @@ std::string what_she_allows(Library& library, ClientId id) {
 
 }  // namespace
 
-std::vector<ConsentEntry> record_said(Library& library, const std::vector<Said>& all,
+std::vector<ConsentEntry> record_said(Library& library, const std::vector<SaidOfUses>& all,
                                       const Path& paper) {
     Transaction together(library.database());
     std::vector<ConsentEntry> recorded;
-    for (const Said& said : all) record_one(library, said, recorded);
+    for (const SaidOfUses& said : all) record_one(library, said, recorded);
     if (recorded.empty()) return recorded;
     if (!paper.empty()) {
         const ConsentPaper attached =

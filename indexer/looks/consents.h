@@ -60,7 +60,7 @@ class PhotoGate {
 };
 
 // What is recorded for these uses; the entry's own use is not looked at.
-struct Said {
+struct SaidOfUses {
     ConsentEntry entry;
     std::vector<Use> uses;
 };
@@ -68,7 +68,7 @@ struct Said {
 // Records one entry for each use and hangs the paper on all of them, or nothing of it; answers them
 // as recorded. An empty path: without a paper. What is recorded stays: undo stops there. Throws
 // what attach_paper() throws.
-std::vector<ConsentEntry> record_said(Library& library, const std::vector<Said>& all,
+std::vector<ConsentEntry> record_said(Library& library, const std::vector<SaidOfUses>& all,
                                       const Path& paper);
 std::vector<ConsentEntry> record_consent(Library& library, const ConsentEntry& entry,
                                          std::span<const Use> uses);
@@ -77,7 +77,8 @@ std::vector<ConsentEntry> record_consent(Library& library, const ConsentEntry& e
 std::vector<Use> uses_to_withdraw(Library& library, ClientId client, Date on);
 
 // Copies a file into the library, under consents/, and hangs it on the entries; undo stops there.
-// The file itself is only read. Throws StoreError when it is empty or larger than 64 MiB, and DiskError.
+// The file itself is only read. Throws StoreError when it is empty or larger than 64 MiB, and
+// DiskError.
 ConsentPaper attach_paper(Library& library, const Path& file, std::span<const ConsentId> entries,
                           LocalTime now);
 

@@ -20,8 +20,9 @@ void copy_records(Library& library, const Path& file);
 // foreign_key_check), twenty at most. Throws StoreError when it cannot look.
 std::vector<std::string> record_problems(Library& library);
 
-// A sentence for each file beside the records that looks like them and is none of the program's own:
-// services that copy folders to other computers make such files of changes that were made there.
+// A sentence for each file beside the records that looks like them and is none of the program's
+// own: services that copy folders to other computers make such files of changes that were made
+// there.
 std::vector<std::string> records_of_others(Library& library);
 
 // As record_problems, of a file that copy_records wrote: whether nothing is wrong with it.

@@ -12,7 +12,7 @@ namespace quarterturn {
 struct SignedForm {
     std::vector<FormBlock> blocks;  // as they were shown
     FormFacts facts;
-    std::vector<Said> said;
+    std::vector<SaidOfUses> said;
     QImage signature;
 };
 

@@ -36,7 +36,8 @@ TEST(BackupKill, WhatTheListNamesIsWholeAndTheNextRunGoesOn) {
         std::filesystem::rename(made->library.photo_file(photo), made->library.folder() / place);
         made->library.photos().set_path(photo.id, place);
         made->add_photo("new " + std::to_string(i) + ".jpg", {});
-        kill_after(std::chrono::microseconds{random() % 120'000}, [&] { back_up_library(folder, i); });
+        kill_after(std::chrono::microseconds{random() % 120'000},
+                   [&] { back_up_library(folder, i); });
         if (std::filesystem::exists(made->drive / "checksums.sha256")) {
             const bool empty = files_below(made->drive / "records").empty();
             EXPECT_TRUE(empty || sha256sum_agrees(made->drive)) << i;

@@ -29,6 +29,10 @@ struct BoardOptions {
     std::string out;
     Text paper;
     bool replace = false;
+
+    bool change() const {
+        return !tick.empty() || !untick.empty() || !done.empty() || !not_done.empty();
+    }
 };
 
 struct NamedStep {
@@ -72,6 +76,7 @@ ClientId client_without_steps(Library& library, WeddingId wedding, const std::st
 
 // All of them are found before any is ticked.
 void change_steps(Library& library, WeddingId wedding, const BoardOptions& options) {
+    if (!options.change()) return;
     std::vector<NamedStep> ticked;
     std::vector<NamedStep> unticked;
     for (const std::string& text : options.tick) {
@@ -88,15 +93,15 @@ void change_steps(Library& library, WeddingId wedding, const BoardOptions& optio
     for (const std::string& name : options.not_done) {
         not_done.push_back(client_without_steps(library, wedding, name));
     }
-    Transaction all_or_nothing(library.database());
-    DoneTable clients_done(library.database());
-    for (const ClientId client : done) clients_done.set(wedding, client);
-    for (const ClientId client : not_done) clients_done.clear(wedding, client);
-    for (const NamedStep& step : ticked) library.boards().tick(wedding, step.look, step.tick);
-    for (const NamedStep& step : unticked) {
-        library.boards().untick(wedding, step.look, step.tick.number);
-    }
-    all_or_nothing.commit();
+    library.history().record("changed what is done on the board", [&] {
+        DoneTable clients_done(library.database());
+        for (const ClientId client : done) clients_done.set(wedding, client);
+        for (const ClientId client : not_done) clients_done.clear(wedding, client);
+        for (const NamedStep& step : ticked) library.boards().tick(wedding, step.look, step.tick);
+        for (const NamedStep& step : unticked) {
+            library.boards().untick(wedding, step.look, step.tick.number);
+        }
+    });
 }
 
 void refuse_bad_target(const Session& session, const BoardOptions& options) {

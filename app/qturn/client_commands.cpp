@@ -53,14 +53,18 @@ Reply saved(const Client& client, const std::string& said) {
 }
 
 Reply add(Session& session, const ClientOptions& options) {
+    Library& library = session.library();
     Client client = with_options({}, options);
-    client.id = session.library().clients().add(client);
+    library.history().record("added the client " + client.name,
+                             [&] { client.id = library.clients().add(client); });
     return saved(client, "Added");
 }
 
 Reply change(Session& session, const ClientOptions& options) {
-    const Client client = with_options(find_client(session.library(), options.client), options);
-    session.library().clients().change(client);
+    Library& library = session.library();
+    const Client client = with_options(find_client(library, options.client), options);
+    library.history().record("changed the client " + client.name,
+                             [&] { library.clients().change(client); });
     return saved(client, "Changed");
 }
 

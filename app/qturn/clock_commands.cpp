@@ -75,7 +75,8 @@ Reply decline(Session& session, const ClockOptions& options) {
     Library& library = session.library();
     const Device device = find_device(library, options.device);
     const ClockShift shift = proposed_for(library, device);
-    decline_clock_shift(library, shift);
+    library.history().record("left the clock of " + device_name(device) + " as it is",
+                             [&] { decline_clock_shift(library, shift); });
     return {{"The clock of " + device_name(device) + " stays as it is; a shift of " +
              shift_text(shift.shift) + " is proposed no more."},
             {{"declined", shift_json(shift, Names(library))}}};

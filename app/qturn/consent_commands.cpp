@@ -79,17 +79,9 @@ std::vector<ConsentId> ids_in(const std::vector<ConsentEntry>& entries) {
     return ids;
 }
 
-// The entries and the paper together, or neither.
 Reply record(Library& library, const Client& client, const ConsentEntry& entry,
              const std::vector<Use>& uses, const std::string& paper) {
-    Transaction together(library.database());
-    auto entries = record_consent(library, entry, uses);
-    if (!paper.empty()) {
-        const ConsentPaper attached =
-            attach_paper(library, paper, ids_in(entries), entry.recorded_at);
-        for (ConsentEntry& each : entries) each.papers.push_back(attached);
-    }
-    together.commit();
+    const auto entries = record_said(library, {{entry, uses}}, paper);
     Reply reply = entries_reply(client, entries);
     if (entry.until && *entry.until < date_of(entry.recorded_at)) {
         reply.lines.push_back("It ended on " + iso_text(*entry.until) +

@@ -57,11 +57,11 @@ Reply waive(Session& session, const WaiveOptions& options) {
     Library& library = session.library();
     const Look look = find_look(library, options.look);
     const Shot shot = shot_from(options.shot);
-    if (options.take_back) {
-        library.looks().take_back_waiver(look.id, shot);
-    } else {
-        library.looks().waive(look.id, {shot, options.because});
-    }
+    library.history().record(
+        (options.take_back ? "took back the waiver of " : "waived ") + shot_text(shot), [&] {
+            options.take_back ? library.looks().take_back_waiver(look.id, shot)
+                              : library.looks().waive(look.id, {shot, options.because});
+        });
     return {{look.name + ": " + shot_text(shot) +
              (options.take_back ? " is wanted again." : " is waived: " + options.because)},
             {{"look", look.name},

@@ -155,7 +155,7 @@ Reply hair_only(Session& session, const HairOnlyOptions& options) {
     Library& library = session.library();
     const Photo photo = find_photo(library, options.photo);
     if (options.forget) {
-        HairOnlyTable(library.database()).forget(photo.id);
+        forget_hair_only(library, photo);
         return {{photo.file.name + ": no picture without her face counts any longer."},
                 {{"photo", short_json(photo)},
                  {"pictures", json::array()},

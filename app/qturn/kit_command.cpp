@@ -24,6 +24,9 @@ struct KitOptions {
     std::string out;
     Text paper;
     bool replace = false;
+
+    bool ticks() const { return !tick.empty() || !untick.empty(); }
+    bool change() const { return ticks() || spare; }
 };
 
 std::string with_number(const KitList& list, const KitLine& line) {
@@ -144,10 +147,14 @@ Reply to_pack(Session& session, const KitOptions& options) {
     const WeddingId wedding = find_wedding(library, options.wedding).id;
     const Paper paper =
         options.paper ? paper_from(*options.paper) : usual_paper(library.settings());
-    Transaction all_or_nothing(library.database());
-    if (options.spare) set_spare_percent(library, *options.spare);
-    change_ticks(library, wedding, options);
-    all_or_nothing.commit();
+    if (options.change()) {
+        library.history().record(
+            options.ticks() ? "changed what is ticked as packed" : "changed the pins to spare",
+            [&] {
+                if (options.spare) set_spare_percent(library, *options.spare);
+                change_ticks(library, wedding, options);
+            });
+    }
     const KitList list = kit_list(library, wedding);
     Reply reply{{"To pack for " + list.kit.wedding.name + ", " + iso_text(list.kit.wedding.date) +
                      ", with " + std::to_string(list.kit.spare_percent) + " % of pins to spare.",

@@ -74,7 +74,9 @@ Reply change_setting(Session& session, const LibrarySetting& setting, const std:
     if (const auto reason = reason_against(setting, value); !reason.empty()) {
         throw WrongUse(reason);
     }
-    session.library().settings().set(setting.name, value);
+    Library& library = session.library();
+    library.history().record("changed the setting " + std::string(setting.name),
+                             [&] { library.settings().set(setting.name, value); });
     return show_setting(session, setting);
 }
 

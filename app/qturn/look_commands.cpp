@@ -81,15 +81,18 @@ Reply saved(Session& session, const Look& look, const std::string& said) {
 }
 
 Reply add(Session& session, const LookOptions& options) {
-    Look look = with_options(session.library(), {}, options);
-    look.id = session.library().looks().add(look);
+    Library& library = session.library();
+    Look look = with_options(library, {}, options);
+    library.history().record("added the look " + look.name,
+                             [&] { look.id = library.looks().add(look); });
     return saved(session, look, "Added");
 }
 
 Reply change(Session& session, const LookOptions& options) {
     Library& library = session.library();
     const Look look = with_options(library, find_look(library, options.look), options);
-    library.looks().change(look);
+    library.history().record("changed the look " + look.name,
+                             [&] { library.looks().change(look); });
     return saved(session, look, "Changed");
 }
 

@@ -118,7 +118,9 @@ Reply keep(Session& session, const KeepOptions& options) {
     if (filter == PairFilter{}) {
         throw WrongUse("Say what to filter by, for example --family 'low bun'.");
     }
-    library.pair_filters().keep({options.name, filter});
+    library.history().record("kept the filter " + options.name, [&] {
+        library.pair_filters().keep({options.name, filter});
+    });
     return {{"Kept as '" + options.name + "': " + filter_text(filter) + "."},
             {{"name", options.name}, {"filter", to_json(filter)}}};
 }
@@ -135,11 +137,12 @@ Reply filters(Session& session) {
 }
 
 Reply forget(Session& session, const std::string& name) {
-    PairFilterTable table = session.library().pair_filters();
+    Library& library = session.library();
+    PairFilterTable table = library.pair_filters();
     if (!table.find(name)) {
         throw WrongUse("There is no filter '" + name + "'. See: qturn pairs filters");
     }
-    table.remove(name);
+    library.history().record("forgot the filter " + name, [&] { table.remove(name); });
     return {{"No longer kept: " + name + "."}, {{"name", name}}};
 }
 

@@ -38,8 +38,11 @@ Path picture_of(Library& library, const LikeOptions& options) {
     }
     if (!options.client) return *options.picture;
     const ClientId client = find_client(library, *options.client).id;
-    return inspiration_file(library,
-                            keep_inspiration(library, *options.picture, client, local_now()));
+    Inspiration kept;
+    library.history().record("kept a picture with a client", [&] {
+        kept = keep_inspiration(library, *options.picture, client, local_now());
+    });
+    return inspiration_file(library, kept);
 }
 
 std::vector<LikePair> found_like(Library& library, Decoder& decoder, const LikeOptions& options) {

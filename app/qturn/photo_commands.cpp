@@ -82,7 +82,10 @@ Reply whose(Session& session, const WhoseOptions& options) {
     Library& library = session.library();
     const auto photos = find_photos(library, options.photos);
     if (options.own || options.somebody_else || !options.photographer.empty()) {
-        library.credits().set(ids_of(photos), credit_from(options));
+        const Credit credit = credit_from(options);
+        library.history().record(
+            "said whose " + count_text(photos.size(), "photo is", "photos are"),
+            [&] { library.credits().set(ids_of(photos), credit); });
     } else if (options.credit) {
         throw WrongUse("Say whose photo it is as well: --own, or --photographer NAME.");
     }
@@ -140,16 +143,21 @@ std::string people_words(const PhotoToShow& shown) {
     return words + (shown.face_shows ? "; a face shows, or may show" : "; no face shows");
 }
 
+void say_people(Library& library, const std::vector<Photo>& photos, const PeopleOptions& options) {
+    if (!options.face && !options.strangers && !options.nobody) return;
+    library.history().record("said who is seen in " + count_text(photos.size(), "photo"), [&] {
+        for (const Photo& photo : photos) {
+            const Seen before = library.credits().seen(photo.id);
+            const Seen seen = changed_seen(before, options);
+            if (seen != before) library.credits().set_seen(photo.id, seen);
+        }
+    });
+}
+
 Reply people(Session& session, const PeopleOptions& options) {
     Library& library = session.library();
     const auto photos = looked_at(library, find_photos(library, options.photos));
-    Transaction all_or_none(library.database());
-    for (const Photo& photo : photos) {
-        const Seen before = library.credits().seen(photo.id);
-        const Seen seen = changed_seen(before, options);
-        if (seen != before) library.credits().set_seen(photo.id, seen);
-    }
-    all_or_none.commit();
+    say_people(library, photos, options);
     PhotoGate gate(library);
     Reply reply{{}, {{"photos", json::array()}}};
     for (const Photo& photo : photos) {
@@ -236,9 +244,8 @@ void add_photo_commands(CommandSet& commands) {
          "qturn photo people 14-18 --face no"},
         [seen](Session& session) { return people(session, *seen); });
     people_command.argument("PHOTOS", seen->photos, "By name, number, numbers from to, or SHA-256");
-    people_command.option(
-        "--face ANSWER", seen->face,
-        "Whether a face shows: yes, no, or unsaid, which counts as yes");
+    people_command.option("--face ANSWER", seen->face,
+                          "Whether a face shows: yes, no, or unsaid, which counts as yes");
     people_command.option("--strangers ANSWER", seen->strangers,
                           "Whether somebody is in it who is no client: yes or no");
     people_command.option("--nobody ANSWER", seen->nobody, "Whether no person is in it: yes or no");

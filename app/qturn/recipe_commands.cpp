@@ -90,14 +90,25 @@ Reply kept_draft(Library& library, const Look& look, const Recipe& recipe) {
     return reply;
 }
 
-Reply saved(Library& library, const Look& look, const Recipe& recipe, bool as_draft) {
-    if (as_draft) return kept_draft(library, look, recipe);
+Reply revision_saved(Library& library, const Look& look, const Recipe& recipe) {
     RecipeJudge judge(library);  // first: with rules that cannot be read nothing is saved
     save_recipe(library, look, recipe, local_now());
     const RecipeRevision revision = *library.recipes().current(look.id);
     Reply reply{{look.name + ": " + revision_text(revision) + '.'}, revision_json(revision)};
     add_look(reply, look);
     add_findings(reply, judge.findings(look, revision.recipe));
+    return reply;
+}
+
+// `make` tells the recipe, and nobody else adds to the one that is there meanwhile.
+Reply saved(Library& library, const Look& look, bool as_draft,
+            const std::function<Recipe()>& make) {
+    Reply reply;
+    library.history().record(
+        (as_draft ? "kept a draft of the recipe of " : "saved the recipe of ") + look.name, [&] {
+            reply = as_draft ? kept_draft(library, look, make())
+                             : revision_saved(library, look, make());
+        });
     return reply;
 }
 
@@ -110,13 +121,12 @@ Reply set(Session& session, const RecipeOptions& options) {
     }
     Library& library = session.library();
     const Look look = find_look(library, options.look);
-    std::optional<Recipe> whole;
-    if (!part_by_part) whole = parse_recipe_json(read_text(options.file));
-    Transaction transaction(library.database());  // nobody else adds to the recipe between
-    Reply reply =
-        saved(library, look, whole ? *whole : with_parts(library, look, options), options.draft);
-    transaction.commit();
-    return reply;
+    if (part_by_part) {
+        return saved(library, look, options.draft,
+                     [&] { return with_parts(library, look, options); });
+    }
+    const Recipe whole = parse_recipe_json(read_text(options.file));
+    return saved(library, look, options.draft, [&] { return whole; });
 }
 
 Recipe start_from_template(Library& library, const std::string& name) {
@@ -135,13 +145,15 @@ Reply start(Session& session, const RecipeOptions& options) {
     Library& library = session.library();
     const Look look = find_look(library, options.look);
     if (!options.own_template.empty()) {
-        return saved(library, look, start_from_template(library, options.own_template),
-                     options.draft);
+        return saved(library, look, options.draft,
+                     [&] { return start_from_template(library, options.own_template); });
     }
     const Look other = find_look(library, options.other);
-    const auto recipe = start_from_look(library, look, other);
-    if (!recipe) throw WrongUse(other.name + " has no recipe to start from.");
-    return saved(library, look, *recipe, options.draft);
+    return saved(library, look, options.draft, [&] {
+        const auto recipe = start_from_look(library, look, other);
+        if (!recipe) throw WrongUse(other.name + " has no recipe to start from.");
+        return *recipe;
+    });
 }
 
 }  // namespace

@@ -36,14 +36,17 @@ Reply templates(Session& session) {
 Reply save_template(Session& session, const WordOptions& options) {
     Library& library = session.library();
     const Look look = find_look(library, options.look);
-    library.recipe_templates().save(options.name,
-                                    chosen_revision(library, look, std::nullopt).recipe);
+    const Recipe recipe = chosen_revision(library, look, std::nullopt).recipe;
+    library.history().record("saved the template " + options.name,
+                             [&] { library.recipe_templates().save(options.name, recipe); });
     return {{"Saved the recipe of " + look.name + " as the template " + options.name + '.'},
             {{"template", options.name}, {"look", look.name}, {"look_id", look.id.value}}};
 }
 
 Reply remove_template(Session& session, const WordOptions& options) {
-    session.library().recipe_templates().remove(options.name);
+    Library& library = session.library();
+    library.history().record("removed the template " + options.name,
+                             [&] { library.recipe_templates().remove(options.name); });
     return {{"Removed the template " + options.name + '.'}, {{"template", options.name}}};
 }
 

@@ -26,6 +26,8 @@ struct RunningOrderOptions {
     std::string out;
     Text paper;
     bool replace = false;
+
+    bool changes_wishes() const { return !morning.says_nothing() || again; }
 };
 
 void refuse_half_a_move(const RunningOrderOptions& options) {
@@ -49,23 +51,30 @@ bool can_be_planned(Library& library, WeddingId wedding) {
 
 // Wishes that leave a morning without any plan, which had one before, are not kept.
 void keep_wishes(Library& library, WeddingId wedding, const RunningOrderOptions& options) {
-    if (options.morning.says_nothing() && !options.again) return;
     const bool had_a_plan = can_be_planned(library, wedding);
-    Transaction all_or_nothing(library.database());
     Morning morning = with_options(library, library.mornings().of(wedding), options.morning);
     if (options.again) morning.kept.clear();
     library.mornings().save(wedding, morning);
     if (had_a_plan) plan_of(wedding_morning(library, wedding));
-    all_or_nothing.commit();
 }
 
 void move(Library& library, WeddingId wedding, const RunningOrderOptions& options) {
-    if (!options.move) return;
     const ClientId client = find_client(library, *options.move).id;
     std::optional<int> stylist = options.stylist;
     if (stylist) --*stylist;
     keep_move(library, wedding_morning(library, wedding), client, minute_from(*options.at), stylist,
               options.finish ? SeatPart::finish : SeatPart::set);
+}
+
+void change_morning(Library& library, WeddingId wedding, const RunningOrderOptions& options) {
+    if (options.changes_wishes()) {
+        library.history().record("changed the running order",
+                                 [&] { keep_wishes(library, wedding, options); });
+    }
+    if (options.move) {
+        library.history().record("moved a client in the running order",
+                                 [&] { move(library, wedding, options); });
+    }
 }
 
 void write_page(Reply& reply, Library& library, const WeddingMorning& morning,
@@ -87,8 +96,7 @@ Reply running_order(Session& session, const RunningOrderOptions& options) {
     if (!options.out.empty()) refuse_bad_pdf(session, options.out, options.replace);
     Library& library = session.library();
     const WeddingId wedding = find_wedding(library, options.wedding).id;
-    keep_wishes(library, wedding, options);
-    move(library, wedding, options);
+    change_morning(library, wedding, options);
     const WeddingMorning morning = wedding_morning(library, wedding);
     if (morning.needs.clients.empty()) return nobody_reply(morning);
     if (options.check) return possible_reply(morning, best_plan(morning));

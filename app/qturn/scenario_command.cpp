@@ -9,7 +9,11 @@ namespace quarterturn {
 namespace {
 
 Reply load(Session& session, const std::string& file) {
-    const auto report = load_scenario(session.library(), read_text(file), local_now());
+    Library& library = session.library();
+    const std::string scenario = read_text(file);
+    ScenarioReport report;
+    library.history().record("loaded a scenario",
+                             [&] { report = load_scenario(library, scenario, local_now()); });
     const auto count = [](int number) { return static_cast<std::size_t>(number); };
     return {{"Loaded " +
              joined({count_text(count(report.clients), "client"),

@@ -78,12 +78,15 @@ json selection_json(Library& library, const PhotoSelection& selection) {
 Reply select(Session& session, const SelectionOptions& options) {
     Library& library = session.library();
     if (options.forget) {
-        library.selections().remove(find_selection(library, options.name).name);
+        const std::string name = find_selection(library, options.name).name;
+        library.history().record("forgot the selection " + name,
+                                 [&] { library.selections().remove(name); });
         return {{"Forgotten: " + options.name + "."}, {{"name", options.name}}};
     }
     if (options.photos.empty()) throw WrongUse("Name the photos in the order they are shown in.");
     const PhotoSelection selection{options.name, ids_of(find_photos(library, options.photos))};
-    library.selections().keep(selection);
+    library.history().record("changed the selection " + options.name,
+                             [&] { library.selections().keep(selection); });
     return {{options.name + ": " + count_text(selection.photos.size(), "photo") + "."},
             selection_json(library, selection)};
 }

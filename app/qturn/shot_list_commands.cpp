@@ -8,6 +8,8 @@
 namespace quarterturn {
 namespace {
 
+constexpr const char* own_list_changed = "changed your own shot list";
+
 struct ShotListOptions {
     std::string look;
     std::vector<std::string> required;
@@ -43,8 +45,11 @@ Reply list_reply(const ShotList& list, const std::string& whose) {
 Reply of_look(Library& library, const ShotListOptions& options) {
     const Look look = find_look(library, options.look);
     const ShotList list = with_options(library.looks().shot_list(look.id), options);
-    if (options.change()) library.looks().set_shot_list(look.id, list);
-    if (options.save_as_default) library.looks().set_own_default_shot_list(list);
+    library.history().record(
+        options.change() ? "changed the shot list of " + look.name : own_list_changed, [&] {
+            if (options.change()) library.looks().set_shot_list(look.id, list);
+            if (options.save_as_default) library.looks().set_own_default_shot_list(list);
+        });
     Reply reply = list_reply(list, "The shot list of " + look.name +
                                        (options.save_as_default ? ", now your own default:" : ":"));
     reply.data["look"] = look.name;
@@ -55,7 +60,10 @@ Reply of_look(Library& library, const ShotListOptions& options) {
 Reply own_default(Library& library, const ShotListOptions& options) {
     if (options.save_as_default) throw WrongUse("Which look's list? Name the look.");
     const ShotList list = with_options(library.looks().own_default_shot_list(), options);
-    if (options.change()) library.looks().set_own_default_shot_list(list);
+    if (options.change()) {
+        library.history().record(own_list_changed,
+                                 [&] { library.looks().set_own_default_shot_list(list); });
+    }
     return list_reply(list, "Your own default shot list:");
 }
 

@@ -72,15 +72,18 @@ Reply saved(Session& session, const Sitting& sitting, const std::string& said) {
 }
 
 Reply add(Session& session, const SittingOptions& options) {
-    Sitting sitting = with_options(session.library(), {}, options);
-    sitting.id = session.library().sittings().add(sitting);
+    Library& library = session.library();
+    Sitting sitting = with_options(library, {}, options);
+    library.history().record("added the " + std::string(word(sitting.kind)),
+                             [&] { sitting.id = library.sittings().add(sitting); });
     return saved(session, sitting, "Added");
 }
 
 Reply change(Session& session, const SittingOptions& options) {
     Library& library = session.library();
     const Sitting sitting = with_options(library, find_sitting(library, options.sitting), options);
-    library.sittings().change(sitting);
+    library.history().record("changed the " + std::string(word(sitting.kind)),
+                             [&] { library.sittings().change(sitting); });
     return saved(session, sitting, "Changed");
 }
 

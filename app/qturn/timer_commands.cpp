@@ -73,7 +73,8 @@ Reply start_timer(Session& session, const TimerOptions& options) {
     const WeddingId wedding = find_wedding(library, options.wedding).id;
     const std::int64_t now = utc_seconds();
     Timer timer = checked_timer(wedding, options, now);
-    timer.id = library.boards().start(timer);
+    library.history().record("started the timer " + timer.name,
+                             [&] { timer.id = library.boards().start(timer); });
     return {{"Started: " + timer.name + ", " +
              count_text((timer.ends - timer.begins) / 60, "minute") + "."},
             {{"timer", timer_json(timer, now)}}};
@@ -98,7 +99,8 @@ Reply stop_timer(Session& session, const TimerOptions& options) {
     const WeddingId wedding = find_wedding(library, options.wedding).id;
     const auto timers = library.boards().timers(wedding);
     const Timer& timer = find_timer(timers, options.timer);
-    library.boards().stop(timer.id);
+    library.history().record("put the timer " + timer.name + " away",
+                             [&] { library.boards().stop(timer.id); });
     return {{"Stopped: " + timer.name + "."}, {{"timer", timer_json(timer, utc_seconds())}}};
 }
 

@@ -68,15 +68,18 @@ Reply saved(Session& session, const Wedding& wedding, const std::string& said) {
 }
 
 Reply add(Session& session, const WeddingOptions& options) {
-    Wedding wedding = with_options(session.library(), {}, options);
-    wedding.id = session.library().weddings().add(wedding);
+    Library& library = session.library();
+    Wedding wedding = with_options(library, {}, options);
+    library.history().record("added the wedding " + wedding.name,
+                             [&] { wedding.id = library.weddings().add(wedding); });
     return saved(session, wedding, "Added");
 }
 
 Reply change(Session& session, const WeddingOptions& options) {
     Library& library = session.library();
     const Wedding wedding = with_options(library, find_wedding(library, options.wedding), options);
-    library.weddings().change(wedding);
+    library.history().record("changed the wedding " + wedding.name,
+                             [&] { library.weddings().change(wedding); });
     return saved(session, wedding, "Changed");
 }
 

@@ -7,12 +7,16 @@
 namespace quarterturn {
 namespace {
 
-int let_go(Library& library, const std::vector<PhotoId>& ids) {
+// `said` when she did it, which undo stops at.
+int let_go(Library& library, const std::vector<PhotoId>& ids, const std::string& said = {}) {
     if (ids.empty()) return 0;
     const MoveLock lock(library);
     refuse_unless_alone(lock);
     const std::vector<Photo> photos = library.photos().these_also_in_bin(ids);
+    Transaction both(library.database());
     ErasureTable(library.database()).let_go(ids, files_of_photos(library, photos));
+    if (!said.empty()) library.history().stop_at(said);
+    both.commit();
     finish_alone(library);
     return static_cast<int>(photos.size());
 }
@@ -27,7 +31,7 @@ std::vector<PhotoId> to_leave(Library& library, Date today) {
 int empty_bin(Library& library) {
     std::vector<PhotoId> ids;
     for (const BinnedPhoto& binned : library.bin().all()) ids.push_back(binned.photo.id);
-    return let_go(library, ids);
+    return let_go(library, ids, "emptied the bin");
 }
 
 bool any_to_leave_bin(Library& library, Date today) {

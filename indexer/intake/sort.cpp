@@ -71,10 +71,9 @@ void suggest(Library& library, const std::vector<Photo>& photos) {
     }
 }
 
-std::optional<std::string> sorted_again(Library& library, const std::optional<Turned>& turned) {
-    if (!turned) return std::nullopt;
-    if (turned->moves_photos) sort_by_time(library);
-    return turned->said;
+std::optional<Turned> sorted_again(Library& library, std::optional<Turned> turned) {
+    if (turned && turned->moves_photos) sort_by_time(library);
+    return turned;
 }
 
 }  // namespace
@@ -111,11 +110,11 @@ std::vector<UnplacedPhoto> unplaced_photos(Library& library) {
     return unplaced;
 }
 
-std::optional<std::string> undo(Library& library) {
+std::optional<Turned> undo(Library& library) {
     return sorted_again(library, library.history().undo());
 }
 
-std::optional<std::string> redo(Library& library) {
+std::optional<Turned> redo(Library& library) {
     return sorted_again(library, library.history().redo());
 }
 

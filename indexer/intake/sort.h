@@ -45,9 +45,8 @@ ClockShift clock_shift_from_pair(Library& library, PhotoId wrong, PhotoId right)
 SortReport apply_clock_shift(Library& library, const ClockShift& shift);
 
 // The one way to undo and redo: where photos may belong elsewhere by their time, they are sorted
-// again afterwards. Each answers what was undone or redone, or nothing when there is nothing, and
-// throws StoreError as History does.
-std::optional<std::string> undo(Library& library);
-std::optional<std::string> redo(Library& library);
+// again afterwards. Each answers and throws StoreError as History does.
+std::optional<Turned> undo(Library& library);
+std::optional<Turned> redo(Library& library);
 
 }  // namespace quarterturn

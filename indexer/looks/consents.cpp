@@ -169,21 +169,68 @@ void refuse_own_guardian(Library& library, const ConsentEntry& entry) {
         "A child cannot be her own guardian: name the parent or guardian who allows it.");
 }
 
-}  // namespace
-
-std::vector<ConsentEntry> record_consent(Library& library, const ConsentEntry& entry,
-                                         std::span<const Use> uses) {
-    refuse_own_guardian(library, entry);
-    Transaction all_or_none(library.database());
-    std::vector<ConsentEntry> recorded;
-    for (const Use use : uses) {
-        ConsentEntry each = entry;
+void record_one(Library& library, const SaidOfUses& said, std::vector<ConsentEntry>& recorded) {
+    refuse_own_guardian(library, said.entry);
+    for (const Use use : said.uses) {
+        ConsentEntry each = said.entry;
         each.use = use;
         each.id = library.consents().add(each);
         recorded.push_back(std::move(each));
     }
-    all_or_none.commit();
+}
+
+std::vector<ConsentId> ids_in(const std::vector<ConsentEntry>& entries) {
+    std::vector<ConsentId> ids;
+    for (const ConsentEntry& entry : entries) ids.push_back(entry.id);
+    return ids;
+}
+
+// Within a transaction.
+ConsentPaper add_paper(Library& library, const Path& file, std::span<const ConsentId> entries,
+                       LocalTime now) {
+    const ClientId client = client_of(library, entries);
+    const Bytes bytes = read_paper(library, file);
+    const Path folder = folder_of_papers(client);
+    library.disk().make_folders(library.folder() / folder);
+    const Path place = free_place(library, folder, file.filename());
+    ConsentPaper paper;
+    paper.name = file.filename().string();
+    paper.path = place.generic_string();
+    paper.sha256 = sha256(bytes);
+    paper.bytes = static_cast<std::int64_t>(bytes.size());
+    paper.added_at = now;
+    paper.id = library.consents().add_paper(paper);
+    library.consents().attach(paper.id, entries);
+    write_once(library.disk(), library.folder() / place, bytes);
+    return paper;
+}
+
+std::string what_she_allows(Library& library, ClientId id) {
+    const auto client = library.clients().find(id);
+    return "what " + (client ? client->name : "she") + " allows";
+}
+
+}  // namespace
+
+std::vector<ConsentEntry> record_said(Library& library, const std::vector<SaidOfUses>& all,
+                                      const Path& paper) {
+    Transaction together(library.database());
+    std::vector<ConsentEntry> recorded;
+    for (const SaidOfUses& said : all) record_one(library, said, recorded);
+    if (recorded.empty()) return recorded;
+    if (!paper.empty()) {
+        const ConsentPaper attached =
+            add_paper(library, paper, ids_in(recorded), all.back().entry.recorded_at);
+        for (ConsentEntry& each : recorded) each.papers.push_back(attached);
+    }
+    library.history().stop_at("recorded " + what_she_allows(library, recorded.back().client));
+    together.commit();
     return recorded;
+}
+
+std::vector<ConsentEntry> record_consent(Library& library, const ConsentEntry& entry,
+                                         std::span<const Use> uses) {
+    return record_said(library, {{entry, {uses.begin(), uses.end()}}}, {});
 }
 
 // A day that every entry was said before.
@@ -203,21 +250,10 @@ std::vector<Use> uses_to_withdraw(Library& library, ClientId client) {
 
 ConsentPaper attach_paper(Library& library, const Path& file, std::span<const ConsentId> entries,
                           LocalTime now) {
-    const ClientId client = client_of(library, entries);
-    const Bytes bytes = read_paper(library, file);
-    const Path folder = folder_of_papers(client);
-    library.disk().make_folders(library.folder() / folder);
-    const Path place = free_place(library, folder, file.filename());
-    ConsentPaper paper;
-    paper.name = file.filename().string();
-    paper.path = place.generic_string();
-    paper.sha256 = sha256(bytes);
-    paper.bytes = static_cast<std::int64_t>(bytes.size());
-    paper.added_at = now;
     Transaction both(library.database());
-    paper.id = library.consents().add_paper(paper);
-    library.consents().attach(paper.id, entries);
-    write_once(library.disk(), library.folder() / place, bytes);
+    ConsentPaper paper = add_paper(library, file, entries, now);
+    library.history().stop_at("attached a paper to " +
+                              what_she_allows(library, client_of(library, entries)));
     both.commit();
     return paper;
 }

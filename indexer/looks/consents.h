@@ -59,15 +59,26 @@ class PhotoGate {
     std::map<ClientId, std::string> childs_roles_;
 };
 
-// Records one entry for each use, all or none; answers them as recorded.
+// What is recorded for these uses; the entry's own use is not looked at.
+struct SaidOfUses {
+    ConsentEntry entry;
+    std::vector<Use> uses;
+};
+
+// Records one entry for each use and hangs the paper on all of them, or nothing of it; answers them
+// as recorded. An empty path: without a paper. What is recorded stays: undo stops there. Throws
+// what attach_paper() throws.
+std::vector<ConsentEntry> record_said(Library& library, const std::vector<SaidOfUses>& all,
+                                      const Path& paper);
 std::vector<ConsentEntry> record_consent(Library& library, const ConsentEntry& entry,
                                          std::span<const Use> uses);
 
 // The uses of which there is something to withdraw: granted on whatever day, also from a later one.
 std::vector<Use> uses_to_withdraw(Library& library, ClientId client);
 
-// Copies a file into the library, under consents/, and hangs it on the entries. The file itself is
-// only read. Throws StoreError when it is empty or larger than 64 MiB, and DiskError.
+// Copies a file into the library, under consents/, and hangs it on the entries; undo stops there.
+// The file itself is only read. Throws StoreError when it is empty or larger than 64 MiB, and
+// DiskError.
 ConsentPaper attach_paper(Library& library, const Path& file, std::span<const ConsentId> entries,
                           LocalTime now);
 
@@ -75,7 +86,7 @@ ConsentPaper attach_paper(Library& library, const Path& file, std::span<const Co
 std::string problem_with_paper(Library& library, const ConsentPaper& paper);
 
 // That a picture is out there no longer, or where it was put: said of all entries of its file,
-// since a picture of a pair has one for each photo. Both throw StoreError.
+// since a picture of a pair has one for each photo. Undo stops there. Both throw StoreError.
 void tick_off(Library& library, ExportId id, const TakenDown& taken_down);
 void note_place(Library& library, ExportId id, const std::string& place);
 

@@ -81,6 +81,7 @@ void tick_off(Library& library, ExportId id, const TakenDown& taken_down) {
     const auto others = others_of_file(library, id);
     library.ledger().take_down(id, taken_down);
     for (const Exported& each : others) library.ledger().take_down(each.id, taken_down);
+    library.history().stop_at("ticked off that a picture was taken down");
     all_or_none.commit();
 }
 
@@ -90,6 +91,7 @@ void note_place(Library& library, ExportId id, const std::string& place) {
     for (const Exported& each : others_of_file(library, id)) {
         library.ledger().add_place(each.id, place);
     }
+    library.history().stop_at("noted where a picture was put");
     all_or_none.commit();
 }
 

@@ -21,7 +21,9 @@ Sentences reasons_in_records(const LookState& state) {
 void save_draft(Library& library, LookId id, LocalTime now) {
     const auto draft = library.recipes().draft(id);
     const auto look = library.looks().find(id);
-    if (draft && look) save_recipe(library, *look, draft->recipe, now);
+    if (!draft || !look) return;
+    library.history().record("saved the recipe of " + look->name,
+                             [&] { save_recipe(library, *look, draft->recipe, now); });
 }
 
 // Reading files takes a while; what is signed must still be what was read.
@@ -40,6 +42,7 @@ Sentences sign_unless_changed(Library& library, const LookState& read, LocalTime
     signature.signed_at = now;
     signature.seal = seal;
     library.sign_offs().add(signature);
+    library.history().stop_at("signed off " + read.look.name);
     transaction.commit();
     return {};
 }
@@ -72,8 +75,12 @@ Sentences file_problems(Library& library, const LookState& state) {
     return problems;
 }
 
-void reopen(Library& library, LookId look, std::string_view because, LocalTime now) {
-    library.sign_offs().reopen(look, because, now);
+void reopen(Library& library, LookId id, std::string_view because, LocalTime now) {
+    Transaction transaction(library.database());
+    library.sign_offs().reopen(id, because, now);
+    const auto look = library.looks().find(id);
+    library.history().stop_at("opened " + (look ? look->name : "a look") + " again");
+    transaction.commit();
 }
 
 }  // namespace quarterturn

@@ -107,8 +107,20 @@ HairOnly confirm_hair_only(Library& library, Decoder& decoder, const HairOnly& l
                          photo.file.name + ": choose another crop, or a cover.");
     }
     made.how.confirmed_at = now;
+    Transaction both(library.database());
     HairOnlyTable(library.database()).keep(made.how);
+    library.history().stop_at("confirmed a picture without her face");
+    both.commit();
     return made.how;
+}
+
+void forget_hair_only(Library& library, const Photo& photo) {
+    HairOnlyTable table(library.database());
+    Transaction both(library.database());
+    if (!table.of(photo.id)) return;
+    table.forget(photo.id);
+    library.history().stop_at("took back a picture without her face");
+    both.commit();
 }
 
 cv::Mat confirmed_picture(Library& library, Decoder& decoder, const HairOnly& confirmed) {

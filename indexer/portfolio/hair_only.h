@@ -32,10 +32,12 @@ std::vector<HairOnlyPicture> propose_hair_only(Library& library, Decoder& decode
 HairOnlyPicture make_hair_only(Library& library, Decoder& decoder, const Photo& photo,
                                HairOnly how);
 
-// Her word that she looked at it and it shows no face. Throws StoreError when the search found one,
-// or when the photo makes another picture by now than the one with the checksum.
+// Her word that she looked at it and it shows no face; undo stops there, and where it is taken
+// back. Throws StoreError when the search found one, or when the photo makes another picture by now
+// than the one with the checksum.
 HairOnly confirm_hair_only(Library& library, Decoder& decoder, const HairOnly& looked_at,
                            LocalTime now);
+void forget_hair_only(Library& library, const Photo& photo);
 
 // What was confirmed, made anew. Throws StoreError when another picture comes of it than she looked
 // at.

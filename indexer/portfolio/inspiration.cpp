@@ -52,7 +52,10 @@ Inspiration keep_inspiration(Library& library, const Path& picture, ClientId cli
 void remove_inspiration(Library& library, InspirationId id) {
     InspirationTable table = library.inspirations();
     const auto kept = table.find(id);
+    Transaction both(library.database());
     table.remove(id);
+    library.history().stop_at("removed a picture that was kept with a client");
+    both.commit();
     const Path file = inspiration_file(library, *kept);
     if (library.disk().exists(file)) library.disk().remove(file);
 }

@@ -48,6 +48,10 @@ std::vector<Exported> entered(Library& library, std::vector<Exported> entries,
         each.file = name;
         each.id = library.ledger().add(each);
     }
+    if (!entries.empty()) {
+        library.history().stop_at("sent pictures out (" + std::string(word(entries.front().use)) +
+                                  ")");
+    }
     all_or_none.commit();
     return entries;
 }

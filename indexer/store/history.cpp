@@ -16,30 +16,39 @@ std::int64_t begin_action(Database& database, const std::string& said) {
 }
 
 struct Turning {
-    std::string choice;  // the order in which the next action comes first
+    std::string_view choice;  // the order in which the next action comes first
     bool undone;
 };
 
 struct Action {
     std::int64_t id = 0;
     std::string said;
+    int photos_gone = 0;
 };
+
+constexpr Turning undoing{.choice = "DESC", .undone = true};
+constexpr Turning redoing{.choice = "ASC", .undone = false};
 
 std::optional<Action> next_action(Database& database, const Turning& turning) {
     return Statement(database,
-                     "SELECT id, said FROM action WHERE undone = ? ORDER BY id " + turning.choice)
+                     "SELECT id, said, photos_gone FROM action WHERE undone = ? ORDER BY id " +
+                         std::string(turning.choice))
         .with(!turning.undone)
         .first([](const Statement& row) {
             Action action;
-            row.read(action.id, action.said);
+            row.read(action.id, action.said, action.photos_gone);
             return action;
         });
+}
+
+void let_action_go(Database& database, const Action& action) {
+    let_actions_go(database, "id = " + std::to_string(action.id));
 }
 
 // A sitting that an action added is there while its photos stand in it.
 Turned follow(Database& database, const Action& action, const Turning& turning) {
     Transaction transaction(database);
-    Turned turned{action.said};
+    Turned turned{.said = action.said, .photos_gone = action.photos_gone};
     if (turning.undone) {
         turned.moves_photos = take_steps_back(database, action.id);
         take_back_entry(database, action.id);
@@ -57,6 +66,11 @@ std::optional<Turned> turn(Database& database, const Turning& turning) {
     Transaction transaction(database);
     const auto action = next_action(database, turning);
     if (!action) return std::nullopt;
+    if (is_stop(database, action->id)) {
+        let_action_go(database, *action);
+        transaction.commit();
+        return Turned{.said = action->said, .stands = true};
+    }
     std::string refused = (turning.undone ? "Not undone: " : "Not done again: ") + action->said;
     try {
         Turned turned = follow(database, *action, turning);
@@ -66,7 +80,7 @@ std::optional<Turned> turn(Database& database, const Turning& turning) {
         refused += std::string(". ") + reason.what();
         if (!reason.changed_since) throw StoreError(refused);
     }
-    let_actions_go(database, "id = " + std::to_string(action->id));
+    let_action_go(database, *action);
     transaction.commit();
     throw StoreError(refused +
                      (turning.undone ? " What was done before it can still be undone." : ""));
@@ -102,12 +116,22 @@ void History::record(const std::string& said, const std::function<void()>& act) 
     transaction.commit();
 }
 
+void History::stop_at(const std::string& said) {
+    Transaction transaction(*database_);
+    const auto last = next_action(*database_, undoing);
+    if (last && last->said == said && is_stop(*database_, last->id)) {
+        let_action_go(*database_, *last);
+    }
+    keep_entry(*database_, begin_action(*database_, said), {});
+    transaction.commit();
+}
+
 std::optional<Turned> History::undo() {
-    return turn(*database_, {.choice = "DESC", .undone = true});
+    return turn(*database_, undoing);
 }
 
 std::optional<Turned> History::redo() {
-    return turn(*database_, {.choice = "ASC", .undone = false});
+    return turn(*database_, redoing);
 }
 
 bool History::can_undo() {

@@ -2,7 +2,8 @@
 // Everything she does that can be undone is one action, kept in the library file, also after a
 // restart: changes of tags, clock shifts and the bin for good, edits of other records for a day.
 // Whoever did them, they are undone in the order they were done. A new action after an undo drops
-// what was undone.
+// what was undone. What can never be undone stands among them for a day as a stop, so that undoing
+// never steps over it to what was done before without a word.
 
 #include <chrono>
 #include <cstdint>
@@ -40,8 +41,10 @@ struct Change {
 };
 
 struct Turned {
-    std::string said;           // what was undone or done again
+    std::string said;           // what was undone or done again, or can never be undone
     bool moves_photos = false;  // by their time, photos may belong into other sittings now
+    bool stands = false;        // it can never be undone: nothing was taken back
+    int photos_gone = 0;        // of its photos, those that have gone for good since
 
     bool operator==(std::string_view other) const { return said == other; }
 };
@@ -57,7 +60,11 @@ class History {
     // action together with what it applied itself; when that is nothing, there is none. Throws what
     // `act` throws, and has changed nothing then.
     void record(const std::string& said, const std::function<void()>& act);
-    // What was undone, or nothing when there is nothing. Only what the action changed goes back: a
+    // What was just done, in the same transaction, can never be undone: it becomes a stop. The same
+    // said again and again is one.
+    void stop_at(const std::string& said);
+    // What was undone, or nothing when there is nothing. At a stop nothing is undone, and the stop
+    // is let go: the next undo goes on. Only what the action changed goes back: a
     // place by time that a photo got since stays. Throws StoreError, and leaves the records as they
     // are, when they were changed again since, which lets the action go, since it can never be
     // undone, and when other records hang on one that would go.

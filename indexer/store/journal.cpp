@@ -181,6 +181,14 @@ void keep_entry(Database& database, std::int64_t action, const JournalEntry& ent
     }
 }
 
+bool is_stop(Database& database, std::int64_t action) {
+    return *Statement(database,
+                      "SELECT EXISTS (SELECT 1 FROM records_change WHERE action = ?1 AND changes = "
+                      "x'') AND NOT EXISTS (SELECT 1 FROM choice_change WHERE action = ?1)")
+                .with(action)
+                .value<bool>();
+}
+
 void take_back_entry(Database& database, std::int64_t action) {
     std::vector<ChoiceChange> choices = choices_of(database, action);
     for (ChoiceChange& change : choices) std::swap(change.before, change.after);

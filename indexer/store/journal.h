@@ -43,7 +43,9 @@ class JournalRecorder {
     RowRecorder pairs_;
 };
 
+// An action with an empty entry is a stop.
 void keep_entry(Database& database, std::int64_t action, const JournalEntry& entry);
+bool is_stop(Database& database, std::int64_t action);
 
 // Within a transaction. Each throws NotApplied.
 void take_back_entry(Database& database, std::int64_t action);

@@ -73,10 +73,11 @@ std::vector<std::string> records_of_others(Library& library) {
         const std::string name = file.filename().string();
         if (is_ours(name) || !looks_like_records(name)) continue;
         sentences.push_back(
-            name + " lies beside the records, as services leave it that copy a folder to several "
-                   "computers; what was changed there may be in it, and nothing of it is used. Keep "
-                   "the library in a folder that no such service copies, and move this file out of "
-                   "it once you have looked whether anything is missing.");
+            name +
+            " lies beside the records, as services leave it that copy a folder to several "
+            "computers; what was changed there may be in it, and nothing of it is used. Keep "
+            "the library in a folder that no such service copies, and move this file out of "
+            "it once you have looked whether anything is missing.");
     }
     return sentences;
 }

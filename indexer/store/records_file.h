@@ -23,8 +23,9 @@ std::vector<std::string> record_problems(Library& library);
 // Where a copy of records goes that would be lost else: "records (kept 1).sqlite".
 Path free_place_for_records(const Path& folder);
 
-// A sentence for each file beside the records that looks like them and is none of the program's own:
-// services that copy folders to other computers make such files of changes that were made there.
+// A sentence for each file beside the records that looks like them and is none of the program's
+// own: services that copy folders to other computers make such files of changes that were made
+// there.
 std::vector<std::string> records_of_others(Library& library);
 
 // As record_problems, of a file that copy_records wrote: whether nothing is wrong with it.

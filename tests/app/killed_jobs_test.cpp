@@ -1,6 +1,6 @@
 // Every job that changes records, killed at moments nobody chose: the library is as before or as
-// after it, and a second try ends well. KILLS says how often. Imports, backups, restores and undoing
-// have tests of their own, beside their code.
+// after it, and a second try ends well. KILLS says how often. Imports, backups, restores and
+// undoing have tests of their own, beside their code.
 
 #include <gtest/gtest.h>
 
@@ -66,8 +66,8 @@ class KilledJob : public testing::Test {
         EXPECT_TRUE(ends_well(start_apart([&] { job(ended); })));
         const std::string after = state_of(ended);
         ASSERT_NE(before, after) << "the job changes something";
-        const auto took = std::chrono::duration_cast<microseconds>(
-            std::chrono::steady_clock::now() - begun);
+        const auto took =
+            std::chrono::duration_cast<microseconds>(std::chrono::steady_clock::now() - begun);
         for (int i = 0; i < kills(4); ++i) {
             SCOPED_TRACE(i);
             const Path library = fresh(base);
@@ -173,8 +173,8 @@ TEST_F(KilledExport, OfAPictureForAWebsite) {
         Library library = Library::open(folder);
         const auto decoder = make_confined_decoder();
         const std::array photos{library.photos().find(shown).value()};
-        export_photos(library, *decoder, [](cv::Mat&, const std::string&) {}, photos,
-                      {.folder = out}, later);
+        export_photos(
+            library, *decoder, [](cv::Mat&, const std::string&) {}, photos, {.folder = out}, later);
     };
     const Path base = made.folder / "library";
     for (int i = 0; i < kills(4); ++i) {
@@ -200,8 +200,8 @@ TEST_F(KilledJob, WritingOutASignedOffLook) {
         };
         kill_after(microseconds{static_cast<long>(random() % 60'000)}, write_out);
         if (!std::filesystem::exists(out)) write_out();
-        const std::string check = "cd " + shell_word(out) +
-                                  " && sha256sum --check --strict --quiet manifest-sha256.txt";
+        const std::string check =
+            "cd " + shell_word(out) + " && sha256sum --check --strict --quiet manifest-sha256.txt";
         EXPECT_EQ(output_of(check), "");
         EXPECT_EQ(wrong_from_outside(library), std::vector<std::string>{});
     }

@@ -61,7 +61,8 @@ class RecordsFile {
             }
             state = SQLITE_OK;
         }
-        if (state != SQLITE_DONE) all.push_back({std::string(sql) + ": " + sqlite3_errmsg(handle_)});
+        if (state != SQLITE_DONE)
+            all.push_back({std::string(sql) + ": " + sqlite3_errmsg(handle_)});
         sqlite3_finalize(statement);
         return all;
     }

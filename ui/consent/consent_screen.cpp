@@ -13,6 +13,7 @@
 #include "ui/consent/said_form.h"
 #include "ui/consent/sign_page.h"
 #include "ui/consent/take_down_list.h"
+#include "ui/consent/to_take_down.h"
 #include "ui/consent/use_row.h"
 #include "ui/painter/paint.h"
 #include "ui/printing/ways_out.h"

@@ -3,7 +3,7 @@
 #include <QPointer>
 
 #include "indexer/sheet/page.h"
-#include "ui/consent/record_said.h"
+#include "indexer/store/library.h"
 #include "ui/shell/screen.h"
 
 class QLabel;

@@ -3,7 +3,7 @@
 #include <QWidget>
 #include <map>
 
-#include "ui/consent/record_said.h"
+#include "indexer/looks/consents.h"
 
 class QButtonGroup;
 class QCheckBox;

@@ -177,10 +177,11 @@ ConsentEntry SignPage::entry(ConsentSaid said) const {
     return entry;
 }
 
-std::vector<Said> SignPage::answers() const {
-    std::vector<Said> all;
+std::vector<SaidOfUses> SignPage::answers() const {
+    std::vector<SaidOfUses> all;
     for (const Answer answer : all_answers) {
-        Said said{entry(answer == Answer::no ? ConsentSaid::declined : ConsentSaid::granted), {}};
+        SaidOfUses said{entry(answer == Answer::no ? ConsentSaid::declined : ConsentSaid::granted),
+                        {}};
         said.entry.shown = answer == Answer::face ? ShownAs::with_her_face : ShownAs::hair_only;
         for (const auto& [use, group] : uses_) {
             if (group->checkedId() == static_cast<int>(answer)) said.uses.push_back(use);

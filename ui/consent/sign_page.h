@@ -4,7 +4,7 @@
 #include <map>
 
 #include "indexer/looks/consent_form.h"
-#include "ui/consent/record_said.h"
+#include "indexer/looks/consents.h"
 
 class QButtonGroup;
 class QGridLayout;
@@ -37,7 +37,7 @@ class SignPage : public QWidget {
     QWidget* make_sign_part();
     FormFacts facts() const;
     ConsentEntry entry(ConsentSaid said) const;
-    std::vector<Said> answers() const;
+    std::vector<SaidOfUses> answers() const;
     void save();
 
     Session& session_;

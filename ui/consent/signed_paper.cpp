@@ -19,9 +19,9 @@ QString signed_words(const char* text) {
     return QCoreApplication::translate("signed_paper", text);
 }
 
-std::string answer(Use use, const std::vector<Said>& all) {
+std::string answer(Use use, const std::vector<SaidOfUses>& all) {
     QString words = signed_words(QT_TRANSLATE_NOOP("signed_paper", "nothing ticked, so no"));
-    for (const Said& said : all) {
+    for (const SaidOfUses& said : all) {
         if (std::ranges::find(said.uses, use) == said.uses.end()) continue;
         //: an answer to whether photos may be shown
         words = said.entry.said == ConsentSaid::granted
@@ -53,17 +53,17 @@ std::string who_signed(const SignedForm& form) {
 }
 
 // The same day holds for all that was granted.
-std::string how_long(const std::vector<Said>& all) {
+std::string how_long(const std::vector<SaidOfUses>& all) {
     std::optional<Date> until;
-    for (const Said& said : all) {
+    for (const SaidOfUses& said : all) {
         if (said.entry.said == ConsentSaid::granted) until = said.entry.until;
     }
     if (!until) {
         return to_utf8(signed_words(QT_TRANSLATE_NOOP("signed_paper", "Until I take it back.")));
     }
-    return to_utf8(signed_words(QT_TRANSLATE_NOOP("signed_paper",
-                                                  "Until %1, unless I take it back before."))
-                       .arg(shown(*until)));
+    return to_utf8(
+        signed_words(QT_TRANSLATE_NOOP("signed_paper", "Until %1, unless I take it back before."))
+            .arg(shown(*until)));
 }
 
 // Where there was something to fill in, what was filled in.

@@ -5,14 +5,14 @@
 #include <QImage>
 
 #include "indexer/looks/consent_form.h"
-#include "ui/consent/record_said.h"
+#include "indexer/looks/consents.h"
 
 namespace quarterturn {
 
 struct SignedForm {
     std::vector<FormBlock> blocks;  // as they were shown
     FormFacts facts;
-    std::vector<Said> said;
+    std::vector<SaidOfUses> said;
     QImage signature;
 };
 

@@ -72,7 +72,7 @@ QWidget* TakeDownList::make_task(const ToTakeDown& task) {
 
 void TakeDownList::tick_off(ExportId id, Date on) {
     const bool kept = session_.attempt([&] {
-        session_.library().ledger().take_down(id, {on, {}});
+        quarterturn::tick_off(session_.library(), id, {on, {}});
     });
     if (kept) session_.touch();
 }

@@ -14,8 +14,9 @@ class ClientSearch;
 class FlowLayout;
 class Session;
 
-// Which clients are seen in a photo: the one whose look or sitting it is, and those she names beside
-// her, such as a bridesmaid who stands behind the chair. Each of them has to allow what is shown.
+// Which clients are seen in a photo: the one whose look or sitting it is, and those she names
+// beside her, such as a bridesmaid who stands behind the chair. Each of them has to allow what is
+// shown.
 class ClientsSeen : public QWidget {
     Q_OBJECT
   public:

@@ -220,8 +220,7 @@ void HairOnlyPage::confirm() {
 }
 
 void HairOnlyPage::forget() {
-    const bool gone = session_.attempt(
-        [this] { HairOnlyTable(session_.library().database()).forget(photo_.id); });
+    const bool gone = session_.attempt([this] { forget_hair_only(session_.library(), photo_); });
     if (!gone) return;
     show_confirmed();
     session_.touch();

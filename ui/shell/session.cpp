@@ -13,6 +13,13 @@ namespace {
 
 const QString last_library_key = QStringLiteral("library/last");
 
+QString what_was(const Turned& turned, const QString& sentence) {
+    const QString words = sentence.arg(QString::fromStdString(turned.said));
+    if (turned.photos_gone == 0) return words;
+    return words + QLatin1Char(' ') +
+           Session::tr("%n photo(s) of it gone for good.", nullptr, turned.photos_gone);
+}
+
 }  // namespace
 
 Session::Session(FileSystem& disk, Decoder& decoder, Clock clock, QObject* parent)
@@ -96,19 +103,25 @@ void Session::change_records_or_throw(const Edit& edit) {
 void Session::undo() {
     attempt([&] {
         const auto undone = quarterturn::undo(*library_);
-        say(undone ? tr("Undone: %1.").arg(QString::fromStdString(*undone))
-                   : tr("There is nothing to undo."));
-        if (undone) touch();
+        if (!undone) return say(tr("There is nothing to undo."));
+        say(undone->stands ? stop_words(*undone) : what_was(*undone, tr("Undone: %1.")));
+        touch();
     });
 }
 
 void Session::redo() {
     attempt([&] {
         const auto redone = quarterturn::redo(*library_);
-        say(redone ? tr("Done again: %1.").arg(QString::fromStdString(*redone))
-                   : tr("There is nothing to do again."));
-        if (redone) touch();
+        if (!redone) return say(tr("There is nothing to do again."));
+        say(what_was(*redone, tr("Done again: %1.")));
+        touch();
     });
+}
+
+QString Session::stop_words(const Turned& stop) {
+    QString words = what_was(stop, tr("What you did last cannot be undone: %1."));
+    if (can_undo()) words += QLatin1Char(' ') + tr("Undo again takes back what was before it.");
+    return words;
 }
 
 bool Session::can_undo() {

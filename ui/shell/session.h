@@ -94,6 +94,7 @@ class Session : public QObject {
     QString take(const std::function<Library()>& get);
     Job* start_job(Job::Work work);
     void take_up_erasures();
+    QString stop_words(const Turned& stop);
 
     FileSystem& disk_;
     Decoder& decoder_;

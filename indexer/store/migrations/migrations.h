@@ -33,6 +33,7 @@ extern const Migration pair_windows;
 extern const Migration photo_bin;
 extern const Migration backups;
 extern const Migration undo_journal;
+extern const Migration photos_gone;
 
 // SQLite's user_version, which counts the steps that a file has behind it.
 int schema_version(SQLite::Database& database);

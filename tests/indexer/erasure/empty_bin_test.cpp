@@ -47,6 +47,38 @@ TEST(EmptyBin, IsTakenUpWhereverItWasInterrupted) {
     EXPECT_GT(tried, 2);
 }
 
+TEST(EmptyBin, UndoStopsAtItAndThenSaysHowManyPhotosOfAnActionAreGone) {
+    LibraryToErase made;
+    const PhotoId other = made.add("another.jpg");
+    tag(made.library, std::array{made.hers, other}, {.angle = Angle::crown});
+    put_into_bin(made.library, {{made.hers}}, day("2026-11-07"));
+    EXPECT_EQ(empty_bin(made.library), 1);
+    EXPECT_EQ(empty_bin(made.library), 0);
+    const auto stop = undo(made.library);
+    ASSERT_TRUE(stop);
+    EXPECT_EQ(stop->said, "emptied the bin");
+    EXPECT_TRUE(stop->stands);
+    for (const auto& turned : {undo(made.library), redo(made.library)}) {
+        ASSERT_TRUE(turned);
+        EXPECT_EQ(turned->said, "tagged 2 photos crown");
+        EXPECT_EQ(turned->photos_gone, 1);
+    }
+    EXPECT_EQ(made.library.photos().find(other)->tags.angle, Angle::crown);
+}
+
+// She did nothing then: what she did last is still undone first.
+TEST(EmptyBin, UndoStopsNotWhereTheDayLetsPhotosGo) {
+    LibraryToErase made;
+    const PhotoId other = made.add("another.jpg");
+    tag(made.library, std::array{made.hers, other}, {.angle = Angle::crown});
+    put_into_bin(made.library, {{made.hers}}, day("2026-11-07"));
+    EXPECT_EQ(let_go_of_bin(made.library, day("2026-12-07")), 1);
+    const auto turned = undo(made.library);
+    ASSERT_TRUE(turned);
+    EXPECT_FALSE(turned->stands);
+    EXPECT_EQ(turned->photos_gone, 1);
+}
+
 // A month is as long as the calendar says: 30 days from 30 January end in March.
 TEST(EmptyBin, LetsGoOnceTheDayThatWasSaidIsPast) {
     LibraryToErase made;

@@ -114,7 +114,7 @@ TEST_F(SortTest, AClockShiftPlacesItsPhotosAndOneUndoTakesBothBack) {
     EXPECT_EQ(photo_named("P13.jpg").file.taken->local, at("2026-11-07T09:13:00"));
     EXPECT_TRUE(propose_clock_shifts(library).empty());
 
-    EXPECT_NE(undo(library).value().find("Aster K2"), std::string::npos);
+    EXPECT_NE(undo(library).value().said.find("Aster K2"), std::string::npos);
     EXPECT_EQ(photo_named("P13.jpg").tags.sitting, std::nullopt);
     EXPECT_EQ(folder_of("P13.jpg"), "2026-11-07 not yet placed");
     EXPECT_EQ(photo_named("P13.jpg").moment, at("2026-11-07T09:13:00"));

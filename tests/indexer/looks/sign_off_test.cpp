@@ -113,6 +113,20 @@ TEST(Reopen, AsksForAReasonAndForASignOff) {
     EXPECT_TRUE(whole.state().sign_off);
 }
 
+TEST(SignOff, UndoStopsAtItAndAtReopening) {
+    WholeLook whole;
+    whole.sign();
+    reopen(whole.library, whole.look, "the comb moved", whole.noon);
+    for (const char* said : {"opened low twisted bun again", "signed off low twisted bun"}) {
+        const auto turned = whole.library.history().undo();
+        ASSERT_TRUE(turned);
+        EXPECT_EQ(turned->said, said);
+        EXPECT_TRUE(turned->stands);
+    }
+    EXPECT_EQ(whole.library.sign_offs().all(whole.look).size(), 1U);
+    EXPECT_FALSE(whole.library.history().undo()->stands);
+}
+
 TEST(ChangesSinceSignOff, WhatWasMadeOnTheDayIsNone) {
     WholeLook whole;
     whole.sign();

@@ -3,8 +3,10 @@
 #include <QSignalSpy>
 #include <QTest>
 
+#include "indexer/erasure/empty_bin.h"
 #include "indexer/intake/bin.h"
 #include "indexer/intake/tagging.h"
+#include "tests/support/consent_said.h"
 #include "tests/ui/shell/fixture.h"
 
 namespace quarterturn {
@@ -71,6 +73,39 @@ TEST_F(SessionTest, SaysWhatWasUndoneAndWhenThereIsNothing) {
     open.session.change_records(rename("Mira Vale"));
     open.session.undo();
     EXPECT_EQ(last_said(), QStringLiteral("Undone: renamed her."));
+}
+
+TEST_F(SessionTest, SaysWhatCannotBeUndoneAndGoesOnAtTheNextUndo) {
+    open.session.change_records(rename("Mira Vale"));
+    record_said(library(), open.example.mira, ConsentSaid::granted, Use::print);
+    open.session.undo();
+    EXPECT_EQ(last_said(),
+              QStringLiteral("What you did last cannot be undone: recorded what Mira Vale allows. "
+                             "Undo again takes back what was before it."));
+    EXPECT_EQ(her_name(), "Mira Vale");
+    open.session.undo();
+    EXPECT_EQ(last_said(), QStringLiteral("Undone: renamed her."));
+    EXPECT_EQ(library().consents().of(open.example.mira).size(), 1U);
+}
+
+TEST_F(SessionTest, PromisesNothingBeforeWhatCannotBeUndoneWhereThereIsNothing) {
+    record_said(library(), open.example.mira, ConsentSaid::granted, Use::print);
+    EXPECT_TRUE(open.session.can_undo());
+    open.session.undo();
+    EXPECT_EQ(last_said(), QStringLiteral("What you did last cannot be undone: recorded what Mira "
+                                          "Okonjo-Lindqvist allows."));
+    EXPECT_FALSE(open.session.can_undo());
+}
+
+TEST_F(SessionTest, SaysHowManyPhotosOfWhatWasUndoneAreGone) {
+    const PhotoId gone = library().photos().add(example_photo("one.jpg"));
+    const PhotoId left = library().photos().add(example_photo("two.jpg"));
+    tag(library(), std::array{gone, left}, {.angle = Angle::back});
+    put_into_bin(library(), {{gone}}, parse_date("2026-10-01").value());
+    EXPECT_EQ(let_go_of_bin(library(), open.session.today()), 1);
+    open.session.undo();
+    EXPECT_EQ(last_said(),
+              QStringLiteral("Undone: tagged 2 photos back. 1 photo of it gone for good."));
 }
 
 TEST_F(SessionTest, AnEditThatFailsIsSaidAndNotUndoable) {

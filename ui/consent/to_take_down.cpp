@@ -1,22 +1,8 @@
-#include "ui/consent/record_said.h"
+#include "ui/consent/to_take_down.h"
 
 #include <algorithm>
 
 namespace quarterturn {
-
-void record_said(Library& library, const std::vector<Said>& all, const Path& paper) {
-    Transaction together(library.database());
-    std::vector<ConsentId> ids;
-    LocalTime now{};
-    for (const Said& said : all) {
-        for (const ConsentEntry& entry : record_consent(library, said.entry, said.uses)) {
-            ids.push_back(entry.id);
-        }
-        now = said.entry.recorded_at;
-    }
-    if (!paper.empty()) attach_paper(library, paper, ids, now);
-    together.commit();
-}
 
 std::vector<ToTakeDown> to_take_down_of(Library& library, ClientId client, Date today) {
     const auto entries = library.consents().of(client);

@@ -1,0 +1,108 @@
+// What can never be undone stands in the way of undo once, and is said.
+
+#include <gtest/gtest.h>
+
+#include "tests/support/consent_said.h"
+#include "tests/support/records_dump.h"
+
+namespace quarterturn {
+namespace {
+
+class HistoryStop : public testing::Test, public ExampleLibrary {
+  protected:
+    void rename(const std::string& name) {
+        library.history().record("renamed her", [&] {
+            Client client = *library.clients().find(mira);
+            client.name = name;
+            library.clients().change(client);
+        });
+    }
+    std::string her_name() { return library.clients().find(mira)->name; }
+    bool stops_at(const std::string& said) {
+        const auto turned = library.history().undo();
+        return turned && turned->stands && *turned == said;
+    }
+};
+
+TEST_F(HistoryStop, TakesNothingBackOnceAndLetsTheNextUndoGoOn) {
+    rename("Mira Vale");
+    library.history().stop_at("told somebody");
+    reopen();
+    const RecordsDump before = dump_of(library.database());
+    EXPECT_TRUE(library.history().can_undo());
+    EXPECT_TRUE(stops_at("told somebody"));
+    EXPECT_EQ(difference(dump_of(library.database()), before), "");
+    const auto undone = library.history().undo();
+    ASSERT_TRUE(undone);
+    EXPECT_EQ(*undone, "renamed her");
+    EXPECT_FALSE(undone->stands);
+    EXPECT_EQ(her_name(), "Mira Okonjo-Lindqvist");
+    EXPECT_EQ(library.history().redo(), "renamed her");
+    EXPECT_EQ(library.history().redo(), std::nullopt) << "a stop is never done again";
+}
+
+TEST_F(HistoryStop, IsOneHoweverOftenTheSameIsDone) {
+    library.history().stop_at("told somebody");
+    library.history().stop_at("told somebody");
+    library.history().stop_at("signed");
+    library.history().stop_at("told somebody");
+    EXPECT_TRUE(stops_at("told somebody"));
+    EXPECT_TRUE(stops_at("signed"));
+    EXPECT_TRUE(stops_at("told somebody"));
+    EXPECT_FALSE(library.history().can_undo());
+}
+
+TEST_F(HistoryStop, DropsWhatWasUndoneBeforeIt) {
+    rename("Mira Vale");
+    library.history().undo();
+    library.history().stop_at("told somebody");
+    EXPECT_EQ(library.history().redo(), std::nullopt);
+}
+
+TEST_F(HistoryStop, GoesWithWhatWasToMakeIt) {
+    {
+        Transaction given_up(library.database());
+        library.history().stop_at("told somebody");
+    }
+    EXPECT_FALSE(library.history().can_undo());
+}
+
+TEST_F(HistoryStop, NoActionOfPhotosOrRecordsIsOne) {
+    const PhotoId photo = library.photos().add(example_photo("one.jpg"));
+    Tags left;
+    left.angle = Angle::left;
+    library.history().apply({"tagged it", {{photo, left}}, {}});
+    rename("Mira Vale");
+    EXPECT_FALSE(library.history().undo()->stands);
+    EXPECT_FALSE(library.history().undo()->stands);
+}
+
+TEST_F(HistoryStop, IsMadeByWhatSheRecordsOfConsent) {
+    rename("Mira Vale");
+    record_said(library, mira, ConsentSaid::granted, Use::print);
+    const auto entries = library.consents().of(mira);
+    ASSERT_EQ(entries.size(), 1U);
+    attach_paper(library, library.folder() / "records.sqlite", std::array{entries.front().id},
+                 at("2026-11-01T08:00"));
+    EXPECT_TRUE(stops_at("attached a paper to what Mira Vale allows"));
+    EXPECT_TRUE(stops_at("recorded what Mira Vale allows"));
+    EXPECT_EQ(library.consents().of(mira).size(), 1U);
+    EXPECT_EQ(library.history().undo(), "renamed her");
+}
+
+TEST_F(HistoryStop, OneActOfSeveralEntriesAndAPaperIsOne) {
+    ConsentEntry entry;
+    entry.client = mira;
+    entry.said = ConsentSaid::declined;
+    entry.said_on = parse_date("2026-11-01").value();
+    entry.recorded_at = at("2026-11-01T08:00");
+    const auto recorded = record_said(library, {{entry, {Use::print, Use::website}}},
+                                      library.folder() / "records.sqlite");
+    ASSERT_EQ(recorded.size(), 2U);
+    EXPECT_EQ(library.consents().of(mira)[1].papers.size(), 1U);
+    EXPECT_TRUE(stops_at("recorded what Mira Okonjo-Lindqvist allows"));
+    EXPECT_FALSE(library.history().can_undo());
+}
+
+}  // namespace
+}  // namespace quarterturn

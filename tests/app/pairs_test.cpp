@@ -253,6 +253,7 @@ TEST_F(PairsTest, ABroughtPictureIsKeptWithTheClientAndInNoExport) {
         EXPECT_EQ(text_of(entry).find(bytes), std::string::npos) << entry.path();
     }
     said({"inspiration", "remove", std::to_string(kept.at(0)["id"].get<int>())});
+    EXPECT_EQ(answer({"undo"}, 1)["stands"], "removed a picture that was kept with a client");
     EXPECT_TRUE(answer({"inspiration", "list"})["inspirations"].empty());
     complained({"inspiration", "remove", "1"}, 2);
     complained({"pairs", "like", "--inspiration", "1"}, 2);

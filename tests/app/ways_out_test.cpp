@@ -115,6 +115,8 @@ TEST_F(WaysOutTest, HairOnlyGoesAsThePictureThatWasLookedAt) {
     said(ask);
     said({"photo", "hair-only", "bun.jpg", "--forget"});
     said(ask, 1);
+    EXPECT_EQ(answer({"undo"}, 1)["stands"], "took back a picture without her face");
+    said(ask, 1);
     complained({"photo", "hair-only", "bun.jpg", "--keep", "0.5,0,0.6,1"}, 2);
 }
 

@@ -118,6 +118,7 @@ TEST(EmptyBin, WhatWasSaidOfOtherPhotosIsUndoneAllTheSame) {
     put_into_bin(made.library, {{made.hers}}, day("2026-11-07"));
     empty_bin(made.library);
     EXPECT_EQ(made.library.photos().find(other)->tags.note, "kept beside");
+    EXPECT_TRUE(made.library.history().undo()->stands) << "an emptied bin";
     EXPECT_TRUE(made.library.history().undo());
     EXPECT_EQ(made.library.photos().find(other)->tags.note, "");
     EXPECT_TRUE(made.library.history().undo());

@@ -149,10 +149,10 @@ TEST_F(GateBorders, TheFirstAndTheLastDayBelongToIt) {
     EXPECT_EQ(against("2028-06-01", Use::print), "not asked") << "one use is not another";
 }
 
-TEST_F(GateBorders, WithdrawnHoldsFromTheDayItIsSaidAlsoOverWhatWasToComeLater) {
+TEST_F(GateBorders, WithdrawnHoldsOnceItIsRecordedAlsoOverWhatWasToComeLater) {
     add(ConsentSaid::granted, "2026-11-07").from = on_day("2027-01-01");
     add(ConsentSaid::withdrawn, "2026-12-01");
-    EXPECT_EQ(against("2026-11-30"), "not yet");
+    EXPECT_EQ(against("2026-11-30"), "withdrawn") << "by a clock that is a day behind";
     EXPECT_EQ(against("2026-12-01"), "withdrawn");
     EXPECT_EQ(against("2027-06-01"), "withdrawn");
     add(ConsentSaid::granted, "2026-12-01");  // and on the same day she changed her mind
@@ -162,8 +162,15 @@ TEST_F(GateBorders, WithdrawnHoldsFromTheDayItIsSaidAlsoOverWhatWasToComeLater) 
 TEST_F(GateBorders, AnOldPaperFoundLaterDoesNotUndoAWithdrawal) {
     add(ConsentSaid::withdrawn, "2026-12-01");
     add(ConsentSaid::granted, "2026-11-07");
-    EXPECT_EQ(against("2026-11-30"), "");
+    EXPECT_EQ(against("2026-11-30"), "withdrawn");
     EXPECT_EQ(against("2026-12-01"), "withdrawn");
+}
+
+TEST_F(GateBorders, ANoRecordedLaterHoldsThoughItsDayIsEarlier) {
+    add(ConsentSaid::granted, "2099-01-01");  // a clock that was far ahead
+    add(ConsentSaid::declined, "2026-11-07");
+    EXPECT_EQ(against("2026-11-07"), "declined");
+    EXPECT_EQ(against("2099-01-02"), "declined");
 }
 
 TEST_F(GateBorders, ALicencesLastDayBelongsToIt) {

@@ -79,6 +79,28 @@ TEST_F(WaysOutTest, HerOwnWorkGoesUnlessTheClientRefusesThatToo) {
     said({"client", "export", "Ada Lindqvist", "--to", to("copy")});  // it is hers to have
 }
 
+TEST_F(WaysOutTest, SomebodyElsesPhotoLeavesByNone) {
+    said({"photo", "whose", "bun.jpg", "--somebody-else"});
+    for (const char* what : {"own.pdf", "own.png"}) {
+        complained({"sheet", "Low bun", "--out", to(what)}, 1);
+        EXPECT_FALSE(is_there(what));
+    }
+    for (const char* what : {"board.pdf", "board.html"}) {
+        EXPECT_NE(complained({"board", "Boathouse", "--out", to(what)}, 1)
+                      .find("bun.jpg: The photo is somebody else's"),
+                  std::string::npos);
+        EXPECT_FALSE(is_there(what));
+    }
+    const json copied = answer({"client", "export", "Ada Lindqvist", "--to", to("copy")});
+    ASSERT_EQ(copied["left_out"].size(), 1U);
+    EXPECT_NE(copied["left_out"][0].get<std::string>().find("bun.jpg is somebody else's"),
+              std::string::npos);
+    EXPECT_FALSE(is_there("copy/data/photos"));
+    EXPECT_EQ(output_of("pdfimages -list " + shell_word(to("copy/data/record.pdf")) +
+                        " | tail -n +3"),
+              "");
+}
+
 TEST_F(WaysOutTest, HairOnlyGoesAsThePictureThatWasLookedAt) {
     said({"consent", "grant", "Ada Lindqvist", "--for", "website", "--hair-only", "--how",
           "message"});

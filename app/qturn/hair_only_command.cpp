@@ -51,8 +51,8 @@ std::vector<HairOnlyPicture> pictures_of(Library& library, Decoder& decoder, con
                                          const HairOnlyOptions& options) {
     const Date today = date_of(local_now());
     if (options.keep) {
-        return {make_hair_only(library, decoder, photo,
-                               box_from(HairOnlyWay::crop, *options.keep), today)};
+        return {make_hair_only(library, decoder, photo, box_from(HairOnlyWay::crop, *options.keep),
+                               today)};
     }
     if (options.cover) {
         return {make_hair_only(library, decoder, photo,

@@ -59,8 +59,8 @@ class PhotoGate {
     std::map<ClientId, std::string> childs_roles_;
 };
 
-// Records one entry for each use, all or none; answers them as recorded. Throws StoreError for what a
-// child grants by herself; she may decline and withdraw.
+// Records one entry for each use, all or none; answers them as recorded. Throws StoreError for what
+// a child grants by herself; she may decline and withdraw.
 std::vector<ConsentEntry> record_consent(Library& library, const ConsentEntry& entry,
                                          std::span<const Use> uses);
 

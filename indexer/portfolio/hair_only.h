@@ -34,8 +34,8 @@ std::vector<HairOnlyPicture> propose_hair_only(Library& library, Decoder& decode
 HairOnlyPicture make_hair_only(Library& library, Decoder& decoder, const Photo& photo, HairOnly how,
                                Date on);
 
-// Her word that she looked at it and it shows no face. Throws as make_hair_only, and StoreError when
-// the photo makes another picture by now than the one with the checksum.
+// Her word that she looked at it and it shows no face. Throws as make_hair_only, and StoreError
+// when the photo makes another picture by now than the one with the checksum.
 HairOnly confirm_hair_only(Library& library, Decoder& decoder, const HairOnly& looked_at,
                            LocalTime now);
 

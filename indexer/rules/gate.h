@@ -68,8 +68,9 @@ Verdict may_go(const PhotoToShow& photo, Use use, Date on);
 // `person`: the name of whom it is about; empty where it is about nobody.
 std::string next_step(const Against& against, const std::string& person, Use use);
 
-// Only somebody who looked can say that none shows, since the search misses faces; and her word does
-// not count where the search found one, or where the photo is tagged with a side that shows one.
+// Only somebody who looked can say that none shows, since the search misses faces; and her word
+// does not count where the search found one, or where the photo is tagged with a side that shows
+// one.
 bool face_shows(const Photo& photo, const Seen& seen);
 
 // Why a word of hers on the photo does not count: sentences.

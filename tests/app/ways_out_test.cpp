@@ -96,9 +96,9 @@ TEST_F(WaysOutTest, SomebodyElsesPhotoLeavesByNone) {
     EXPECT_NE(copied["left_out"][0].get<std::string>().find("bun.jpg is somebody else's"),
               std::string::npos);
     EXPECT_FALSE(is_there("copy/data/photos"));
-    EXPECT_EQ(output_of("pdfimages -list " + shell_word(to("copy/data/record.pdf")) +
-                        " | tail -n +3"),
-              "");
+    EXPECT_EQ(
+        output_of("pdfimages -list " + shell_word(to("copy/data/record.pdf")) + " | tail -n +3"),
+        "");
 }
 
 TEST_F(WaysOutTest, HairOnlyGoesAsThePictureThatWasLookedAt) {

@@ -198,9 +198,7 @@ void HairOnlyPage::make_own() {
     how.height = part.height();
     Job* job = session_.start<JudgedPicture>(
         [photo = photo_, how, today = session_.today(), &decoder = session_.decoder()](
-            Library& library, Job&) {
-            return judged_picture(library, decoder, photo, how, today);
-        },
+            Library& library, Job&) { return judged_picture(library, decoder, photo, how, today); },
         [page = QPointer(this), id = photo_.id](JudgedPicture picture) {
             if (!page || page->photo_.id != id) return;
             page->offer(std::move(picture));

@@ -221,9 +221,8 @@ TEST(FaceShows, UntilSheWhoLookedSaysThatNoneDoes) {
 
 TEST(FaceShows, WhateverSheSaysWhereOneWasFound) {
     Photo photo;
-    for (const HeadSigns& signs :
-         {HeadSigns{true, false, false}, HeadSigns{false, true, false},
-          HeadSigns{false, false, true}}) {
+    for (const HeadSigns& signs : {HeadSigns{true, false, false}, HeadSigns{false, true, false},
+                                   HeadSigns{false, false, true}}) {
         photo.head_signs = signs;
         EXPECT_TRUE(face_shows(photo, {.face = false}));
         EXPECT_EQ(doubts(photo, {}).size(), 0U);

@@ -48,8 +48,8 @@ TEST_F(WaysOutTest, ForOthersEachIsRefusedUntilSheAllowsIt) {
     for (const char* name : {"sheet.pdf", "sitting.pdf", "gallery/index.html"}) {
         EXPECT_FALSE(is_there(name)) << name;
     }
-    EXPECT_TRUE(files_in(to("exported")).empty());
-    EXPECT_FALSE(std::filesystem::exists(to("gallery/pictures")));
+    EXPECT_FALSE(is_there("exported")) << "nor an empty folder";
+    EXPECT_FALSE(is_there("gallery"));
     EXPECT_TRUE(answer({"ledger", "list"})["exports"].empty());
     say("grant", "website");
     for (const Arguments& way : ways) said(way);
@@ -99,6 +99,20 @@ TEST_F(WaysOutTest, SomebodyElsesPhotoLeavesByNone) {
     EXPECT_EQ(
         output_of("pdfimages -list " + shell_word(to("copy/data/record.pdf")) + " | tail -n +3"),
         "");
+}
+
+TEST_F(WaysOutTest, ACaptionThatNamesHerIsRefusedHoweverItIsSpelt) {
+    say("grant", "website");
+    for (const char* caption : {"Ada in a bun", "LINDQVIST", "lìndqvist's day"}) {
+        EXPECT_NE(complained({"portfolio", "export", "bun.jpg", "--for", "website", "--to",
+                              to("exported"), "--caption", caption},
+                             1)
+                      .find("names Ada Lindqvist"),
+                  std::string::npos)
+            << caption;
+    }
+    EXPECT_FALSE(is_there("exported"));
+    EXPECT_TRUE(answer({"ledger", "list"})["exports"].empty());
 }
 
 TEST_F(WaysOutTest, HairOnlyGoesAsThePictureThatWasLookedAt) {

@@ -49,15 +49,16 @@ HairOnly box_from(HairOnlyWay way, const std::string& text) {
 
 std::vector<HairOnlyPicture> pictures_of(Library& library, Decoder& decoder, const Photo& photo,
                                          const HairOnlyOptions& options) {
+    const Date today = date_of(local_now());
     if (options.keep) {
-        return {
-            make_hair_only(library, decoder, photo, box_from(HairOnlyWay::crop, *options.keep))};
+        return {make_hair_only(library, decoder, photo, box_from(HairOnlyWay::crop, *options.keep),
+                               today)};
     }
     if (options.cover) {
-        return {
-            make_hair_only(library, decoder, photo, box_from(HairOnlyWay::cover, *options.cover))};
+        return {make_hair_only(library, decoder, photo,
+                               box_from(HairOnlyWay::cover, *options.cover), today)};
     }
-    return propose_hair_only(library, decoder, photo);
+    return propose_hair_only(library, decoder, photo, today);
 }
 
 json box_json(const HairOnly& how) {
@@ -84,18 +85,19 @@ std::string words_of(const HairOnlyPicture& picture) {
                                        : "; no face was found in it");
 }
 
-// Each in a new file, to be looked at.
+// Each in a new file, to be looked at; but none in which a face was found.
 void write_pictures_to_look_at(Reply& reply, Library& library, const Photo& photo,
                                const std::vector<HairOnlyPicture>& pictures,
                                const std::string& folder) {
-    if (!folder.empty()) library.disk().make_folders(std::filesystem::absolute(folder));
     int number = 0;
     for (const HairOnlyPicture& picture : pictures) {
         json told = box_json(picture.how);
         told["face_found"] = picture.face_found;
         told["file"] = nullptr;
         std::string line = words_of(picture);
-        if (!folder.empty()) {
+        if (!folder.empty() && picture.face_found) line += ": not written";
+        if (!folder.empty() && !picture.face_found) {
+            library.disk().make_folders(std::filesystem::absolute(folder));
             const Path file = Path(folder) / ("hair-only-" + std::to_string(photo.id.value) + "-" +
                                               picture.how.sha256.substr(0, 8) + ".jpg");
             if (!library.disk().exists(file)) write_once(library.disk(), file, picture.jpeg);
@@ -118,8 +120,8 @@ Reply confirm(Library& library, Decoder& decoder, const Photo& photo,
                        "that --to wrote, with the same --keep or --cover.");
     }
     const HairOnly confirmed = confirm_hair_only(library, decoder, found->how, local_now());
-    return {{photo.file.name + ": confirmed. It goes out as this picture wherever only her hair "
-                               "may be shown.",
+    return {{photo.file.name + ": confirmed. Where only her hair may be shown, qturn portfolio "
+                               "export and gallery write this picture in its place.",
              hair_only_caution},
             {{"photo", short_json(photo)},
              {"pictures", json::array()},

@@ -48,11 +48,13 @@ Document lay_out(Library& library, Decoder& decoder, const SheetOptions& options
     const auto ruler = make_text_ruler();
     const Paper paper =
         options.paper ? paper_from(*options.paper) : usual_paper(library.settings());
+    const SheetFor whom = options.use ? SheetFor::others : SheetFor::own_work;
     if (!options.sitting.empty()) {
-        return sitting_sheet(library, *ruler, find_sitting(library, options.sitting).id, paper);
+        return sitting_sheet(library, *ruler, find_sitting(library, options.sitting).id, paper,
+                             whom);
     }
     return contact_sheet(library, decoder, *ruler, find_look(library, options.look).id,
-                         {paper, options.during});
+                         {paper, options.during, whom});
 }
 
 Reply written_reply(const Document& document, const Written& written) {
@@ -96,7 +98,9 @@ Reply write_for_others(const Document& document, Library& library, Decoder& deco
     for (const ExportId id : passed.exports) reply.data["exports"].push_back(id.value);
     const Reply written = written_reply(document, {{options.out}, pdf.problems});
     append(reply.lines, written.lines);
-    reply.lines.emplace_back("It says whose it is at its head. It stands in the ledger.");
+    reply.lines.emplace_back(
+        "It carries the look, the angles and the craft, and neither her name nor her day, cautions "
+        "or words. It stands in the ledger.");
     reply.data.update(written.data);
     reply.outcome = written.outcome;
     return reply;

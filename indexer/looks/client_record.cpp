@@ -49,7 +49,34 @@ std::vector<Exported> exports_under(Library& library, const std::vector<ConsentE
     return exports;
 }
 
-// Her photos and papers as files, as far as they can be read and show nobody else.
+bool shows_other_clients(const Tags& tags, const ClientRecord& record) {
+    const auto is_hers = [](const auto& mine, auto id, auto of) {
+        return std::ranges::find(mine, id, of) != mine.end();
+    };
+    const auto look_id = [](const LookRecord& each) { return each.look.id; };
+    if (tags.look && !is_hers(record.looks, *tags.look, look_id)) return true;
+    if (tags.sitting && !is_hers(record.sittings, *tags.sitting, &Sitting::id)) return true;
+    return std::ranges::any_of(tags.shown,
+                               [&](ClientId shown) { return shown != record.client.id; });
+}
+
+std::map<PhotoId, std::string> photos_kept_here(Library& library, const ClientRecord& record) {
+    std::map<PhotoId, std::string> kept;
+    auto seen = library.credits().all_seen();
+    auto credits = library.credits().all();
+    for (const Photo& photo : record.photos) {
+        if (shows_other_clients(photo.tags, record)) {
+            kept[photo.id] = "shows other clients too";
+        } else if (seen[photo.id].strangers) {
+            kept[photo.id] = "shows somebody who is no client";
+        } else if (credits[photo.id].whose == Whose::somebody_else) {
+            kept[photo.id] = "is somebody else's";
+        }
+    }
+    return kept;
+}
+
+// Her photos and papers as files, as far as they can be read and are hers to have.
 class CopiesOfHers {
   public:
     CopiesOfHers(Library& library, const ClientRecord& record)
@@ -69,21 +96,11 @@ class CopiesOfHers {
     std::vector<std::string> left_out() const { return left_out_; }
 
   private:
-    bool shows_others(const Tags& tags) const {
-        const auto is_hers = [](const auto& mine, auto id, auto of) {
-            return std::ranges::find(mine, id, of) != mine.end();
-        };
-        const auto look_id = [](const LookRecord& each) { return each.look.id; };
-        if (tags.look && !is_hers(record_.looks, *tags.look, look_id)) return true;
-        if (tags.sitting && !is_hers(record_.sittings, *tags.sitting, &Sitting::id)) return true;
-        return std::ranges::any_of(tags.shown,
-                                   [&](ClientId shown) { return shown != record_.client.id; });
-    }
-
     void add_photo(BagWriter& bag, const Photo& photo) {
-        if (shows_others(photo.tags)) {
-            left_out_.push_back(photo.file.name +
-                                " shows other clients too, and is not in the folder.");
+        const auto kept = record_.kept_here.find(photo.id);
+        if (kept != record_.kept_here.end()) {
+            left_out_.push_back(photo.file.name + " " + kept->second +
+                                ", and is not in the folder.");
             return;
         }
         const std::string name =
@@ -141,6 +158,7 @@ ClientRecord client_record(Library& library, ClientId id) {
     }
     record.weddings = weddings_of(library, record);
     record.photos = photos_of(library, id);
+    record.kept_here = photos_kept_here(library, record);
     record.consents = library.consents().of(id);
     record.exports = exports_under(library, record.consents);
     return record;

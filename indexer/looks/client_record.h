@@ -1,6 +1,7 @@
 #pragma once
 // Everything that is known of one client, for her own eyes or another program.
 
+#include <map>
 #include <string>
 #include <vector>
 
@@ -23,6 +24,8 @@ struct ClientRecord {
     std::vector<Photo> photos;  // of her sittings and looks, and those that show her besides
     std::vector<ConsentEntry> consents = {};  // all that she ever said, oldest first
     std::vector<Exported> exports = {};       // what went out under it
+    // The photos that are not hers to have, and why: "shows other clients too".
+    std::map<PhotoId, std::string> kept_here = {};
 };
 
 // Throws StoreError when there is no such client.
@@ -43,7 +46,7 @@ std::vector<CsvFile> client_record_csv(const ClientRecord& record);
 std::vector<std::string> consent_lines(const ClientRecord& record);
 
 // Writes both, and beside them `pdf` as record.pdf, into a new folder that carries its own
-// checksums (RFC 8493), with the photos that show nobody else and the papers of her consents. The
+// checksums (RFC 8493), with the photos that are hers to have and the papers of her consents. The
 // PDF is drawn of sheet/client_sheet.h. Answers what is not in it and why, in sentences. Throws
 // StoreError when something of that name is there already; DiskError when it cannot be written.
 std::vector<std::string> export_client(Library& library, const ClientRecord& record,

@@ -1,6 +1,7 @@
 #include "indexer/looks/consents.h"
 
 #include <algorithm>
+#include <limits>
 
 #include "indexer/disk/checksum.h"
 #include "indexer/disk/write_once.h"
@@ -131,7 +132,7 @@ PhotoToShow PhotoGate::to_show(const Photo& photo) {
 PhotoToShow PhotoGate::to_show(const Photo& photo, const Seen& seen, std::optional<Credit> credit) {
     PhotoToShow shown;
     for (const ClientId client : clients_in(photo.tags)) shown.people.push_back(person(client));
-    shown.face_shows = face_shows(seen);
+    shown.face_shows = face_shows(photo, seen);
     shown.strangers = seen.strangers;
     shown.nobody = shows_nobody(photo, seen);
     shown.credit = std::move(credit);
@@ -169,8 +170,23 @@ void refuse_own_guardian(Library& library, const ConsentEntry& entry) {
         "A child cannot be her own guardian: name the parent or guardian who allows it.");
 }
 
+// By her age as the entry itself tells it, or as it was told before.
+void refuse_child_alone(Library& library, const ConsentEntry& entry) {
+    if (entry.said != ConsentSaid::granted || entry.giver == ConsentGiver::guardian) return;
+    auto entries = library.consents().of(entry.client);
+    entries.push_back(entry);
+    entries.back().id = ConsentId{std::numeric_limits<std::int64_t>::max()};  // said last
+    if (!is_child_on(entries, entry.said_on)) return;
+    const auto client = library.clients().find(entry.client);
+    const auto age = age_on(entries, entry.said_on);
+    throw StoreError((client ? client->name : "She") + " is " +
+                     (age && is_child(*age) ? std::string(word(*age)) : "a child") +
+                     ": a parent or guardian decides; say who (--guardian).");
+}
+
 void record_one(Library& library, const SaidOfUses& said, std::vector<ConsentEntry>& recorded) {
     refuse_own_guardian(library, said.entry);
+    refuse_child_alone(library, said.entry);
     for (const Use use : said.uses) {
         ConsentEntry each = said.entry;
         each.use = use;

@@ -67,7 +67,8 @@ struct SaidOfUses {
 
 // Records one entry for each use and hangs the paper on all of them, or nothing of it; answers them
 // as recorded. An empty path: without a paper. What is recorded stays: undo stops there. Throws
-// what attach_paper() throws.
+// what attach_paper() throws, and StoreError for what a child grants by herself; she may decline and
+// withdraw.
 std::vector<ConsentEntry> record_said(Library& library, const std::vector<SaidOfUses>& all,
                                       const Path& paper);
 std::vector<ConsentEntry> record_consent(Library& library, const ConsentEntry& entry,

@@ -20,7 +20,7 @@ class Verdicts {
 
     Uses of(const PhotoAtGate& at_gate) {
         const auto& [photo, seen, credit] = at_gate;
-        const Key key{number_of(photo.tags), face_shows(seen), seen.strangers,
+        const Key key{number_of(photo.tags), face_shows(photo, seen), seen.strangers,
                       shows_nobody(photo, seen), number_of(credit)};
         const auto [known, is_new] = known_.try_emplace(key);
         if (is_new) known->second = judge(gate_.to_show(photo, seen, credit));

@@ -7,7 +7,7 @@ namespace {
 
 bool stands_against_own_work(const Against& against) {
     return against.obstacle == Obstacle::declined || against.obstacle == Obstacle::withdrawn ||
-           against.obstacle == Obstacle::ended;
+           against.obstacle == Obstacle::ended || against.obstacle == Obstacle::somebody_elses;
 }
 
 }  // namespace
@@ -42,7 +42,7 @@ void refuse_against_own_work(Library& library, std::span<const Photo> photos, Da
     if (sentences.empty()) return;
     std::string all =
         "Nothing was written, since it shows what may not be kept even for your own "
-        "work; tag those photos away, or erase them.";
+        "work, or is never passed on; tag those photos away, or erase them.";
     for (const std::string& sentence : sentences) all += "\n  " + sentence;
     throw StoreError(all);
 }

@@ -125,6 +125,7 @@ class Exporter {
         };
         Exported entry = entry_of(photo, wishes_.use, verdict, now_);
         entry.hair_only = hair_only;
+        library_.disk().make_folders(std::filesystem::absolute(wishes_.folder));
         return write_into_ledger(library_, {std::move(entry)}, file, jpeg).front();
     }
 
@@ -157,7 +158,7 @@ std::vector<PhotoGone> export_photos(Library& library, Decoder& decoder, const D
                                      std::span<const Photo> photos, const ExportWishes& wishes,
                                      LocalTime now) {
     refuse_inside_library(library, wishes.folder);
-    library.disk().make_folders(std::filesystem::absolute(wishes.folder));
+    refuse_names(library, photos, "caption", wishes.caption);
     bring_pairs_up_to_date(library);
     look_for_heads_in(library, decoder, {photos.begin(), photos.end()});
     Exporter exporter(library, decoder, draw, wishes, now);

@@ -29,7 +29,7 @@ std::optional<int> usual_long_edge(Use use);
 
 struct ExportWishes {
     Use use = Use::website;
-    Path folder;                   // made where it is not there
+    Path folder;                   // made where it is not there, for the first picture
     std::optional<int> long_edge;  // pixels; nothing: all there are. No picture is made larger
     ExportShape shape = ExportShape::whole;
     int quality = usual_export_quality;  // 1 … 100
@@ -52,8 +52,8 @@ using DrawLine = std::function<void(cv::Mat& bgr, const std::string& words)>;
 
 // Looks for faces where nobody has yet. A JPEG for each photo that may go, called after the use and
 // its number in the ledger, and never over a file that is there. Throws StoreError when the folder
-// lies in the library, and DiskError when it cannot be made. A photo of her own is a problem while
-// nothing tells who she is (the setting "business name").
+// lies in the library, or the caption names somebody who is shown. A photo of her own is a problem
+// while nothing tells who she is (the setting "business name").
 std::vector<PhotoGone> export_photos(Library& library, Decoder& decoder, const DrawLine& draw,
                                      std::span<const Photo> photos, const ExportWishes& wishes,
                                      LocalTime now);

@@ -3,11 +3,10 @@
 #include <algorithm>
 
 #include "indexer/disk/write_once.h"
-#include "indexer/looks/consents.h"
 #include "indexer/portfolio/gallery_style.h"
+#include "indexer/portfolio/leaving.h"
 #include "indexer/sheet/html.h"
 #include "indexer/store/library_settings.h"
-#include "indexer/store/text.h"
 
 namespace quarterturn {
 namespace {
@@ -67,17 +66,14 @@ class GalleryWriter {
 
     Gallery write(std::span<const Photo> photos) {
         refuse_unless_empty();
-        refuse_names(photos);
+        refuse_names(library_, photos, "title of the page", wishes_.name);
         std::vector<Photo> left(photos.begin(), photos.end());
         for (const int edge : gallery_edges) {
             const auto sent = send(left, edge);
             if (gallery_.photos.empty()) gallery_.photos = sent;
             std::erase_if(left, [&](const Photo& photo) { return !was_made_smaller(photo, edge); });
         }
-        if (shown_.empty()) {
-            library_.disk().remove_empty_folder(std::filesystem::absolute(pictures()));
-            return std::move(gallery_);
-        }
+        if (shown_.empty()) return std::move(gallery_);
         const std::string html = page();
         gallery_.page = wishes_.folder / "index.html";
         write_once(library_.disk(), gallery_.page, std::as_bytes(std::span(html)));
@@ -96,19 +92,6 @@ class GalleryWriter {
         if (!library_.disk().exists(folder)) return;
         if (std::ranges::none_of(library_.disk().list(folder), holds_something)) return;
         throw StoreError(folder.string() + " is not empty: name a new folder for the gallery.");
-    }
-
-    // The title is for everybody to read.
-    void refuse_names(std::span<const Photo> photos) {
-        PhotoGate gate(library_);
-        for (const Photo& photo : photos) {
-            for (const ShownPerson& person : gate.to_show(photo).people) {
-                if (!share_a_word(wishes_.name, person.name)) continue;
-                throw StoreError("The page would be called \"" + wishes_.name + "\", and names " +
-                                 person.name +
-                                 ", who is shown in it: give it a title that names nobody.");
-            }
-        }
     }
 
     std::vector<PhotoGone> send(const std::vector<Photo>& photos, int edge) {

@@ -1,6 +1,7 @@
 #include "indexer/portfolio/hair_only.h"
 
 #include <algorithm>
+#include <array>
 #include <opencv2/imgproc.hpp>
 
 #include "indexer/disk/checksum.h"
@@ -8,6 +9,7 @@
 #include "indexer/image/face_skin.h"
 #include "indexer/image/hair_only.h"
 #include "indexer/image/head.h"
+#include "indexer/looks/passing_on.h"
 #include "indexer/looks/sealed_file.h"
 #include "indexer/store/hair_only_table.h"
 
@@ -16,10 +18,16 @@ namespace {
 
 constexpr int looked_at_quality = 92;
 
+// Her own work, as long as nothing has gone out of it.
+const Photo& as_own_work(Library& library, const Photo& photo, Date on) {
+    refuse_against_own_work(library, std::array{photo}, on);
+    return photo;
+}
+
 class HairOnlyMaker {
   public:
-    HairOnlyMaker(Library& library, Decoder& decoder, const Photo& photo)
-        : photo_(photo),
+    HairOnlyMaker(Library& library, Decoder& decoder, const Photo& photo, Date on)
+        : photo_(as_own_work(library, photo, on)),
           picture_(picture_the_right_way_round(library, decoder, photo)),
           perhaps_(finder_.perhaps_faces(picture_)) {}
 
@@ -69,6 +77,14 @@ Photo photo_in_library(Library& library, PhotoId id) {
     throw StoreError("The photo is no longer in the library.");
 }
 
+void refuse_with_face(const HairOnlyPicture& made, const Photo& photo) {
+    if (!made.face_found) return;
+    throw StoreError("The search found what may be a face in the picture of " + photo.file.name +
+                     (made.how.way == HairOnlyWay::crop
+                          ? ": keep a part that leaves it out, or cover it."
+                          : ": cover all of it, or keep a part that leaves it out."));
+}
+
 void refuse_another(const HairOnlyPicture& made, const std::string& looked_at, const Photo& photo) {
     if (made.how.sha256 == looked_at) return;
     throw StoreError("The picture of " + photo.file.name +
@@ -88,24 +104,22 @@ cv::Mat picture_the_right_way_round(Library& library, Decoder& decoder, const Ph
 }
 
 std::vector<HairOnlyPicture> propose_hair_only(Library& library, Decoder& decoder,
-                                               const Photo& photo) {
-    return HairOnlyMaker(library, decoder, photo).propose();
+                                               const Photo& photo, Date on) {
+    return HairOnlyMaker(library, decoder, photo, on).propose();
 }
 
-HairOnlyPicture make_hair_only(Library& library, Decoder& decoder, const Photo& photo,
-                               HairOnly how) {
-    return HairOnlyMaker(library, decoder, photo).make(std::move(how));
+HairOnlyPicture make_hair_only(Library& library, Decoder& decoder, const Photo& photo, HairOnly how,
+                               Date on) {
+    HairOnlyPicture made = HairOnlyMaker(library, decoder, photo, on).make(std::move(how));
+    refuse_with_face(made, photo);
+    return made;
 }
 
 HairOnly confirm_hair_only(Library& library, Decoder& decoder, const HairOnly& looked_at,
                            LocalTime now) {
     const Photo photo = photo_in_library(library, looked_at.photo);
-    HairOnlyPicture made = make_hair_only(library, decoder, photo, looked_at);
+    HairOnlyPicture made = make_hair_only(library, decoder, photo, looked_at, date_of(now));
     refuse_another(made, looked_at.sha256, photo);
-    if (made.face_found) {
-        throw StoreError("The search found what may be a face in the picture of " +
-                         photo.file.name + ": choose another crop, or a cover.");
-    }
     made.how.confirmed_at = now;
     Transaction both(library.database());
     HairOnlyTable(library.database()).keep(made.how);

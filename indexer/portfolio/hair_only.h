@@ -23,18 +23,20 @@ struct HairOnlyPicture {
     bool face_found = false;  // the search found what may be a face in it
 };
 
-// Those without a face that was found come first. Throws as picture_the_right_way_round.
+// Those without a face that was found come first. To be looked at, they are her own work: throws
+// StoreError where that is refused on the day (looks/passing_on.h), and as
+// picture_the_right_way_round.
 std::vector<HairOnlyPicture> propose_hair_only(Library& library, Decoder& decoder,
-                                               const Photo& photo);
+                                               const Photo& photo, Date on);
 
-// Made as she says it: `how` with its way and box. Throws std::runtime_error when the box lies
-// outside the picture.
-HairOnlyPicture make_hair_only(Library& library, Decoder& decoder, const Photo& photo,
-                               HairOnly how);
+// Made as she says it: `how` with its way and box. Throws the same, StoreError too when the search
+// found a face in what comes of it, and std::runtime_error when the box lies outside the picture.
+HairOnlyPicture make_hair_only(Library& library, Decoder& decoder, const Photo& photo, HairOnly how,
+                               Date on);
 
 // Her word that she looked at it and it shows no face; undo stops there, and where it is taken
-// back. Throws StoreError when the search found one, or when the photo makes another picture by now
-// than the one with the checksum.
+// back. Throws as make_hair_only, and StoreError when the photo makes another picture by now than
+// the one with the checksum.
 HairOnly confirm_hair_only(Library& library, Decoder& decoder, const HairOnly& looked_at,
                            LocalTime now);
 void forget_hair_only(Library& library, const Photo& photo);

@@ -5,6 +5,7 @@
 #include "indexer/disk/checksum.h"
 #include "indexer/disk/write_once.h"
 #include "indexer/store/library_settings.h"
+#include "indexer/store/text.h"
 
 namespace quarterturn {
 namespace {
@@ -66,6 +67,20 @@ void refuse_inside_library(Library& library, const Path& folder) {
     throw StoreError(wanted.string() +
                      " lies in the library: choose a folder outside it, so that copies and "
                      "originals never mix.");
+}
+
+void refuse_names(Library& library, std::span<const Photo> photos, std::string_view what,
+                  const std::string& words) {
+    if (words.empty()) return;
+    PhotoGate gate(library);
+    for (const Photo& photo : photos) {
+        for (const ShownPerson& person : gate.to_show(photo).people) {
+            if (!share_a_word(words, person.name)) continue;
+            throw StoreError("The " + std::string(what) + " would be \"" + words +
+                             "\", and names " + person.name +
+                             ", who is shown: write one that names nobody.");
+        }
+    }
 }
 
 ExportMetadata told_of(Library& library, const Photo& photo, const PhotoToShow& shown, Date on) {

@@ -5,6 +5,7 @@
 #include <functional>
 #include <span>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "indexer/looks/consents.h"
@@ -14,6 +15,11 @@ namespace quarterturn {
 
 // Copies and originals never mix.
 void refuse_inside_library(Library& library, const Path& folder);
+
+// What is for everybody to read names nobody who is shown: not by one word of three letters.
+// `what`: "caption", "title of the page".
+void refuse_names(Library& library, std::span<const Photo> photos, std::string_view what,
+                  const std::string& words);
 
 // Who took it, whose it is, and who is shown. Throws for a photo of her own while nothing tells who
 // she is (the setting "business name").

@@ -1,5 +1,7 @@
 #include "indexer/portfolio/pair_export.h"
 
+#include <array>
+
 #include "indexer/image/encode.h"
 #include "indexer/image/profile.h"
 #include "indexer/intake/heads.h"
@@ -56,6 +58,8 @@ class PairExporter {
         if (!gone_.against.empty()) return gone_;
         try {
             refuse_inside_library(library_, std::filesystem::absolute(wishes_.file).parent_path());
+            refuse_names(library_, std::array{both_.first, both_.second}, "caption",
+                         wishes_.picture.caption);
             write(ruler, draw);
         } catch (const std::runtime_error& error) {
             gone_.problem = error.what();

@@ -42,8 +42,8 @@ std::vector<std::string> against_pair(Library& library, Decoder& decoder, const 
 using DrawPage = std::function<cv::Mat(const Page& page)>;
 
 // Asks the gate, and writes where nothing stands against it. The credit lines of photographers go
-// below the photos. What cannot be read, decoded, laid or written is a problem. Throws StoreError
-// when a photo is not there any more.
+// below the photos. What cannot be read, decoded, laid or written is a problem, and so is a caption
+// that names somebody who is shown. Throws StoreError when a photo is not there any more.
 PairGone export_pair(Library& library, Decoder& decoder, TextRuler& ruler, const DrawPage& draw,
                      const Pair& pair, const PairExportWishes& wishes, LocalTime now);
 

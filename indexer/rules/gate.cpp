@@ -157,6 +157,26 @@ bool shows_a_head(const Photo& photo) {
     return photo.tags.angle && photo.tags.angle != Angle::detail;
 }
 
+bool shows_a_face(Angle angle) {
+    switch (angle) {
+        case Angle::front:
+        case Angle::left:
+        case Angle::right:
+        case Angle::left_three_quarter:
+        case Angle::right_three_quarter:
+            return true;
+        case Angle::back:
+        case Angle::crown:
+        case Angle::detail:
+            return false;
+    }
+    return true;
+}
+
+bool shows_a_face(const Tags& tags) {
+    return tags.angle && shows_a_face(*tags.angle);
+}
+
 bool found_face(const Photo& photo) {
     const auto& signs = photo.head_signs;
     return signs && (signs->frontal_face || signs->profile_to_left || signs->profile_to_right);
@@ -206,8 +226,8 @@ std::string next_step(const Against& against, const std::string& person, Use use
     return {};
 }
 
-bool face_shows(const Seen& seen) {
-    return seen.face.value_or(true);
+bool face_shows(const Photo& photo, const Seen& seen) {
+    return seen.face.value_or(true) || shows_a_face(photo.tags) || found_face(photo);
 }
 
 std::vector<std::string> doubts(const Photo& photo, const Seen& seen) {
@@ -219,10 +239,15 @@ std::vector<std::string> doubts(const Photo& photo, const Seen& seen) {
     } else if (seen.nobody && found_face(photo)) {
         words.emplace_back("That nobody is in it does not count, since a face was found in it.");
     }
-    if (seen.face == false && found_face(photo)) {
+    if (seen.face == false && shows_a_face(photo.tags)) {
+        words.push_back("That no face shows does not count: it is tagged " +
+                        std::string(word(*photo.tags.angle)) +
+                        ", where a face shows. Make a picture without it (Hair only…), or take "
+                        "the tag off first if that is wrong.");
+    } else if (seen.face == false && found_face(photo)) {
         words.emplace_back(
-            "A face was found in it, which can be hair; your word that none shows counts: look at "
-            "it once more.");
+            "That no face shows does not count, since a face was found in it. Make a picture "
+            "without it (Hair only…).");
     }
     return words;
 }

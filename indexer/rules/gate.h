@@ -68,11 +68,12 @@ Verdict may_go(const PhotoToShow& photo, Use use, Date on);
 // `person`: the name of whom it is about; empty where it is about nobody.
 std::string next_step(const Against& against, const std::string& person, Use use);
 
-// Only somebody who looked can say that none shows: the search misses faces, and a tag that says
-// from where a photo was taken can be a slip.
-bool face_shows(const Seen& seen);
+// Only somebody who looked can say that none shows, since the search misses faces; and her word
+// does not count where the search found one, or where the photo is tagged with a side that shows
+// one.
+bool face_shows(const Photo& photo, const Seen& seen);
 
-// Why a word of hers on the photo does not count, or may be a slip: sentences.
+// Why a word of hers on the photo does not count: sentences.
 std::vector<std::string> doubts(const Photo& photo, const Seen& seen);
 
 // Her word, unless the search found a face, or the photo is tagged with a side of somebody's head.

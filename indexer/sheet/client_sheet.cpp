@@ -31,13 +31,14 @@ class ClientPages {
         for (const TextSection& change : section.changes) put(change);
     }
 
-    void put(const std::vector<PhotoSection>& sections, const Path& folder) {
+    void put(const std::vector<PhotoSection>& sections, const ClientRecord& record,
+             const Path& folder) {
         if (sections.empty()) return put(TextSection{"Photos", {"No photo is of her."}});
         std::vector<SheetBand> bands;
         for (const PhotoSection& section : sections) {
             bands.push_back({"Photos: " + section.heading, {}});
             for (const Photo& photo : section.photos) {
-                bands.back().cells.push_back(frame_cell(photo, folder));
+                bands.back().cells.push_back(cell_of(photo, record, folder));
             }
         }
         const SheetStyle& style = flow_.style();
@@ -46,6 +47,15 @@ class ClientPages {
     }
 
   private:
+    static SheetCell cell_of(const Photo& photo, const ClientRecord& record, const Path& folder) {
+        SheetCell cell = frame_cell(photo, folder);
+        const auto kept = record.kept_here.find(photo.id);
+        if (kept == record.kept_here.end()) return cell;
+        cell.photo.reset();
+        cell.empty = "not shown here:\n" + kept->second;
+        return cell;
+    }
+
     SheetFlow& flow_;
 };
 
@@ -81,7 +91,7 @@ Document client_sheet(const ClientRecord& record, TextRuler& ruler,
     const ClientContent content = client_content(record);
     for (const TextSection& section : content.facts) put.put(section);
     for (const LookSection& look : content.looks) put.put(look);
-    put.put(content.photos, wishes.library_folder);
+    put.put(content.photos, record, wishes.library_folder);
     return flow.finish();
 }
 

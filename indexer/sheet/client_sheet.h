@@ -10,7 +10,8 @@ inline constexpr const char* private_record =
     "Private data of a person: keep it where nobody else can read it, and pass it on only as she "
     "has allowed.";
 
-// Small pictures stand for her photos, drawn from those that the library keeps. `day` is told at
+// Small pictures stand for her photos, drawn from those that the library keeps; an empty frame says
+// why for one that is not hers to have. `day` is told at
 // the head. Files are sought below `library_folder`; `business_line` stands at the foot, and above
 // it that the pages hold private data.
 struct ClientSheetWishes {

@@ -69,6 +69,7 @@ struct PhotoItem {
     // A smaller copy, upright, in sRGB; drawn in place of the file when it has pixels enough for
     // the box. Empty when there is none.
     Path small_file;
+    bool unnamed = false;  // where it cannot be shown, the page does not say which file it is
 };
 
 // An empty frame for a shot that is missing.

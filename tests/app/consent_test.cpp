@@ -92,7 +92,20 @@ TEST_F(ConsentTest, FromGrantedToTakenDown) {
     said({"consent", "withdraw", "Ada Lindqvist"}, 1);  // there is nothing left
 }
 
+TEST_F(ConsentTest, ThatNoFaceShowsDoesNotCountFromASideThatShowsOne) {
+    said({"photo", "whose", "bun.jpg", "--own"});
+    said({"consent", "grant", "Ada Lindqvist", "--for", "all", "--hair-only", "--how", "message"});
+    const json told = answer({"photo", "people", "bun.jpg", "--face", "no"}, 3);
+    EXPECT_EQ(told["photos"][0]["face_shows"], true);
+    EXPECT_EQ(told["photos"][0]["doubts"].size(), 1U);
+    EXPECT_EQ(against(), Words{"face"});
+    EXPECT_EQ(send(1)["written"], 0);
+    said({"tag", "bun.jpg", "--angle", "back"});
+    EXPECT_EQ(against(), Words{}) << "the tag was a slip";
+}
+
 TEST_F(ConsentTest, HairOnlyHoldsUntilSheSaysThatNoFaceShows) {
+    said({"tag", "bun.jpg", "--angle", "back"});
     said({"photo", "whose", "bun.jpg", "--own"});
     said({"consent", "grant", "Ada Lindqvist", "--for", "all", "--hair-only", "--how", "message"});
     EXPECT_EQ(against(), Words{"face"});
@@ -118,8 +131,15 @@ TEST_F(ConsentTest, APhotographersPhotoNeedsLicenceDateAndLine) {
 
 TEST_F(ConsentTest, ForAChildAGuardianSpeaks) {
     said({"photo", "whose", "bun.jpg", "--own"});
-    grant({"--age", "15"});
+    grant();
+    EXPECT_EQ(against(), Words{});
+    said({"consent", "decline", "Ada Lindqvist", "--for", "print", "--how", "message", "--age",
+          "15"});  // a no is hers to say
     EXPECT_EQ(against(), Words{"child"});
+    const Arguments alone{"consent", "grant",  "Ada Lindqvist", "--for",
+                          "website", "--face", "--how",         "message"};
+    EXPECT_NE(complained(alone, 1).find("Ada Lindqvist is 15: a parent or guardian decides"),
+              std::string::npos);
     said({"consent", "grant", "Ada Lindqvist", "--for", "website", "--face", "--how", "signed form",
           "--guardian", "Ines Lindqvist"},
          1);  // without the child's age

@@ -194,6 +194,13 @@ TEST_F(PairGoesOutTest, SaysWhoTookItWhatWasDoneAndHowThePhotosDiffer) {
     EXPECT_EQ(text_of(out).find("Ada"), std::string::npos) << "her name is nowhere in it";
 }
 
+TEST_F(PairGoesOutTest, ACaptionThatNamesHerIsRefused) {
+    const json refused = make_it({"--caption", "ADA in a bun"}, 1);
+    EXPECT_NE(refused["problem"].get<std::string>().find("names Ada Lindqvist"),
+              std::string::npos);
+    EXPECT_FALSE(std::filesystem::exists(out));
+}
+
 TEST_F(PairGoesOutTest, WithoutBeingAskedItSaysNothingOfWhatWasDone) {
     make_it();
     const std::string caption = output_of("exiftool -s3 -XMP-dc:Description " + shell_word(out));

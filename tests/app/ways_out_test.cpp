@@ -48,8 +48,8 @@ TEST_F(WaysOutTest, ForOthersEachIsRefusedUntilSheAllowsIt) {
     for (const char* name : {"sheet.pdf", "sitting.pdf", "gallery/index.html"}) {
         EXPECT_FALSE(is_there(name)) << name;
     }
-    EXPECT_TRUE(files_in(to("exported")).empty());
-    EXPECT_FALSE(std::filesystem::exists(to("gallery/pictures")));
+    EXPECT_FALSE(is_there("exported")) << "nor an empty folder";
+    EXPECT_FALSE(is_there("gallery"));
     EXPECT_TRUE(answer({"ledger", "list"})["exports"].empty());
     say("grant", "website");
     for (const Arguments& way : ways) said(way);
@@ -77,6 +77,42 @@ TEST_F(WaysOutTest, HerOwnWorkGoesUnlessTheClientRefusesThatToo) {
         EXPECT_NE(complained(way, 1).find("bun.jpg"), std::string::npos) << way.front();
     }
     said({"client", "export", "Ada Lindqvist", "--to", to("copy")});  // it is hers to have
+}
+
+TEST_F(WaysOutTest, SomebodyElsesPhotoLeavesByNone) {
+    said({"photo", "whose", "bun.jpg", "--somebody-else"});
+    for (const char* what : {"own.pdf", "own.png"}) {
+        complained({"sheet", "Low bun", "--out", to(what)}, 1);
+        EXPECT_FALSE(is_there(what));
+    }
+    for (const char* what : {"board.pdf", "board.html"}) {
+        EXPECT_NE(complained({"board", "Boathouse", "--out", to(what)}, 1)
+                      .find("bun.jpg: The photo is somebody else's"),
+                  std::string::npos);
+        EXPECT_FALSE(is_there(what));
+    }
+    const json copied = answer({"client", "export", "Ada Lindqvist", "--to", to("copy")});
+    ASSERT_EQ(copied["left_out"].size(), 1U);
+    EXPECT_NE(copied["left_out"][0].get<std::string>().find("bun.jpg is somebody else's"),
+              std::string::npos);
+    EXPECT_FALSE(is_there("copy/data/photos"));
+    EXPECT_EQ(
+        output_of("pdfimages -list " + shell_word(to("copy/data/record.pdf")) + " | tail -n +3"),
+        "");
+}
+
+TEST_F(WaysOutTest, ACaptionThatNamesHerIsRefusedHoweverItIsSpelt) {
+    say("grant", "website");
+    for (const char* caption : {"Ada in a bun", "LINDQVIST", "lìndqvist's day"}) {
+        EXPECT_NE(complained({"portfolio", "export", "bun.jpg", "--for", "website", "--to",
+                              to("exported"), "--caption", caption},
+                             1)
+                      .find("names Ada Lindqvist"),
+                  std::string::npos)
+            << caption;
+    }
+    EXPECT_FALSE(is_there("exported"));
+    EXPECT_TRUE(answer({"ledger", "list"})["exports"].empty());
 }
 
 TEST_F(WaysOutTest, HairOnlyGoesAsThePictureThatWasLookedAt) {

@@ -27,14 +27,15 @@ Document record_pages(Library& library, ClientId client, Date day) {
     return client_sheet(library, client_record(library, client), *ruler, day);
 }
 
-// Writes the folder; answers it and what could not be shown in the PDF.
+// Writes the folder; answers it, what could not be shown in the PDF, and what is not in it.
 Written write_everything(Library& library, Decoder& decoder, ClientId client, const Path& folder,
                          LocalTime now) {
     const ClientRecord record = client_record(library, client);
     const auto ruler = make_text_ruler();
     const Document pages = client_sheet(library, record, *ruler, date_of(now));
     DrawnPdf pdf = draw_pdf(pages, decoder, library.disk());
-    export_client(library, record, pdf.span(), folder, now);
+    std::ranges::move(export_client(library, record, pdf.span(), folder, now),
+                      std::back_inserter(pdf.problems));
     return {{folder}, std::move(pdf.problems)};
 }
 

@@ -98,7 +98,10 @@ void ContactSheetScreen::add_choices(QVBoxLayout& column) {
         if (use == Use::own_record) continue;
         made_for_->addItem(shown(use), static_cast<int>(use));
     }
-    connect(made_for_, &QComboBox::activated, this, &ContactSheetScreen::show_ways_out);
+    connect(made_for_, &QComboBox::activated, this, [this] {
+        if (!shown_wish_ || !shown_wish_->same_as(wish())) lay_out();
+        show_ways_out();
+    });
     add(tr("Made for"), made_for_);
     column.addWidget(during_);
     page_row_ = new QWidget;
@@ -127,8 +130,9 @@ void ContactSheetScreen::add_ways_out(QVBoxLayout& column) {
     connect(paper, &QPushButton::clicked, this, &ContactSheetScreen::print);
     ways_out_ = {pdf, picture, paper};
     for_others_ = make_text(
-        tr("For others it is saved as PDF, when all its photos may go, and stands in the list of "
-           "what went out."));
+        tr("For others it carries the look, the angles and the craft, and neither her name nor her "
+           "day, cautions or words. It is saved as PDF, when all its photos may go, and stands in "
+           "the list of what went out."));
     column.addWidget(for_others_);
     column.addWidget(make_quiet(tr(caution_before_passing_on)));
     for (QPushButton* way : ways_out_) column.addWidget(way);
@@ -186,6 +190,7 @@ SheetWish ContactSheetScreen::wish() const {
     if (kinds_->currentIndex() > 0) wish.sitting = SittingId{kinds_->currentData().toLongLong()};
     wish.wishes.paper = all_papers[static_cast<std::size_t>(papers_->currentIndex())];
     wish.wishes.during = during_->isChecked();
+    wish.wishes.whom = made_for() ? SheetFor::others : SheetFor::own_work;
     return wish;
 }
 

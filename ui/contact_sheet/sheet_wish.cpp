@@ -32,12 +32,14 @@ std::string records_of_look(Library& library, LookId look) {
 
 bool SheetWish::same_as(const SheetWish& other) const {
     return look == other.look && sitting == other.sitting && wishes.paper == other.wishes.paper &&
-           wishes.during == other.wishes.during;
+           wishes.during == other.wishes.during && wishes.whom == other.wishes.whom;
 }
 
 Document laid_out(Library& library, Decoder& decoder, const SheetWish& wish) {
     const auto ruler = make_text_ruler();
-    if (wish.sitting) return sitting_sheet(library, *ruler, *wish.sitting, wish.wishes.paper);
+    if (wish.sitting) {
+        return sitting_sheet(library, *ruler, *wish.sitting, wish.wishes.paper, wish.wishes.whom);
+    }
     return contact_sheet(library, decoder, *ruler, wish.look, wish.wishes);
 }
 

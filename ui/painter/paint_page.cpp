@@ -58,8 +58,9 @@ std::vector<const PhotoItem*> photos_of(const Page& page) {
     return photos;
 }
 
-std::string name_of(const PhotoItem& photo) {
-    return photo.file.filename().string();
+std::string not_shown_words(const PhotoItem& photo, const std::string& problem) {
+    if (photo.unnamed) return "A photo cannot be shown.";
+    return photo.file.filename().string() + " cannot be shown.\n" + problem;
 }
 
 // Draws the items one after the other, taking the pictures as their photos come.
@@ -73,7 +74,7 @@ class PagePainter {
     void operator()(const PhotoItem& item) {
         const BoxPicture& picture = pictures_.at(next_picture_++);
         if (!picture.problem.empty()) {
-            (*this)(FrameItem{item.box, name_of(item) + " cannot be shown.\n" + picture.problem});
+            (*this)(FrameItem{item.box, not_shown_words(item, picture.problem)});
             return;
         }
         painter_.drawImage(dots(item.box), as_image(picture.bgr));

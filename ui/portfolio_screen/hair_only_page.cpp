@@ -121,8 +121,8 @@ void HairOnlyPage::open(const Photo& photo) {
     words_->setText({});
     show_confirmed();
     Job* job = session_.start<HairOnlyPictures>(
-        [photo, &decoder = session_.decoder()](Library& library, Job&) {
-            return hair_only_pictures(library, decoder, photo);
+        [photo, today = session_.today(), &decoder = session_.decoder()](Library& library, Job&) {
+            return hair_only_pictures(library, decoder, photo, today);
         },
         [page = QPointer(this), id = photo.id](const HairOnlyPictures& found) {
             if (page && page->photo_.id == id) page->take(found);
@@ -197,9 +197,8 @@ void HairOnlyPage::make_own() {
     how.width = part.width();
     how.height = part.height();
     Job* job = session_.start<JudgedPicture>(
-        [photo = photo_, how, &decoder = session_.decoder()](Library& library, Job&) {
-            return judged_picture(library, decoder, photo, how);
-        },
+        [photo = photo_, how, today = session_.today(), &decoder = session_.decoder()](
+            Library& library, Job&) { return judged_picture(library, decoder, photo, how, today); },
         [page = QPointer(this), id = photo_.id](JudgedPicture picture) {
             if (!page || page->photo_.id != id) return;
             page->offer(std::move(picture));
@@ -237,7 +236,8 @@ void HairOnlyPage::show_confirmed() {
     if (!confirmed) return;
     //: a crop or a cover, and a day
     confirmed_->setText(
-        tr("Confirmed: %1, %2. It goes out wherever only her hair may be shown.")
+        tr("Confirmed: %1, %2. Where only her hair may be shown, an export to a folder and a page "
+           "for a website take it.")
             .arg(way_words(confirmed->way), shown(date_of(confirmed->confirmed_at))));
 }
 

@@ -19,18 +19,19 @@ JudgedPicture to_be_judged(const HairOnlyPicture& made) {
 
 }  // namespace
 
-HairOnlyPictures hair_only_pictures(Library& library, Decoder& decoder, const Photo& photo) {
+HairOnlyPictures hair_only_pictures(Library& library, Decoder& decoder, const Photo& photo,
+                                    Date on) {
     HairOnlyPictures pictures;
-    pictures.whole = on_screen(picture_the_right_way_round(library, decoder, photo));
-    for (const HairOnlyPicture& made : propose_hair_only(library, decoder, photo)) {
+    for (const HairOnlyPicture& made : propose_hair_only(library, decoder, photo, on)) {
         pictures.proposed.push_back(to_be_judged(made));
     }
+    pictures.whole = on_screen(picture_the_right_way_round(library, decoder, photo));
     return pictures;
 }
 
 JudgedPicture judged_picture(Library& library, Decoder& decoder, const Photo& photo,
-                             const HairOnly& how) {
-    return to_be_judged(make_hair_only(library, decoder, photo, how));
+                             const HairOnly& how, Date on) {
+    return to_be_judged(make_hair_only(library, decoder, photo, how, on));
 }
 
 }  // namespace quarterturn

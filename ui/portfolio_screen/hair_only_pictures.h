@@ -20,8 +20,9 @@ struct HairOnlyPictures {
 };
 
 // Both throw what propose_hair_only and make_hair_only throw.
-HairOnlyPictures hair_only_pictures(Library& library, Decoder& decoder, const Photo& photo);
+HairOnlyPictures hair_only_pictures(Library& library, Decoder& decoder, const Photo& photo,
+                                    Date on);
 JudgedPicture judged_picture(Library& library, Decoder& decoder, const Photo& photo,
-                             const HairOnly& how);
+                             const HairOnly& how, Date on);
 
 }  // namespace quarterturn

@@ -2,7 +2,9 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <nlohmann/json.hpp>
+#include <set>
 
 #include "tests/indexer/looks/whole_look.h"
 
@@ -137,6 +139,32 @@ TEST(ClientRecord, IsWrittenWholeAndOnlyOnce) {
     EXPECT_NE(file_text(folder / "manifest-sha256.txt").find("  data/photos.csv"),
               std::string::npos);
     EXPECT_THROW(write(), StoreError);
+}
+
+// Strangers in a photo, and whose it is, are nobody's to give away.
+TEST(ClientRecord, GivesNoPhotoThatShowsOthersOrIsSomebodyElses) {
+    WholeLook whole;
+    Library& library = whole.library;
+    library.credits().set_seen(whole.photos[1], {{}, true, false});
+    library.credits().set(std::vector{whole.photos[2]}, {Whose::somebody_else, {}, {}, {}, {}});
+    const ClientId other = library.clients().add(client_called("Another"));
+    whole.tag(whole.photos[3], [&](Tags& tags) { tags.shown = {other}; });
+    const auto left_out = export_client(library, client_record(library, whole.mira), {},
+                                        whole.folder / "mira", whole.noon);
+    const std::vector<std::string> expected{
+        "IMG_412.JPG shows somebody who is no client, and is not in the folder.",
+        "IMG_413.JPG is somebody else's, and is not in the folder.",
+        "IMG_414.JPG shows other clients too, and is not in the folder."};
+    EXPECT_TRUE(std::ranges::is_permutation(left_out, expected)) << left_out.size();
+    std::set<std::string> texts;
+    for (const auto& file :
+         std::filesystem::directory_iterator(whole.folder / "mira/data/photos")) {
+        texts.insert(file_text(file.path()));
+    }
+    EXPECT_EQ(texts.size(), whole.photos.size() - expected.size());
+    for (const char* number : {"1", "2", "3"}) {
+        EXPECT_FALSE(texts.contains(std::string("the bytes of photo number ") + number));
+    }
 }
 
 }  // namespace

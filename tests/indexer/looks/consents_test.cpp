@@ -126,6 +126,32 @@ TEST_F(ConsentWork, ANoThatIsRecordedLaterHoldsWhateverTheClockSaid) {
     }
 }
 
+TEST_F(ConsentWork, AChildSaysNoByHerselfAndNeverYes) {
+    const std::vector uses{Use::website};
+    ConsentEntry yes = said(ConsentSaid::granted, "2026-11-08", mira);
+    yes.age = AgeBand::at_15;
+    EXPECT_THROW(record_consent(library, yes, uses), StoreError) << "by the age given";
+    ConsentEntry no = said(ConsentSaid::declined, "2026-11-08", mira);
+    no.age = AgeBand::at_15;
+    record_consent(library, no, uses);
+    yes.age.reset();
+    EXPECT_THROW(record_consent(library, yes, uses), StoreError) << "by the age told before";
+    yes.said_on = on("2026-11-01");
+    EXPECT_THROW(record_consent(library, yes, uses), StoreError) << "she was younger still";
+    EXPECT_EQ(library.consents().all().size(), 1U);
+    yes.said_on = on("2026-11-08");
+    yes.giver = ConsentGiver::guardian;
+    yes.guardian = "Ines Berg";
+    yes.age = AgeBand::at_15;
+    record_consent(library, yes, uses);
+    record_consent(library, said(ConsentSaid::withdrawn, "2026-11-09", mira), uses);
+    yes.said_on = on("2029-11-08");
+    yes.giver = ConsentGiver::herself;
+    yes.guardian.clear();
+    yes.age = AgeBand::from_18;
+    EXPECT_EQ(record_consent(library, yes, uses).size(), 1U) << "she is grown";
+}
+
 TEST_F(ConsentWork, APaperIsCopiedInAndWatched) {
     const Path scan = folder / "scan.pdf";
     write_bytes(scan, std::as_bytes(std::span("signed", 6)));

@@ -152,6 +152,16 @@ TEST(ExportRecord, IsRefusedWhenTheClientDeclinedEvenThat) {
     EXPECT_FALSE(std::filesystem::exists(whole.folder / "record"));
 }
 
+TEST(ExportRecord, IsRefusedWhenAPhotoIsSomebodyElses) {
+    WholeLook whole;
+    whole.sign();
+    whole.library.credits().set(std::vector{whole.photos[0]},
+                                {Whose::somebody_else, {}, {}, {}, {}});
+    const std::string why = refusal(whole, whole.folder / "record");
+    EXPECT_TRUE(holds(why, "IMG_411.JPG: The photo is somebody else's")) << why;
+    EXPECT_FALSE(std::filesystem::exists(whole.folder / "record"));
+}
+
 TEST(ExportRecord, IsRefusedWhenAPictureIsNoLongerTheSame) {
     WholeLook whole;
     whole.sign();

@@ -107,7 +107,7 @@ struct AnyGatedLibrary : GatedLibrary {
     }
 
     void any_photo(LookId whose, Stage stage, int number) {
-        const Angle angle = *rc::gen::element(Angle::back, Angle::front);
+        const Angle angle = *rc::gen::element(Angle::back, Angle::front, Angle::left);
         const PhotoId id =
             add_side(std::string(word(stage)) + std::to_string(number) + ".jpg", stage, whose,
                      number % 2 == 0 ? Angle::back : angle,

@@ -219,18 +219,45 @@ TEST_F(GateBorders, EverythingThatStandsAgainstItIsSaidInWords) {
 }
 
 TEST(FaceShows, UntilSheWhoLookedSaysThatNoneDoes) {
-    EXPECT_TRUE(face_shows({}));
-    EXPECT_TRUE(face_shows({.face = true}));
-    EXPECT_FALSE(face_shows({.face = false}));
+    const Photo photo;
+    EXPECT_TRUE(face_shows(photo, {}));
+    EXPECT_TRUE(face_shows(photo, {.face = true}));
+    EXPECT_FALSE(face_shows(photo, {.face = false}));
+    EXPECT_EQ(doubts(photo, {.face = false}), std::vector<std::string>{});
 }
 
-TEST(FaceShows, AWordThatMayBeASlipIsDoubted) {
+TEST(FaceShows, WhateverSheSaysWhereOneWasFound) {
     Photo photo;
+    for (const HeadSigns& signs : {HeadSigns{true, false, false}, HeadSigns{false, true, false},
+                                   HeadSigns{false, false, true}}) {
+        photo.head_signs = signs;
+        EXPECT_TRUE(face_shows(photo, {.face = false}));
+        EXPECT_EQ(doubts(photo, {}).size(), 0U);
+        ASSERT_EQ(doubts(photo, {.face = false}).size(), 1U);
+        EXPECT_NE(doubts(photo, {.face = false})[0].find("does not count"), std::string::npos);
+    }
     photo.head_signs = HeadSigns{};
-    EXPECT_EQ(doubts(photo, {.face = false}), std::vector<std::string>{});
-    photo.head_signs->frontal_face = true;
-    EXPECT_EQ(doubts(photo, {}).size(), 0U);
-    EXPECT_EQ(doubts(photo, {.face = false}).size(), 1U);
+    EXPECT_FALSE(face_shows(photo, {.face = false}));
+}
+
+TEST(FaceShows, WhateverSheSaysFromASideThatShowsOne) {
+    Photo photo;
+    for (const Angle angle : all_angles) {
+        photo.tags.angle = angle;
+        const bool hair_alone =
+            angle == Angle::back || angle == Angle::crown || angle == Angle::detail;
+        EXPECT_EQ(face_shows(photo, {.face = false}), !hair_alone) << word(angle);
+        const auto words = doubts(photo, {.face = false});
+        ASSERT_EQ(words.empty(), hair_alone) << word(angle);
+        if (hair_alone) continue;
+        EXPECT_NE(words[0].find("it is tagged " + std::string(word(angle))), std::string::npos);
+        EXPECT_TRUE(doubts(photo, {}).empty()) << "nothing was said";
+    }
+}
+
+TEST(FaceShows, AWordThatNobodyIsInItIsDoubted) {
+    Photo photo;
+    photo.head_signs = HeadSigns{true, false, false};
     EXPECT_EQ(doubts(photo, {.face = {}, .strangers = false, .nobody = true}).size(), 1U);
     photo.head_signs = HeadSigns{};
     for (const Angle angle : all_angles) {

@@ -139,6 +139,14 @@ TEST_F(ClientRecordScreenTest, SavesAllOfItInAFolderAndSaysWhenItIsThereAlready)
         [this] { return screen.findChild<Notice*>()->said().contains("is there already"); }));
 }
 
+TEST_F(ClientRecordScreenTest, SaysWhichPhotosTheFolderLacksAndWhy) {
+    whole.library.credits().set_seen(whole.photos[0], {{}, true, false});
+    screen.save_everything(whole.folder / "mira");
+    ASSERT_TRUE(wait_for_saved());
+    EXPECT_TRUE(screen.findChild<Notice*>()->said().contains(
+        "IMG_411.JPG shows somebody who is no client, and is not in the folder."));
+}
+
 struct Erasing : ClientRecordScreenTest {
     Erasing() { press("Erase her…"); }
     void type(const char* name) {

@@ -89,6 +89,12 @@ TEST_F(ConsentScreenTest, AGuardianSpeaksForAChild) {
     emit age->activated(1);
     press("Record it");
     EXPECT_TRUE(entries().empty());  // her guardian's name is missing
+    auto* giver = field<QComboBox>("Who said it");
+    giver->setCurrentIndex(0);
+    press("Record it");
+    EXPECT_TRUE(entries().empty());
+    EXPECT_TRUE(says("is 14 or under: a parent or guardian decides"));
+    giver->setCurrentIndex(1);
     field<QLineEdit>("Name of her parent or guardian")->setText("Ines Berg");
     press("Record it");
     ASSERT_EQ(entries().size(), 1U);

@@ -132,6 +132,7 @@ struct MadeForOthers : ContactSheetScreenTest {
     void choose_use(int index) {
         choice("Made for")->setCurrentIndex(index);
         emit choice("Made for")->activated(index);
+        EXPECT_TRUE(QTest::qWaitFor([this] { return button("Save as PDF…")->isEnabled(); }));
     }
     bool wait_until_said(const char* words) {
         const auto* notice = screen.findChild<Notice*>();
@@ -162,6 +163,12 @@ TEST_F(MadeForOthers, LeavesOnlyWhenAllItsPhotosMayGoAndStandsInTheLedger) {
     const auto ledger = session.library().ledger().all();
     ASSERT_FALSE(ledger.empty());
     for (const Exported& exported : ledger) EXPECT_EQ(exported.use, Use::teaching);
+    const std::string name = shell_word(file.string());
+    const std::string text = output_of("pdfinfo " + name + "; pdftotext " + name + " -");
+    EXPECT_NE(text.find("low twisted bun"), std::string::npos) << text;
+    for (const char* hers : {"Mira", "Okonjo", "Vale", "Granary", "November", "loves it"}) {
+        EXPECT_EQ(text.find(hers), std::string::npos) << hers << " in\n" << text;
+    }
 }
 
 TEST_F(MadeForOthers, APictureOfOnePageIsRefused) {

@@ -86,6 +86,20 @@ TEST_F(HairOnlyScreen, ThePartIsMovedAndSizedByTheKeysAndCovered) {
     EXPECT_EQ(confirmed()->way, HairOnlyWay::cover);
 }
 
+TEST_F(HairOnlyScreen, IsRefusedInWordsWhereHerOwnRecordIs) {
+    ConsentEntry no;
+    no.client = example.mira;
+    no.use = Use::own_record;
+    no.said = ConsentSaid::declined;
+    no.said_on = parse_date("2026-11-01").value();
+    no.recorded_at = at("2026-11-01T08:00");
+    record_consent(library(), no, std::array{Use::own_record});
+    press("Hair only…");
+    EXPECT_TRUE(says("left.jpg: Mira Okonjo-Lindqvist does not want"));
+    press("Draw a part");
+    EXPECT_FALSE(button("Make the picture")->isEnabled());
+}
+
 TEST_F(HairOnlyScreen, IsOfferedOnlyWhereAFaceIsInTheWay) {
     EXPECT_NE(button("Hair only…"), nullptr);
     look_at(ada_left);  // she was not asked at all

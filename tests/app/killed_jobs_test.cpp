@@ -134,17 +134,13 @@ TEST_F(KilledJob, RecordingWhatAClientAllowsWithItsPaper) {
     write_bytes(folder / "scan.pdf", std::as_bytes(std::span("signed by hand", 14)));
     try_job([client = made.mira, scan = folder / "scan.pdf"](const Path& folder) {
         Library library = Library::open(folder);
-        if (library.consents().of(client).size() == 1) {
-            ConsentEntry entry;
-            entry.client = client;
-            entry.said = ConsentSaid::declined;
-            entry.said_on = date_of(later);
-            entry.recorded_at = later;
-            record_consent(library, entry, std::array{Use::print});
-        }
-        if (library.consents().papers().empty()) {
-            attach_paper(library, scan, std::array{library.consents().of(client).back().id}, later);
-        }
+        if (library.consents().of(client).size() > 1) return;
+        ConsentEntry entry;
+        entry.client = client;
+        entry.said = ConsentSaid::declined;
+        entry.said_on = date_of(later);
+        entry.recorded_at = later;
+        record_said(library, {{entry, {Use::print}}}, scan);
     });
 }
 

@@ -54,6 +54,7 @@ void add_all_commands(CommandSet& commands) {
     add_verify_command(commands);
     add_restore_command(commands);
     add_safe_to_delete_command(commands);
+    add_lock_commands(commands);
     add_help_report_command(commands);
     add_completion_command(commands);
 }

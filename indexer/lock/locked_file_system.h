@@ -25,6 +25,7 @@ class LockedFileSystem final : public FileSystem {
 
     FileSystem& beneath() { return beneath_; }
     const LibraryKeys& keys() const { return *keys_; }
+    const KeysInHand& keys_in_hand() const { return keys_; }
     // Where a path in plain words lies on the disk. Throws DiskError when a name of it is too long.
     Path place_of(const Path& plain) const;
 

@@ -3,6 +3,7 @@
 #include <SQLiteCpp/Backup.h>
 #include <sqlite3.h>
 
+#include "indexer/lock/locked_vfs.h"
 #include "indexer/store/migrations/migrations.h"
 #include "indexer/store/store_error.h"
 
@@ -20,7 +21,7 @@ std::unique_ptr<SQLite::Database> open_file(const Path& file) {
     // An absolute path, since SQLite takes ":memory:" and the like for something else.
     auto handle = std::make_unique<SQLite::Database>(std::filesystem::absolute(file).native(),
                                                      SQLite::OPEN_READWRITE | SQLITE_OPEN_EXRESCODE,
-                                                     wait_for_others_ms);
+                                                     wait_for_others_ms, vfs_of_records(file));
     sqlite3_db_config(handle->getHandle(), SQLITE_DBCONFIG_DEFENSIVE, 1, nullptr);
     handle->exec("PRAGMA trusted_schema = OFF");
     handle->exec("PRAGMA cell_size_check = ON");

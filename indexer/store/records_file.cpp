@@ -1,5 +1,6 @@
 #include "indexer/store/records_file.h"
 
+#include "indexer/lock/locked_vfs.h"
 #include "indexer/store/statement.h"
 #include "indexer/store/store_error.h"
 
@@ -47,7 +48,8 @@ std::vector<std::string> record_problems(Library& library) {
 
 bool sound_copy(const Path& file) {
     return in_words([&] {
-        SQLite::Database copy(std::filesystem::absolute(file).native(), SQLite::OPEN_READONLY);
+        SQLite::Database copy(std::filesystem::absolute(file).native(), SQLite::OPEN_READONLY, 0,
+                              vfs_of_records(file));
         std::vector<std::string> problems;
         check_integrity(copy, problems);
         return problems.empty();

@@ -2,6 +2,7 @@
 
 #include "indexer/store/lock_library.h"
 
+#include <SQLiteCpp/SQLiteCpp.h>
 #include <gtest/gtest.h>
 
 #include "indexer/lock/key_ring.h"
@@ -93,7 +94,7 @@ void expect_plain(const LibraryToLock& made) {
     Library library = Library::open(made.library);
     EXPECT_FALSE(library.keys());
     EXPECT_EQ(contents_of(library), made.contents);
-    EXPECT_EQ(library.clients().get(ClientId{1}).name, "Mira Okonjo-Lindqvist");
+    EXPECT_EQ(library.clients().find(ClientId{1}).value().name, "Mira Okonjo-Lindqvist");
     EXPECT_EQ(text_in(read_bytes(made.library / "consent-form.txt")), "May I show your plait?");
     for (const auto& entry : std::filesystem::recursive_directory_iterator(made.library)) {
         EXPECT_LT(entry.path().filename().string().size(), 26U) << entry.path();

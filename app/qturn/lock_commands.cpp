@@ -53,10 +53,19 @@ Reply worked_reply(const LockReport& report, const std::string& done) {
     return reply;
 }
 
+// Before a page with a new recovery key is written.
+void refuse_second_lock(const std::optional<LockFile>& lock) {
+    if (!lock) return;
+    if (lock->state == LockState::locked) throw StoreError("This library is locked already.");
+    throw StoreError(
+        "This library was being locked or unlocked for good, which was interrupted: run another "
+        "command, such as qturn photos, to go on.");
+}
+
 Reply set_lock(Session& session, const LockOptions& options) {
     refuse_bad_pdf(session, options.recovery_key_out, options.replace);
     FileSystem& disk = real_file_system();
-    if (read_lock(disk, session.folder())) throw StoreError("This library is locked already.");
+    refuse_second_lock(read_lock(disk, session.folder()));
     const NewLock lock = new_lock(asked_new_passphrase(options.new_passphrase_file));
     write_recovery_key(session, lock.recovery_key, options);
     const StopOnSignal stop;

@@ -3,6 +3,7 @@
 #include <QFileDialog>
 
 #include "ui/first_run/demo.h"
+#include "ui/first_run/unlock_part.h"
 #include "ui/shell/new_library_part.h"
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"
@@ -48,6 +49,7 @@ WelcomePage::WelcomePage(Session& session, QWidget* parent)
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     whole->addWidget(page.scroll);
+    if (const auto work = session_.take_closed_work()) do_closed_work(*work);
 }
 
 WelcomePage::~WelcomePage() = default;
@@ -87,11 +89,54 @@ QWidget* WelcomePage::build_demo() {
 
 void WelcomePage::open_existing() {
     const QString folder = QFileDialog::getExistingDirectory(this, tr("Folder of the library"));
-    if (!folder.isEmpty()) open_or_say(to_path(folder));
+    if (!folder.isEmpty()) open_or_ask(to_path(folder));
 }
 
 void WelcomePage::open_or_say(const Path& folder) {
     notice_->say(session_.open(folder));
+}
+
+void WelcomePage::open_or_ask(const Path& folder) {
+    session_.wants_passphrase(folder) ? ask_passphrase(folder) : open_or_say(folder);
+}
+
+void WelcomePage::ask_passphrase(const Path& folder) {
+    choices_->hide();
+    delete unlock_;
+    unlock_ = new UnlockPart(folder);
+    column_->insertWidget(2, unlock_);
+    connect(unlock_, &UnlockPart::given_up, this, &WelcomePage::show_choices);
+    connect(unlock_, &UnlockPart::words_given, this, [this, folder](const std::string& words) {
+        do_closed_work(
+            {tr("Opening the library"), folder, unlocking(folder, session_.disk(), words), {}});
+    });
+}
+
+void WelcomePage::show_choices() {
+    if (unlock_ != nullptr) unlock_->deleteLater();
+    unlock_ = nullptr;
+    choices_->show();
+}
+
+// Once it is done, or went wrong, the library is opened, or its passphrase asked for again.
+void WelcomePage::do_closed_work(const ClosedWork& work) {
+    const auto went_well = std::make_shared<bool>(false);
+    job_ = std::make_unique<Job>([work, went_well](Job& job) {
+        work.work(job);
+        return [went_well] { *went_well = true; };
+    });
+    show_progress_of(*job_, work.title);
+    if (unlock_ != nullptr) unlock_->hide();
+    connect(job_.get(), &Job::ended, this, [this, work, went_well] {
+        const QString said = *went_well ? work.done : notice_->said();
+        if (!*went_well && unlock_ != nullptr) {
+            choices_->hide();
+            unlock_->show();
+            return;
+        }
+        open_or_ask(work.library);
+        if (!said.isEmpty()) session_.say(said);
+    });
 }
 
 void WelcomePage::try_demo() {
@@ -109,9 +154,6 @@ void WelcomePage::try_demo() {
 }
 
 void WelcomePage::fill_demo(const Path& folder, const Path& demo_photos) {
-    choices_->hide();
-    progress_ = new ProgressPanel(tr("Bringing the demo photos in"));
-    column_->insertWidget(1, progress_);
     Decoder& decoder = session_.decoder();
     const LocalTime now = session_.now();
     job_ = std::make_unique<Job>(
@@ -125,13 +167,22 @@ void WelcomePage::fill_demo(const Path& folder, const Path& demo_photos) {
             fill_with_demo(library, decoder, demo_photos, now, tell, job.stop_token());
             return std::function<void()>([this, folder] { open_or_say(folder); });
         });
-    connect(job_.get(), &Job::progressed, progress_, [this](const JobProgress& progress) {
+    show_progress_of(*job_, tr("Bringing the demo photos in"));
+}
+
+void WelcomePage::show_progress_of(Job& job, const QString& title) {
+    notice_->say({});
+    choices_->hide();
+    delete progress_;
+    progress_ = new ProgressPanel(title);
+    column_->insertWidget(1, progress_);
+    connect(&job, &Job::progressed, progress_, [this](const JobProgress& progress) {
         progress_->show_progress(progress.done, progress.total, progress.file, progress.left);
     });
-    connect(progress_, &ProgressPanel::pause_asked, job_.get(), &Job::pause);
-    connect(progress_, &ProgressPanel::stop_asked, job_.get(), &Job::stop);
-    connect(job_.get(), &Job::failed, notice_, &Notice::say);
-    connect(job_.get(), &Job::ended, this, [this] {
+    connect(progress_, &ProgressPanel::pause_asked, &job, &Job::pause);
+    connect(progress_, &ProgressPanel::stop_asked, &job, &Job::stop);
+    connect(&job, &Job::failed, notice_, &Notice::say);
+    connect(&job, &Job::ended, this, [this] {
         progress_->hide();
         choices_->show();
     });

@@ -4,9 +4,16 @@
 
 namespace quarterturn {
 
-Job::Job(Path library_folder, FileSystem& disk, Work work, QObject* parent) : QObject(parent) {
-    thread_ = std::jthread([this, folder = std::move(library_folder), &disk,
-                            work = std::move(work)] { run(folder, disk, work); });
+Job::Job(Path library_folder, FileSystem& disk, Work work, QObject* parent)
+    : Job(
+          [folder = std::move(library_folder), &disk, work = std::move(work)](Job& job) {
+              Library library = Library::open(folder, disk);
+              return work(library, job);
+          },
+          parent) {}
+
+Job::Job(WorkWithoutLibrary work, QObject* parent) : QObject(parent) {
+    thread_ = std::jthread([this, work = std::move(work)] { run(work); });
 }
 
 Job::~Job() {
@@ -37,11 +44,10 @@ void Job::wait_while_paused() {
     changed_.wait(lock, [this] { return !paused_; });
 }
 
-void Job::run(const Path& folder, FileSystem& disk, const Work& work) {
+void Job::run(const WorkWithoutLibrary& work) {
     std::function<void()> outcome;
     try {
-        Library library = Library::open(folder, disk);
-        outcome = work(library, *this);
+        outcome = work(*this);
     } catch (const std::exception& problem) {
         outcome = [this, sentence = QString::fromUtf8(problem.what())] { emit failed(sentence); };
     }

@@ -1,6 +1,6 @@
 #pragma once
-// Long work on a thread of its own, with a library connection of its own, that can be paused and
-// stopped.
+// Long work on a thread of its own, with a library connection of its own where it needs one, that
+// can be paused and stopped.
 
 #include <QObject>
 #include <chrono>
@@ -29,7 +29,10 @@ class Job : public QObject {
     // which is then called on the window's thread.
     using Work = std::function<std::function<void()>(Library&, Job&)>;
 
+    using WorkWithoutLibrary = std::function<std::function<void()>(Job&)>;
+
     Job(Path library_folder, FileSystem& disk, Work work, QObject* parent = nullptr);
+    explicit Job(WorkWithoutLibrary work, QObject* parent = nullptr);
     ~Job() override;  // stops the work and waits for it
 
     // From the window.
@@ -46,7 +49,7 @@ class Job : public QObject {
     void ended();  // after the outcome was dealt with, or failed()
 
   private:
-    void run(const Path& folder, FileSystem& disk, const Work& work);
+    void run(const WorkWithoutLibrary& work);
     void wait_while_paused();
 
     std::stop_source stop_;

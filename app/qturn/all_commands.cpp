@@ -70,6 +70,7 @@ const std::vector<Family>& families() {
         {{"verify"}, add_verify_command},
         {{"restore"}, add_restore_command},
         {{"safe-to-delete"}, add_safe_to_delete_command},
+        {{"lock"}, add_lock_commands},
         {{"help-report"}, add_help_report_command},
         {{"completion"}, add_completion_command}};
     return all;

@@ -21,6 +21,10 @@ void add_global_options(CLI::App& app, GlobalWishes& wishes) {
     app.add_option("--library", wishes.library,
                    "The library's folder (else QUARTERTURN_LIBRARY, else ~/Quarterturn)")
         ->option_text("FOLDER");
+    app.add_option("--passphrase-file", wishes.passphrase_file,
+                   "Of a locked library: a file whose first line is the passphrase (else "
+                   "QUARTERTURN_PASSPHRASE_FILE, else it is asked for)")
+        ->option_text("FILE");
     app.add_flag("--json", wishes.json, "Answer with one JSON object");
 }
 

@@ -61,6 +61,7 @@ void add_backup_commands(CommandSet& commands);     // backup, backups
 void add_verify_command(CommandSet& commands);
 void add_restore_command(CommandSet& commands);
 void add_safe_to_delete_command(CommandSet& commands);
+void add_lock_commands(CommandSet& commands);  // set, change, recovery-key, remove, status
 void add_help_report_command(CommandSet& commands);
 void add_completion_command(CommandSet& commands);
 

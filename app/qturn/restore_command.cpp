@@ -33,7 +33,8 @@ Reply restore_reply(const RestoreReport& report) {
     return reply;
 }
 
-Reply restore_library(const RestoreOptions& options) {
+Reply restore_library(Session& session, const RestoreOptions& options) {
+    session.unlock(options.from);
     const StopOnSignal stop;
     ProgressLine line(options.progress);
     RestoreWishes wishes;
@@ -56,7 +57,7 @@ void add_restore_command(CommandSet& commands) {
                       "Makes a library again from a backup, in a new place; nothing is written "
                       "over. Ctrl-C stops it; run again, it goes on.",
                       "qturn restore '/media/drive/Quarterturn backup' --to ~/Quarterturn-again"},
-                     [options](Session&) { return restore_library(*options); });
+                     [options](Session& session) { return restore_library(session, *options); });
     command.argument("BACKUP", options->from, "The folder of the backup");
     command.required_option("--to NEW", options->to, "A new or empty folder");
     command.option("--client CLIENT", options->client,

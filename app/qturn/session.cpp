@@ -2,11 +2,15 @@
 
 #include <cstdlib>
 
+#include "app/qturn/passphrase.h"
+#include "app/qturn/progress.h"
+#include "app/qturn/reply.h"
+#include "app/qturn/stop_on_signal.h"
 #include "indexer/disk/clock.h"
 #include "indexer/erasure/empty_bin.h"
 #include "indexer/erasure/erase.h"
-
-#include "app/qturn/reply.h"
+#include "indexer/lock/key_ring.h"
+#include "indexer/store/lock_library.h"
 
 namespace quarterturn {
 namespace {
@@ -36,6 +40,32 @@ Path Session::folder() const {
     throw WrongUse("Which library? Name its folder with --library.");
 }
 
+void Session::unlock(const Path& place) {
+    const auto lock = read_lock(real_file_system(), place);
+    if (!lock || key_ring::with_mark(lock->mark)) return;
+    const std::string file = wishes_.passphrase_file.empty()
+                                 ? environment("QUARTERTURN_PASSPHRASE_FILE")
+                                 : wishes_.passphrase_file;
+    key_ring::add(place,
+                  keys_from(*lock, asked_passphrase("Passphrase of " + place.string(), file)));
+}
+
+KeysInHand Session::unlocked_keys() {
+    const auto lock = read_lock(real_file_system(), folder());
+    if (!lock) throw StoreError("The library in " + folder().string() + " is not locked.");
+    unlock(folder());
+    return key_ring::with_mark(lock->mark);
+}
+
+// What was interrupted of "lock set" or "lock remove".
+void Session::go_on_locking(const Path& place) {
+    const auto lock = read_lock(real_file_system(), place);
+    if (!lock || lock->state == LockState::locked) return;
+    const StopOnSignal stop;
+    ProgressLine line(false);
+    finish_locking(real_file_system(), place, unlocked_keys(), {line.counter(), stop.token()});
+}
+
 Library& Session::library() {
     if (!library_) {
         if (!real_file_system().exists(folder())) {
@@ -43,6 +73,8 @@ Library& Session::library() {
                              ". Make one with: qturn init --library FOLDER, or name another with "
                              "--library.");
         }
+        unlock(folder());
+        go_on_locking(folder());
         library_ = Library::open(folder());
         go_on_erasing(*library_);
     }

@@ -11,6 +11,8 @@ namespace quarterturn {
 
 struct GlobalWishes {
     std::string library;  // empty: QUARTERTURN_LIBRARY, else Quarterturn in the home folder
+    // Its first line opens a locked library; empty: QUARTERTURN_PASSPHRASE_FILE, else the terminal.
+    std::string passphrase_file;
     bool json = false;
 };
 
@@ -22,8 +24,15 @@ class Session {
     Path folder() const;
     // Opened when first asked for. Throws StoreError when there is none.
     Library& library();
+    // Asks for the passphrase or the recovery key where the folder is a locked library or backup,
+    // unless that key is in hand already. Throws LockError when it is neither.
+    void unlock(const Path& place);
+    // Of the library. Throws StoreError when it has no lock.
+    KeysInHand unlocked_keys();
 
   private:
+    void go_on_locking(const Path& place);
+
     GlobalWishes wishes_;
     std::optional<Library> library_;
 };

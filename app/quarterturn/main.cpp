@@ -53,6 +53,10 @@ void open_first(Session& session, MainWindow& window, const Wishes& wishes) {
     const Path folder =
         wishes.library.isEmpty() ? Session::last_library() : Path(wishes.library.toStdString());
     if (folder.empty()) return;
+    if (session.wants_passphrase(folder)) {
+        if (auto* welcome = window.findChild<WelcomePage*>()) welcome->open_or_ask(folder);
+        return;
+    }
     const QString problem = session.open(folder);
     if (!problem.isEmpty()) session.say(problem);
 }

@@ -5,7 +5,9 @@
 
 #include "indexer/disk/empty_folders.h"
 #include "indexer/disk/write_once.h"
-#include "indexer/store/database.h"
+#include "indexer/lock/key_ring.h"
+#include "indexer/lock/lock_file.h"
+#include "indexer/store/library.h"
 
 namespace quarterturn {
 namespace {
@@ -14,6 +16,16 @@ constexpr const char* unfinished_name = "unfinished";
 constexpr std::string_view records_start = "records/records-";
 constexpr std::string_view records_end = ".sqlite";
 constexpr std::ptrdiff_t always_kept = 10;
+
+constexpr std::string_view locked_read_me =
+    "This folder is a backup of a locked library of Quarterturn: what lies in it is encrypted, "
+    "and\n"
+    "so are most of the names. Leave all of it as it is, lock.json too.\n"
+    "\n"
+    "To make a library of it again: qturn restore THIS-FOLDER --to A-NEW-FOLDER\n"
+    "\n"
+    "It asks for the passphrase that the library had when this backup was made last, or for its\n"
+    "recovery key. Without one of the two nobody can read it, nor help.\n";
 
 constexpr std::string_view read_me =
     "This folder is a backup of a library of Quarterturn, made of plain files.\n"
@@ -37,6 +49,21 @@ std::span<const std::byte> bytes_of_text(std::string_view text) {
     return std::as_bytes(std::span(text));
 }
 
+// Null where the folder has no lock.
+std::shared_ptr<LockedFileSystem> unlocked(FileSystem& disk, const Path& folder) try {
+    const auto lock = read_lock(disk, folder);
+    if (!lock) return nullptr;
+    KeysInHand keys = key_ring::with_mark(lock->mark);
+    if (keys == nullptr) {
+        throw LibraryLocked("The backup in " + folder.string() +
+                            " is locked: give the passphrase of its library.");
+    }
+    key_ring::add(folder, keys);
+    return std::make_shared<LockedFileSystem>(disk, folder, std::move(keys));
+} catch (const LockError& error) {
+    throw StoreError(error.what());
+}
+
 // The month in a name of records_path: "202611".
 std::string month_of(const std::string& records) {
     constexpr std::size_t month_digits = 6;
@@ -50,22 +77,25 @@ std::string text_of_file(FileSystem& disk, const Path& file) {
     return {reinterpret_cast<const char*>(bytes.data()), bytes.size()};
 }
 
+BackupFolder::BackupFolder(FileSystem& disk, Path folder)
+    : beneath_(&disk), folder_(std::move(folder)), locked_(unlocked(disk, folder_)) {}
+
 std::optional<Manifest> BackupFolder::manifest() const {
-    if (!disk_->exists(file(manifest_name))) return std::nullopt;
-    auto manifest = parse_manifest(text_of_file(*disk_, file(manifest_name)));
+    if (!disk().exists(file(manifest_name))) return std::nullopt;
+    auto manifest = parse_manifest(text_of_file(disk(), file(manifest_name)));
     if (manifest) return manifest;
     throw StoreError("The list of files in " + folder_.string() + " (" + manifest_name +
                      ") is damaged: leave that folder as it is, and make a backup in a new one.");
 }
 
 void BackupFolder::replace_manifest(const Manifest& manifest) const {
-    replace_file(*disk_, file(manifest_name), bytes_of_text(manifest_text(manifest)));
+    replace_file(disk(), file(manifest_name), bytes_of_text(manifest_text(manifest)));
 }
 
 std::vector<std::string> BackupFolder::unfinished() const {
     std::vector<std::string> paths;
-    if (!disk_->exists(file(unfinished_name))) return paths;
-    const std::string text = text_of_file(*disk_, file(unfinished_name));
+    if (!disk().exists(file(unfinished_name))) return paths;
+    const std::string text = text_of_file(disk(), file(unfinished_name));
     for (std::size_t begin = 0; begin < text.size();) {
         const std::size_t end = std::min(text.find('\0', begin), text.size());
         std::string path = text.substr(begin, end - begin);
@@ -78,37 +108,38 @@ std::vector<std::string> BackupFolder::unfinished() const {
 void BackupFolder::note_unfinished(const std::vector<std::string>& paths) const {
     std::string text;
     for (const std::string& path : paths) text.append(path) += '\0';
-    replace_file(*disk_, file(unfinished_name), bytes_of_text(text));
+    replace_file(disk(), file(unfinished_name), bytes_of_text(text));
 }
 
 void BackupFolder::forget_unfinished() const {
     const Path moving = file(moving_name);
-    if (disk_->exists(moving) && disk_->list(moving).empty()) disk_->remove_empty_folder(moving);
-    if (!disk_->exists(file(unfinished_name))) return;
-    disk_->remove(file(unfinished_name));
-    disk_->sync_folder(folder_);
+    if (disk().exists(moving) && disk().list(moving).empty()) disk().remove_empty_folder(moving);
+    if (!disk().exists(file(unfinished_name))) return;
+    disk().remove(file(unfinished_name));
+    disk().sync_folder(folder_);
 }
 
 void BackupFolder::write_read_me() const {
     const Path text = file(read_me_name);
-    if (disk_->exists(text) && text_of_file(*disk_, text) == read_me) return;
-    replace_file(*disk_, text, bytes_of_text(read_me));
+    const std::string_view words = locked_ ? locked_read_me : read_me;
+    if (beneath_->exists(text) && text_of_file(*beneath_, text) == words) return;
+    replace_file(*beneath_, text, bytes_of_text(words));
 }
 
 void BackupFolder::remove(const std::vector<std::string>& paths) const {
     for (const std::string& path : paths) {
         make_way(path);
-        if (disk_->exists(file(path))) {
-            disk_->remove(file(path));
-            disk_->sync_folder(file(path).parent_path());
+        if (disk().exists(file(path))) {
+            disk().remove(file(path));
+            disk().sync_folder(file(path).parent_path());
         }
-        drop_empty_folders(*disk_, folder_, Path(path).parent_path());
+        drop_empty_folders(disk(), folder_, Path(path).parent_path());
     }
 }
 
 void BackupFolder::make_way(const std::string& path) const {
     const Path left = unseen_name(file(path));
-    if (disk_->exists(left)) disk_->remove(left);
+    if (disk().exists(left)) disk().remove(left);
 }
 
 std::string records_path(std::chrono::sys_seconds utc) {

@@ -6,6 +6,9 @@
 //   checksums.sha256                  all of these with their SHA-256 (manifest.h)
 //   READ ME.txt                       what the folder is, and how to get photos out of it
 //
+// Of a locked library all of these but the last are encrypted as they are there, and lock.json lies
+// beside them.
+//
 // While a backup is being made, "unfinished" lists what may lie there beside the list of files,
 // and moving/ holds what waits for a name that is still taken.
 
@@ -15,6 +18,7 @@
 
 #include "indexer/backup/manifest.h"
 #include "indexer/disk/file_system.h"
+#include "indexer/lock/locked_file_system.h"
 
 namespace quarterturn {
 
@@ -27,9 +31,13 @@ std::string text_of_file(FileSystem& disk, const Path& file);
 
 class BackupFolder {
   public:
-    BackupFolder(FileSystem& disk, Path folder) : disk_(&disk), folder_(std::move(folder)) {}
+    // Throws StoreError when it is locked and its key is not on the key ring, DiskError.
+    BackupFolder(FileSystem& disk, Path folder);
 
-    FileSystem& disk() const { return *disk_; }
+    // Sees through its lock, where it has one.
+    FileSystem& disk() const { return locked_ ? *locked_ : *beneath_; }
+    // Null where it has none.
+    KeysInHand keys() const { return locked_ ? locked_->keys_in_hand() : nullptr; }
     const Path& folder() const { return folder_; }
     Path file(const std::string& path) const { return folder_ / path; }
 
@@ -52,8 +60,9 @@ class BackupFolder {
     void make_way(const std::string& path) const;
 
   private:
-    FileSystem* disk_;
+    FileSystem* beneath_;
     Path folder_;
+    std::shared_ptr<LockedFileSystem> locked_;
 };
 
 // "records/records-20261107T101203Z.sqlite"

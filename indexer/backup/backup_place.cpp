@@ -5,6 +5,7 @@
 
 #include "indexer/disk/lies_in.h"
 #include "indexer/disk/volume.h"
+#include "indexer/lock/lock_file.h"
 
 namespace quarterturn {
 namespace {
@@ -23,22 +24,57 @@ void refuse_unless_apart(Library& library, const Path& to) {
     }
 }
 
+void refuse_unless_empty(FileSystem& disk, const Path& to) {
+    const auto entries = disk.list(to);
+    const auto other = std::ranges::find_if(entries, [](const Path& entry) {
+        return !entry.filename().native().starts_with('.') && entry.filename() != lock_file_name;
+    });
+    if (other == entries.end()) return;
+    throw StoreError(to.string() + " holds other things (" + other->filename().string() +
+                     "): name a new folder in it, such as " + (to / "Quarterturn backup").string() +
+                     ".");
+}
+
+// What lies in a backup's folder is locked as the library is, or as little.
+void refuse_unless_locked_alike(Library& library, const Path& to,
+                                const std::optional<LockFile>& lock) {
+    const bool backup_there = lock || library.disk().exists(to / manifest_name);
+    if (!backup_there) return;
+    if (!library.keys() && lock) {
+        throw StoreError("The backup in " + to.string() +
+                         " is locked and the library is not: name a new folder for the backup.");
+    }
+    if (library.keys() && !lock) {
+        throw StoreError("The backup in " + to.string() +
+                         " was made before the library was locked, and can be read by anybody: "
+                         "name a new folder, and remove that backup when the new one is made.");
+    }
+    if (lock && lock->mark != library.keys()->mark()) {
+        throw StoreError("The backup in " + to.string() +
+                         " has another lock than this library: name a new folder.");
+    }
+}
+
+// The backup opens with the passphrase and the recovery key that the library has now.
+void lock_as_library(Library& library, const Path& to) {
+    FileSystem& disk = library.disk();
+    const auto lock = read_lock(disk, to);
+    refuse_unless_locked_alike(library, to, lock);
+    if (!library.keys()) return;
+    disk.make_folders(to);
+    if (!lock) refuse_unless_empty(disk, to);
+    const Path own = library.folder() / lock_file_name;
+    const Bytes now = disk.read(own, any_size);
+    if (lock && disk.read(to / lock_file_name, any_size) == now) return;
+    replace_file(disk, to / lock_file_name, now);
+}
+
 // So that a drive that can only be read is told of before anything else.
 void refuse_unless_writable(FileSystem& disk, const Path& to) {
     const Path probe = to / probe_name;
     if (disk.exists(probe)) disk.remove(probe);
     disk.write_new(probe, {});
     disk.remove(probe);
-}
-
-void refuse_unless_empty(FileSystem& disk, const Path& to) {
-    const auto entries = disk.list(to);
-    const auto other = std::ranges::find_if(
-        entries, [](const Path& entry) { return !entry.filename().native().starts_with('.'); });
-    if (other == entries.end()) return;
-    throw StoreError(to.string() + " holds other things (" + other->filename().string() +
-                     "): name a new folder in it, such as " + (to / "Quarterturn backup").string() +
-                     ".");
 }
 
 std::string new_mark() {
@@ -95,6 +131,7 @@ BackupPlace backup_place(Library& library, const Path& to) {
     const Path place = std::filesystem::absolute(to).lexically_normal();
     FileSystem& disk = library.disk();
     refuse_unless_apart(library, place);
+    lock_as_library(library, place);
     BackupPlace found{BackupFolder(disk, place), {}, {}};
     if (auto listed = found.folder.manifest()) {
         found.backup = known_backup(library, place, *listed);

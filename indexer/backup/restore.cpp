@@ -12,6 +12,8 @@
 #include "indexer/intake/ordered_work.h"
 #include "indexer/intake/threads.h"
 #include "indexer/intake/time_left.h"
+#include "indexer/lock/key_ring.h"
+#include "indexer/lock/lock_file.h"
 #include "indexer/store/records_file.h"
 
 namespace quarterturn {
@@ -28,14 +30,28 @@ Manifest manifest_of(const BackupFolder& backup) {
                      "): name the folder that the backup was made in.");
 }
 
+// The new library has the lock of the backup. Null where that has none.
+std::unique_ptr<LockedFileSystem> locked_as(const BackupFolder& backup, FileSystem& disk,
+                                            const Path& to) {
+    const KeysInHand keys = backup.keys();
+    if (keys == nullptr) {
+        key_ring::forget(to);
+        return nullptr;
+    }
+    key_ring::add(to, keys);
+    return std::make_unique<LockedFileSystem>(disk, to, keys);
+}
+
 class Restoring {
   public:
     Restoring(FileSystem& disk, const RestoreWishes& wishes)
-        : disk_(disk),
+        : beneath_(disk),
           wishes_(wishes),
           backup_(disk, std::filesystem::absolute(wishes.from).lexically_normal()),
           to_(std::filesystem::absolute(wishes.to).lexically_normal()),
           work_(to_ / restoring_name),
+          locked_(locked_as(backup_, disk, to_)),
+          disk_(locked_ ? *locked_ : disk),
           listed_(manifest_of(backup_)),
           source_(backup_, listed_),
           budget_(restoring_memory) {}
@@ -46,7 +62,7 @@ class Restoring {
         report_.records = chosen_records(backup_, listed_, wishes_.records);
         refuse_unless_new();
         if (disk_.exists(to_ / records_file_name)) {  // all but the clearing away
-            Library library = Library::open(to_, disk_);
+            Library library = Library::open(to_, beneath_);
             copy(files_of(library));
         } else {
             begin();
@@ -74,10 +90,10 @@ class Restoring {
     }
 
     void refuse_unless_new() {
-        if (!disk_.exists(to_) || disk_.list(to_).empty()) return;
+        if (entries_there().empty()) return;
         const Path words = work_ / of_what_name;
         if (disk_.exists(words) && text_of_file(disk_, words) == of_what()) return;
-        const bool only_begun = disk_.list(to_) == std::vector{work_} && !disk_.exists(words) &&
+        const bool only_begun = entries_there() == std::vector{work_} && !disk_.exists(words) &&
                                 !disk_.exists(work_ / records_file_name);
         if (only_begun) return;
         throw StoreError(to_.string() +
@@ -86,15 +102,28 @@ class Restoring {
                          ", and was left as it is: name a new folder.");
     }
 
+    std::vector<Path> entries_there() {
+        if (!disk_.exists(to_)) return {};
+        std::vector<Path> entries = disk_.list(to_);
+        std::erase(entries, to_ / lock_file_name);
+        return entries;
+    }
+
     void begin() {
         disk_.make_folders(work_);
+        if (locked_) take_lock_along();
         const std::string words = of_what();
         replace_file(disk_, work_ / of_what_name, std::as_bytes(std::span(words)));
     }
 
+    void take_lock_along() {
+        const Bytes lock = beneath_.read(backup_.file(lock_file_name), any_size);
+        replace_file(beneath_, to_ / lock_file_name, lock);
+    }
+
     // The records are closed when it ends, so that all of them are in their one file.
     void restore_files() {
-        Library library = open_copy(backup_, listed_, report_.records, work_);
+        Library library = open_copy(backup_, listed_, report_.records, disk_, work_);
         if (!wishes_.client.empty()) {
             leave_client(library, wishes_.client, date_of(wishes_.now));
         }
@@ -215,11 +244,13 @@ class Restoring {
         return;
     }
 
-    FileSystem& disk_;
+    FileSystem& beneath_;
     const RestoreWishes& wishes_;
     const BackupFolder backup_;
     const Path to_;
     const Path work_;
+    const std::unique_ptr<LockedFileSystem> locked_;
+    FileSystem& disk_;  // of the new library
     const Manifest listed_;
     const BackupSource source_;
     ByteBudget budget_;

@@ -4,7 +4,6 @@
 #include <cctype>
 
 #include "indexer/disk/checksum.h"
-#include "indexer/disk/write_once.h"
 #include "indexer/erasure/erase.h"
 #include "indexer/store/erasure_table.h"
 #include "indexer/store/records_file.h"
@@ -25,8 +24,6 @@ void clear(FileSystem& disk, const Path& folder) {
     for (const char* ending : {"", "-wal", "-shm", "-journal"}) {
         const Path file = folder / (std::string(records_file_name) + ending);
         if (disk.exists(file)) disk.remove(file);
-        const Path waiting = unseen_name(file);
-        if (disk.exists(waiting)) disk.remove(waiting);
     }
 }
 
@@ -66,9 +63,8 @@ std::string chosen_records(const BackupFolder& backup, const Manifest& listed,
 }
 
 Library open_copy(const BackupFolder& backup, const Manifest& listed, const std::string& records,
-                  const Path& folder) {
-    FileSystem& disk = backup.disk();
-    const Bytes bytes = disk.read(backup.file(records), any_size);
+                  FileSystem& disk, const Path& folder) {
+    const Bytes bytes = backup.disk().read(backup.file(records), any_size);
     if (sha256(bytes) != listed.files.at(records)) {
         throw StoreError(backup.file(records).string() +
                          " is damaged: name older records. There are those of (UTC): " +
@@ -76,7 +72,12 @@ Library open_copy(const BackupFolder& backup, const Manifest& listed, const std:
     }
     disk.make_folders(folder);
     clear(disk, folder);
-    write_once(disk, folder / records_file_name, bytes);
+    disk.write_new(folder / records_file_name, bytes);
+    disk.sync_file(folder / records_file_name);
+    if (disk.read_back(folder / records_file_name) != bytes) {
+        throw StoreError("The records do not read back as they were written to " + folder.string() +
+                         ": the disk may be failing. Choose another.");
+    }
     return Library::open(folder, disk);
 }
 

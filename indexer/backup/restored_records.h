@@ -20,7 +20,7 @@ std::string records_time(const std::string& path);
 // Makes the folder a library with these records and without files, whatever lay there. Throws
 // StoreError when the copy is damaged, and DiskError.
 Library open_copy(const BackupFolder& backup, const Manifest& listed, const std::string& records,
-                  const Path& folder);
+                  FileSystem& disk, const Path& folder);
 
 // Leaves in the records what is this client's. Throws StoreError when there is none of that name.
 void leave_client(Library& library, const std::string& client, Date today);

@@ -4,7 +4,6 @@
 #include <set>
 
 #include "indexer/backup/heal.h"
-#include "indexer/disk/checksum.h"
 #include "indexer/intake/ordered_work.h"
 #include "indexer/intake/time_left.h"
 #include "indexer/store/records_file.h"
@@ -19,8 +18,7 @@ using Looked = std::optional<Trouble>;
 
 Looked look_at(FileSystem& disk, const Path& path, const LibraryFile& file) try {
     if (!disk.exists(path)) return Trouble::missing;
-    const bool whole = lies_there(disk, path, file) && sha256_of_file(disk, path) == file.sha256;
-    return whole ? Looked{} : Trouble::changed;
+    return holds(disk, path, file) ? Looked{} : Trouble::changed;
 } catch (const DiskError&) {
     return Trouble::unreadable;
 }
@@ -133,14 +131,9 @@ class Verifying {
         std::set<std::string> known;
         for (const LibraryFile& file : recorded_files(library_)) known.insert(file.path);
         for (const LibraryFile& file : all) known.insert(file.path);
-        const Path photos = library_.folder() / "photos";
-        if (!library_.disk().exists(photos)) return;
-        for (const auto& entry : std::filesystem::recursive_directory_iterator(photos)) {
-            const std::string path =
-                entry.path().lexically_relative(library_.folder()).generic_string();
-            if (!entry.is_directory() && !known.contains(path)) {
-                report_.without_record.push_back(path);
-            }
+        for (const Path& file : files_below(library_.disk(), library_.folder() / "photos")) {
+            const std::string path = file.lexically_relative(library_.folder()).generic_string();
+            if (!known.contains(path)) report_.without_record.push_back(path);
         }
         std::ranges::sort(report_.without_record);
     }

@@ -54,9 +54,16 @@ std::string sha256(std::string_view text) {
     return sha256(std::as_bytes(std::span(text)));
 }
 
+bool has_checksum(FileSystem& disk, const Path& file, std::string_view checksum) try {
+    return sha256_of_file(disk, file) == checksum;
+} catch (const DiskError& error) {
+    if (!error.damaged()) throw;
+    return false;
+}
+
 bool holds(FileSystem& disk, const Path& file, std::int64_t bytes, std::string_view checksum) {
     const FileState state = disk.state(file);
-    return state.regular && state.bytes == bytes && sha256_of_file(disk, file) == checksum;
+    return state.regular && state.bytes == bytes && has_checksum(disk, file, checksum);
 }
 
 }  // namespace quarterturn

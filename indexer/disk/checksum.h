@@ -17,6 +17,9 @@ std::string sha256(std::string_view text);
 // Of a file of any size, read piece by piece. Throws DiskError.
 std::string sha256_of_file(FileSystem& disk, const Path& file);
 
+// A file that is damaged has none. Throws DiskError.
+bool has_checksum(FileSystem& disk, const Path& file, std::string_view checksum);
+
 // Whether the file is an ordinary one of so many bytes with this checksum. Throws DiskError.
 bool holds(FileSystem& disk, const Path& file, std::int64_t bytes, std::string_view checksum);
 

@@ -56,6 +56,11 @@ std::string sentence(int error_number, const Path& path, Doing doing) {
             return file + " could not be " + done +
                    " because the card or disk does not answer: see that it sits firmly and try "
                    "again; if that fails, copy what you can and stop using it.";
+        case EBADMSG:
+            return file +
+                   " is damaged: check the library (qturn verify), which puts it back from a "
+                   "backup "
+                   "where one holds it.";
         case ENAMETOOLONG:
             return "The name " + file + " is too long for this disk: choose a shorter one.";
         case EEXIST:
@@ -105,6 +110,10 @@ std::string sentence(int error_number, const Path& path, Doing doing) {
 
 bool DiskError::disk_full() const {
     return error_number_ == ENOSPC || error_number_ == EDQUOT;
+}
+
+bool DiskError::damaged() const {
+    return error_number_ == EBADMSG;
 }
 
 DiskError disk_error(int error_number, const Path& file, Doing doing) {

@@ -32,6 +32,7 @@ class DiskError : public std::runtime_error {
     const Path& file() const { return file_; }
     int error_number() const { return error_number_; }
     bool disk_full() const;
+    bool damaged() const;  // the file was read, and is not what was written
 
   private:
     Path file_;
@@ -51,6 +52,7 @@ class FileSystem {
 
     virtual FileState state(const Path& file) = 0;  // follows links
     virtual bool exists(const Path& file) = 0;      // a link counts, wherever it leads
+    virtual bool is_folder(const Path& path) = 0;   // itself: a link to one is none
     // The whole of an ordinary file. Refuses one that is larger than `most_bytes`, that changes
     // while it is read, and pipes, devices and folders.
     virtual Bytes read(const Path& file, std::int64_t most_bytes) = 0;
@@ -76,6 +78,10 @@ class FileSystem {
     virtual std::vector<Path> list(const Path& folder) = 0;
     virtual std::int64_t free_bytes(const Path& folder) = 0;
 };
+
+// All that lies below the folder and is no folder, at any depth; nothing where it is not there.
+// Links are named and not followed.
+std::vector<Path> files_below(FileSystem& disk, const Path& folder);
 
 FileSystem& real_file_system();
 

@@ -96,6 +96,13 @@ class PosixFileSystem final : public FileSystem {
         throw disk_error(errno, file, Doing::reading);
     }
 
+    bool is_folder(const Path& path) override {
+        struct stat found {};
+        if (::lstat(path.c_str(), &found) == 0) return S_ISDIR(found.st_mode);
+        if (errno == ENOENT || errno == ENOTDIR) return false;
+        throw disk_error(errno, path, Doing::reading);
+    }
+
     Bytes read(const Path& file, std::int64_t most_bytes) override {
         OpenFile open(file, open_to_read, Doing::reading);
         return read_whole(open, file, most_bytes);
@@ -171,12 +178,12 @@ class PosixFileSystem final : public FileSystem {
     }
 
     void make_folders(const Path& folder) override {
-        if (is_folder(folder)) return;
+        if (leads_to_folder(folder)) return;
         const Path parent = folder_of(folder);
         if (parent != folder) make_folders(parent);
         if (::mkdir(folder.c_str(), 0700) == 0) {
             sync_folder(parent);
-        } else if (errno != EEXIST || !is_folder(folder)) {
+        } else if (errno != EEXIST || !leads_to_folder(folder)) {
             throw disk_error(errno, folder, Doing::making_folder);
         }
     }
@@ -209,7 +216,7 @@ class PosixFileSystem final : public FileSystem {
         throw disk_error(error, source_is_there ? to : from, Doing::moving);
     }
 
-    static bool is_folder(const Path& folder) {
+    static bool leads_to_folder(const Path& folder) {
         struct stat found {};
         return ::stat(folder.c_str(), &found) == 0 && S_ISDIR(found.st_mode);
     }

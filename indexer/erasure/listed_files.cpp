@@ -10,19 +10,6 @@
 namespace quarterturn {
 namespace {
 
-// All files below the folder, relative to the library.
-std::vector<Path> files_below(Library& library, const Path& folder) {
-    std::vector<Path> files;
-    if (!library.disk().exists(library.folder() / folder)) return files;
-    for (const auto& entry :
-         std::filesystem::recursive_directory_iterator(library.folder() / folder)) {
-        if (!entry.is_directory()) {
-            files.push_back(entry.path().lexically_relative(library.folder()));
-        }
-    }
-    return files;
-}
-
 void remove_files(Library& library) {
     ErasureTable erasures(library.database());
     for (const std::string& path : erasures.files_left()) {
@@ -67,9 +54,9 @@ std::vector<std::string> files_of_photos(Library& library, const std::vector<Pho
     }
     constexpr std::size_t sum_digits = 64;
     for (const char* folder : {"cache", "incoming"}) {
-        for (const Path& file : files_below(library, folder)) {
+        for (const Path& file : files_below(library.disk(), library.folder() / folder)) {
             if (sums.contains(file.filename().string().substr(0, sum_digits))) {
-                files.push_back(file.generic_string());
+                files.push_back(file.lexically_relative(library.folder()).generic_string());
             }
         }
     }

@@ -24,24 +24,36 @@ class Seeker {
 
     std::vector<std::string> seek() {
         seek_in_records();
-        for (const auto& entry : std::filesystem::recursive_directory_iterator(library_.folder())) {
-            const Path place = entry.path().lexically_relative(library_.folder());
-            if (holds_any(place.filename().string())) {
-                found_.push_back("The name of " + entry.path().string() +
-                                 " still says it: rename it, or remove it.");
-            } else if (entry.is_regular_file() && is_loose(place)) {
-                seek_in_file(place);
-            }
-        }
+        seek_in_folder(library_.folder());
         return std::move(found_);
     }
 
   private:
+    void seek_in_folder(const Path& folder) {
+        for (const Path& entry : library_.disk().list(folder)) {
+            const Path place = entry.lexically_relative(library_.folder());
+            const bool is_folder = library_.disk().is_folder(entry);
+            if (holds_any(place.filename().string())) {
+                found_.push_back("The name of " + entry.string() +
+                                 " still says it: rename it, or remove it.");
+            } else if (!is_folder && is_loose(place) && is_ordinary(entry)) {
+                seek_in_file(place);
+            }
+            if (is_folder) seek_in_folder(entry);
+        }
+    }
+
     bool holds_any(std::string text) const {
         text = in_small(std::move(text));
         return std::ranges::any_of(texts_, [&](const std::string& wanted) {
             return text.find(wanted) != std::string::npos;
         });
+    }
+
+    bool is_ordinary(const Path& entry) const try {
+        return library_.disk().state(entry).regular;
+    } catch (const DiskError&) {
+        return false;  // a link that leads nowhere
     }
 
     // Photos and what is made of them are pictures of others.

@@ -1,6 +1,7 @@
 #include "indexer/help_report/help_report.h"
 
 #include <libheif/heif.h>
+#include <sodium.h>
 #include <sqlite3.h>
 #include <sys/utsname.h>
 #include <unistd.h>
@@ -48,6 +49,7 @@ void add_computer(Facts& facts) {
 
 void add_libraries(Facts& facts) {
     facts.push_back({"SQLite", sqlite3_libversion()});
+    facts.push_back({"libsodium", sodium_version_string()});
     facts.push_back({"OpenCV", cv::getVersionString()});
     facts.push_back({"exiv2", Exiv2::versionString()});
     facts.push_back({"libheif", heif_get_version()});
@@ -58,6 +60,7 @@ void add_records(Facts& facts, Library& library) {
     facts.push_back({"size of the records",
                      megabytes(static_cast<std::uintmax_t>(
                          library.disk().state(library.folder() / records_file_name).bytes))});
+    facts.push_back({"locked", library.keys() ? "yes" : "no"});
     const std::size_t problems = record_problems(library).size();
     facts.push_back({"records", problems == 0 ? "sound" : std::to_string(problems) + " problems"});
     for (const RowCount& count : row_counts(library.database())) {

@@ -7,6 +7,7 @@
 
 #include <cerrno>
 
+#include "indexer/lock/locked_vfs.h"
 #include "indexer/store/migrations/migrations.h"
 #include "indexer/store/records_file.h"
 #include "indexer/store/store_error.h"
@@ -25,7 +26,7 @@ std::unique_ptr<SQLite::Database> open_file(const Path& file) {
     // An absolute path, since SQLite takes ":memory:" and the like for something else.
     auto handle = std::make_unique<SQLite::Database>(std::filesystem::absolute(file).native(),
                                                      SQLite::OPEN_READWRITE | SQLITE_OPEN_EXRESCODE,
-                                                     wait_for_others_ms);
+                                                     wait_for_others_ms, vfs_of_records(file));
     sqlite3_db_config(handle->getHandle(), SQLITE_DBCONFIG_DEFENSIVE, 1, nullptr);
     handle->exec("PRAGMA trusted_schema = OFF");
     handle->exec("PRAGMA cell_size_check = ON");
@@ -164,7 +165,8 @@ void Database::refuse_if_replaced() {
     throw StoreError(file_.string() +
                      " was replaced by another file while the library was open, as services do "
                      "that copy folders. Nothing was changed; what was saved here before is kept "
-                     "beside it, in 'records (kept …).sqlite'. Close every window of the program, "
+                     "beside it, in a file whose name begins with records.sqlite.kept. Close every "
+                     "window of the program, "
                      "and open the library again. Keep it in a folder that no such service "
                      "copies.");
 }

@@ -1,5 +1,7 @@
 #include "indexer/store/library.h"
 
+#include "indexer/lock/key_ring.h"
+#include "indexer/lock/lock_file.h"
 #include "indexer/store/records_guard.h"
 
 namespace quarterturn {
@@ -43,14 +45,47 @@ void refuse_unless_library(FileSystem& disk, const Path& folder) {
     }
 }
 
+// Null when there is no lock.
+KeysInHand keys_of_library(FileSystem& disk, const Path& folder) try {
+    const auto lock = read_lock(disk, folder);
+    if (!lock) {
+        key_ring::forget(folder);
+        return nullptr;
+    }
+    if (lock->state != LockState::locked) {
+        throw LibraryLocked(folder.string() +
+                            " is being locked or unlocked for good, which was interrupted: give "
+                            "its passphrase to go on with it.");
+    }
+    KeysInHand keys = key_ring::with_mark(lock->mark);
+    if (keys == nullptr) {
+        throw LibraryLocked(folder.string() + " is locked: give its passphrase to open it.");
+    }
+    key_ring::add(folder, keys);
+    return keys;
+} catch (const LockError& error) {
+    throw StoreError(error.what());
+}
+
+std::unique_ptr<Database> opened_records(const Path& folder, FileSystem& disk) {
+    refuse_changes_of_another_file(folder, disk);
+    return std::make_unique<Database>(folder / records_name, disk);
+}
+
 }  // namespace
 
 Library::Library(Path folder, FileSystem& disk)
     : folder_(std::move(folder)),
       disk_(&disk),
-      database_(std::make_unique<Database>(folder_ / records_name, disk)) {
-    disk.make_folders(cache_folder());
-    disk.make_folders(incoming_folder());
+      keys_(keys_of_library(disk, folder_)),
+      locked_(keys_ ? std::make_unique<LockedFileSystem>(disk, folder_, keys_) : nullptr),
+      database_(opened_records(folder_, disk)) {
+    // Somebody may have locked or unlocked it while the records were being opened.
+    if (keys_of_library(disk, folder_) != keys_) {
+        throw LibraryLocked(folder_.string() + " was locked or unlocked just now: open it again.");
+    }
+    this->disk().make_folders(cache_folder());
+    this->disk().make_folders(incoming_folder());
     remember_records_file(folder_, disk);
 }
 

@@ -4,6 +4,7 @@
 // where files wait under a temporary name until they are whole.
 
 #include "indexer/disk/file_system.h"
+#include "indexer/lock/locked_file_system.h"
 #include "indexer/store/backup_table.h"
 #include "indexer/store/bin_table.h"
 #include "indexer/store/board_table.h"
@@ -35,18 +36,28 @@
 
 namespace quarterturn {
 
+// The library has a lock, and its key is not on the key ring of this process; or it was being
+// locked or unlocked for good, and that has to be gone on with first (lock_library.h).
+class LibraryLocked : public StoreError {
+    using StoreError::StoreError;
+};
+
 class Library {
   public:
     // Makes a library in a new or empty folder. Throws StoreError when something is there already.
     static Library create(const Path& folder, FileSystem& disk = real_file_system());
-    // Throws StoreError when the folder is no library, or from a newer version.
+    // Throws StoreError when the folder is no library, or from a newer version; LibraryLocked when
+    // it cannot be read yet.
     static Library open(const Path& folder, FileSystem& disk = real_file_system());
 
     const Path& folder() const { return folder_; }
     Path photo_file(const Photo& photo) const { return folder_ / photo.file.path; }
     Path cache_folder() const { return folder_ / "cache"; }
     Path incoming_folder() const { return folder_ / "incoming"; }
-    FileSystem& disk() { return *disk_; }
+    // For every file of the library and elsewhere; it sees through the lock, where there is one.
+    FileSystem& disk() { return locked_ ? *locked_ : *disk_; }
+    // Null while the library has no lock.
+    const KeysInHand& keys() const { return keys_; }
     Database& database() { return *database_; }
 
     ClientTable clients() { return ClientTable{*database_}; }
@@ -83,6 +94,8 @@ class Library {
 
     Path folder_;
     FileSystem* disk_;
+    KeysInHand keys_;
+    std::unique_ptr<LockedFileSystem> locked_;
     std::unique_ptr<Database> database_;
 };
 

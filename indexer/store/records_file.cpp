@@ -1,5 +1,6 @@
 #include "indexer/store/records_file.h"
 
+#include "indexer/lock/locked_vfs.h"
 #include "indexer/store/statement.h"
 #include "indexer/store/store_error.h"
 
@@ -29,7 +30,7 @@ bool is_ours(std::string_view name) {
     constexpr std::string_view records = records_file_name;
     if (!name.starts_with(records)) return false;
     name.remove_prefix(records.size());
-    for (const std::string_view ending : {"", "-wal", "-shm", "-journal"}) {
+    for (const std::string_view ending : {"", "-wal", "-shm", "-journal", ".opened"}) {
         if (name == ending) return true;
     }
     return name.starts_with(".new") || name.starts_with(".version-");
@@ -62,7 +63,7 @@ std::vector<std::string> record_problems(Library& library) {
 
 Path free_place_for_records(const Path& folder) {
     for (int number = 1;; ++number) {
-        Path place = folder / ("records (kept " + std::to_string(number) + ").sqlite");
+        Path place = folder / (records_file_name + std::string(".kept-") + std::to_string(number));
         if (!std::filesystem::exists(place)) return place;
     }
 }
@@ -84,7 +85,8 @@ std::vector<std::string> records_of_others(Library& library) {
 
 bool sound_copy(const Path& file) {
     return in_words([&] {
-        SQLite::Database copy(std::filesystem::absolute(file).native(), SQLite::OPEN_READONLY);
+        SQLite::Database copy(std::filesystem::absolute(file).native(), SQLite::OPEN_READONLY, 0,
+                              vfs_of_records(file));
         std::vector<std::string> problems;
         check_integrity(copy, problems);
         return problems.empty();

@@ -20,7 +20,7 @@ void copy_records(Library& library, const Path& file);
 // foreign_key_check), twenty at most. Throws StoreError when it cannot look.
 std::vector<std::string> record_problems(Library& library);
 
-// Where a copy of records goes that would be lost else: "records (kept 1).sqlite".
+// Where a copy of records goes that would be lost else: "records.sqlite.kept-1".
 Path free_place_for_records(const Path& folder);
 
 // A sentence for each file beside the records that looks like them and is none of the program's

@@ -11,7 +11,7 @@ namespace {
 constexpr std::int64_t most_mark_bytes = 64;
 
 Path mark_of(const Path& library) {
-    return library / "cache" / "records-file";
+    return library / (records_file_name + std::string(".opened"));
 }
 
 // By its number on the disk, which stays when the file is renamed or written.

@@ -39,6 +39,10 @@ class FailingDisk : public FileSystem {
         count(file, Doing::reading);
         return real_->exists(file);
     }
+    bool is_folder(const Path& path) override {
+        count(path, Doing::reading);
+        return real_->is_folder(path);
+    }
     Bytes read(const Path& file, std::int64_t most_bytes) override {
         count(file, Doing::reading);
         return real_->read(file, most_bytes);

@@ -187,6 +187,7 @@ class RecordingDisk : public FileSystem {
 
     FileState state(const Path& file) override { return real_.state(file); }
     bool exists(const Path& file) override { return real_.exists(file); }
+    bool is_folder(const Path& path) override { return real_.is_folder(path); }
     Bytes read(const Path& file, std::int64_t most_bytes) override {
         return real_.read(file, most_bytes);
     }

@@ -4,6 +4,7 @@
 
 #include "indexer/backup/restore.h"
 #include "ui/first_run/demo.h"
+#include "ui/first_run/unlock_part.h"
 #include "ui/shell/import_progress.h"
 #include "ui/shell/new_library_part.h"
 #include "ui/shell/session.h"
@@ -52,6 +53,7 @@ WelcomePage::WelcomePage(Session& session, QWidget* parent)
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     whole->addWidget(page.scroll);
+    if (const auto work = session_.take_closed_work()) do_closed_work(*work);
 }
 
 WelcomePage::~WelcomePage() = default;
@@ -103,11 +105,59 @@ QWidget* WelcomePage::build_demo() {
 
 void WelcomePage::open_existing() {
     const QString folder = QFileDialog::getExistingDirectory(this, tr("Folder of the library"));
-    if (!folder.isEmpty()) open_or_say(to_path(folder));
+    if (!folder.isEmpty()) open_or_ask(to_path(folder));
 }
 
 void WelcomePage::open_or_say(const Path& folder) {
     notice_->say(session_.open(folder));
+}
+
+void WelcomePage::open_or_ask(const Path& folder) {
+    session_.wants_passphrase(folder) ? ask_passphrase(folder) : open_or_say(folder);
+}
+
+void WelcomePage::ask_passphrase(const Path& folder) {
+    ask_words_for(folder, [this, folder](const std::string& words) {
+        do_closed_work(
+            {tr("Opening the library"), folder, unlocking(folder, session_.disk(), words), {}});
+    });
+}
+
+void WelcomePage::ask_words_for(const Path& folder,
+                                const std::function<void(const std::string&)>& go_on) {
+    choices_->hide();
+    delete unlock_;
+    unlock_ = new UnlockPart(folder);
+    column_->insertWidget(2, unlock_);
+    connect(unlock_, &UnlockPart::given_up, this, &WelcomePage::show_choices);
+    connect(unlock_, &UnlockPart::words_given, this, go_on);
+}
+
+void WelcomePage::show_choices() {
+    if (unlock_ != nullptr) unlock_->deleteLater();
+    unlock_ = nullptr;
+    choices_->show();
+}
+
+// Once it is done, or went wrong, the library is opened, or its passphrase asked for again.
+void WelcomePage::do_closed_work(const ClosedWork& work) {
+    const auto went_well = std::make_shared<bool>(false);
+    job_ = std::make_unique<Job>([work, went_well](Job& job) {
+        work.work(job);
+        return [went_well] { *went_well = true; };
+    });
+    show_progress_of(*job_, work.title);
+    if (unlock_ != nullptr) unlock_->hide();
+    connect(job_.get(), &Job::ended, this, [this, work, went_well] {
+        const QString said = *went_well ? work.done : notice_->said();
+        if (!*went_well && unlock_ != nullptr) {
+            choices_->hide();
+            unlock_->show();
+            return;
+        }
+        open_or_ask(work.library);
+        if (!said.isEmpty()) session_.say(said);
+    });
 }
 
 void WelcomePage::try_demo() {
@@ -129,58 +179,67 @@ void WelcomePage::choose_backup() {
     if (backup.isEmpty()) return;
     const QString folder =
         QFileDialog::getExistingDirectory(this, tr("New or empty folder for the library"));
-    if (!folder.isEmpty()) restore_from(to_path(backup), to_path(folder));
+    if (!folder.isEmpty()) restore_or_ask(to_path(backup), to_path(folder));
 }
 
-void WelcomePage::restore_from(const Path& backup, const Path& folder) {
+void WelcomePage::restore_or_ask(const Path& backup, const Path& folder) {
+    if (!session_.wants_passphrase(backup)) return restore_from(backup, folder, {});
+    ask_words_for(backup, [this, backup, folder](const std::string& words) {
+        show_choices();
+        restore_from(backup, folder, words);
+    });
+}
+
+void WelcomePage::restore_from(const Path& backup, const Path& folder, const std::string& words) {
     RestoreWishes wishes;
     wishes.from = backup;
     wishes.to = folder;
     wishes.now = session_.now();
-    show_work(tr("Restoring"),
-              std::make_unique<Job>([this, wishes, &disk = session_.disk()](Job& job) {
-                  RestoreWishes all = wishes;
-                  all.stop = job.stop_token();
-                  all.progress = progress_to(job);
-                  const RestoreReport report = restore(disk, all);
-                  return std::function<void()>([this, report] {
-                      if (report.stopped) {
-                          return notice_->say(
-                              tr("Stopped: it is no library yet. Choose the same folders "
-                                 "again to go on."));
-                      }
-                      open_or_say(report.library);
-                      for (const std::string& problem : report.problems)
-                          session_.say(from_utf8(problem));
-                  });
-              }));
+    job_ = std::make_unique<Job>([this, wishes, words, &disk = session_.disk()](Job& job) {
+        if (!words.empty()) unlocking(wishes.from, disk, words)(job);
+        RestoreWishes all = wishes;
+        all.stop = job.stop_token();
+        all.progress = progress_to(job);
+        const RestoreReport report = restore(disk, all);
+        return std::function<void()>([this, report] { show_restored(report); });
+    });
+    show_progress_of(*job_, tr("Restoring"));
+}
+
+void WelcomePage::show_restored(const RestoreReport& report) {
+    if (report.stopped) {
+        return notice_->say(
+            tr("Stopped: it is no library yet. Choose the same folders again to go on."));
+    }
+    open_or_say(report.library);
+    for (const std::string& problem : report.problems) session_.say(from_utf8(problem));
 }
 
 void WelcomePage::fill_demo(const Path& folder, const Path& demo_photos) {
     Decoder& decoder = session_.decoder();
     const LocalTime now = session_.now();
-    show_work(tr("Bringing the demo photos in"),
-              std::make_unique<Job>(
-                  folder, session_.disk(),
-                  [this, folder, demo_photos, &decoder, now](Library& library, Job& job) {
-                      fill_with_demo(library, decoder, demo_photos, now, progress_to(job),
-                                     job.stop_token());
-                      return std::function<void()>([this, folder] { open_or_say(folder); });
-                  }));
+    job_ = std::make_unique<Job>(
+        folder, session_.disk(),
+        [this, folder, demo_photos, &decoder, now](Library& library, Job& job) {
+            fill_with_demo(library, decoder, demo_photos, now, progress_to(job), job.stop_token());
+            return std::function<void()>([this, folder] { open_or_say(folder); });
+        });
+    show_progress_of(*job_, tr("Bringing the demo photos in"));
 }
 
-void WelcomePage::show_work(const QString& what, std::unique_ptr<Job> job) {
-    job_ = std::move(job);
+void WelcomePage::show_progress_of(Job& job, const QString& title) {
+    notice_->say({});
     choices_->hide();
-    progress_ = new ProgressPanel(what);
+    delete progress_;
+    progress_ = new ProgressPanel(title);
     column_->insertWidget(1, progress_);
-    connect(job_.get(), &Job::progressed, progress_, [this](const JobProgress& progress) {
+    connect(&job, &Job::progressed, progress_, [this](const JobProgress& progress) {
         progress_->show_progress(progress.done, progress.total, progress.file, progress.left);
     });
-    connect(progress_, &ProgressPanel::pause_asked, job_.get(), &Job::pause);
-    connect(progress_, &ProgressPanel::stop_asked, job_.get(), &Job::stop);
-    connect(job_.get(), &Job::failed, notice_, &Notice::say);
-    connect(job_.get(), &Job::ended, this, [this] {
+    connect(progress_, &ProgressPanel::pause_asked, &job, &Job::pause);
+    connect(progress_, &ProgressPanel::stop_asked, &job, &Job::stop);
+    connect(&job, &Job::failed, notice_, &Notice::say);
+    connect(&job, &Job::ended, this, [this] {
         progress_->hide();
         choices_->show();
     });

@@ -30,8 +30,8 @@ LibraryPart::LibraryPart(Session& session)
     column()->addWidget(notice_);
     column()->addWidget(make_quiet(tr(
         "Other users of this laptop cannot look into it, but whoever takes the laptop or its disk "
-        "can: let the system encrypt the disk, which Debian offers when it is installed, and have "
-        "the screen locked while you are away.")));
+        "can, unless the library is locked: let the system encrypt the disk, which Debian offers "
+        "when it is installed, and have the screen locked while you are away.")));
     column()->addWidget(make_hairline());
     column()->addWidget(make_heading(tr("Start a new library")));
     column()->addWidget(new NewLibraryPart(session_, make_button(tr("Start here"))));
@@ -52,7 +52,11 @@ void LibraryPart::show_folder() {
 
 void LibraryPart::open_another() {
     const QString folder = QFileDialog::getExistingDirectory(this, tr("Folder of the library"));
-    if (!folder.isEmpty()) notice_->say(session_.open(Path(to_utf8(folder))));
+    if (folder.isEmpty()) return;
+    const Path library(to_utf8(folder));
+    if (!session_.wants_passphrase(library)) return notice_->say(session_.open(library));
+    if (session_.work() != nullptr) return notice_->say(tr("Wait until the work has ended."));
+    session_.close_for({tr("Opening the library"), library, [](Job&) {}, {}});
 }
 
 }  // namespace quarterturn

@@ -4,6 +4,7 @@
 #include "ui/settings/help_part.h"
 #include "ui/settings/keeping_part.h"
 #include "ui/settings/library_part.h"
+#include "ui/settings/lock_part.h"
 #include "ui/settings/paper_part.h"
 #include "ui/settings/shots_part.h"
 #include "ui/settings/window_part.h"
@@ -15,7 +16,7 @@ namespace quarterturn {
 SettingsScreen::SettingsScreen(Session& session)
     : parts_{new BusinessPart(session), new ShotsPart(session),  new PaperPart(session),
              new KeepingPart(session),  new WindowPart(session), new LibraryPart(session),
-             new HelpPart(session)} {
+             new LockPart(session),     new HelpPart(session)} {
     const ScrollingPage page = make_scrolling_page();
     page.column->addWidget(make_title(tr("Settings")));
     for (SettingsPart* part : parts_) page.column->addWidget(part);

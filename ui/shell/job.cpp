@@ -12,7 +12,7 @@ Job::Job(Path library_folder, FileSystem& disk, Work work, QObject* parent)
           },
           parent) {}
 
-Job::Job(WorkAlone work, QObject* parent) : QObject(parent) {
+Job::Job(WorkWithoutLibrary work, QObject* parent) : QObject(parent) {
     thread_ = std::jthread([this, work = std::move(work)] { run(work); });
 }
 
@@ -44,7 +44,7 @@ void Job::wait_while_paused() {
     changed_.wait(lock, [this] { return !paused_; });
 }
 
-void Job::run(const WorkAlone& work) {
+void Job::run(const WorkWithoutLibrary& work) {
     std::function<void()> outcome;
     try {
         outcome = work(*this);

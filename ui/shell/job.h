@@ -1,6 +1,6 @@
 #pragma once
-// Long work on a thread of its own, with a library connection of its own, that can be paused and
-// stopped.
+// Long work on a thread of its own, with a library connection of its own where it needs one, that
+// can be paused and stopped.
 
 #include <QObject>
 #include <chrono>
@@ -29,11 +29,11 @@ class Job : public QObject {
     // which is then called on the window's thread.
     using Work = std::function<std::function<void()>(Library&, Job&)>;
 
-    // The same without a library, for what makes one.
-    using WorkAlone = std::function<std::function<void()>(Job&)>;
+    // The same for what makes or changes a library as a whole.
+    using WorkWithoutLibrary = std::function<std::function<void()>(Job&)>;
 
     Job(Path library_folder, FileSystem& disk, Work work, QObject* parent = nullptr);
-    explicit Job(WorkAlone work, QObject* parent = nullptr);
+    explicit Job(WorkWithoutLibrary work, QObject* parent = nullptr);
     ~Job() override;  // stops the work and waits for it
 
     // From the window.
@@ -50,7 +50,7 @@ class Job : public QObject {
     void ended();  // after the outcome was dealt with, or failed()
 
   private:
-    void run(const WorkAlone& work);
+    void run(const WorkWithoutLibrary& work);
     void wait_while_paused();
 
     std::stop_source stop_;

@@ -57,6 +57,8 @@ MainWindow::MainWindow(Session& session, std::vector<ScreenEntry> entries,
         choose_the_day();
         show_library();
     });
+    connect(&session_, &Session::closing, this, &MainWindow::let_go_of_library);
+    connect(&session_, &Session::closed, this, &MainWindow::show_library);
     connect(&session_, &Session::records_changed, this, &MainWindow::refresh_current);
     connect(&session_, &Session::asked_for, this, &MainWindow::go_to);
     connect(&session_, &Session::said, this, &MainWindow::say);
@@ -152,6 +154,13 @@ void MainWindow::choose_the_day() {
     if (is_wedding_day(session_) && entry(Moment::wedding_morning)) {
         moment_ = Moment::wedding_morning;
     }
+}
+
+void MainWindow::let_go_of_library() {
+    show_alone(false);
+    say({});
+    screens_.clear();
+    while (QWidget* screen = stack_->widget(0)) delete screen;
 }
 
 void MainWindow::show_library() {

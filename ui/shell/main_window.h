@@ -41,6 +41,7 @@ class MainWindow : public QMainWindow {
     void show_alone(bool alone);
     Screen* current_screen() const;
     void show_library();
+    void let_go_of_library();
     void refresh_current();
     void show_help();
     void say(const QString& sentence);

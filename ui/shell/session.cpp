@@ -6,6 +6,8 @@
 #include "indexer/erasure/empty_bin.h"
 #include "indexer/erasure/erase.h"
 #include "indexer/intake/sort.h"
+#include "indexer/lock/key_ring.h"
+#include "indexer/lock/lock_file.h"
 #include "indexer/store/erasure_table.h"
 
 namespace quarterturn {
@@ -37,6 +39,31 @@ QString Session::open(const Path& folder) {
 
 QString Session::create(const Path& folder) {
     return take([&] { return Library::create(folder, disk_); });
+}
+
+bool Session::wants_passphrase(const Path& folder) try {
+    const auto lock = read_lock(disk_, folder);
+    return lock && (lock->state != LockState::locked || !key_ring::with_mark(lock->mark));
+} catch (const std::exception&) {
+    return false;  // opening it says why
+}
+
+void Session::close_for(ClosedWork work) {
+    closed_work_ = std::move(work);
+    // The button that asked for it stands on a screen.
+    QMetaObject::invokeMethod(this, &Session::close, Qt::QueuedConnection);
+}
+
+void Session::close() {
+    emit closing();
+    pictures_.reset();
+    look_in_hand_.reset();
+    library_.reset();
+    emit closed();
+}
+
+std::optional<ClosedWork> Session::take_closed_work() {
+    return std::exchange(closed_work_, std::nullopt);
 }
 
 QString Session::take(const std::function<Library()>& get) {

@@ -17,6 +17,14 @@
 
 namespace quarterturn {
 
+// Work on a library that nobody may have open meanwhile. `done` is what to say after it.
+struct ClosedWork {
+    QString title;
+    Path library;
+    std::function<void(Job&)> work;
+    QString done;
+};
+
 class Session : public QObject {
     Q_OBJECT
   public:
@@ -30,6 +38,13 @@ class Session : public QObject {
     QString open(const Path& folder);
     QString create(const Path& folder);
     bool is_open() const { return library_.has_value(); }
+    // Whether it is a library whose passphrase has to be asked first, or whose locking was
+    // interrupted.
+    bool wants_passphrase(const Path& folder);
+    // Closes the library as soon as the screens have let go of it; the page that stands there
+    // without one does the work and opens it again.
+    void close_for(ClosedWork work);
+    std::optional<ClosedWork> take_closed_work();
     // The library that was open last, on this computer; empty when none was.
     static Path last_library();
 
@@ -85,12 +100,15 @@ class Session : public QObject {
 
   signals:
     void opened();
+    void closing();  // screens have to go now
+    void closed();
     void records_changed();
     void said(const QString& sentence);
     void asked_for(const quarterturn::Place& place);
     void theme_changed();
 
   private:
+    void close();
     QString take(const std::function<Library()>& get);
     Job* start_job(Job::Work work);
     void take_up_erasures();
@@ -100,6 +118,7 @@ class Session : public QObject {
     Decoder& decoder_;
     Clock clock_;
     std::optional<Library> library_;
+    std::optional<ClosedWork> closed_work_;
     std::unique_ptr<PictureLoader> pictures_;
     std::optional<LookId> look_in_hand_;
     std::string trouble_said_;  // once, though it is met every second

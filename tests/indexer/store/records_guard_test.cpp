@@ -44,8 +44,8 @@ TEST_F(ReplacedRecords, WhileTheyAreOpenNothingIsWrittenAndBothAreKept) {
     EXPECT_THROW(Transaction{library.database()}, StoreError);
     EXPECT_EQ(read_bytes(records), theirs);
     EXPECT_EQ(library.clients().all().size(), 2U) << "she can still read";
-    EXPECT_EQ(clients_in(folder / "library" / "records (kept 1).sqlite"), 2U);
-    EXPECT_FALSE(std::filesystem::exists(folder / "library" / "records (kept 2).sqlite"));
+    EXPECT_EQ(clients_in(folder / "library" / "records.sqlite.kept-1"), 2U);
+    EXPECT_FALSE(std::filesystem::exists(folder / "library" / "records.sqlite.kept-2"));
 }
 
 TEST_F(ReplacedRecords, ChangesThatBelongToAnotherFileAreNotJoinedToThem) {
@@ -59,8 +59,8 @@ TEST_F(ReplacedRecords, ChangesThatBelongToAnotherFileAreNotJoinedToThem) {
     ASSERT_FALSE(changes.empty());
     EXPECT_THROW(Library::open(left), StoreError);
     EXPECT_EQ(read_bytes(left / records_file_name), theirs);
-    EXPECT_EQ(read_bytes(left / "records (kept 1).sqlite"), theirs);
-    EXPECT_EQ(read_bytes(left / "records (kept 1).sqlite-wal"), changes);
+    EXPECT_EQ(read_bytes(left / "records.sqlite.kept-1"), theirs);
+    EXPECT_EQ(read_bytes(left / "records.sqlite.kept-1-wal"), changes);
     std::filesystem::remove(left / "records.sqlite-wal");
     std::filesystem::remove(left / "records.sqlite-shm");
     EXPECT_EQ(Library::open(left).clients().all().size(), 400U);

@@ -58,14 +58,14 @@ TEST_F(WelcomePageTest, SaysWhyAFolderCannotBeUsed) {
 TEST_F(WelcomePageTest, MakesALibraryAgainFromABackupAndOpensIt) {
     BackupTest lost;
     lost.back_up_to(lost.drive);
-    page.restore_from(lost.drive, folder / "again");
+    page.restore_or_ask(lost.drive, folder / "again");
     ASSERT_TRUE(QTest::qWaitFor([this] { return session.is_open(); }, 20000));
     EXPECT_EQ(session.library().folder(), folder / "again");
     EXPECT_EQ(session.library().photos().all().size(), 3U);
 }
 
 TEST_F(WelcomePageTest, SaysWhyAFolderIsNoBackup) {
-    page.restore_from(folder / "nothing", folder / "again");
+    page.restore_or_ask(folder / "nothing", folder / "again");
     ASSERT_TRUE(QTest::qWaitFor(
         [&] {
             for (auto* each : page.findChildren<Notice*>()) {

@@ -1,4 +1,4 @@
-#include "indexer/intake/move_lock.h"
+#include "indexer/disk/folder_lock.h"
 
 #include <fcntl.h>
 #include <sys/file.h>
@@ -8,11 +8,11 @@
 
 namespace quarterturn {
 
-MoveLock::MoveLock(Library& library)
-    : folder_(::open(library.folder().c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC)),
+FolderLock::FolderLock(const Path& folder)
+    : folder_(::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC)),
       held_(::flock(folder_, LOCK_EX | LOCK_NB) == 0 || errno != EWOULDBLOCK) {}
 
-MoveLock::~MoveLock() {
+FolderLock::~FolderLock() {
     if (folder_ >= 0) ::close(folder_);
 }
 

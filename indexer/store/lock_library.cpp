@@ -1,0 +1,162 @@
+#include "indexer/store/lock_library.h"
+
+#include <algorithm>
+
+#include "indexer/disk/folder_lock.h"
+#include "indexer/lock/key_ring.h"
+#include "indexer/store/lock_files.h"
+#include "indexer/store/records_file.h"
+#include "indexer/store/rewritten_records.h"
+
+namespace quarterturn {
+namespace {
+
+LockFile lock_there(FileSystem& disk, const Path& folder) {
+    if (auto lock = read_lock(disk, folder)) return *lock;
+    throw StoreError(folder.string() + " has no lock.");
+}
+
+void refuse_unless_held(const FolderLock& folder) {
+    if (folder.held()) return;
+    throw StoreError(
+        "Another window or command is at work on this library: wait until that is done, and try "
+        "again. Nothing was changed.");
+}
+
+void refuse_unless_lockable(FileSystem& disk, const Path& folder) {
+    if (!disk.exists(folder / records_file_name)) {
+        throw StoreError(folder.string() + " is no library (it holds no " + records_file_name +
+                         "): name the folder of a library.");
+    }
+    const auto lock = read_lock(disk, folder);
+    if (!lock) return;
+    throw StoreError(folder.string() + (lock->state == LockState::locked
+                                            ? " is locked already."
+                                            : " is being locked or unlocked for good already: go "
+                                              "on with that first."));
+}
+
+// Before anything is written: each new name is one that the disk can take.
+void refuse_long_names(LockedFileSystem& locked, const Path& folder) {
+    for (const Path& file : files_to_lock(locked, folder)) {
+        try {
+            (void)locked.place_of(file);
+        } catch (const DiskError&) {
+            throw StoreError("The name of " + file.string() +
+                             " is too long to be locked: shorten it or its folder's to 140 letters "
+                             "(bytes), and try again. Nothing was changed.");
+        }
+    }
+}
+
+// The records, and copies of them from before an update.
+std::vector<Path> files_of_records(FileSystem& disk, const Path& folder) {
+    std::vector<Path> files{folder / records_file_name};
+    for (const Path& entry : disk.list(folder)) {
+        const std::string name = entry.filename().native();
+        const bool copy = name.starts_with("records.sqlite.version-") && name.ends_with(".copy");
+        if (copy) files.push_back(entry);
+    }
+    return files;
+}
+
+void rewrite_all_records(FileSystem& disk, const Path& folder, RecordsForm form) {
+    for (const Path& file : files_of_records(disk, folder)) rewrite_records(disk, file, form);
+}
+
+LockReport go_on_locking(LockedFileSystem& locked, const Path& folder, LockFile lock,
+                         const LockWishes& wishes) {
+    LockReport report;
+    rewrite_all_records(locked.beneath(), folder, RecordsForm::locked);
+    lock_files(locked, folder, wishes, report);
+    if (report.stopped) return report;
+    lock.state = LockState::locked;
+    write_lock(locked.beneath(), folder, lock);
+    return report;
+}
+
+LockReport go_on_unlocking(LockedFileSystem& locked, const Path& folder, const LockWishes& wishes) {
+    LockReport report;
+    FileSystem& disk = locked.beneath();
+    rewrite_all_records(disk, folder, RecordsForm::plain);
+    unlock_files(locked, folder, wishes, report);
+    if (report.stopped) return report;
+    disk.remove(folder / lock_file_name);
+    disk.sync_folder(folder);
+    key_ring::forget(folder);
+    return report;
+}
+
+Path whole(const Path& folder) {
+    const Path normal = std::filesystem::absolute(folder).lexically_normal();
+    return normal.has_filename() ? normal : normal.parent_path();
+}
+
+}  // namespace
+
+NewLock new_lock(std::string_view passphrase, const GuessCost& cost) {
+    if (const auto reason = reason_against_passphrase(passphrase); !reason.empty()) {
+        throw LockError(reason);
+    }
+    NewLock lock;
+    lock.keys = new_library_keys();
+    wrap_by_passphrase(lock.file, *lock.keys, passphrase, cost);
+    lock.recovery_key = wrap_by_new_recovery_key(lock.file, *lock.keys);
+    return lock;
+}
+
+LockReport lock_library(FileSystem& disk, const Path& folder, const NewLock& lock,
+                        const LockWishes& wishes) {
+    const Path place = whole(folder);
+    refuse_unless_lockable(disk, place);
+    const FolderLock alone(place);
+    refuse_unless_held(alone);
+    LockedFileSystem locked(disk, place, lock.keys);
+    refuse_long_names(locked, place);
+    refuse_unless_alone_with(disk, place / records_file_name);
+    key_ring::add(place, lock.keys);
+    LockFile file = lock.file;
+    file.state = LockState::locking;
+    write_lock(disk, place, file);
+    return go_on_locking(locked, place, file, wishes);
+}
+
+LockReport unlock_for_good(FileSystem& disk, const Path& folder, const KeysInHand& keys,
+                           const LockWishes& wishes) {
+    const Path place = whole(folder);
+    LockFile lock = lock_there(disk, place);
+    if (lock.state != LockState::locked) return finish_locking(disk, place, keys, wishes);
+    const FolderLock alone(place);
+    refuse_unless_held(alone);
+    key_ring::add(place, keys);
+    refuse_unless_alone_with(disk, place / records_file_name);
+    lock.state = LockState::unlocking;
+    write_lock(disk, place, lock);
+    LockedFileSystem locked(disk, place, keys);
+    return go_on_unlocking(locked, place, wishes);
+}
+
+LockReport finish_locking(FileSystem& disk, const Path& folder, const KeysInHand& keys,
+                          const LockWishes& wishes) {
+    const Path place = whole(folder);
+    const LockFile lock = lock_there(disk, place);
+    if (lock.state == LockState::locked) return {};
+    const FolderLock alone(place);
+    refuse_unless_held(alone);
+    key_ring::add(place, keys);
+    LockedFileSystem locked(disk, place, keys);
+    return lock.state == LockState::locking ? go_on_locking(locked, place, lock, wishes)
+                                            : go_on_unlocking(locked, place, wishes);
+}
+
+void change_passphrase(FileSystem& disk, const Path& folder, const KeysInHand& keys,
+                       std::string_view passphrase, const GuessCost& cost) {
+    if (const auto reason = reason_against_passphrase(passphrase); !reason.empty()) {
+        throw LockError(reason);
+    }
+    LockFile lock = lock_there(disk, folder);
+    wrap_by_passphrase(lock, *keys, passphrase, cost);
+    write_lock(disk, folder, lock);
+}
+
+}  // namespace quarterturn

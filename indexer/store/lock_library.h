@@ -1,0 +1,55 @@
+#pragma once
+// Locking a library in place, and unlocking it for good. lock.json says "locking" or "unlocking"
+// until all is done; meanwhile nobody else opens the library, and whatever happens, the job goes on
+// from there. Of each file the new one is on the disk, and reads back equal, before the old one
+// goes. What the disk held before may still be read from its free blocks, and backups that were
+// made before stay as they are.
+
+#include <functional>
+#include <stop_token>
+#include <string>
+#include <vector>
+
+#include "indexer/lock/lock_file.h"
+#include "indexer/store/database.h"
+
+namespace quarterturn {
+
+struct LockWishes {
+    // How many files are done, of how many. Called from the calling thread.
+    std::function<void(std::int64_t done, std::int64_t of)> progress{};
+    std::stop_token stop{};
+};
+
+struct LockReport {
+    std::int64_t files = 0;               // that were locked or unlocked now
+    std::vector<std::string> problems{};  // sentences: files that were left as they are
+    bool stopped = false;                 // the library opens when it was gone on with
+};
+
+// A lock that is not put on yet, so that its recovery key can be printed first.
+struct NewLock {
+    LockFile file;
+    KeysInHand keys;
+    std::string recovery_key;
+};
+
+// Throws LockError when the passphrase will not do.
+NewLock new_lock(std::string_view passphrase, const GuessCost& cost = usual_guess_cost());
+
+// Throw StoreError when the folder is no library, has a lock already or has none, holds a name that
+// is too long, and while another window or command has it open; LockError when lock.json is
+// damaged; DiskError.
+LockReport lock_library(FileSystem& disk, const Path& folder, const NewLock& lock,
+                        const LockWishes& wishes);
+LockReport unlock_for_good(FileSystem& disk, const Path& folder, const KeysInHand& keys,
+                           const LockWishes& wishes);
+// Goes on with either where it was interrupted; does nothing where it was not.
+LockReport finish_locking(FileSystem& disk, const Path& folder, const KeysInHand& keys,
+                          const LockWishes& wishes);
+
+// The passphrase before opens it no longer; backups keep it until they are made again.
+void change_passphrase(FileSystem& disk, const Path& folder, const KeysInHand& keys,
+                       std::string_view passphrase, const GuessCost& cost = usual_guess_cost());
+
+}  // namespace quarterturn

@@ -1,0 +1,121 @@
+#include "indexer/store/rewritten_records.h"
+
+#include <sqlite3.h>
+
+#include "indexer/lock/locked_page.h"
+#include "indexer/lock/locked_vfs.h"
+#include "indexer/store/store_error.h"
+
+namespace quarterturn {
+namespace {
+
+constexpr int wait_to_be_alone_ms = 1000;
+
+// https://sqlite.org/fileformat2.html#magic_header_string
+constexpr std::string_view magic{"SQLite format 3\0", 16};
+
+RecordsForm form_of(FileSystem& disk, const Path& records) {
+    const Bytes front = disk.read_front(records, std::ssize(magic));
+    const std::string_view text(reinterpret_cast<const char*>(front.data()), front.size());
+    return text == magic ? RecordsForm::plain : RecordsForm::locked;
+}
+
+std::string vfs_for(RecordsForm form) {
+    return form == RecordsForm::locked ? locked_vfs() : sqlite3_vfs_find(nullptr)->zName;
+}
+
+SQLite::Database opened(const Path& file, RecordsForm form) {
+    return {file.native(), SQLite::OPEN_READWRITE | SQLITE_OPEN_EXRESCODE | SQLite::OPEN_URI,
+            wait_to_be_alone_ms, vfs_for(form)};
+}
+
+// While the connection is open nobody else can read the file.
+void hold_alone(SQLite::Database& records) try {
+    records.exec("PRAGMA locking_mode = EXCLUSIVE");
+    records.exec("BEGIN EXCLUSIVE");
+    records.exec("COMMIT");
+} catch (const SQLite::Exception& error) {
+    if (error.getErrorCode() != SQLITE_BUSY) throw;
+    throw StoreError(
+        "Another window or command has this library open: close it, and try again. Nothing was "
+        "changed.");
+}
+
+// A name of a file as SQLite reads it in a URI (https://sqlite.org/uri.html).
+std::string uri_of(const Path& file, const std::string& vfs) {
+    constexpr std::string_view plain =
+        "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789/-._~";
+    constexpr std::string_view digits = "0123456789abcdef";
+    std::string uri = "file:";
+    for (const char c : file.native()) {
+        if (plain.find(c) != std::string_view::npos) {
+            uri += c;
+        } else {
+            const auto byte = static_cast<unsigned char>(c);
+            uri.append({'%', digits[byte >> 4U], digits[byte & 15U]});
+        }
+    }
+    return uri + "?vfs=" + vfs;
+}
+
+void leave_room_for_seals(SQLite::Database& records) {
+    int reserved = reserved_bytes;
+    sqlite3_file_control(records.getHandle(), "main", SQLITE_FCNTL_RESERVE_BYTES, &reserved);
+}
+
+void write_anew(SQLite::Database& records, const Path& to, RecordsForm form) {
+    if (form == RecordsForm::locked) leave_room_for_seals(records);
+    SQLite::Statement vacuum(records, "VACUUM INTO ?");
+    vacuum.bind(1, uri_of(to, vfs_for(form)));
+    vacuum.exec();
+}
+
+void refuse_unless_sound(SQLite::Database& records) {
+    if (records.execAndGet("PRAGMA integrity_check").getString() == "ok") return;
+    throw StoreError(
+        "The records did not come out whole: run qturn verify, and try again. They are as they "
+        "were.");
+}
+
+void remove_leftovers(FileSystem& disk, const Path& file) {
+    for (const char* ending : {"", "-journal", "-wal", "-shm"}) {
+        if (const Path part(file.native() + ending); disk.exists(part)) disk.remove(part);
+    }
+}
+
+void rewrite(FileSystem& disk, const Path& records, RecordsForm form) {
+    const Path waiting(records.native() + ".rewritten");
+    remove_leftovers(disk, waiting);
+    SQLite::Database before = opened(records, form_of(disk, records));
+    hold_alone(before);
+    // What stands in the log would lie beside the new file.
+    before.execAndGet("PRAGMA wal_checkpoint(TRUNCATE)");
+    disk.write_new(waiting, {});  // with the mode of all files of hers
+    write_anew(before, waiting, form);
+    {
+        SQLite::Database after = opened(waiting, form);
+        refuse_unless_sound(after);
+        after.execAndGet("PRAGMA journal_mode = WAL");
+    }
+    disk.sync_file(waiting);
+    disk.rename_over(waiting, records);
+    disk.sync_folder(records.parent_path());
+}
+
+}  // namespace
+
+void refuse_unless_alone_with(FileSystem& disk, const Path& records) {
+    in_words([&] {
+        SQLite::Database opened_records = opened(records, form_of(disk, records));
+        hold_alone(opened_records);
+    });
+}
+
+void rewrite_records(FileSystem& disk, const Path& records, RecordsForm form) {
+    if (form_of(disk, records) == form) return;
+    in_words([&] { rewrite(disk, records, form); });
+    const Path journal(records.native() + "-journal");
+    if (disk.exists(journal)) disk.remove(journal);
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,167 @@
+// The main job on a locked library, and a search of every byte of it.
+
+#include "indexer/lock/key_ring.h"
+#include "indexer/lock/lock_file.h"
+#include "tests/app/card_test.h"
+
+namespace quarterturn {
+namespace {
+
+using nlohmann::json;
+
+constexpr auto passphrase = "seven owls below the granary";
+
+class LockTest : public CardTest {
+  protected:
+    void SetUp() override {
+        CardTest::SetUp();
+        std::ofstream(folder / "words") << passphrase << "\nsecond line\n";
+        std::ofstream(folder / "wrong") << "seven owls under the granary\n";
+        std::ofstream(folder / "new words") << "nine herons over the weir\n";
+        said({"client", "add", "Ada Lindqvist", "--note", "tender left ear"});
+        said({"sitting", "add", "Ada Lindqvist", "--starts", "2026-10-03T10:00", "--ends",
+              "2026-10-03T13:00"});
+        make_photo(card / "DCIM/front.jpg", 1, "'-DateTimeOriginal=2026:10:03 11:00:00'");
+        make_photo(card / "DCIM/back.jpg", 2, "'-DateTimeOriginal=2026:10:03 11:30:00'");
+    }
+    void TearDown() override { forget_keys(); }
+
+    // As a new process begins.
+    void forget_keys() {
+        for (const char* place : {"library", "backup", "again"}) key_ring::forget(folder / place);
+    }
+
+    std::string lock_it() {
+        const std::string told = said({"lock", "set", "--new-passphrase-file", folder / "words",
+                                       "--recovery-key-out", folder / "key.pdf"});
+        const std::string before = "Recovery key: ";
+        constexpr std::size_t key_letters = 44;
+        return told.substr(told.find(before) + before.size(), key_letters);
+    }
+
+    Arguments with(const char* words, Arguments arguments) {
+        forget_keys();
+        arguments.insert(arguments.end(), {"--passphrase-file", folder / words});
+        return arguments;
+    }
+
+    // Which of the texts stands in a name or a byte of the folder.
+    std::string found_in(const std::filesystem::path& place, const std::vector<std::string>& texts) {
+        for (const auto& entry : std::filesystem::recursive_directory_iterator(place)) {
+            std::string all = entry.path().lexically_relative(place).string();
+            if (entry.is_regular_file()) all += text_of(entry.path());
+            for (const std::string& text : texts) {
+                if (all.find(text) != std::string::npos) return text + ": " + entry.path().string();
+            }
+        }
+        return {};
+    }
+
+    const std::vector<std::string> secrets{
+        "Lindqvist",     "tender left ear", "Low bun",    "front.jpg",
+        "curl on tongs", "laughs so",       "2026-10-03", std::string("JFIF\0", 5),
+        "SQLite format", "\x89PNG\r\n",     passphrase};
+};
+
+TEST_F(LockTest, TheMainJobLeavesNothingToRead) {
+    lock_it();
+    said({"look", "add", "Ada Lindqvist", "Low bun", "--sitting", "1"});
+    said({"recipe", "set", "Low bun", "--part", "build.1.words=curl on tongs"});
+    EXPECT_EQ(answer({"import", card})["imported"], 2);
+    said({"tag", "front.jpg", "back.jpg", "--look", "Low bun", "--stage", "after"});
+    said({"tag", "front.jpg", "--angle", "front", "--note", "laughs so"});
+    said({"tag", "back.jpg", "--angle", "back"});
+    said({"rebuild-cache"});
+    EXPECT_EQ(answer({"undo"})["undone"].is_null(), false);
+    EXPECT_EQ(photos().size(), 2U);
+    const auto sheet = folder / "sheet.pdf";
+    said({"sheet", "Low bun", "--out", sheet});
+    EXPECT_NE(output_of("pdftotext " + shell_word(sheet) + " -").find("Low bun"),
+              std::string::npos);
+    EXPECT_EQ(output_of("pdfimages -list " + shell_word(sheet) + " | grep -c image"), "2\n");
+    EXPECT_EQ(answer({"verify"})["whole"], true);
+    said({"backup", folder / "backup"});
+    EXPECT_EQ(found_in(library, secrets), "");
+    EXPECT_EQ(found_in(folder / "backup", secrets), "");
+}
+
+TEST_F(LockTest, OpensWithThePassphraseOrTheRecoveryKey) {
+    said({"import", card});
+    const std::string key = lock_it();
+    std::ofstream(folder / "key words") << key << '\n';
+    EXPECT_EQ(answer(with("words", {"photos"}))["photos"].size(), 2U);
+    EXPECT_EQ(answer(with("key words", {"photos"}))["photos"].size(), 2U);
+    EXPECT_TRUE(complained(with("wrong", {"photos"}), 1)
+                    .starts_with("qturn: That is not the passphrase"));
+    forget_keys();
+    EXPECT_NE(complained({"photos"}, 2).find("nobody can be asked"), std::string::npos);
+    EXPECT_NE(output_of("pdftotext " + shell_word(folder / "key.pdf") + " -").find(key.substr(0, 4)),
+              std::string::npos);
+}
+
+TEST_F(LockTest, TakesANewPassphraseAndANewRecoveryKey) {
+    const std::string key = lock_it();
+    said(with("words", {"lock", "change", "--new-passphrase-file", folder / "new words"}));
+    complained(with("words", {"photos"}), 1);
+    said(with("new words", {"lock", "recovery-key", "--recovery-key-out", folder / "key-2.pdf"}));
+    std::ofstream(folder / "key words") << key << '\n';
+    complained(with("key words", {"photos"}), 1);
+    said(with("new words", {"photos"}));
+}
+
+TEST_F(LockTest, IsRemovedForGood) {
+    said({"import", card});
+    EXPECT_EQ(answer({"lock", "status"})["locked"], false);
+    lock_it();
+    forget_keys();
+    EXPECT_EQ(answer({"lock", "status"})["locked"], true);
+    said(with("words", {"lock", "remove"}));
+    EXPECT_EQ(answer({"lock", "status"})["locked"], false);
+    EXPECT_EQ(photos().size(), 2U);
+    EXPECT_EQ(answer({"verify"})["whole"], true);
+    EXPECT_EQ(output_of("cd " + shell_word(library) + " && find photos -name front.jpg | wc -l"),
+              "1\n");
+}
+
+TEST_F(LockTest, RestoresALockedBackup) {
+    said({"import", card});
+    lock_it();
+    said({"backup", folder / "backup"});
+    const auto again = folder / "again";
+    complained(with("wrong", {"restore", folder / "backup", "--to", again}), 1);
+    said(with("words", {"restore", folder / "backup", "--to", again}));
+    library = again;
+    EXPECT_EQ(answer(with("words", {"photos"}))["photos"].size(), 2U);
+    EXPECT_EQ(answer({"verify"})["whole"], true);
+    EXPECT_EQ(found_in(again, secrets), "");
+}
+
+TEST_F(LockTest, ErasesAClientOfALockedLibrary) {
+    said({"import", card});
+    lock_it();
+    std::size_t before = 0;
+    std::size_t after = 0;
+    const auto count = [&](std::size_t& files) {
+        for (const auto& entry : std::filesystem::recursive_directory_iterator(library)) {
+            files += entry.is_regular_file() ? 1 : 0;
+        }
+    };
+    count(before);
+    const json erased =
+        answer({"client", "erase", "Ada Lindqvist", "--yes-erase", "Ada Lindqvist"});
+    EXPECT_EQ(erased["left"], json::array()) << erased;
+    count(after);
+    EXPECT_LT(after, before);
+}
+
+TEST_F(LockTest, RefusesAWeakPassphraseBeforeAnything) {
+    std::ofstream(folder / "weak") << "owl\n";
+    const std::string words = complained({"lock", "set", "--new-passphrase-file", folder / "weak",
+                                          "--recovery-key-out", folder / "key.pdf"},
+                                         1);
+    EXPECT_NE(words.find("shorter than 12 characters"), std::string::npos);
+    EXPECT_FALSE(std::filesystem::exists(folder / "key.pdf"));
+}
+
+}  // namespace
+}  // namespace quarterturn

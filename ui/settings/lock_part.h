@@ -1,0 +1,44 @@
+#pragma once
+
+#include "ui/printing/ways_out.h"
+#include "ui/settings/settings_part.h"
+
+class QLineEdit;
+class QPushButton;
+
+namespace quarterturn {
+
+class Notice;
+class Session;
+
+// The lock of the library: to put it on, to change its passphrase or recovery key, to take it off.
+class LockPart : public SettingsPart {
+    Q_OBJECT
+  public:
+    explicit LockPart(Session& session);
+
+    void refresh() override;
+    void leave() override;  // what was typed goes
+
+  private:
+    std::optional<std::string> new_passphrase();
+    std::optional<Path> place_for_recovery_key();
+    void put_on();
+    void change();
+    void print_new_recovery_key();
+    void take_off();
+    bool nothing_runs();
+
+    Session& session_;
+    QLabel* state_;
+    QLineEdit* passphrase_;
+    QLineEdit* again_;
+    QPushButton* put_on_;
+    QPushButton* change_;
+    QPushButton* recovery_key_;
+    QPushButton* take_off_;
+    Notice* notice_;
+    WaysOut ways_out_;
+};
+
+}  // namespace quarterturn

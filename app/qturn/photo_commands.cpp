@@ -201,6 +201,10 @@ Reply may(Session& session, const MayOptions& options) {
         reply.data["against"].push_back(to_json(against));
     }
     for (const ConsentId id : verdict.under) reply.data["under"].push_back(id.value);
+    const auto doubtful = problems_with_papers(library, verdict.under);
+    append(reply.lines, doubtful);
+    reply.data["doubts"] = doubtful;
+    if (!doubtful.empty()) reply.outcome = Outcome::needs_attention;
     if (!verdict.may()) reply.outcome = Outcome::failed;
     reply.lines.emplace_back(consent_caution);
     return reply;
@@ -236,9 +240,8 @@ void add_photo_commands(CommandSet& commands) {
          "qturn photo people 14-18 --face no"},
         [seen](Session& session) { return people(session, *seen); });
     people_command.argument("PHOTOS", seen->photos, "By name, number, numbers from to, or SHA-256");
-    people_command.option(
-        "--face ANSWER", seen->face,
-        "Whether a face shows: yes, no, or unsaid, which counts as yes");
+    people_command.option("--face ANSWER", seen->face,
+                          "Whether a face shows: yes, no, or unsaid, which counts as yes");
     people_command.option("--strangers ANSWER", seen->strangers,
                           "Whether somebody is in it who is no client: yes or no");
     people_command.option("--nobody ANSWER", seen->nobody, "Whether no person is in it: yes or no");

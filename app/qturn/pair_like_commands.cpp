@@ -31,18 +31,9 @@ MeasureReport measure_rest(Library& library, Decoder& decoder) {
     return measure_hair(library, decoder, line.counter(), stop.token());
 }
 
-// The picture to compare with, kept with the client first where one is named.
 Path picture_of(Library& library, const LikeOptions& options) {
-    if (options.inspiration) {
-        return inspiration_file(library, find_inspiration(library, *options.inspiration));
-    }
-    if (!options.client) return *options.picture;
-    const ClientId client = find_client(library, *options.client).id;
-    Inspiration kept;
-    library.history().record("kept a picture with a client", [&] {
-        kept = keep_inspiration(library, *options.picture, client, local_now());
-    });
-    return inspiration_file(library, kept);
+    if (!options.inspiration) return *options.picture;
+    return inspiration_file(library, find_inspiration(library, *options.inspiration));
 }
 
 std::vector<LikePair> found_like(Library& library, Decoder& decoder, const LikeOptions& options) {
@@ -93,13 +84,18 @@ Reply like_reply(Library& library, const std::vector<LikePair>& found) {
 Reply like(Session& session, const LikeOptions& options) {
     refuse_unclear(options);
     Library& library = session.library();
+    std::optional<ClientId> keep_with;
+    if (options.client) keep_with = find_client(library, *options.client).id;
     const auto decoder = make_confined_decoder();
     const MeasureReport report = measure_rest(library, *decoder);
     auto found = found_like(library, *decoder, options);
     const auto most = static_cast<std::size_t>(options.most.value_or(10));
     if (found.size() > most) found.resize(most);
     Reply reply = like_reply(library, found);
-    if (options.client) {
+    if (keep_with) {
+        library.history().record("kept a picture with a client", [&] {
+            keep_inspiration(library, *options.picture, *keep_with, local_now());
+        });
         reply.lines.emplace_back(
             "The picture is kept with her as somebody else's work, and is never exported. See: "
             "qturn inspiration list");

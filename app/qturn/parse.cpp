@@ -78,7 +78,8 @@ Paper paper_from(const std::string& text) {
 }
 
 Use use_from(const std::string& text) {
-    return value_or_complain(parse_use(text), text, "use", all_uses);
+    if (const auto use = parse_use(text)) return *use;
+    throw WrongUse("'" + text + "' is not one of the uses: " + known_words(all_uses) + ".");
 }
 
 AgeBand age_band_from(const std::string& text) {

@@ -209,6 +209,10 @@ Reply may(Session& session, const MayOptions& options) {
         reply.data["against"].push_back(to_json(against));
     }
     for (const ConsentId id : verdict.under) reply.data["under"].push_back(id.value);
+    const auto doubtful = problems_with_papers(library, verdict.under);
+    append(reply.lines, doubtful);
+    reply.data["doubts"] = doubtful;
+    if (!doubtful.empty()) reply.outcome = Outcome::needs_attention;
     if (!verdict.may()) reply.outcome = Outcome::failed;
     reply.lines.emplace_back(consent_caution);
     return reply;

@@ -282,4 +282,19 @@ std::string problem_with_paper(Library& library, const ConsentPaper& paper) {
     return file.string() + " is no longer the file that was attached" + next;
 }
 
+std::vector<std::string> problems_with_papers(Library& library,
+                                              std::span<const ConsentId> entries) {
+    std::vector<std::string> problems;
+    for (const ConsentId id : entries) {
+        const auto entry = library.consents().find(id);
+        if (!entry) continue;
+        for (const ConsentPaper& paper : entry->papers) {
+            std::string problem = problem_with_paper(library, paper);
+            const bool told = std::ranges::find(problems, problem) != problems.end();
+            if (!problem.empty() && !told) problems.push_back(std::move(problem));
+        }
+    }
+    return problems;
+}
+
 }  // namespace quarterturn

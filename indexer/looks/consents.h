@@ -86,6 +86,9 @@ ConsentPaper attach_paper(Library& library, const Path& file, std::span<const Co
 // A sentence when the paper is no longer the file that was attached; empty when it is.
 std::string problem_with_paper(Library& library, const ConsentPaper& paper);
 
+// The same of all papers that hang on these entries: sentences.
+std::vector<std::string> problems_with_papers(Library& library, std::span<const ConsentId> entries);
+
 // That a picture is out there no longer, or where it was put: said of all entries of its file,
 // since a picture of a pair has one for each photo. Undo stops there. Both throw StoreError.
 void tick_off(Library& library, ExportId id, const TakenDown& taken_down);

@@ -71,6 +71,8 @@ class Exporter {
         for (const Against& against : verdict.against) gone.against.push_back(against.words);
         if (!verdict.may()) return gone;
         if (!hair_only) gone.doubts = doubts(photo, library_.credits().seen(photo.id));
+        std::ranges::move(problems_with_papers(library_, verdict.under),
+                          std::back_inserter(gone.doubts));
         try {
             const ExportMetadata metadata = metadata_of(photo, shown);
             if (shown.credit->whose == Whose::photographer) gone.credit_line = metadata.credit_line;

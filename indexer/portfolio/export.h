@@ -44,7 +44,8 @@ struct PhotoGone {
     std::string problem;               // why it could not be written though it may
     std::optional<Exported> exported;  // as it stands in the ledger
     std::string credit_line;           // that must stand beside it; may be empty
-    std::vector<std::string> doubts;   // see gate.h: it went all the same
+    // See gate.h, and papers that are no longer what was attached: it went all the same.
+    std::vector<std::string> doubts;
 };
 
 // Draws words into the foot of a picture.

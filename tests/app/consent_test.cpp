@@ -92,6 +92,20 @@ TEST_F(ConsentTest, FromGrantedToTakenDown) {
     said({"consent", "withdraw", "Ada Lindqvist"}, 1);  // there is nothing left
 }
 
+TEST_F(ConsentTest, AnAlteredScanIsToldWhereItMatters) {
+    write_bytes(folder / "scan.pdf", std::as_bytes(std::span("signed", 6)));
+    const json granted = grant({"--attach", folder / "scan.pdf"});
+    said({"photo", "whose", "bun.jpg", "--own"});
+    const auto kept = std::filesystem::path(library) / "consents/client 1/scan.pdf";
+    write_bytes(kept, std::as_bytes(std::span("forged", 6)));
+    const json may = answer({"may", "bun.jpg", "--for", "website"}, 3);
+    EXPECT_EQ(may["may"], true);
+    ASSERT_EQ(may["doubts"].size(), 1U);
+    EXPECT_NE(may["doubts"][0].get<std::string>().find("no longer the file that was attached"),
+              std::string::npos);
+    EXPECT_EQ(send()["photos"][0]["doubts"], may["doubts"]);
+}
+
 TEST_F(ConsentTest, ThatNoFaceShowsDoesNotCountFromASideThatShowsOne) {
     said({"photo", "whose", "bun.jpg", "--own"});
     said({"consent", "grant", "Ada Lindqvist", "--for", "all", "--hair-only", "--how", "message"});

@@ -240,6 +240,13 @@ TEST_F(PairGoesOutTest, WrongUseIsRefusedBeforeAnythingIsMade) {
         std::string::npos);
 }
 
+TEST_F(PairsTest, ABroughtFileThatIsNoPictureIsNotKept) {
+    const std::filesystem::path brought = folder / "broken.jpg";
+    std::ofstream(brought) << "no picture at all";
+    EXPECT_NE(run({"pairs", "like", brought, "--client", "Ada Lindqvist"}).code, 0);
+    EXPECT_TRUE(answer({"inspiration", "list"})["inspirations"].empty());
+}
+
 TEST_F(PairsTest, ABroughtPictureIsKeptWithTheClientAndInNoExport) {
     const std::filesystem::path brought = folder / "from a magazine.jpg";
     output_of("convert -size 300x400 radial-gradient:black-white " + shell_word(brought));

@@ -52,32 +52,6 @@ std::string reason_for_no_hint(const LaidPair& pair, const Photo& first, const P
     return {};
 }
 
-// As wide as both outlines, where they are known.
-Box head_of_both(const LaidPair& pair) {
-    const Spot top = spot_of(pair.first_points.top, pair.first_aspect);
-    const Spot bottom = spot_of(pair.first_points.bottom, pair.first_aspect);
-    const double height = distance(top, bottom);
-    constexpr double least_width = 0.85;  // of the height: the demo heads from the front
-    constexpr double most_width = 1.3;    // with a bun, from the side
-    const double middle = (top.x + bottom.x) / 2;
-    const double left = std::clamp(pair.hair.left, middle - most_width * height / 2,
-                                   middle - least_width * height / 2);
-    const double right = std::clamp(pair.hair.right, middle + least_width * height / 2,
-                                    middle + most_width * height / 2);
-    const bool known = pair.hair.left < pair.hair.right;
-    const double half = least_width * height / 2;
-    return {known ? left : middle - half, std::min(top.y, bottom.y),
-            known ? right - left : 2 * half, height};
-}
-
-// About a point as far down in the window as in the head, so that the air above stays.
-Box shrunk_about(const Box& window, const Box& head, double scale) {
-    const double x = head.x + head.width / 2;
-    const double y = head.y + head.height / 2;
-    return {x - (x - window.x) * scale, y - (y - window.y) * scale, window.width * scale,
-            window.height * scale};
-}
-
 // A cell may be narrower than the head is beside its height: then the head goes before the border
 // of the photo.
 Box holding_width(const Box& window, const Box& head) {
@@ -122,6 +96,30 @@ LaidPair lay_pair(Library& library, Decoder& decoder, HeadFinder& finder, const 
     pair.angle = first.tags.angle;
     pair.no_hint = reason_for_no_hint(pair, first, second);
     return pair;
+}
+
+Box head_of_both(const LaidPair& pair) {
+    const Spot top = spot_of(pair.first_points.top, pair.first_aspect);
+    const Spot bottom = spot_of(pair.first_points.bottom, pair.first_aspect);
+    const double height = distance(top, bottom);
+    constexpr double least_width = 0.85;  // of the height: the demo heads from the front
+    constexpr double most_width = 1.3;    // with a bun, from the side
+    const double middle = (top.x + bottom.x) / 2;
+    const double left = std::clamp(pair.hair.left, middle - most_width * height / 2,
+                                   middle - least_width * height / 2);
+    const double right = std::clamp(pair.hair.right, middle + least_width * height / 2,
+                                    middle + most_width * height / 2);
+    const bool known = pair.hair.left < pair.hair.right;
+    const double half = least_width * height / 2;
+    return {known ? left : middle - half, std::min(top.y, bottom.y),
+            known ? right - left : 2 * half, height};
+}
+
+Box shrunk_about(const Box& window, const Box& head, double scale) {
+    const double x = head.x + head.width / 2;
+    const double y = head.y + head.height / 2;
+    return {x - (x - window.x) * scale, y - (y - window.y) * scale, window.width * scale,
+            window.height * scale};
 }
 
 Box window_of(const LaidPair& pair, double cell_aspect) {

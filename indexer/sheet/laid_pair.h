@@ -49,4 +49,12 @@ Decoded right_way_round(Library& library, Decoder& decoder, const Photo& photo, 
 // unless the head would be cut.
 Box window_of(const LaidPair& pair, double cell_aspect);
 
+// The head as it stands in the first picture, in heights of it, as wide as both outlines where they
+// are known.
+Box head_of_both(const LaidPair& pair);
+
+// A window `scale` times as large, about a point as far down in it as in the head, so that the air
+// above stays.
+Box shrunk_about(const Box& window, const Box& head, double scale);
+
 }  // namespace quarterturn

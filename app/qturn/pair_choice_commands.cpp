@@ -98,9 +98,7 @@ Reply show(Library& library, const std::string& number) {
             "Show where the head is in both photos, and it can be told: qturn head-points PHOTO");
     }
     if (fairness.unfair.empty()) return reply;
-    reply.lines.emplace_back(
-        "That is too much for a fair comparison. Published advertising rules ask that before and "
-        "after do not mislead; which rules hold is for the law where you work.");
+    reply.lines.emplace_back(unfair_caution);
     reply.outcome = Outcome::needs_attention;
     return reply;
 }

@@ -137,7 +137,8 @@ TEST_F(PairsTest, NoPictureLeavesTheLibraryUntilBothPhotosMayGo) {
           "signed form"});
     said({"photo", "whose", "IMG_1.jpg", "--own"});
     const std::string second = pairs().at(0)["second"]["name"];
-    EXPECT_EQ(against(), Lines{second + ": It is not recorded whose photo it is."});
+    EXPECT_EQ(against(), Lines{second + ": It is not recorded whose photo it is: say whether it is your own "
+                                       "or a photographer's."});
     EXPECT_TRUE(pairs({"--use", "website"}).empty());
     said({"photo", "whose", second, "--own"});
     EXPECT_EQ(pairs({"--use", "website"}).size(), 1U);

@@ -160,6 +160,7 @@ struct FactOptions {
 Reply facts(Session& session, const FactOptions& options) {
     Library& library = session.library();
     const Look look = find_look(library, options.look);
+    refuse_unknown_values(library, options.values);
     library.history().record("changed what " + look.name + " is found by", [&] {
         for (const auto& [fact, values] : options.values) {
             if (!values.empty()) library.look_facts().say(look.id, fact, values);

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <opencv2/imgproc.hpp>
 
+#include "indexer/rules/head_points.h"
 #include "indexer/sheet/crop.h"
 #include "indexer/sheet/photo_file.h"
 #include "indexer/sheet/window_inside.h"
@@ -38,6 +39,19 @@ void place_points(LaidPair& pair, const HeadPicture& first, const HeadPicture& s
     pair.second_points = second.points ? *second.points
                                        : laid(lay.inverse(), pair.first_points, pair.first_aspect,
                                               pair.second_aspect);
+}
+
+double height_of_head(const HeadPoints& points, double aspect) {
+    return distance(spot_of(points.top, aspect), spot_of(points.bottom, aspect));
+}
+
+// Where she has set both.
+std::string reason_against_points(const LaidPair& pair, const HeadPicture& first,
+                                  const HeadPicture& second) {
+    if (!first.points || !second.points) return {};
+    return reason_against_sizes(height_of_head(*first.points, pair.first_aspect),
+                                height_of_head(*second.points, pair.second_aspect))
+        .value_or("");
 }
 
 // A flaw moves the outline by centimetres.
@@ -89,6 +103,8 @@ LaidPair lay_pair(Library& library, Decoder& decoder, HeadFinder& finder, const 
     const HeadPicture second_picture{other.bgr, library.head_points().of(second.id)};
     pair.first_aspect = aspect_of_picture(one.bgr);
     pair.second_aspect = aspect_of_picture(other.bgr);
+    pair.refused = reason_against_points(pair, first_picture, second_picture);
+    if (!pair.refused.empty()) return pair;
     pair.alignment = align_heads(finder, first_picture, second_picture);
     place_points(pair, first_picture, second_picture, finder);
     pair.hair = hair_height(one.bgr, other.bgr, pair.alignment, pair.first_points);

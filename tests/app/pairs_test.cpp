@@ -128,6 +128,16 @@ TEST_F(PairsTest, FiltersAreKeptUnderHerNames) {
     complained({"pairs", "show", "99"}, 2);
 }
 
+TEST_F(PairsTest, AValueThatNoLookHasIsWrongUseThatNamesThoseKnown) {
+    EXPECT_NE(complained({"pairs", "list", "--family", "nonsense"}, 2).find("low bun"),
+              std::string::npos);
+    complained({"pairs", "count", "--season", "monsoon"}, 2);
+    EXPECT_NE(complained({"pairs", "facts", "1", "--texture", "nonsense"}, 2).find("curly"),
+              std::string::npos);
+    said({"settings", "look families", "low bun, rope knot"});
+    EXPECT_TRUE(pairs({"--family", "rope knot"}).empty()) << "a family of her own, without a look";
+}
+
 TEST_F(PairsTest, NoPictureLeavesTheLibraryUntilBothPhotosMayGo) {
     const std::string out = folder / "pair.jpg";
     const Arguments make{"pairs", "picture", only(), "--for", "website", "--out", out};

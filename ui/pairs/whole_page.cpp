@@ -3,6 +3,7 @@
 #include <QKeyEvent>
 #include <QLocale>
 
+#include "indexer/rules/fair_pair.h"
 #include "ui/pairs/pair_sides.h"
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"

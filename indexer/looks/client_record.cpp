@@ -58,6 +58,7 @@ class CopiesOfHers {
     void add_to(BagWriter& bag) {
         for (const Photo& photo : record_.photos) add_photo(bag, photo);
         tell_of_bin();
+        tell_of_brought();
         std::set<std::string> added;
         for (const ConsentEntry& entry : record_.consents) {
             for (const ConsentPaper& paper : entry.papers) {
@@ -104,6 +105,14 @@ class CopiesOfHers {
             " not in the folder: take out what she is to have, and write it again.");
     }
 
+    void tell_of_brought() {
+        for (const Inspiration& picture : record_.brought) {
+            left_out_.push_back(picture.name +
+                                ", which she brought along, is somebody else's work, and is named "
+                                "but not in the folder.");
+        }
+    }
+
     void add_paper(BagWriter& bag, const ConsentPaper& paper) {
         const std::string name = std::to_string(paper.id.value) + " " + portable_name(paper.name);
         const auto bytes = read(paper.name, [&] {
@@ -143,6 +152,7 @@ ClientRecord client_record(Library& library, ClientId id) {
     record.photos = photos_of(library, id);
     record.consents = library.consents().of(id);
     record.exports = exports_under(library, record.consents);
+    record.brought = library.inspirations().of_client(id);
     return record;
 }
 

@@ -23,6 +23,7 @@ struct ClientRecord {
     std::vector<Photo> photos;  // of her sittings and looks, and those that show her besides
     std::vector<ConsentEntry> consents = {};  // all that she ever said, oldest first
     std::vector<Exported> exports = {};       // what went out under it
+    std::vector<Inspiration> brought = {};    // pictures that she brought, somebody else's work
 };
 
 // Throws StoreError when there is no such client.

@@ -259,6 +259,8 @@ TEST_F(PairsTest, ABroughtPictureIsKeptWithTheClientAndInNoExport) {
 
     const std::filesystem::path record = folder / "record";
     said({"client", "export", "1", "--to", record});
+    const json written = json::parse(text_of(record / "data" / "client.json"));
+    EXPECT_EQ(written["brought_pictures"].at(0)["name"], "from a magazine.jpg");
     for (const auto& entry : std::filesystem::recursive_directory_iterator(record)) {
         if (!entry.is_regular_file()) continue;
         EXPECT_EQ(text_of(entry).find(bytes), std::string::npos) << entry.path();

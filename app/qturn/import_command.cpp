@@ -74,8 +74,7 @@ std::vector<std::string> report_lines(const ImportReport& report, std::size_t to
 // Somebody else's work, which came in among her own photos.
 std::vector<std::string> brought_lines(const std::vector<std::string>& names) {
     if (names.empty()) return {};
-    return {joined(names) +
-            (names.size() == 1 ? " is kept" : " are kept") +
+    return {joined(names) + (names.size() == 1 ? " is kept" : " are kept") +
             " as somebody else's work, among the pictures that clients brought, and never passed "
             "on: put it in the bin with qturn bin put, or see qturn inspiration list."};
 }

@@ -45,9 +45,8 @@ std::string meaning(Fact fact) {
 }
 
 bool is_among(const std::vector<std::string>& values, const std::string& value) {
-    return std::ranges::any_of(values, [&](const std::string& each) {
-        return plain_word(each) == plain_word(value);
-    });
+    return std::ranges::any_of(
+        values, [&](const std::string& each) { return plain_word(each) == plain_word(value); });
 }
 
 void refuse_unless_among(const std::vector<std::string>& values, Fact fact,

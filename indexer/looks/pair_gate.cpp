@@ -64,13 +64,12 @@ class Verdicts {
 };
 
 bool has(const std::vector<Against>& all, const Against& one) {
-    return std::ranges::any_of(all,
-                               [&](const Against& other) { return other.words == one.words; });
+    return std::ranges::any_of(all, [&](const Against& other) { return other.words == one.words; });
 }
 
 bool face_stands_against(const std::vector<Against>& against) {
-    return std::ranges::any_of(
-        against, [](const Against& each) { return each.obstacle == Obstacle::face; });
+    return std::ranges::any_of(against,
+                               [](const Against& each) { return each.obstacle == Obstacle::face; });
 }
 
 }  // namespace

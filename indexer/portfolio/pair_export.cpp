@@ -126,8 +126,7 @@ class PairExporter {
     }
 
     std::string what_was_done(const Fairness& fairness) const {
-        return joined_lines(gone_.done) +
-               "\nAs they were taken: " + joined_lines(fairness.figures);
+        return joined_lines(gone_.done) + "\nAs they were taken: " + joined_lines(fairness.figures);
     }
 
     Exported entry(const Photo& photo) {

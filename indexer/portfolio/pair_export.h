@@ -44,9 +44,9 @@ std::vector<std::string> against_pair(Library& library, Decoder& decoder, const 
 using DrawPage = std::function<cv::Mat(const Page& page)>;
 
 // Asks the gate, and writes where nothing stands against it. The credit lines of photographers go
-// below the photos. That they were not taken alike stands in the metadata, and below the photos with
-// what was done. A pair that she refused is a problem, and what cannot be read, decoded, laid or written is a problem. Throws StoreError
-// when a photo is not there any more.
+// below the photos. That they were not taken alike stands in the metadata, and below the photos
+// with what was done. A pair that she refused is a problem, and what cannot be read, decoded, laid
+// or written is a problem. Throws StoreError when a photo is not there any more.
 PairGone export_pair(Library& library, Decoder& decoder, TextRuler& ruler, const DrawPage& draw,
                      const Pair& pair, const PairExportWishes& wishes, LocalTime now);
 

@@ -18,7 +18,8 @@ cv::Mat picture_to_compare(Library& library, Decoder& decoder, const Photo& phot
 PairFigures measure_pair(Library& library, Decoder& decoder, HeadFinder& finder, const Pair& pair,
                          const Photo& first, const Photo& second);
 
-// The same from the small pictures of two photos that are laid upon each other already; takes some hundredths of a second.
+// The same from the small pictures of two photos that are laid upon each other already; takes some
+// hundredths of a second.
 PairFigures measure_laid(Library& library, Decoder& decoder, const HeadAlignment& alignment,
                          const Photo& first, const Photo& second);
 

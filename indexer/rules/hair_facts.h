@@ -17,8 +17,8 @@ namespace quarterturn {
 LookFacts read_facts(const std::string& look_name, const Recipe& recipe,
                      std::span<const std::string> families);
 
-// What read_facts() can tell of a length, texture, density, colour, parting or accessory; nothing of
-// other facts.
+// What read_facts() can tell of a length, texture, density, colour, parting or accessory; nothing
+// of other facts.
 std::vector<std::string> usual_values(Fact fact);
 
 }  // namespace quarterturn

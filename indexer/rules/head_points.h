@@ -8,9 +8,9 @@
 
 namespace quarterturn {
 
-// A head is at least so much of a photo's height from the hair's top to chin or nape: less is a slip
-// of the hand, and too few pixels to compare (chosen). Between two photos of one angle heads differ
-// by 1.3 at most in the demo photos; by more than this one of them is set wrong (chosen).
+// A head is at least so much of a photo's height from the hair's top to chin or nape: less is a
+// slip of the hand, and too few pixels to compare (chosen). Between two photos of one angle heads
+// differ by 1.3 at most in the demo photos; by more than this one of them is set wrong (chosen).
 inline constexpr double least_head = 0.04;
 inline constexpr double most_between_heads = 8;
 

@@ -121,7 +121,8 @@ std::vector<PhotoSection> photo_sections(const ClientRecord& record) {
 }
 
 TextSection brought_section(const ClientRecord& record) {
-    TextSection section{"Pictures that she brought along, somebody else's work, not shown here", {}};
+    TextSection section{"Pictures that she brought along, somebody else's work, not shown here",
+                        {}};
     for (const Inspiration& picture : record.brought) {
         section.lines.push_back(picture.name + ", kept " + moment_words(picture.kept_at));
     }

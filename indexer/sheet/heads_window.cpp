@@ -60,10 +60,10 @@ Box with_air_there(const TwoLaid& two, const Box& head, double share) {
     const Box there = within_both(two);
     const double left = std::min(head.x, std::max(airy.x, there.x));
     const double top = std::min(head.y, std::max(airy.y, there.y));
-    const double right = std::max(head.x + head.width,
-                                  std::min(airy.x + airy.width, there.x + there.width));
-    const double bottom = std::max(head.y + head.height,
-                                   std::min(airy.y + airy.height, there.y + there.height));
+    const double right =
+        std::max(head.x + head.width, std::min(airy.x + airy.width, there.x + there.width));
+    const double bottom =
+        std::max(head.y + head.height, std::min(airy.y + airy.height, there.y + there.height));
     return {left, top, right - left, bottom - top};
 }
 

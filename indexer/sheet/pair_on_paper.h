@@ -22,8 +22,7 @@ struct PairOnPaper {
 // reach. `even`: lights the second as the first.
 std::array<cv::Mat, 2> cut_pair(Library& library, Decoder& decoder, const LaidPair& laid,
                                 const std::array<const Photo*, 2>& photos, cv::Size cell,
-                                const Box& window,
-                                const std::optional<LightDifference>& even = {});
+                                const Box& window, const std::optional<LightDifference>& even = {});
 
 // Where there are both photos: lays them, cuts from each what its cell shows, in pixels, and says
 // what there is to hint at. Throws StoreError.

@@ -86,11 +86,14 @@ std::string even_light_words(const LightDifference& even) {
 std::string reason_against_even_light(const std::optional<LightDifference>& difference) {
     const std::string left = "The light is left as it is: ";
     if (!difference) {
-        return left + "too little background shows to measure it. Photos with more of one wall "
-                      "behind the head can be lit alike.";
+        return left +
+               "too little background shows to measure it. Photos with more of one wall "
+               "behind the head can be lit alike.";
     }
-    return left + "the background is so bright that only the least can be told by which it differs "
-                  "(" + figure(std::abs(difference->exposure_ev), 1) + " EV, ΔE00 " +
+    return left +
+           "the background is so bright that only the least can be told by which it differs "
+           "(" +
+           figure(std::abs(difference->exposure_ev), 1) + " EV, ΔE00 " +
            figure(difference->white_balance_de00, 1) +
            "), and hair lit by that could take on a wrong colour. Photos before a darker wall can "
            "be lit alike.";

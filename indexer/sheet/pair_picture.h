@@ -1,7 +1,7 @@
 #pragma once
 // A pair as one picture: both heads equally large and in the same place, beside each other or one
-// above the other, with her business line and a caption. Both heads stay whole. Cropped, turned, shifted and scaled, never
-// stretched; nothing that changes hair or skin.
+// above the other, with her business line and a caption. Both heads stay whole. Cropped, turned,
+// shifted and scaled, never stretched; nothing that changes hair or skin.
 //
 // The picture leaves the library: only portfolio/pair_export.h makes it, behind the gate.
 

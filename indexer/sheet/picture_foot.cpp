@@ -4,7 +4,7 @@ namespace quarterturn {
 namespace {
 
 constexpr double foot_points = 11;
-constexpr double foot_margin = 3;           // mm
+constexpr double foot_margin = 3;          // mm
 constexpr double most_of_the_page = 0.25;  // of its height: the photos are what is shown (chosen)
 
 // Where each character begins (UTF-8), and the end.

@@ -147,8 +147,9 @@ TEST_F(PairsTest, NoPictureLeavesTheLibraryUntilBothPhotosMayGo) {
           "signed form"});
     said({"photo", "whose", "IMG_1.jpg", "--own"});
     const std::string second = pairs().at(0)["second"]["name"];
-    EXPECT_EQ(against(), Lines{second + ": It is not recorded whose photo it is: say whether it is your own "
-                                       "or a photographer's."});
+    EXPECT_EQ(against(),
+              Lines{second + ": It is not recorded whose photo it is: say whether it is your own "
+                             "or a photographer's."});
     EXPECT_TRUE(pairs({"--use", "website"}).empty());
     said({"photo", "whose", second, "--own"});
     EXPECT_EQ(pairs({"--use", "website"}).size(), 1U);
@@ -227,6 +228,53 @@ TEST_F(PairGoesOutTest, StandsInTheLedgerForBothPhotosAndIsTakenDownOnce) {
     EXPECT_TRUE(pairs({"--use", "website"}).empty());
     said({"ledger", "taken-down", "1"});
     EXPECT_TRUE(answer({"ledger", "tasks"})["to_take_down"].empty()) << "it is one picture";
+}
+
+TEST_F(PairGoesOutTest, APairThatSheRefusedIsNoPicture) {
+    const std::string number = only();
+    said({"pairs", "refuse", number});
+    EXPECT_NE(said({"pairs", "picture", number, "--for", "website", "--out", out}, 1)
+                  .find("pairs refuse " + number + " --take-back"),
+              std::string::npos);
+    EXPECT_FALSE(std::filesystem::exists(out));
+}
+
+TEST_F(PairGoesOutTest, ACaptionThatWouldSwallowThePhotosIsRefusedWithHowMuchFits) {
+    std::string long_caption;
+    for (int i = 0; i < 400; ++i) long_caption += "low bun with leaves ";
+    const std::string problem = make_it({"--caption", long_caption}, 1)["problem"];
+    EXPECT_NE(problem.find("of the caption's 8000 characters about "), std::string::npos)
+        << problem;
+    EXPECT_FALSE(std::filesystem::exists(out));
+}
+
+// The second photo is turned: the points stand askew in it.
+TEST_F(PairGoesOutTest, WhatWasNotTakenAlikeIsSaidOnceInTheMetadataAndBelow) {
+    const std::string second = pairs().at(0)["second"]["name"];
+    said({"head-points", second, "--top", "58,20", "--bottom", "50,60"});
+    const json made = make_it({"--say-what-was-done"}, 3);
+    EXPECT_EQ(made["unfair"].size(), 1U) << made;
+    const std::string caption = output_of("exiftool -s3 -XMP-dc:Description " + shell_word(out));
+    EXPECT_NE(caption.find("Not taken alike: tilt."), std::string::npos) << caption;
+}
+
+TEST_F(PairGoesOutTest, ShowAndPictureJudgeAlike) {
+    const json shown = answer({"pairs", "show", only()});
+    EXPECT_NEAR(shown["figures"]["size"].get<double>(), 1, 1e-6);
+    EXPECT_TRUE(make_it()["unfair"].empty());
+}
+
+// What a client brought along, and what then came in with the photos.
+TEST_F(PairGoesOutTest, AKeptPictureOfSomebodyElseNeverGoesAsHers) {
+    const std::string second = pairs().at(0)["second"]["name"];
+    complained({"pairs", "like", folder / "card" / second, "--client", "Ada Lindqvist"}, 1);
+    EXPECT_EQ(answer({"photo", "whose", second})["photos"].at(0)["credit"]["whose"],
+              "somebody else");
+    EXPECT_NE(complained({"photo", "whose", second, "--own"}, 1).find("somebody else's work"),
+              std::string::npos);
+    EXPECT_TRUE(pairs({"--use", "website"}).empty());
+    EXPECT_NE(make_it({}, 1)["against"].at(0).get<std::string>().find("somebody else's"),
+              std::string::npos);
 }
 
 TEST_F(PairGoesOutTest, WrongUseIsRefusedBeforeAnythingIsMade) {

@@ -97,7 +97,7 @@ class PairsScreen : public Screen {
     QWidget* before_whole_ = nullptr;
     QPointer<Job> finding_;
     std::optional<Like> waiting_;  // found while a pair filled the screen
-    Path picture_;  // that the looks on the wall are like
+    Path picture_;                 // that the looks on the wall are like
 };
 
 }  // namespace quarterturn

@@ -54,8 +54,8 @@ QWidget* WholePage::build_top() {
 QWidget* WholePage::build_foot() {
     back_ = make_button(tr("Previous"));
     next_ = make_button(tr("Next"));
-    QPushButton* leave = make_button(viewer_ == Viewer::client ? tr("End the showing (Esc)")
-                                                               : tr("Leave (Esc)"));
+    QPushButton* leave =
+        make_button(viewer_ == Viewer::client ? tr("End the showing (Esc)") : tr("Leave (Esc)"));
     modes_ = new ModeRow(*view_, {PairMode::side_by_side, PairMode::divide, PairMode::fade});
     light_ = make_button({});
     connect(light_, &QPushButton::clicked, this, &WholePage::toggle_light);
@@ -98,8 +98,9 @@ void WholePage::show_what_it_is() {
     if (viewer_ != Viewer::client) return;
     const int pairs = pairs_.rowCount();
     what_->setText(
-        pairs == 1 ? tr("1 pair that may be shown in consultation")
-                   : tr("%1 pairs that may be shown in consultation").arg(QLocale().toString(pairs)));
+        pairs == 1
+            ? tr("1 pair that may be shown in consultation")
+            : tr("%1 pairs that may be shown in consultation").arg(QLocale().toString(pairs)));
 }
 
 void WholePage::show_unfair(const LaidAndMeasured* laid) {

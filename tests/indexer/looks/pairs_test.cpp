@@ -217,9 +217,7 @@ std::set<std::string> said_of_look(Library& library, const Look& look) {
 }
 
 bool of_one_sitting(const Look& one, const Look& other) {
-    return std::ranges::any_of(one.sittings, [&](SittingId sitting) {
-        return std::ranges::find(other.sittings, sitting) != other.sittings.end();
-    });
+    return std::ranges::find_first_of(one.sittings, other.sittings) != one.sittings.end();
 }
 
 // All that is said of a pair, gathered record by record: of hair of which its look says nothing,

@@ -96,36 +96,6 @@ TEST_F(MainWindowTest, TheStandardKeysUndoAndRedo) {
     EXPECT_EQ(open.session.library().clients().find(open.example.mira), after);
 }
 
-TEST_F(MainWindowTest, WhileAClientLooksNothingOfHersIsSaidAndNoKeyUndoes) {
-    show_active(window);
-    const auto says = [&](const QString& words) {
-        for (const QLabel* label : window.findChildren<QLabel*>()) {
-            if (label->isVisible() && label->text().contains(words)) return true;
-        }
-        return false;
-    };
-    const Client before = *open.session.library().clients().find(open.example.mira);
-    Client after = before;
-    after.name = "Mira Vale";
-    open.session.change_records(
-        {"renamed her", [after](Library& library) { library.clients().change(after); }});
-    open.session.say(QStringLiteral("The picture is kept with Mira."));
-    ASSERT_TRUE(says(QStringLiteral("kept with Mira")));
-
-    SayingScreen* shown = screen(Moment::coming_up);
-    shown->client_looks = true;
-    emit shown->alone_asked(true);
-    EXPECT_FALSE(says(QStringLiteral("kept with Mira")));
-    open.session.say(QStringLiteral("Two photos gone for good."));
-    EXPECT_FALSE(says(QStringLiteral("gone for good")));
-    QTest::keySequence(&window, QKeySequence::Undo);
-    EXPECT_EQ(open.session.library().clients().find(open.example.mira), after);
-
-    emit shown->alone_asked(false);
-    EXPECT_TRUE(says(QStringLiteral("Two photos gone for good.")));
-    EXPECT_FALSE(says(QStringLiteral("kept with Mira")));
-}
-
 TEST_F(MainWindowTest, UndoAndRedoAreGreyWhileThereIsNothingToDoAndKeepTheKeyboard) {
     show_active(window);
     auto* undo = window.findChild<UndoButtons*>()->findChildren<QPushButton*>()[0];

@@ -103,9 +103,10 @@ LaidPair lay_pair(Library& library, Decoder& decoder, HeadFinder& finder, const 
     const HeadPicture second_picture{other.bgr, library.head_points().of(second.id)};
     pair.first_aspect = aspect_of_picture(one.bgr);
     pair.second_aspect = aspect_of_picture(other.bgr);
-    pair.refused = reason_against_points(pair, first_picture, second_picture);
-    if (!pair.refused.empty()) return pair;
-    pair.alignment = align_heads(finder, first_picture, second_picture);
+    pair.points_against = reason_against_points(pair, first_picture, second_picture);
+    if (pair.points_against.empty()) {
+        pair.alignment = align_heads(finder, first_picture, second_picture);
+    }
     place_points(pair, first_picture, second_picture, finder);
     pair.hair = hair_height(one.bgr, other.bgr, pair.alignment, pair.first_points);
     pair.accessory = accessory_place(one.bgr, other.bgr, pair.alignment, pair.first_points);

@@ -14,9 +14,9 @@
 namespace quarterturn {
 
 struct LaidPair {
-    // A sentence when one of them cannot be shown, or the points that she set in them cannot both
-    // be right: then the rest says nothing.
-    std::string refused;
+    std::string refused;  // a sentence when one of them cannot be shown: then the rest says nothing
+    // A sentence when the points that she set in them cannot both be right: then nothing is sure.
+    std::string points_against;
     double first_aspect = 1;  // width over height, upright
     double second_aspect = 1;
     HeadAlignment alignment;

@@ -170,10 +170,10 @@ PairPicture pair_picture(Library& library, Decoder& decoder, HeadFinder& finder,
                          const Photo& first, const Photo& second, const PairPictureWish& wish) {
     PairPicture result;
     const LaidPair laid = lay_pair(library, decoder, finder, first, second);
-    if (!laid.refused.empty()) {
-        result.refused = laid.refused;
-        return result;
+    for (const std::string& reason : {laid.refused, laid.points_against}) {
+        if (result.refused.empty()) result.refused = reason;
     }
+    if (!result.refused.empty()) return result;
     if (!laid.alignment.sure()) {
         result.refused =
             "Where the heads stand is not sure, so that they cannot be shown equally large: show "

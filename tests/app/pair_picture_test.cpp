@@ -105,6 +105,14 @@ TEST_F(PairGoesOutTest, WhatWasNotTakenAlikeIsSaidOnceInTheMetadataAndBelow) {
     EXPECT_NE(caption.find("Not taken alike: tilt."), std::string::npos) << caption;
 }
 
+TEST_F(PairGoesOutTest, PointsThatShowNoHeadAreRefused) {
+    const std::string second = pairs().at(0)["second"]["name"];
+    complained({"head-points", second, "--top", "0,0", "--bottom", "1,1"}, 2);
+    said({"head-points", second, "--top", "50,50", "--bottom", "50,54.5"});
+    EXPECT_NE(make_it({}, 1)["problem"].get<std::string>().find("far larger in one photo"),
+              std::string::npos);
+}
+
 TEST_F(PairGoesOutTest, ShowAndPictureJudgeAlike) {
     const json shown = answer({"pairs", "show", only()});
     EXPECT_NEAR(shown["figures"]["size"].get<double>(), 1, 1e-6);

@@ -224,17 +224,16 @@ bool of_one_sitting(const Look& one, const Look& other) {
 // what her other looks of the same sitting say.
 std::set<std::string> said_of(Library& library, const MadePair& pair) {
     const Look look = library.looks().find(pair.place.look).value();
+    const std::set<std::string> of_hair{"length=", "texture=", "density=", "colour="};
     const std::set<std::string> own = said_of_look(library, look);
     std::set<std::string> said = own;
     for (const Look& other : library.looks().of_client(look.client)) {
         if (!of_one_sitting(look, other)) continue;
         for (const std::string& each : said_of_look(library, other)) {
             const std::string fact = each.substr(0, each.find('=') + 1);
-            const bool hair =
-                fact == "length=" || fact == "texture=" || fact == "density=" || fact == "colour=";
             const bool told = std::ranges::any_of(
                 own, [&](const std::string& mine) { return mine.starts_with(fact); });
-            if (hair && !told) said.insert(each);
+            if (of_hair.contains(fact) && !told) said.insert(each);
         }
     }
     said.insert("worn=" + std::string(word(look.worn)));

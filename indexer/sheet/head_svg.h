@@ -8,8 +8,7 @@
 
 namespace quarterturn {
 
-// An svg element of class "head", to be drawn without filling; its marks are told below it by
-// whoever puts it there.
+// An svg element of class "head", to be drawn without filling; its marks are told below it by whoever puts it there.
 std::string head_svg(const HeadDrawing& drawing);
 
 }  // namespace quarterturn

@@ -220,8 +220,7 @@ bool of_one_sitting(const Look& one, const Look& other) {
     return std::ranges::find_first_of(one.sittings, other.sittings) != one.sittings.end();
 }
 
-// All that is said of a pair, gathered record by record: of hair of which its look says nothing,
-// what her other looks of the same sitting say.
+// All that is said of a pair; of hair untold of, what her other looks of the sitting say.
 std::set<std::string> said_of(Library& library, const MadePair& pair) {
     const Look look = library.looks().find(pair.place.look).value();
     const std::set<std::string> of_hair{"length=", "texture=", "density=", "colour="};

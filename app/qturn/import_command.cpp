@@ -71,8 +71,17 @@ std::vector<std::string> report_lines(const ImportReport& report, std::size_t to
     return lines;
 }
 
+// Somebody else's work, which came in among her own photos.
+std::vector<std::string> brought_lines(const std::vector<std::string>& names) {
+    if (names.empty()) return {};
+    return {joined(names) + (names.size() == 1 ? " is kept" : " are kept") +
+            " as somebody else's work, among the pictures that clients brought, and never passed "
+            "on: put it in the bin with qturn bin put, or see qturn inspiration list."};
+}
+
 Reply report_reply(Library& library, const ImportReport& report) {
     const std::size_t to_place = photos_to_place(library, report);
+    const auto brought = library.inspirations().names_among(report.imported);
     Reply reply{report_lines(report, to_place),
                 {{"imported", report.imported.size()},
                  {"imported_photos", numbers_json(report.imported)},
@@ -85,8 +94,10 @@ Reply report_reply(Library& library, const ImportReport& report) {
                  {"left_alone", report.left_alone.size()},
                  {"left_alone_files", paths_json(report.left_alone)},
                  {"refused", refused_json(report.refused)},
+                 {"brought_by_clients", brought},
                  {"stopped", report.stopped}}};
-    if (report.stopped || !report.refused.empty() || !report.set_aside.empty())
+    append(reply.lines, brought_lines(brought));
+    if (report.stopped || !report.refused.empty() || !report.set_aside.empty() || !brought.empty())
         reply.outcome = Outcome::needs_attention;
     return reply;
 }

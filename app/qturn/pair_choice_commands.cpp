@@ -6,6 +6,7 @@
 #include "app/qturn/say.h"
 #include "indexer/disk/clock.h"
 #include "indexer/looks/pairs.h"
+#include "indexer/looks/shared_facts.h"
 #include "indexer/portfolio/pair_figures.h"
 #include "indexer/worker/confined.h"
 
@@ -53,7 +54,7 @@ Reply pair_reply(Library& library, const std::string& number) {
     const Look look = library.looks().find(pair.made.place.look).value();
     const Names names(library);
     const auto cells = pair_cells(pair, names, photos, {{look.id, look}});
-    const auto facts = library.look_facts().of(look.id);
+    const auto facts = facts_of_looks(library)[look.id];
     Reply reply{{cells[0] + "  " + cells[1] + ", " + cells[2],
                  cells[3] + ", " + cells[4] + worn_words(pair.made.worn_on), "First: " + cells[6],
                  "Second: " + cells[7]},
@@ -98,9 +99,7 @@ Reply show(Library& library, const std::string& number) {
             "Show where the head is in both photos, and it can be told: qturn head-points PHOTO");
     }
     if (fairness.unfair.empty()) return reply;
-    reply.lines.emplace_back(
-        "That is too much for a fair comparison. Published advertising rules ask that before and "
-        "after do not mislead; which rules hold is for the law where you work.");
+    reply.lines.emplace_back(unfair_caution);
     reply.outcome = Outcome::needs_attention;
     return reply;
 }
@@ -162,6 +161,7 @@ struct FactOptions {
 Reply facts(Session& session, const FactOptions& options) {
     Library& library = session.library();
     const Look look = find_look(library, options.look);
+    refuse_unknown_values(library, options.values);
     library.history().record("changed what " + look.name + " is found by", [&] {
         for (const auto& [fact, values] : options.values) {
             if (!values.empty()) library.look_facts().say(look.id, fact, values);
@@ -173,7 +173,7 @@ Reply facts(Session& session, const FactOptions& options) {
         }
     });
     bring_pairs_up_to_date(library);
-    const auto now = library.look_facts().of(look.id);
+    const auto now = facts_of_looks(library)[look.id];
     Reply reply{{number_text(look.id.value) + "  " + look.name},
                 {{"look_id", look.id.value}, {"facts", facts_json(now)}}};
     append(reply.lines, facts_lines(now));

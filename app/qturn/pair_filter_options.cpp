@@ -5,6 +5,9 @@
 #include "app/qturn/parse.h"
 #include "app/qturn/reply.h"
 #include "app/qturn/say.h"
+#include "indexer/record/word_list.h"
+#include "indexer/rules/hair_facts.h"
+#include "indexer/store/library_settings.h"
 
 namespace quarterturn {
 namespace {
@@ -41,18 +44,46 @@ std::string meaning(Fact fact) {
     return {};
 }
 
+bool is_among(const std::vector<std::string>& values, const std::string& value) {
+    return std::ranges::any_of(
+        values, [&](const std::string& each) { return plain_word(each) == plain_word(value); });
+}
+
+void refuse_unless_among(const std::vector<std::string>& values, Fact fact,
+                         const std::string& value) {
+    if (is_among(values, value)) return;
+    std::string words = "'" + value + "' is no " + std::string(word(fact)) +
+                        " that a look has. Known are: " + joined(values) + ".";
+    if (fact == Fact::family) words += " Your own list: qturn settings 'look families'";
+    throw WrongUse(words);
+}
+
 std::string kind_from(const std::string& text) {
     if (const auto kind = parse_pair_kind(text)) return std::string(word(*kind));
     throw WrongUse("'" + text + "' is no kind of pair. Known are: " + meaning(Fact::kind) + ".");
 }
 
+// What a look may have been told or said to be, with what her looks are.
+std::vector<std::string> known_values(Library& library, Fact fact) {
+    if (fact == Fact::season) return {"spring", "summer", "autumn", "winter"};
+    std::vector<std::string> known =
+        fact == Fact::family ? look_families(library.settings()) : usual_values(fact);
+    for (const auto& [look, facts] : library.look_facts().all()) {
+        for (const LookFact& each : facts) {
+            if (each.fact == fact && !is_among(known, each.value)) known.push_back(each.value);
+        }
+    }
+    return known;
+}
+
 // As the records spell it.
-std::string value_from(Fact fact, const std::string& text) {
+std::string value_from(Library& library, Fact fact, const std::string& text) {
     if (fact == Fact::angle) return std::string(word(angle_from(text)));
     if (fact == Fact::worn) return std::string(word(worn_from(text)));
     if (fact == Fact::kind) return kind_from(text);
     if (fact == Fact::use) return std::string(word(use_from(text)));
     if (fact == Fact::year) return std::to_string(number_from(text, text));
+    refuse_unless_among(known_values(library, fact), fact, text);
     return text;
 }
 
@@ -75,6 +106,18 @@ void add_filter_options(Command& command, PairFilterOptions& options) {
     command.flag("--refused", options.refused, "Those that you refused, and only those");
 }
 
+void refuse_unknown_values(Library& library, const std::map<Fact, Texts>& values) {
+    for (const auto& [fact, own] : values) {
+        std::vector<std::string> known;
+        if (fact == Fact::family) known = look_families(library.settings());
+        if (fact == Fact::texture || fact == Fact::density) known = usual_values(fact);
+        if (fact == Fact::parting) known = usual_values(fact);
+        for (const std::string& value : own) {
+            if (!known.empty()) refuse_unless_among(known, fact, value);
+        }
+    }
+}
+
 PairFilter filter_from(Library& library, const PairFilterOptions& options) {
     PairFilter filter;
     if (options.kept) {
@@ -88,7 +131,7 @@ PairFilter filter_from(Library& library, const PairFilterOptions& options) {
         if (values.empty()) continue;
         std::vector<std::string>& wanted = filter.values[fact];
         wanted.clear();
-        for (const std::string& value : values) wanted.push_back(value_from(fact, value));
+        for (const std::string& value : values) wanted.push_back(value_from(library, fact, value));
     }
     for (const std::string& each : options.words) {
         filter.words += (filter.words.empty() ? "" : " ") + each;

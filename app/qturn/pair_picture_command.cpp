@@ -7,6 +7,7 @@
 #include "app/qturn/say.h"
 #include "indexer/disk/clock.h"
 #include "indexer/portfolio/pair_export.h"
+#include "indexer/rules/fair_pair.h"
 #include "indexer/store/library_settings.h"
 #include "indexer/worker/confined.h"
 #include "ui/painter/page_pixels.h"
@@ -63,18 +64,31 @@ PairExportWishes wishes_from(Library& library, const PictureOptions& options) {
     return wishes;
 }
 
+void add_made(Reply& reply, const PairGone& gone) {
+    reply.lines.push_back(gone.exported.front().file);
+    append(reply.lines, gone.done);
+    if (!gone.credit_line.empty()) {
+        reply.lines.push_back("Below the photos stands: " + gone.credit_line);
+    }
+    append(reply.lines, gone.remarks);
+    append(reply.lines, gone.unfair);
+    if (!gone.unfair.empty()) reply.lines.emplace_back(unfair_caution);
+    if (!gone.remarks.empty() || !gone.unfair.empty()) reply.outcome = Outcome::needs_attention;
+}
+
 void add_lines(Reply& reply, const PairGone& gone, const PairExportWishes& wishes,
-               const std::string& pair) {
+               const Pair& pair) {
+    const std::string number = std::to_string(pair.id.value);
     if (!gone.exported.empty()) {
-        reply.lines.push_back(gone.exported.front().file);
-        append(reply.lines, gone.done);
-        if (!gone.credit_line.empty()) {
-            reply.lines.push_back("Below the photos stands: " + gone.credit_line);
-        }
+        add_made(reply, gone);
     } else if (!gone.problem.empty()) {
-        reply.lines.push_back("No picture was made of pair " + pair + ": " + gone.problem);
+        reply.lines.push_back("No picture was made of pair " + number + ": " + gone.problem);
+        if (pair.choice.refused) {
+            reply.lines.push_back("List it again with: qturn pairs refuse " + number +
+                                  " --take-back");
+        }
     } else {
-        reply.lines.push_back("No picture was made of pair " + pair + ": it may not be shown " +
+        reply.lines.push_back("No picture was made of pair " + number + ": it may not be shown " +
                               std::string(in_words(wishes.use)) + ".");
         for (const std::string& words : gone.against) reply.lines.push_back("  " + words);
     }
@@ -98,10 +112,12 @@ Reply picture(Session& session, const PictureOptions& options) {
                  {"against", gone.against},
                  {"problem", gone.problem.empty() ? json() : json(gone.problem)},
                  {"done", gone.done},
+                 {"remarks", gone.remarks},
+                 {"unfair", gone.unfair},
                  {"credit_line", gone.credit_line},
                  {"exports", json_of_each(gone.exported)},
                  {"caution", consent_caution}}};
-    add_lines(reply, gone, wishes, std::to_string(pair.id.value));
+    add_lines(reply, gone, wishes, pair);
     if (gone.exported.empty()) reply.outcome = Outcome::failed;
     return reply;
 }

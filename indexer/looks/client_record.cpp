@@ -85,6 +85,7 @@ class CopiesOfHers {
     void add_to(BagWriter& bag) {
         for (const Photo& photo : record_.photos) add_photo(bag, photo);
         tell_of_bin();
+        tell_of_brought();
         std::set<std::string> added;
         for (const ConsentEntry& entry : record_.consents) {
             for (const ConsentPaper& paper : entry.papers) {
@@ -119,6 +120,14 @@ class CopiesOfHers {
             std::to_string(photos) + (photos == 1 ? " photo of hers lies" : " photos of hers lie") +
             " in the bin, and " + (photos == 1 ? "is" : "are") +
             " not in the folder: take out what she is to have, and write it again.");
+    }
+
+    void tell_of_brought() {
+        for (const Inspiration& picture : record_.brought) {
+            left_out_.push_back(picture.name +
+                                ", which she brought along, is somebody else's work, and is named "
+                                "but not in the folder.");
+        }
     }
 
     void add_paper(BagWriter& bag, const ConsentPaper& paper) {
@@ -161,6 +170,7 @@ ClientRecord client_record(Library& library, ClientId id) {
     record.kept_here = photos_kept_here(library, record);
     record.consents = library.consents().of(id);
     record.exports = exports_under(library, record.consents);
+    record.brought = library.inspirations().of_client(id);
     return record;
 }
 

@@ -26,6 +26,7 @@ struct ClientRecord {
     std::vector<Exported> exports = {};       // what went out under it
     // The photos that are not hers to have, and why: "shows other clients too".
     std::map<PhotoId, std::string> kept_here = {};
+    std::vector<Inspiration> brought = {};    // pictures that she brought, somebody else's work
 };
 
 // Throws StoreError when there is no such client.

@@ -110,6 +110,15 @@ Json photos_json(const std::vector<Photo>& photos) {
     return list;
 }
 
+// Named only: they are somebody else's work.
+Json brought_json(const std::vector<Inspiration>& brought) {
+    Json list = Json::array();
+    for (const Inspiration& picture : brought) {
+        list.push_back({{"name", picture.name}, {"kept_at", iso_text(picture.kept_at)}});
+    }
+    return list;
+}
+
 }  // namespace
 
 std::string client_record_json(const ClientRecord& record) {
@@ -122,7 +131,8 @@ std::string client_record_json(const ClientRecord& record) {
                     {"looks", looks_json(record.looks)},
                     {"photos", photos_json(record.photos)},
                     {"consents", json_of_each(record.consents)},
-                    {"exports", json_of_each(record.exports)}};
+                    {"exports", json_of_each(record.exports)},
+                    {"brought_pictures", brought_json(record.brought)}};
     // A photo's name may hold any bytes.
     return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }

@@ -63,30 +63,37 @@ class Verdicts {
     std::map<Key, Uses> known_;
 };
 
-bool has(const std::vector<std::string>& sentences, const std::string& sentence) {
-    return std::ranges::find(sentences, sentence) != sentences.end();
+bool has(const std::vector<Against>& all, const Against& one) {
+    return std::ranges::any_of(all, [&](const Against& other) { return other.words == one.words; });
 }
 
-std::vector<std::string> words_against(PhotoGate& gate, const Photo& photo, Use use, Date on) {
-    std::vector<std::string> words;
-    for (const Against& against : gate.may_go(photo, use, on).against) {
-        words.push_back(against.words);
-    }
-    return words;
+bool face_stands_against(const std::vector<Against>& against) {
+    return std::ranges::any_of(against,
+                               [](const Against& each) { return each.obstacle == Obstacle::face; });
 }
 
 }  // namespace
 
 std::vector<std::string> against_both(PhotoGate& gate, const Photo& first, const Photo& second,
                                       Use use, Date on) {
-    const auto one = words_against(gate, first, use, on);
-    const auto other = words_against(gate, second, use, on);
+    const auto one = gate.may_go(first, use, on).against;
+    const auto other = gate.may_go(second, use, on).against;
     std::vector<std::string> words;
-    for (const std::string& each : one) {
-        words.push_back(has(other, each) ? each : first.file.name + ": " + each);
+    for (const Against& each : one) {
+        std::string names = first.file.name + ": ";
+        if (has(other, each)) {
+            const bool of_a_person = each.client.has_value();
+            names = of_a_person ? "" : first.file.name + ", " + second.file.name + ": ";
+        }
+        words.push_back(names + each.words);
     }
-    for (const std::string& each : other) {
-        if (!has(one, each)) words.push_back(second.file.name + ": " + each);
+    for (const Against& each : other) {
+        if (!has(one, each)) words.push_back(second.file.name + ": " + each.words);
+    }
+    if (face_stands_against(one) || face_stands_against(other)) {
+        words.emplace_back(
+            "Pictures without the face, also confirmed ones, cannot stand in a pair: it shows both "
+            "photos as they are.");
     }
     return words;
 }

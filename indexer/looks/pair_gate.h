@@ -10,7 +10,8 @@
 namespace quarterturn {
 
 // What stands against showing both photos for a use on a day, a sentence each: what is the same of
-// both once, what is of one only with its file's name. Empty: nothing does.
+// both once, what is about the photos and not about a person with their files' names. Where a face
+// stands against it, that no picture without it helps. Empty: nothing does.
 std::vector<std::string> against_both(PhotoGate& gate, const Photo& first, const Photo& second,
                                       Use use, Date on);
 

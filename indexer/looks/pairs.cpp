@@ -4,6 +4,7 @@
 #include <set>
 
 #include "indexer/looks/pair_gate.h"
+#include "indexer/looks/shared_facts.h"
 #include "indexer/rules/hair_facts.h"
 #include "indexer/rules/pair_facts.h"
 #include "indexer/rules/pairing.h"
@@ -151,7 +152,7 @@ PairWall::PairWall(Library& library, Date on) {
     bring_pairs_up_to_date(library);
     pairs_ = library.pairs().all();
     const auto looks = by_id<LookId>(library.looks().all());
-    const auto facts = library.look_facts().all();
+    const auto facts = facts_of_looks(library);
     const auto uses = allowed_uses(library, pairs_, on);
     const LookFacts none;
     for (std::size_t i = 0; i < pairs_.size(); ++i) {

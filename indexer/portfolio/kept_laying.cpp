@@ -1,5 +1,7 @@
 #include "indexer/portfolio/kept_laying.h"
 
+#include <array>
+
 #include "indexer/store/laid_pair_table.h"
 
 namespace quarterturn {
@@ -57,6 +59,17 @@ void keep_laying(Library& library, const LaidFrom& from, const LaidPair& laid) {
     }
     for (const PairId pair : pairs) table.keep(pair, as_kept_laying(laid));
     at_once.commit();
+}
+
+LaidPair laid_as_kept(Library& library, Decoder& decoder, HeadFinder& finder, const Pair& pair,
+                      const Photo& first, const Photo& second) {
+    const auto kept = kept_layings(library, std::array{pair.id});
+    if (!kept.empty()) return kept.begin()->second;
+    const LaidFrom from{first, second, library.head_points().of(first.id),
+                        library.head_points().of(second.id)};
+    LaidPair laid = lay_pair(library, decoder, finder, first, second);
+    if (laid.refused.empty()) keep_laying(library, from, laid);
+    return laid;
 }
 
 }  // namespace quarterturn

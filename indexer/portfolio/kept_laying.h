@@ -25,4 +25,9 @@ struct LaidFrom {
 // now than what it was laid from, nothing is kept. Throws StoreError.
 void keep_laying(Library& library, const LaidFrom& from, const LaidPair& laid);
 
+// As it is kept; where nothing is, it is laid now, from the pixels that every other place lays it
+// from, and kept. Takes up to a second. Throws StoreError.
+LaidPair laid_as_kept(Library& library, Decoder& decoder, HeadFinder& finder, const Pair& pair,
+                      const Photo& first, const Photo& second);
+
 }  // namespace quarterturn

@@ -7,6 +7,7 @@
 #include "indexer/intake/threads.h"
 #include "indexer/intake/thumbnails.h"
 #include "indexer/looks/pairs.h"
+#include "indexer/looks/shared_facts.h"
 #include "indexer/portfolio/inspiration.h"
 #include "indexer/portfolio/pair_figures.h"
 #include "indexer/store/hair_look_table.h"
@@ -44,7 +45,7 @@ using HairLooks = std::map<PhotoId, HairLook>;
 std::vector<LikeCandidate> candidates(Library& library, const HairLooks& hair,
                                       std::optional<LookId> but, std::optional<Angle> angle) {
     bring_pairs_up_to_date(library);
-    const auto facts = library.look_facts().all();
+    const auto facts = facts_of_looks(library);
     std::vector<LikeCandidate> result;
     for (const Pair& pair : library.pairs().all()) {
         if (!is_candidate(pair, but, angle)) continue;
@@ -100,7 +101,7 @@ std::vector<LikePair> pairs_like(Library& library, const Pair& pair) {
     const HairLooks hair = hair_looks_of(library).all();
     const auto others = candidates(library, hair, place.look, place.angle);
     const auto own = hair.find(pair.made.second);
-    return more_like(library.look_facts().of(place.look),
+    return more_like(facts_of_looks(library)[place.look],
                      own == hair.end() ? HairLook{} : own->second, others);
 }
 

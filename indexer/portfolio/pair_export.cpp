@@ -56,6 +56,10 @@ class PairExporter {
     PairGone send(TextRuler& ruler, const DrawPage& draw) {
         gone_.against = against_both(gate_, both_.first, both_.second, wishes_.use, date_of(now_));
         if (!gone_.against.empty()) return gone_;
+        if (pair_.choice.refused) {
+            gone_.problem = "You refused this pair: let it be listed again first.";
+            return gone_;
+        }
         try {
             refuse_inside_library(library_, std::filesystem::absolute(wishes_.file).parent_path());
             refuse_names(library_, std::array{both_.first, both_.second}, "caption",
@@ -70,11 +74,20 @@ class PairExporter {
   private:
     void write(TextRuler& ruler, const DrawPage& draw) {
         ExportMetadata metadata = told();
-        const PairPicture picture =
-            pair_picture(library_, decoder_, finder_, ruler, both_.first, both_.second, wish());
+        const PairFigures figures =
+            measure_pair(library_, decoder_, finder_, pair_, both_.first, both_.second);
+        const std::string not_alike = not_taken_alike(figures);
+        const PairPicture picture = pair_picture(library_, decoder_, finder_, ruler, both_.first,
+                                                 both_.second, wish(not_alike));
         if (!picture.refused.empty()) throw std::runtime_error(picture.refused);
+        const Fairness fairness = judge_fairness(figures);
         gone_.done = picture.done;
-        if (wishes_.tell_inside) metadata.caption = with_what_was_done(metadata.caption);
+        gone_.remarks = picture.remarks;
+        gone_.unfair = fairness.unfair;
+        metadata.caption = two_lines(metadata.caption, not_alike);
+        if (wishes_.tell_inside) {
+            metadata.caption = two_lines(metadata.caption, what_was_done(fairness));
+        }
         const cv::Mat drawn = draw(picture.document.pages.front());
         const auto jpeg =
             with_metadata(jpeg_bytes(drawn, wishes_.quality, print_dpi), metadata, srgb_profile());
@@ -109,18 +122,15 @@ class PairExporter {
         return lines;
     }
 
-    PairPictureWish wish() const {
+    PairPictureWish wish(const std::string& not_alike) const {
         PairPictureWish wish = wishes_.picture;
+        wish.not_alike = not_alike;
         wish.business_line = two_lines(wish.business_line, gone_.credit_line);
         return wish;
     }
 
-    std::string with_what_was_done(const std::string& caption) {
-        const Fairness fairness = judge_fairness(
-            measure_pair(library_, decoder_, finder_, pair_, both_.first, both_.second));
-        std::string text = caption.empty() ? "" : caption + "\n";
-        text += joined_lines(gone_.done) + "\nAs they were taken: ";
-        return text + joined_lines(fairness.figures);
+    std::string what_was_done(const Fairness& fairness) const {
+        return joined_lines(gone_.done) + "\nAs they were taken: " + joined_lines(fairness.figures);
     }
 
     Exported entry(const Photo& photo) {

@@ -29,6 +29,8 @@ struct PairGone {
     std::vector<std::string> against;  // why it may not go
     std::string problem;               // why it could not be made though it may
     std::vector<std::string> done;     // to the photos, a sentence each
+    std::vector<std::string> remarks;  // what was asked and not done, or does not look as it might
+    std::vector<std::string> unfair;   // what was not taken alike, as rules/fair_pair.h says it
     std::vector<Exported> exported;    // as they stand in the ledger, the first photo's first
     std::string credit_line;           // drawn below the photos; may be empty
 };
@@ -42,8 +44,10 @@ std::vector<std::string> against_pair(Library& library, Decoder& decoder, const 
 using DrawPage = std::function<cv::Mat(const Page& page)>;
 
 // Asks the gate, and writes where nothing stands against it. The credit lines of photographers go
-// below the photos. What cannot be read, decoded, laid or written is a problem, and so is a caption
-// that names somebody who is shown. Throws StoreError when a photo is not there any more.
+// below the photos. That they were not taken alike stands in the metadata, and below the photos
+// with what was done. A pair that she refused is a problem, so is a caption that names somebody who
+// is shown, and what cannot be read, decoded, laid or written is a problem. Throws StoreError when
+// a photo is not there any more.
 PairGone export_pair(Library& library, Decoder& decoder, TextRuler& ruler, const DrawPage& draw,
                      const Pair& pair, const PairExportWishes& wishes, LocalTime now);
 

@@ -5,6 +5,7 @@
 
 #include "indexer/image/light_difference.h"
 #include "indexer/intake/thumbnails.h"
+#include "indexer/portfolio/kept_laying.h"
 
 namespace quarterturn {
 namespace {
@@ -15,38 +16,6 @@ std::optional<PairFigures::Light> light_between(const cv::Mat& first, const cv::
     return PairFigures::Light{light->exposure_ev, light->white_balance_de00, light->at_least};
 }
 
-struct TwoPictures {
-    HeadPicture first;
-    HeadPicture second;
-
-    bool empty() const { return first.bgr.empty() || second.bgr.empty(); }
-};
-
-TwoPictures pictures_of(Library& library, Decoder& decoder, const Photo& first,
-                        const Photo& second) {
-    return {{picture_to_compare(library, decoder, first), library.head_points().of(first.id)},
-            {picture_to_compare(library, decoder, second), library.head_points().of(second.id)}};
-}
-
-PairAlignment as_kept(const HeadAlignment& found) {
-    const Similarity& lay = found.second_onto_first;
-    return {lay.along, lay.across, lay.x, lay.y, found.sure()};
-}
-
-PairAlignment found_alignment(HeadFinder& finder, const TwoPictures& two) {
-    return as_kept(align_heads(finder, two.first, two.second));
-}
-
-PairFigures figures_of(const TwoPictures& two, const PairAlignment& alignment) {
-    PairFigures figures;
-    figures.light = light_between(two.first.bgr, two.second.bgr);
-    if (!alignment.sure) return figures;
-    const Similarity lay{alignment.along, alignment.across, alignment.x, alignment.y};
-    figures.size = 1 / lay.scale();
-    figures.turn_degrees = -lay.turn() * 180 / std::numbers::pi;
-    return figures;
-}
-
 }  // namespace
 
 cv::Mat picture_to_compare(Library& library, Decoder& decoder, const Photo& photo) {
@@ -55,29 +24,25 @@ cv::Mat picture_to_compare(Library& library, Decoder& decoder, const Photo& phot
     return bgr;
 }
 
-PairFigures measure_pair(Library& library, Decoder& decoder, HeadFinder& finder, const Photo& first,
-                         const Photo& second) {
-    const TwoPictures two = pictures_of(library, decoder, first, second);
-    if (two.empty()) return {};
-    return figures_of(two, found_alignment(finder, two));
-}
-
 PairFigures measure_pair(Library& library, Decoder& decoder, HeadFinder& finder, const Pair& pair,
                          const Photo& first, const Photo& second) {
-    const TwoPictures two = pictures_of(library, decoder, first, second);
-    if (two.empty()) return {};
-    auto alignment = library.pairs().alignment(pair, head_alignment_version);
-    if (!alignment) {
-        alignment = found_alignment(finder, two);
-        library.pairs().keep_alignment(pair, head_alignment_version, *alignment);
-    }
-    return figures_of(two, *alignment);
+    const LaidPair laid = laid_as_kept(library, decoder, finder, pair, first, second);
+    if (!laid.refused.empty()) return {};
+    return measure_laid(library, decoder, laid.alignment, first, second);
 }
 
 PairFigures measure_laid(Library& library, Decoder& decoder, const HeadAlignment& alignment,
                          const Photo& first, const Photo& second) {
-    const TwoPictures two = pictures_of(library, decoder, first, second);
-    return two.empty() ? PairFigures{} : figures_of(two, as_kept(alignment));
+    const cv::Mat one = picture_to_compare(library, decoder, first);
+    const cv::Mat other = picture_to_compare(library, decoder, second);
+    if (one.empty() || other.empty()) return {};
+    PairFigures figures;
+    figures.light = light_between(one, other);
+    if (!alignment.sure()) return figures;
+    const Similarity& lay = alignment.second_onto_first;
+    figures.size = 1 / lay.scale();
+    figures.turn_degrees = -lay.turn() * 180 / std::numbers::pi;
+    return figures;
 }
 
 }  // namespace quarterturn

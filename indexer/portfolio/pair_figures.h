@@ -11,17 +11,15 @@ namespace quarterturn {
 // The small picture as it is shown: upright and the right way round. Empty when it cannot be read.
 cv::Mat picture_to_compare(Library& library, Decoder& decoder, const Photo& photo);
 
-// From the small pictures; takes some tenths of a second. The points that she set by hand go before
-// the head that is found. The photos are only read. Throws StoreError.
-PairFigures measure_pair(Library& library, Decoder& decoder, HeadFinder& finder, const Photo& first,
-                         const Photo& second);
-
-// The same of a pair: how its photos are laid upon each other is kept with it, and found anew only
-// when its photos, how they are shown or the points in them are others since.
+// How its photos are laid upon each other is kept with the pair, and found anew only when its
+// photos, how they are shown or the points in them are others since: that takes up to a second. The
+// points that she set by hand go before the head that is found. The photos are only read. Throws
+// StoreError.
 PairFigures measure_pair(Library& library, Decoder& decoder, HeadFinder& finder, const Pair& pair,
                          const Photo& first, const Photo& second);
 
-// The same of two photos that are laid upon each other already; takes some hundredths of a second.
+// The same from the small pictures of two photos that are laid upon each other already; takes some
+// hundredths of a second.
 PairFigures measure_laid(Library& library, Decoder& decoder, const HeadAlignment& alignment,
                          const Photo& first, const Photo& second);
 

@@ -13,6 +13,22 @@ std::string figure(double value, int digits) {
     return text;
 }
 
+bool exposure_differs(const PairFigures& figures) {
+    return figures.light && std::abs(figures.light->exposure_ev) >= fair_exposure_ev;
+}
+
+bool colour_differs(const PairFigures& figures) {
+    return figures.light && figures.light->white_balance_de00 >= fair_white_balance_de00;
+}
+
+bool size_differs(const PairFigures& figures) {
+    return figures.size && (*figures.size >= fair_size || *figures.size <= 1 / fair_size);
+}
+
+bool turn_differs(const PairFigures& figures) {
+    return figures.turn_degrees && std::abs(*figures.turn_degrees) >= fair_turn_degrees;
+}
+
 class Judge {
   public:
     void light(const std::optional<PairFigures::Light>& light) {
@@ -22,6 +38,9 @@ class Judge {
         const std::string least = light->at_least ? "at least " : "";
         exposure(light->exposure_ev, least);
         const double colour = light->white_balance_de00;
+        if (figure(colour, 1) == "0.0") {
+            return tell("The colour of the light is the same, as far as the background shows.");
+        }
         const std::string words = least + "ΔE00 " + figure(colour, 1) + " on the background.";
         if (colour >= fair_white_balance_de00) {
             unfair("The light has another colour in the second photo, by " + words);
@@ -88,20 +107,29 @@ Fairness judge_fairness(const PairFigures& figures) {
 std::string unfair_in_short(const PairFigures& figures) {
     std::string words;
     const auto add = [&](const std::string& part) { words += (words.empty() ? "" : ", ") + part; };
-    if (figures.light && std::abs(figures.light->exposure_ev) >= fair_exposure_ev) {
+    if (exposure_differs(figures)) {
         const double ev = figures.light->exposure_ev;
         add(figure(std::abs(ev), 1) + (ev > 0 ? " EV brighter" : " EV darker"));
     }
-    if (figures.light && figures.light->white_balance_de00 >= fair_white_balance_de00) {
-        add("ΔE00 " + figure(figures.light->white_balance_de00, 1));
-    }
-    if (figures.size && (*figures.size >= fair_size || *figures.size <= 1 / fair_size)) {
+    if (colour_differs(figures)) add("other light");
+    if (size_differs(figures)) {
         add(figure(std::max(*figures.size, 1 / *figures.size), 1) + " times as large");
     }
-    if (figures.turn_degrees && std::abs(*figures.turn_degrees) >= fair_turn_degrees) {
+    if (turn_differs(figures)) {
         add("tilted by " + figure(std::abs(*figures.turn_degrees), 0) + "°");
     }
     return words;
+}
+
+std::string not_taken_alike(const PairFigures& figures) {
+    std::string words;
+    const auto add = [&](bool differs, const char* what) {
+        if (differs) words += (words.empty() ? "Not taken alike: " : ", ") + std::string(what);
+    };
+    add(exposure_differs(figures) || colour_differs(figures), "light");
+    add(size_differs(figures), "distance");
+    add(turn_differs(figures), "tilt");
+    return words.empty() ? words : words + ".";
 }
 
 }  // namespace quarterturn

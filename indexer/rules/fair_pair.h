@@ -41,8 +41,16 @@ struct Fairness {
 
 Fairness judge_fairness(const PairFigures& figures);
 
-// What differs too much, where there is little room: "1.2 EV darker, ΔE00 5.3, tilted by 7°". Empty
-// when nothing does.
+// What differs too much, where there is little room: "1.2 EV darker, other light, tilted by 7°".
+// Empty when nothing does.
 std::string unfair_in_short(const PairFigures& figures);
+
+// The same for those who look at the pair: "Not taken alike: light, distance." Empty when nothing
+// differs too much.
+std::string not_taken_alike(const PairFigures& figures);
+
+inline constexpr const char* unfair_caution =
+    "That is too much for a fair comparison. Published advertising rules ask that before and after "
+    "do not mislead; which rules hold is for the law where you work.";
 
 }  // namespace quarterturn

@@ -123,7 +123,9 @@ class Gatekeeper {
 
     void ask_whose() {
         if (!photo_.credit) {
-            add(Obstacle::whose, "It is not recorded whose photo it is.");
+            add(Obstacle::whose,
+                "It is not recorded whose photo it is: say whether it is your own or a "
+                "photographer's.");
         } else if (photo_.credit->whose == Whose::somebody_else) {
             add(Obstacle::somebody_elses, "The photo is somebody else's, and is never passed on.");
         } else if (photo_.credit->whose == Whose::photographer) {

@@ -240,6 +240,25 @@ void read_family(LookFacts& facts, std::string_view name, std::span<const std::s
     }
 }
 
+Wordings phrases_of(Fact fact) {
+    switch (fact) {
+        case Fact::length:
+            return length_phrases;
+        case Fact::texture:
+            return texture_phrases;
+        case Fact::density:
+            return density_phrases;
+        case Fact::colour:
+            return colour_phrases;
+        case Fact::parting:
+            return parting_phrases;
+        case Fact::accessory:
+            return accessory_phrases;
+        default:
+            return {};
+    }
+}
+
 }  // namespace
 
 LookFacts read_facts(const std::string& look_name, const Recipe& recipe,
@@ -251,6 +270,16 @@ LookFacts read_facts(const std::string& look_name, const Recipe& recipe,
     read_accessory(facts, recipe);
     std::ranges::sort(facts);
     return facts;
+}
+
+std::vector<std::string> usual_values(Fact fact) {
+    std::vector<std::string> values;
+    for (const Wording& wording : phrases_of(fact)) {
+        const std::string value(wording.value);
+        if (std::ranges::find(values, value) == values.end()) values.push_back(value);
+    }
+    if (fact == Fact::accessory) values.insert(values.end(), {"other", "none"});
+    return values;
 }
 
 }  // namespace quarterturn

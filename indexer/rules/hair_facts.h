@@ -4,6 +4,7 @@
 
 #include <span>
 #include <string>
+#include <vector>
 
 #include "indexer/record/look_facts.h"
 #include "indexer/record/recipe.h"
@@ -15,5 +16,9 @@ namespace quarterturn {
 // is a usual family and the name has another word for it ("chignon").
 LookFacts read_facts(const std::string& look_name, const Recipe& recipe,
                      std::span<const std::string> families);
+
+// What read_facts() can tell of a length, texture, density, colour, parting or accessory; nothing
+// of other facts.
+std::vector<std::string> usual_values(Fact fact);
 
 }  // namespace quarterturn

@@ -69,15 +69,19 @@ std::string fact_reason(const LookFact& fact) {
     }
 }
 
+// What is alike; where nothing is by itself, what is most so.
 std::vector<std::string> picture_reasons(const HairDistance& distance) {
     struct Part {
         double distance;
         std::string words;
+        std::string most;
     };
-    std::vector<Part> parts{{distance.shape, "the outline is alike"},
-                            {distance.texture, "the hair runs the same way"},
-                            {distance.colour, "the hair has a like colour"}};
+    std::vector<Part> parts{
+        {distance.shape, "the outline is alike", "shape of the hair most alike"},
+        {distance.texture, "the hair runs the same way", "the way the hair runs most alike"},
+        {distance.colour, "the hair has a like colour", "colour of the hair most alike"}};
     std::ranges::stable_sort(parts, {}, &Part::distance);
+    if (parts.front().distance > 1) return {parts.front().most};
     std::vector<std::string> reasons;
     for (const Part& part : parts) {
         if (part.distance <= 1) reasons.push_back(part.words);
@@ -100,7 +104,6 @@ std::optional<LikePair> judge(const LookFacts& facts, const HairLook& hair,
     const HairDistance distance = distance_between(hair, candidate.hair);
     like.unlikeness += distance.whole();
     for (std::string& reason : picture_reasons(distance)) like.reasons.push_back(std::move(reason));
-    if (like.reasons.empty()) like.reasons.emplace_back("nothing is quite alike");
     return like;
 }
 

@@ -120,12 +120,22 @@ std::vector<PhotoSection> photo_sections(const ClientRecord& record) {
     return sections;
 }
 
+TextSection brought_section(const ClientRecord& record) {
+    TextSection section{"Pictures that she brought along, somebody else's work, not shown here",
+                        {}};
+    for (const Inspiration& picture : record.brought) {
+        section.lines.push_back(picture.name + ", kept " + moment_words(picture.kept_at));
+    }
+    return section;
+}
+
 }  // namespace
 
 ClientContent client_content(const ClientRecord& record) {
     ClientContent content;
     content.facts = {
         weddings_section(record), sittings_section(record), {"Consents", consent_lines(record)}};
+    if (!record.brought.empty()) content.facts.push_back(brought_section(record));
     for (const LookRecord& each : record.looks) {
         content.looks.push_back(whole_look_section(record, each));
     }

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <opencv2/imgproc.hpp>
 
+#include "indexer/rules/head_points.h"
 #include "indexer/sheet/crop.h"
 #include "indexer/sheet/photo_file.h"
 #include "indexer/sheet/window_inside.h"
@@ -40,6 +41,19 @@ void place_points(LaidPair& pair, const HeadPicture& first, const HeadPicture& s
                                               pair.second_aspect);
 }
 
+double height_of_head(const HeadPoints& points, double aspect) {
+    return distance(spot_of(points.top, aspect), spot_of(points.bottom, aspect));
+}
+
+// Where she has set both.
+std::string reason_against_points(const LaidPair& pair, const HeadPicture& first,
+                                  const HeadPicture& second) {
+    if (!first.points || !second.points) return {};
+    return reason_against_sizes(height_of_head(*first.points, pair.first_aspect),
+                                height_of_head(*second.points, pair.second_aspect))
+        .value_or("");
+}
+
 // A flaw moves the outline by centimetres.
 std::string reason_for_no_hint(const LaidPair& pair, const Photo& first, const Photo& second) {
     if (!pair.alignment.sure()) {
@@ -50,32 +64,6 @@ std::string reason_for_no_hint(const LaidPair& pair, const Photo& first, const P
         return std::string("one photo is ") + std::string(word(photo->flaws.front()));
     }
     return {};
-}
-
-// As wide as both outlines, where they are known.
-Box head_of_both(const LaidPair& pair) {
-    const Spot top = spot_of(pair.first_points.top, pair.first_aspect);
-    const Spot bottom = spot_of(pair.first_points.bottom, pair.first_aspect);
-    const double height = distance(top, bottom);
-    constexpr double least_width = 0.85;  // of the height: the demo heads from the front
-    constexpr double most_width = 1.3;    // with a bun, from the side
-    const double middle = (top.x + bottom.x) / 2;
-    const double left = std::clamp(pair.hair.left, middle - most_width * height / 2,
-                                   middle - least_width * height / 2);
-    const double right = std::clamp(pair.hair.right, middle + least_width * height / 2,
-                                    middle + most_width * height / 2);
-    const bool known = pair.hair.left < pair.hair.right;
-    const double half = least_width * height / 2;
-    return {known ? left : middle - half, std::min(top.y, bottom.y),
-            known ? right - left : 2 * half, height};
-}
-
-// About a point as far down in the window as in the head, so that the air above stays.
-Box shrunk_about(const Box& window, const Box& head, double scale) {
-    const double x = head.x + head.width / 2;
-    const double y = head.y + head.height / 2;
-    return {x - (x - window.x) * scale, y - (y - window.y) * scale, window.width * scale,
-            window.height * scale};
 }
 
 // A cell may be narrower than the head is beside its height: then the head goes before the border
@@ -115,13 +103,40 @@ LaidPair lay_pair(Library& library, Decoder& decoder, HeadFinder& finder, const 
     const HeadPicture second_picture{other.bgr, library.head_points().of(second.id)};
     pair.first_aspect = aspect_of_picture(one.bgr);
     pair.second_aspect = aspect_of_picture(other.bgr);
-    pair.alignment = align_heads(finder, first_picture, second_picture);
+    pair.points_against = reason_against_points(pair, first_picture, second_picture);
+    if (pair.points_against.empty()) {
+        pair.alignment = align_heads(finder, first_picture, second_picture);
+    }
     place_points(pair, first_picture, second_picture, finder);
     pair.hair = hair_height(one.bgr, other.bgr, pair.alignment, pair.first_points);
     pair.accessory = accessory_place(one.bgr, other.bgr, pair.alignment, pair.first_points);
     pair.angle = first.tags.angle;
     pair.no_hint = reason_for_no_hint(pair, first, second);
     return pair;
+}
+
+Box head_of_both(const LaidPair& pair) {
+    const Spot top = spot_of(pair.first_points.top, pair.first_aspect);
+    const Spot bottom = spot_of(pair.first_points.bottom, pair.first_aspect);
+    const double height = distance(top, bottom);
+    constexpr double least_width = 0.85;  // of the height: the demo heads from the front
+    constexpr double most_width = 1.3;    // with a bun, from the side
+    const double middle = (top.x + bottom.x) / 2;
+    const double left = std::clamp(pair.hair.left, middle - most_width * height / 2,
+                                   middle - least_width * height / 2);
+    const double right = std::clamp(pair.hair.right, middle + least_width * height / 2,
+                                    middle + most_width * height / 2);
+    const bool known = pair.hair.left < pair.hair.right;
+    const double half = least_width * height / 2;
+    return {known ? left : middle - half, std::min(top.y, bottom.y),
+            known ? right - left : 2 * half, height};
+}
+
+Box shrunk_about(const Box& window, const Box& head, double scale) {
+    const double x = head.x + head.width / 2;
+    const double y = head.y + head.height / 2;
+    return {x - (x - window.x) * scale, y - (y - window.y) * scale, window.width * scale,
+            window.height * scale};
 }
 
 Box window_of(const LaidPair& pair, double cell_aspect) {

@@ -15,6 +15,8 @@ namespace quarterturn {
 
 struct LaidPair {
     std::string refused;  // a sentence when one of them cannot be shown: then the rest says nothing
+    // A sentence when the points that she set in them cannot both be right: then nothing is sure.
+    std::string points_against;
     double first_aspect = 1;  // width over height, upright
     double second_aspect = 1;
     HeadAlignment alignment;
@@ -48,5 +50,13 @@ Decoded right_way_round(Library& library, Decoder& decoder, const Photo& photo, 
 // heights of the first picture. Moved and drawn a little closer where both pictures then fill it,
 // unless the head would be cut.
 Box window_of(const LaidPair& pair, double cell_aspect);
+
+// The head as it stands in the first picture, in heights of it, as wide as both outlines where they
+// are known.
+Box head_of_both(const LaidPair& pair);
+
+// A window `scale` times as large, about a point as far down in it as in the head, so that the air
+// above stays.
+Box shrunk_about(const Box& window, const Box& head, double scale);
 
 }  // namespace quarterturn

@@ -25,8 +25,7 @@ cv::Mat in_cell(const cv::Mat& picture, const Similarity& lay, const Box& window
 
 std::array<cv::Mat, 2> cut_pair(Library& library, Decoder& decoder, const LaidPair& laid,
                                 const std::array<const Photo*, 2>& photos, cv::Size cell,
-                                const std::optional<LightDifference>& even) {
-    const Box window = window_of(laid, static_cast<double>(cell.width) / cell.height);
+                                const Box& window, const std::optional<LightDifference>& even) {
     const int enough = cvRound(cell.height / window.height);
     const std::array lays{Similarity{}, laid.alignment.second_onto_first};
     std::array<cv::Mat, 2> pictures;
@@ -44,7 +43,8 @@ void lay_on_paper(Library& library, Decoder& decoder, HeadFinder& finder, PairOn
     const std::array<const Photo*, 2> photos{&*shown.pair.agreed, &*shown.pair.made};
     const LaidPair laid = lay_pair(library, decoder, finder, *photos[0], *photos[1]);
     if (!laid.refused.empty()) return shown.remarks.push_back(laid.refused);
-    shown.pictures = cut_pair(library, decoder, laid, photos, cell);
+    const Box window = window_of(laid, static_cast<double>(cell.width) / cell.height);
+    shown.pictures = cut_pair(library, decoder, laid, photos, cell, window);
     for (std::string& hint : hint_words(laid)) shown.remarks.push_back(std::move(hint));
 }
 

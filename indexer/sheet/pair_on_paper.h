@@ -17,12 +17,12 @@ struct PairOnPaper {
     std::vector<std::string> remarks;
 };
 
-// What cells of so many pixels show of the two, the second laid upon the first; empty where one
-// cannot be decoded. A quiet ground where a photo does not
+// What cells of so many pixels show of the two through a window of their proportions, the second
+// laid upon the first; empty where one cannot be decoded. A quiet ground where a photo does not
 // reach. `even`: lights the second as the first.
 std::array<cv::Mat, 2> cut_pair(Library& library, Decoder& decoder, const LaidPair& laid,
                                 const std::array<const Photo*, 2>& photos, cv::Size cell,
-                                const std::optional<LightDifference>& even = {});
+                                const Box& window, const std::optional<LightDifference>& even = {});
 
 // Where there are both photos: lays them, cuts from each what its cell shows, in pixels, and says
 // what there is to hint at. Throws StoreError.

@@ -1,7 +1,7 @@
 #pragma once
 // A pair as one picture: both heads equally large and in the same place, beside each other or one
-// above the other, with her business line and a caption. Cropped, turned, shifted and scaled, never
-// stretched; nothing that changes hair or skin.
+// above the other, with her business line and a caption. Both heads stay whole. Cropped, turned,
+// shifted and scaled, never stretched; nothing that changes hair or skin.
 //
 // The picture leaves the library: only portfolio/pair_export.h makes it, behind the gate.
 
@@ -38,12 +38,15 @@ struct PairPictureWish {
     std::string business_line{};
     std::string caption{};
     bool say_what_was_done = false;  // behind the caption
+    std::string not_alike{};         // said with what was done
 };
 
 struct PairPicture {
     Document document;              // one page; drawn to a JPEG in sRGB by ui/painter
     std::vector<std::string> done;  // what was done to the photos, a sentence each
-    std::string refused;  // a sentence when a photo cannot be shown: then there is no page
+    // What was asked and not done, and what does not look as it might: sentences with a next step.
+    std::vector<std::string> remarks;
+    std::string refused;  // a sentence when it cannot be made: then there is no page
 };
 
 // Decodes both photos. Throws StoreError.

@@ -1,5 +1,6 @@
 #include "indexer/store/credit_table.h"
 
+#include "indexer/store/inspiration_table.h"
 #include "indexer/store/statement.h"
 #include "indexer/store/text.h"
 
@@ -17,13 +18,26 @@ void check(const Credit& credit) {
     }
 }
 
+void refuse_what_clients_brought(Database& database, std::span<const PhotoId> photos) {
+    const auto names = InspirationTable(database).names_among(photos);
+    if (names.empty()) return;
+    throw StoreError(names.front() +
+                     " is kept as somebody else's work, among the pictures that clients brought, "
+                     "and is never passed on. If it is your own work, remove it there first.");
+}
+
 std::map<PhotoId, Credit> credits_in(Statement& rows) {
     std::map<PhotoId, Credit> credits;
     while (rows.step()) {
         PhotoId photo;
         Credit credit;
         std::optional<Use> use;
-        rows.read(photo, credit.whose, credit.name, credit.until, credit.line, use);
+        bool brought = false;
+        rows.read(photo, credit.whose, credit.name, credit.until, credit.line, use, brought);
+        if (brought) {
+            credit = {.whose = Whose::somebody_else};
+            use.reset();
+        }
         const auto found = credits.emplace(photo, std::move(credit)).first;
         if (use) found->second.licensed.push_back(*use);
     }
@@ -32,13 +46,15 @@ std::map<PhotoId, Credit> credits_in(Statement& rows) {
 }
 
 const std::string select_credits =
-    "SELECT photo_credit.photo, whose, name, valid_until, line, use FROM photo_credit "
+    "SELECT photo_credit.photo, whose, name, valid_until, line, use, photo_credit.photo IN "
+    "(SELECT photo.id FROM photo JOIN inspiration USING (sha256)) FROM photo_credit "
     "LEFT JOIN photo_licence ON photo_licence.photo = photo_credit.photo ";
 
 }  // namespace
 
 void CreditTable::set(std::span<const PhotoId> photos, const Credit& credit) {
     check(credit);
+    if (credit.whose != Whose::somebody_else) refuse_what_clients_brought(*database_, photos);
     Transaction transaction(*database_);
     Statement forget(*database_, "DELETE FROM photo_licence WHERE photo = ?");
     Statement write(*database_,

@@ -15,10 +15,13 @@ class CreditTable {
   public:
     explicit CreditTable(Database& database) : database_(&database) {}
 
-    // Instead of what was recorded before. Refuses a photographer without a name.
+    // Instead of what was recorded before. Refuses a photographer without a name, and a photo that
+    // is kept as a picture that a client brought, but as somebody else's.
     void set(std::span<const PhotoId> photos, const Credit& credit);
     void forget(std::span<const PhotoId> photos);  // as if nobody had said
-    std::optional<Credit> of(PhotoId photo);       // nothing: nobody said
+    // Nothing: nobody said. A photo that is kept by now as a picture that a client brought is
+    // somebody else's, whatever was said.
+    std::optional<Credit> of(PhotoId photo);
     std::map<PhotoId, Credit> all();
 
     void set_seen(PhotoId photo, const Seen& seen);

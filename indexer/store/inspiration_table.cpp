@@ -47,6 +47,18 @@ std::optional<Inspiration> InspirationTable::of_client(ClientId client, std::str
         .first(inspiration_in);
 }
 
+std::vector<std::string> InspirationTable::names_among(std::span<const PhotoId> photos) {
+    Statement rows(*database_,
+                   "SELECT name FROM photo WHERE id IN (SELECT value FROM json_each(?)) "
+                   "AND sha256 IN (SELECT sha256 FROM inspiration) ORDER BY id");
+    const std::string ids = json_list(photos);
+    return rows.with(ids).rows([](const Statement& row) {
+        std::string name;
+        row.read(name);
+        return name;
+    });
+}
+
 std::vector<Inspiration> InspirationTable::all() {
     return Statement(*database_, select_inspirations + "ORDER BY id").rows(inspiration_in);
 }

@@ -1,9 +1,12 @@
 #pragma once
 
 #include <optional>
+#include <span>
+#include <string>
 #include <string_view>
 #include <vector>
 
+#include "indexer/record/id.h"
 #include "indexer/record/inspiration.h"
 #include "indexer/store/database.h"
 
@@ -19,6 +22,8 @@ class InspirationTable {
     void remove(InspirationId id);
     std::optional<Inspiration> find(InspirationId id);
     std::optional<Inspiration> of_client(ClientId client, std::string_view sha256);
+    // The names of those of these photos whose bytes are kept as such a picture.
+    std::vector<std::string> names_among(std::span<const PhotoId> photos);
     std::vector<Inspiration> all();  // in the order they were kept
     std::vector<Inspiration> of_client(ClientId client);
 

@@ -127,24 +127,4 @@ void PairTable::choose(PairId id, const PairChoice& choice) {
                choice.second_gone, id);
 }
 
-std::optional<PairAlignment> PairTable::alignment(const Pair& pair, int version) {
-    Statement rows(*database_,
-                   "SELECT along, across, x, y, sure FROM pair_alignment WHERE pair = ? AND "
-                   "version = ? AND first = ? AND second = ?");
-    return rows.with(pair.id, version, pair.made.first, pair.made.second)
-        .first([](const Statement& row) {
-            PairAlignment kept;
-            row.read(kept.along, kept.across, kept.x, kept.y, kept.sure);
-            return kept;
-        });
-}
-
-void PairTable::keep_alignment(const Pair& pair, int version, const PairAlignment& alignment) {
-    run(*database_,
-        "INSERT OR REPLACE INTO pair_alignment (pair, version, first, second, along, across, x, y, "
-        "sure) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
-        pair.id, version, pair.made.first, pair.made.second, alignment.along, alignment.across,
-        alignment.x, alignment.y, alignment.sure);
-}
-
 }  // namespace quarterturn

@@ -34,11 +34,6 @@ class PairTable {
     // Refuses a pinned pair without two photos.
     void choose(PairId id, const PairChoice& choice);
 
-    // `version`: of the way it is found. Nothing when it was not kept by this version, or when the
-    // photos of the pair, how they are shown or the points in them are others since.
-    std::optional<PairAlignment> alignment(const Pair& pair, int version);
-    void keep_alignment(const Pair& pair, int version, const PairAlignment& alignment);
-
   private:
     Database* database_;
 };

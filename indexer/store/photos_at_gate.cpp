@@ -54,7 +54,8 @@ void each_photo_of_pairs(Database& database, const std::function<void(const Phot
         "profile_to_right, whose, photo_credit.name, valid_until, line "
         "FROM photo_credit CROSS JOIN photo ON photo.id = photo_credit.photo "
         "WHERE photo_credit.photo IN (SELECT first FROM pair UNION ALL SELECT second FROM pair) "
-        "AND photo.binned IS NULL ORDER BY photo_credit.photo");
+        "AND photo.binned IS NULL AND photo.sha256 NOT IN (SELECT sha256 FROM inspiration) ORDER "
+        "BY photo_credit.photo");
     PhotoAtGate at_gate;
     while (rows.step()) {
         read_photo(rows, at_gate);

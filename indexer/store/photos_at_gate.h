@@ -17,7 +17,8 @@ struct PhotoAtGate {
     Credit credit;
 };
 
-// Each photo of a pair of which it is recorded whose it is, in the order of their numbers; with
+// Each photo of a pair of which it is recorded whose it is, but for those that are kept as pictures
+// that clients brought, in the order of their numbers; with
 // four statements, however many there are. What `see` is given holds until it returns. Throws
 // StoreError.
 void each_photo_of_pairs(Database& database, const std::function<void(const PhotoAtGate&)>& see);

@@ -247,7 +247,9 @@ TEST_F(ConsentTest, CandidatesSayWhatTheyLackAndASelectionGoesOutAsAWhole) {
     ASSERT_EQ(all["photos"].size(), 2U) << "a photo from before is no finished look";
     EXPECT_EQ(all["photos"][0]["name"], "back.jpg");
     EXPECT_TRUE(all["photos"][0]["lacks"].empty());
-    EXPECT_EQ(all["photos"][1]["lacks"], json{"It is not recorded whose photo it is."});
+    EXPECT_EQ(all["photos"][1]["lacks"],
+              (json{"It is not recorded whose photo it is: say whether it is your own or a "
+                    "photographer's."}));
     EXPECT_EQ(all["families"][0], (json{{"family", "low bun"}, {"photos", 1}}));
     EXPECT_EQ(answer({"portfolio", "candidates", "--for", "website", "--ready"})["photos"].size(),
               1U);

@@ -168,6 +168,12 @@ std::vector<ImportFact> report_facts(Library& library, const ImportOutcome& outc
     }
     if (waiting > 0) placed << counted(Words::tr("For you to place, below"), waiting);
     add(facts, Words::tr("They belong to"), placed);
+    QStringList brought;
+    for (const std::string& name : library.inspirations().names_among(report.imported)) {
+        brought << from_utf8(name);
+    }
+    add(facts, Words::tr("Somebody else's work, as a client brought it, and never passed on"),
+        brought);
     add_put_back(facts, report);
     add_left_out(facts, report.already_here, report.in_bin.size(), report.left_alone);
     add_refused(facts, report.refused);

@@ -79,8 +79,9 @@ void FiltersPanel::show_kept() {
     const auto own = std::ranges::find(kept_, filter_, &KeptPairFilter::filter);
     const bool is_kept = own != kept_.end();
     choose_->setVisible(!kept_.empty());
-    choose_->setText((is_kept ? isolated(from_utf8(own->name)) : tr("Kept filters")) +
-                     QStringLiteral("  ▾"));
+    QString name = is_kept ? isolated(from_utf8(own->name)) : tr("Kept filters");
+    name.replace(u'&', QLatin1String("&&"));  // one alone would mark a key
+    choose_->setText(name + QStringLiteral("  ▾"));
     keep_->setVisible(!is_kept && filter_ != PairFilter{});
     forget_->setVisible(is_kept);
     if (is_kept) {

@@ -186,6 +186,9 @@ void PairDetails::show_laid(const LaidAndMeasured* laid) {
     if (!fairness.unfair.empty()) {
         text.prepend(tr("Not a fair comparison: too much differs.") + u'\n');
     }
+    if (!laid->pair.points_against.empty()) {
+        text.prepend(from_utf8(laid->pair.points_against) + u'\n');
+    }
     figures_->setText(laid->pair.refused.empty() ? text : from_utf8(laid->pair.refused));
     done_->setText(laid->pair.refused.empty() && laid->pair.alignment.sure()
                        ? laying_in_words(laid->pair)

@@ -3,6 +3,7 @@
 #include <QShortcut>
 #include <QStackedWidget>
 
+#include "indexer/rules/head_points.h"
 #include "ui/pairs/fact_words.h"
 #include "ui/pairs/pair_details.h"
 #include "ui/pairs/pair_sides.h"
@@ -173,8 +174,12 @@ void PairPage::keep_points(bool found_anew) {
     if (!two_) return;
     std::vector<PointsOfPhoto> changes{{two_->first.id, points_->points(0)},
                                        {two_->second.id, points_->points(1)}};
-    if (found_anew) {
-        for (PointsOfPhoto& change : changes) change.points.reset();
+    for (PointsOfPhoto& change : changes) {
+        if (found_anew) change.points.reset();
+        if (!change.points) continue;
+        if (const auto reason = reason_against(*change.points, pair_->made.place.angle)) {
+            return points_->say(from_utf8(*reason));
+        }
     }
     leave_stage();
     session_.change_records(change_points(changes));

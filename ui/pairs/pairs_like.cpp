@@ -96,7 +96,7 @@ void PairsScreen::find_like(const Like& known, const FindLike& find) {
         });
     Job* job = finding_;
     connect(job, &Job::progressed, work_, [this](const JobProgress& progress) {
-        work_->show();
+        work_->setVisible(!fills_screen());
         work_->show_progress(progress.done, progress.total, progress.file, progress.left);
     });
     connect(job, &Job::failed, this, [this](const QString& why) {
@@ -108,7 +108,12 @@ void PairsScreen::find_like(const Like& known, const FindLike& find) {
     connect(work_, &ProgressPanel::stop_asked, job, &Job::stop);
 }
 
+// While the whole screen is filled it waits: a client may be looking.
 void PairsScreen::show_like(const Like& like) {
+    if (fills_screen()) {
+        waiting_ = like;
+        return;
+    }
     std::map<PairId, QString> reasons;
     std::vector<PairId> ids;
     for (const LikePair& each : like.pairs) {

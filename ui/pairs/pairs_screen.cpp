@@ -107,8 +107,8 @@ void PairsScreen::build_large_pages() {
     connect(pair_, &PairPage::progress_asked, this, &PairsScreen::show_progress);
     progress_ = new ProgressPage(session_, *laid_);
     connect(progress_, &ProgressPage::left, this, &PairsScreen::go_back);
-    whole_ = new WholePage(session_, *pairs_, *laid_);
-    for_client_ = new WholePage(session_, *client_pairs_, *laid_);
+    whole_ = new WholePage(session_, *pairs_, *laid_, WholePage::Viewer::stylist);
+    for_client_ = new WholePage(session_, *client_pairs_, *laid_, WholePage::Viewer::client);
     for (WholePage* page : {whole_, for_client_}) {
         connect(page, &WholePage::left, this, &PairsScreen::go_back);
     }
@@ -220,6 +220,10 @@ bool PairsScreen::fills_screen() const {
     return pages_->currentWidget() == whole_ || pages_->currentWidget() == for_client_;
 }
 
+bool PairsScreen::is_for_client() const {
+    return pages_->currentWidget() == for_client_;
+}
+
 void PairsScreen::ask_whole_screen() {
     if (pairs_->rowCount() == 0) return session_.say(tr("There is no pair to show."));
     alone_ = whole_;
@@ -249,8 +253,11 @@ void PairsScreen::show_for_client() {
 void PairsScreen::stand_alone(bool alone) {
     if (!alone) {
         if (fills_screen()) pages_->setCurrentWidget(before_whole_);
+        work_->setVisible(!finding_.isNull());
+        if (const auto like = std::exchange(waiting_, {})) show_like(*like);
         return;
     }
+    work_->hide();
     before_whole_ = pages_->currentWidget();
     const ShownPairs& pairs = alone_ == whole_ ? *pairs_ : *client_pairs_;
     pages_->setCurrentWidget(alone_);
@@ -278,7 +285,8 @@ void PairsScreen::leave_whole_screen() {
 }
 
 void PairsScreen::dragEnterEvent(QDragEnterEvent* event) {
-    if (!dropped_file(*event->mimeData()).isEmpty()) event->acceptProposedAction();
+    const bool hers = !is_for_client() && !dropped_file(*event->mimeData()).isEmpty();
+    if (hers) event->acceptProposedAction();
 }
 
 void PairsScreen::dropEvent(QDropEvent* event) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <QPointer>
+#include <optional>
 
 #include "indexer/rules/likeness.h"
 #include "ui/pairs/shown_pairs.h"
@@ -30,6 +31,7 @@ class PairsScreen : public Screen {
     QString help() const override;
     void refresh() override;
     void stand_alone(bool alone) override;
+    bool is_for_client() const override;
 
     // Her looks that are most like this picture.
     void look_like_picture(const Path& picture);
@@ -94,7 +96,8 @@ class PairsScreen : public Screen {
     ProgressPanel* work_;
     QWidget* before_whole_ = nullptr;
     QPointer<Job> finding_;
-    Path picture_;  // that the looks on the wall are like
+    std::optional<Like> waiting_;  // found while a pair filled the screen
+    Path picture_;                 // that the looks on the wall are like
 };
 
 }  // namespace quarterturn

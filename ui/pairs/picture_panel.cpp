@@ -140,10 +140,12 @@ void PicturePanel::show_against() {
     PhotoGate gate(library);
     const Use use = chosen_in(*use_, all_uses);
     const auto against = against_both(gate, *first, *second, use, session_.today());
-    against_->setText(against.empty()
-                          ? tr("Both photos may be shown for this.")
-                          : tr("It may not go out for this:") + u'\n' + lines_of(against));
-    make_->setEnabled(against.empty());
+    const bool refused = pair_.choice.refused;
+    against_->setText(!against.empty()
+                          ? tr("It may not go out for this:") + u'\n' + lines_of(against)
+                      : refused ? tr("You refused this pair: let it be listed again first.")
+                                : tr("Both photos may be shown for this."));
+    make_->setEnabled(against.empty() && !refused);
 }
 
 void PicturePanel::ask_file() {
@@ -194,6 +196,9 @@ void PicturePanel::tell(const PairGone& gone) {
     lines << lines_of(gone.done);
     if (!gone.credit_line.empty()) {
         lines << tr("Below the photos stands: %1").arg(from_utf8(gone.credit_line));
+    }
+    for (const auto& more : {gone.remarks, gone.unfair}) {
+        if (!more.empty()) lines << lines_of(more);
     }
     notice_->say(lines.join(u'\n'));
 }

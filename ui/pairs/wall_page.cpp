@@ -155,6 +155,7 @@ void WallPage::take(const PairFilter& filter) {
     const QString words = from_utf8(filter.words);
     if (words_->text().simplified() != words) words_->setText(words);
     session_.attempt([this] { look_again(); });
+    view_->scrollToTop();
 }
 
 void WallPage::look_again() {

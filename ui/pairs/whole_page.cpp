@@ -3,6 +3,7 @@
 #include <QKeyEvent>
 #include <QLocale>
 
+#include "indexer/rules/fair_pair.h"
 #include "ui/pairs/pair_sides.h"
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"
@@ -17,11 +18,18 @@ constexpr int edge_of_button = 2;  // of the style sheet
 
 }  // namespace
 
-WholePage::WholePage(Session& session, ShownPairs& pairs, LaidPairs& laid, QWidget* parent)
-    : QWidget(parent), session_(session), pairs_(pairs), laid_(laid), view_(new PairView) {
+WholePage::WholePage(Session& session, ShownPairs& pairs, LaidPairs& laid, Viewer viewer,
+                     QWidget* parent)
+    : QWidget(parent),
+      session_(session),
+      pairs_(pairs),
+      laid_(laid),
+      viewer_(viewer),
+      view_(new PairView) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(space(4), space(4), space(4), space(3));
     column->setSpacing(space(3));
+    column->addWidget(build_top());
     column->addWidget(view_, 1);
     column->addWidget(build_foot());
     const auto show = [this] {
@@ -31,10 +39,23 @@ WholePage::WholePage(Session& session, ShownPairs& pairs, LaidPairs& laid, QWidg
     connect(&session_.pictures(), &PictureLoader::arrived, this, show);
 }
 
+QWidget* WholePage::build_top() {
+    what_ = make_quiet({});
+    unfair_ = make_quiet({});
+    auto* top = new QWidget;
+    auto* column = new QVBoxLayout(top);
+    column->setContentsMargins(0, 0, 0, 0);
+    for (QLabel* label : {what_, unfair_}) column->addWidget(label);
+    what_->setVisible(viewer_ == Viewer::client);
+    unfair_->hide();
+    return top;
+}
+
 QWidget* WholePage::build_foot() {
     back_ = make_button(tr("Previous"));
     next_ = make_button(tr("Next"));
-    QPushButton* leave = make_button(tr("Leave (Esc)"));
+    QPushButton* leave =
+        make_button(viewer_ == Viewer::client ? tr("End the showing (Esc)") : tr("Leave (Esc)"));
     modes_ = new ModeRow(*view_, {PairMode::side_by_side, PairMode::divide, PairMode::fade});
     light_ = make_button({});
     connect(light_, &QPushButton::clicked, this, &WholePage::toggle_light);
@@ -69,7 +90,23 @@ void WholePage::show_position(int position) {
         tr("%1 of %2").arg(locale.toString(position_ + 1), locale.toString(pairs_.rowCount())));
     back_->setEnabled(position_ > 0);
     next_->setEnabled(position_ + 1 < pairs_.rowCount());
+    show_what_it_is();
     show_pair();
+}
+
+void WholePage::show_what_it_is() {
+    if (viewer_ != Viewer::client) return;
+    const int pairs = pairs_.rowCount();
+    what_->setText(
+        pairs == 1
+            ? tr("1 pair that may be shown in consultation")
+            : tr("%1 pairs that may be shown in consultation").arg(QLocale().toString(pairs)));
+}
+
+void WholePage::show_unfair(const LaidAndMeasured* laid) {
+    const QString words = laid ? from_utf8(not_taken_alike(laid->figures)) : QString();
+    unfair_->setText(words);
+    unfair_->setVisible(!words.isEmpty());
 }
 
 void WholePage::show_light() {
@@ -98,6 +135,7 @@ void WholePage::show_pair() {
     const bool dim = remembered_theme().mood == Mood::dawn && !photos_bright_;
     show_large(session_, *view_, pairs_.at(position_).pair, *two, laid, dim);
     show_light();
+    show_unfair(laid);
     modes_->setEnabled(laid && laid->pair.refused.empty() && laid->pair.alignment.sure());
 }
 

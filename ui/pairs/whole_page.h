@@ -15,11 +15,14 @@ class PairView;
 
 // One pair after the other on the whole screen, without a client's name, large enough for fingers,
 // with the lines that photographers want beside their photos. It asks no gate: for a client it is
-// given pairs that may be shown.
+// given pairs that may be shown, and says so.
 class WholePage : public QWidget {
     Q_OBJECT
   public:
-    WholePage(Session& session, ShownPairs& pairs, LaidPairs& laid, QWidget* parent = nullptr);
+    enum class Viewer { stylist, client };
+
+    WholePage(Session& session, ShownPairs& pairs, LaidPairs& laid, Viewer viewer,
+              QWidget* parent = nullptr);
 
     void show_position(int position);
     int position() const { return position_; }
@@ -34,6 +37,9 @@ class WholePage : public QWidget {
 
   private:
     QWidget* build_foot();
+    QWidget* build_top();
+    void show_what_it_is();
+    void show_unfair(const LaidAndMeasured* laid);
     void show_pair();
     void show_light();
     void toggle_light();
@@ -42,10 +48,13 @@ class WholePage : public QWidget {
     Session& session_;
     ShownPairs& pairs_;
     LaidPairs& laid_;
+    Viewer viewer_;
     int position_ = 0;
     bool photos_bright_ = false;  // though the window is dim
     PairView* view_;
     ModeRow* modes_;
+    QLabel* what_;    // for a client: which pairs these are
+    QLabel* unfair_;  // what was not taken alike
     QLabel* count_;
     QLabel* credits_;
     QPushButton* back_;

@@ -83,14 +83,19 @@ void MainWindow::add_actions() {
         connect(action, &QAction::triggered, this, act);
         addAction(action);
     };
-    const auto when_open = [this](auto act) {
+    const auto with_no_client = [this](auto act) {
         return [this, act] {
-            if (session_.is_open()) act();
+            if (!is_for_client()) act();
         };
+    };
+    const auto when_open = [this, with_no_client](auto act) {
+        return with_no_client([this, act] {
+            if (session_.is_open()) act();
+        });
     };
     add(tr("Undo"), QKeySequence::Undo, when_open([this] { session_.undo(); }));
     add(tr("Redo"), QKeySequence::Redo, when_open([this] { session_.redo(); }));
-    add(tr("Help"), QKeySequence::HelpContents, [this] { show_help(); });
+    add(tr("Help"), QKeySequence::HelpContents, with_no_client([this] { show_help(); }));
     add(tr("Close the window"), QKeySequence::Quit, [this] { close(); });
 }
 
@@ -219,6 +224,16 @@ void MainWindow::show_alone(bool alone) {
     top_row_->setVisible(!alone);
     setWindowState(alone ? state_before_ | Qt::WindowFullScreen : state_before_);
     screen->stand_alone(alone);
+    if (is_for_client()) {
+        say({});
+    } else if (!kept_back_.isEmpty()) {
+        say(std::exchange(kept_back_, {}).join(u'\n'));
+    }
+}
+
+bool MainWindow::is_for_client() const {
+    const Screen* screen = current_screen();
+    return alone_ && screen && screen->is_for_client();
 }
 
 // The desktop has keys of its own to leave the whole screen.
@@ -244,7 +259,12 @@ void MainWindow::show_help() {
     box.exec();
 }
 
+// What comes while a client looks is said when she no longer does.
 void MainWindow::say(const QString& sentence) {
+    if (is_for_client() && !sentence.isEmpty()) {
+        kept_back_ << sentence;
+        return;
+    }
     sentence_->setText(sentence);
     sentence_->parentWidget()->setVisible(!sentence.isEmpty());
 }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <QMainWindow>
+#include <QStringList>
 #include <map>
 #include <vector>
 
@@ -40,6 +41,7 @@ class MainWindow : public QMainWindow {
     void choose_the_day();
     void show_alone(bool alone);
     Screen* current_screen() const;
+    bool is_for_client() const;
     void show_library();
     void let_go_of_library();
     void refresh_current();
@@ -57,6 +59,7 @@ class MainWindow : public QMainWindow {
     MomentsRow* moments_ = nullptr;
     QStackedWidget* stack_ = nullptr;
     QLabel* sentence_ = nullptr;
+    QStringList kept_back_;  // sentences, while a client looks
     std::map<Moment, Screen*> screens_;
 };
 

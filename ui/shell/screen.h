@@ -30,6 +30,10 @@ class Screen : public QWidget {
     // It fills the whole screen from now on, without the row of moments, or no longer.
     virtual void stand_alone(bool alone);
 
+    // What fills the whole screen is for a client's eyes: nothing of the stylist's may be said
+    // beside it.
+    virtual bool is_for_client() const { return false; }
+
   signals:
     void alone_asked(bool alone);  // to fill the whole screen, or no longer
 

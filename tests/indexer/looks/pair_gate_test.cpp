@@ -81,7 +81,9 @@ TEST_F(PairsAtTheGate, SayOnceWhatIsTheSameOfBothAndWhichPhotoElse) {
     const auto words = against_both(gate, photo(before), photo(after), Use::print, on);
     ASSERT_EQ(words.size(), 2U);
     EXPECT_NE(words[0].find("Mira Okonjo-Lindqvist was not asked"), std::string::npos);
-    EXPECT_EQ(words[1], "QTA_0002.jpg: It is not recorded whose photo it is.");
+    EXPECT_EQ(words[1],
+              "QTA_0002.jpg: It is not recorded whose photo it is: say whether it is your own or a "
+              "photographer's.");
 }
 
 // Clients, consents, credits and what is seen as they come.

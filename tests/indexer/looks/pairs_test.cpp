@@ -198,9 +198,8 @@ struct Story : PairedLibrary {
     }
 };
 
-// All that is said of a pair, one "fact=value" each, gathered record by record.
-std::set<std::string> said_of(Library& library, const MadePair& pair) {
-    const Look look = library.looks().find(pair.place.look).value();
+// What is said of a look by itself, one "fact=value" each.
+std::set<std::string> said_of_look(Library& library, const Look& look) {
     const auto recipe = library.recipes().current(look.id);
     const std::vector<std::string> families(usual_look_families.begin(), usual_look_families.end());
     std::set<std::string> said;
@@ -213,6 +212,28 @@ std::set<std::string> said_of(Library& library, const MadePair& pair) {
     }
     for (const LookFact& fact : now) {
         if (fact.said) said.insert(std::string(word(fact.fact)) + "=" + fact.value);
+    }
+    return said;
+}
+
+bool of_one_sitting(const Look& one, const Look& other) {
+    return std::ranges::find_first_of(one.sittings, other.sittings) != one.sittings.end();
+}
+
+// All that is said of a pair; of hair untold of, what her other looks of the sitting say.
+std::set<std::string> said_of(Library& library, const MadePair& pair) {
+    const Look look = library.looks().find(pair.place.look).value();
+    const std::set<std::string> of_hair{"length=", "texture=", "density=", "colour="};
+    const std::set<std::string> own = said_of_look(library, look);
+    std::set<std::string> said = own;
+    for (const Look& other : library.looks().of_client(look.client)) {
+        if (!of_one_sitting(look, other)) continue;
+        for (const std::string& each : said_of_look(library, other)) {
+            const std::string fact = each.substr(0, each.find('=') + 1);
+            const bool told = std::ranges::any_of(
+                own, [&](const std::string& mine) { return mine.starts_with(fact); });
+            if (of_hair.contains(fact) && !told) said.insert(each);
+        }
     }
     said.insert("worn=" + std::string(word(look.worn)));
     said.insert("angle=" + std::string(word(pair.place.angle)));

@@ -65,9 +65,7 @@ TEST_F(KeptLayingTest, ShowsTheSameWindowAsWhenItWasLaid) {
     EXPECT_DOUBLE_EQ(again.x, window.x);
     EXPECT_DOUBLE_EQ(again.y, window.y);
     EXPECT_DOUBLE_EQ(again.height, window.height);
-    const auto alignment = library.pairs().alignment(pair(), head_alignment_version);
-    ASSERT_TRUE(alignment) << "it is the alignment of the pair";
-    EXPECT_EQ(alignment->across, 0.04);
+    EXPECT_EQ(now->alignment.second_onto_first.across, 0.04);
 }
 
 TEST_F(KeptLayingTest, GoesWhenAPointOrTheSideOfThePictureIsAnother) {

@@ -77,7 +77,7 @@ class Portfolio : public testing::Test, public ExampleLibrary {
 
     PairFigures figures(const Pair& pair) {
         HeadFinder finder;
-        return measure_pair(library, *decoder, finder,
+        return measure_pair(library, *decoder, finder, pair,
                             library.photos().find(pair.made.first).value(),
                             library.photos().find(pair.made.second).value());
     }

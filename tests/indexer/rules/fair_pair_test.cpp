@@ -38,6 +38,21 @@ TEST(FairPair, SaysWhatCannotBeTold) {
                          "How the camera was turned cannot be told."}));
 }
 
+TEST(FairPair, DoesNotCallNothingADifference) {
+    const Fairness fairness = judge_fairness({PairFigures::Light{0.0, 0.04, true}, 1.0, 0.0});
+    EXPECT_EQ(fairness.unfair, Sentences{});
+    EXPECT_EQ(fairness.figures[1],
+              "The colour of the light is the same, as far as the background shows.");
+}
+
+TEST(FairPair, TellsThoseWhoLookInFewWordsWhatWasNotTakenAlike) {
+    EXPECT_EQ(not_taken_alike({PairFigures::Light{0.1, 0.4, false}, 1.2, -1.4}), "");
+    EXPECT_EQ(not_taken_alike({PairFigures::Light{0.1, 4.2, true}, {}, {}}),
+              "Not taken alike: light.");
+    EXPECT_EQ(not_taken_alike({PairFigures::Light{-0.5, 4.2, true}, 0.5, 6.0}),
+              "Not taken alike: light, distance, tilt.");
+}
+
 TEST(FairPair, BeginsExactlyAtItsBounds) {
     const auto count = [](const PairFigures& figures) {
         return judge_fairness(figures).unfair.size();

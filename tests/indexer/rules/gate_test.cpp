@@ -215,7 +215,8 @@ TEST_F(GateBorders, EverythingThatStandsAgainstItIsSaidInWords) {
               "person as a client and ask.\n"
               "Mira allows only her hair to be shown on a website, and a face shows, or may show.\n"
               "Pippa was not asked whether she may be shown on a website: ask her.\n"
-              "It is not recorded whose photo it is.\n");
+              "It is not recorded whose photo it is: say whether it is your own or a "
+              "photographer's.\n");
 }
 
 TEST(FaceShows, UntilSheWhoLookedSaysThatNoneDoes) {

@@ -16,6 +16,19 @@ TEST(HeadPointsOfAPhoto, StandOneAboveTheOther) {
     EXPECT_TRUE(reason_against(level, Angle::back));
 }
 
+TEST(HeadPointsOfAPhoto, LieAsFarApartAsAHeadIsHigh) {
+    EXPECT_TRUE(reason_against({{0, 0}, {0.01, 0.01}}, Angle::front));
+    EXPECT_TRUE(reason_against({{0.5, 0.4}, {0.5, 0.401}}, Angle::crown));
+    EXPECT_EQ(reason_against({{0.5, 0.4}, {0.5, 0.45}}, Angle::front), std::nullopt);
+}
+
+TEST(HeadPointsOfAPair, ShowHeadsOfAboutOneSize) {
+    EXPECT_EQ(reason_against_sizes(0.4, 0.1), std::nullopt);
+    EXPECT_EQ(reason_against_sizes(0.1, 0.8), std::nullopt);
+    EXPECT_TRUE(reason_against_sizes(0.02, 0.72));
+    EXPECT_TRUE(reason_against_sizes(0.9, 0.1));
+}
+
 TEST(HeadPointsOfAPhoto, LieAnyWayRoundFromAboveButInTwoPlaces) {
     EXPECT_EQ(reason_against({{0.5, 0.6}, {0.4, 0.1}}, Angle::crown), std::nullopt);
     EXPECT_TRUE(reason_against({{0.5, 0.6}, {0.5, 0.6}}, Angle::crown));

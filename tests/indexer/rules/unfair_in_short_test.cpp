@@ -13,7 +13,7 @@ TEST(UnfairInShort, NamesWhatDiffersTooMuchWithItsFigure) {
     figures.size = 1.6;
     figures.turn_degrees = -7.2;
     EXPECT_EQ(unfair_in_short(figures),
-              "1.2 EV darker, ΔE00 5.3, 1.6 times as large, tilted by 7°");
+              "1.2 EV darker, other light, 1.6 times as large, tilted by 7°");
     figures = {};
     figures.size = 0.5;
     EXPECT_EQ(unfair_in_short(figures), "2.0 times as large");

@@ -2,7 +2,10 @@
 
 #include <SQLiteCpp/SQLiteCpp.h>
 
+#include <array>
+
 #include "indexer/store/hair_look_table.h"
+#include "indexer/store/laid_pair_table.h"
 #include "tests/support/example_library.h"
 
 namespace quarterturn {
@@ -209,16 +212,18 @@ TEST_F(PairRecords, HairIsMeasuredOnceUntilThePhotoIsShownTheOtherWayRound) {
 TEST_F(PairRecords, AnAlignmentHoldsForTheSameTwoPhotosShownTheSameWay) {
     library.pairs().keep_made({{look, {pair_of(Angle::left, first, second)}}});
     const Pair pair = library.pairs().all().front();
-    const PairAlignment alignment{1.25, -0.01, 0.5, 0.125, true};
-    const auto keep = [&] { library.pairs().keep_alignment(pair, 1, alignment); };
-    const auto kept = [&] { return library.pairs().alignment(pair, 1); };
+    const KeptLaying laying{{1.25, -0.01, 0.5, 0.125, true}, 0.75, 1.5, {}, 0.25, 0.5};
+    const auto table = [&](int version) { return LaidPairTable(library.database(), version); };
+    const auto kept_by = [&](int version) -> std::optional<KeptLaying> {
+        const auto all = table(version).of(std::array{pair.id});
+        return all.empty() ? std::nullopt : std::optional(all.begin()->second);
+    };
+    const auto keep = [&] { table(1).keep(pair.id, laying); };
+    const auto kept = [&] { return kept_by(1); };
     keep();
     reopen();
-    EXPECT_EQ(kept(), alignment);
-    EXPECT_EQ(library.pairs().alignment(pair, 2), std::nullopt) << "a newer way to find it";
-    Pair other = pair;
-    other.made.second = third;
-    EXPECT_EQ(library.pairs().alignment(other, 1), std::nullopt);
+    EXPECT_EQ(kept(), laying);
+    EXPECT_EQ(kept_by(2), std::nullopt) << "a newer way to find it";
 
     library.head_points().set(second, {{0.5, 0.1}, {0.5, 0.6}});
     EXPECT_EQ(kept(), std::nullopt) << "points set";

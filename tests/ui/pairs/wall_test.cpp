@@ -189,6 +189,9 @@ TEST_F(PairsScreenTest, AClientSeesOnlyPairsOfWhomBothPhotosMayBeShownAndNoName)
     ASSERT_EQ(alone.size(), 1) << "the pair from the back; of the left one it is not recorded "
                                   "whose the second photo is";
     EXPECT_TRUE(says(QStringLiteral("1 of 1")));
+    EXPECT_TRUE(says(QStringLiteral("1 pair that may be shown in consultation")));
+    EXPECT_TRUE(screen.is_for_client());
+    EXPECT_NE(showing<QPushButton>(screen, QStringLiteral("End the showing")), nullptr);
     for (const QLabel* label : screen.findChildren<QLabel*>()) {
         EXPECT_FALSE(label->isVisible() && label->text().contains(QStringLiteral("Mira")));
     }

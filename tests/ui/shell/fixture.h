@@ -33,9 +33,11 @@ class SayingScreen : public Screen {
     QString help() const override { return QStringLiteral("how this screen is used"); }
     void refresh() override { ++refreshed; }
     void arrive(const Place& place) override { arrived = place; }
+    bool is_for_client() const override { return client_looks; }
 
     int refreshed = 0;
     std::optional<Place> arrived;
+    bool client_looks = false;
 };
 
 }  // namespace quarterturn

@@ -9,6 +9,7 @@
 #include "indexer/intake/stored_copies.h"
 #include "indexer/intake/time_left.h"
 #include "indexer/intake/walk.h"
+#include "indexer/lock/lock_file.h"
 #include "indexer/store/records_file.h"
 
 namespace quarterturn {
@@ -33,7 +34,8 @@ bool is_library(FileSystem& disk, const Path& folder) {
 }
 
 bool is_backup(FileSystem& disk, const Path& folder) {
-    return disk.exists(folder / manifest_name) && disk.exists(folder / read_me_name);
+    const bool lists = disk.exists(folder / manifest_name) || disk.exists(folder / lock_file_name);
+    return lists && disk.exists(folder / read_me_name);
 }
 
 // What is kept there is not to be deleted, whatever else holds it too.

@@ -46,7 +46,8 @@ class LockTest : public CardTest {
     }
 
     // Which of the texts stands in a name or a byte of the folder.
-    std::string found_in(const std::filesystem::path& place, const std::vector<std::string>& texts) {
+    std::string found_in(const std::filesystem::path& place,
+                         const std::vector<std::string>& texts) {
         for (const auto& entry : std::filesystem::recursive_directory_iterator(place)) {
             std::string all = entry.path().lexically_relative(place).string();
             if (entry.is_regular_file()) all += text_of(entry.path());
@@ -72,7 +73,8 @@ TEST_F(LockTest, TheMainJobLeavesNothingToRead) {
     said({"tag", "front.jpg", "--angle", "front", "--note", "laughs so"});
     said({"tag", "back.jpg", "--angle", "back"});
     said({"rebuild-cache"});
-    EXPECT_EQ(answer({"undo"})["undone"].is_null(), false);
+    said({"undo"});
+    said({"redo"});
     EXPECT_EQ(photos().size(), 2U);
     const auto sheet = folder / "sheet.pdf";
     said({"sheet", "Low bun", "--out", sheet});
@@ -91,12 +93,13 @@ TEST_F(LockTest, OpensWithThePassphraseOrTheRecoveryKey) {
     std::ofstream(folder / "key words") << key << '\n';
     EXPECT_EQ(answer(with("words", {"photos"}))["photos"].size(), 2U);
     EXPECT_EQ(answer(with("key words", {"photos"}))["photos"].size(), 2U);
-    EXPECT_TRUE(complained(with("wrong", {"photos"}), 1)
-                    .starts_with("qturn: That is not the passphrase"));
+    EXPECT_NE(complained(with("wrong", {"photos"}), 1).find("That is not the passphrase"),
+              std::string::npos);
     forget_keys();
     EXPECT_NE(complained({"photos"}, 2).find("nobody can be asked"), std::string::npos);
-    EXPECT_NE(output_of("pdftotext " + shell_word(folder / "key.pdf") + " -").find(key.substr(0, 4)),
-              std::string::npos);
+    EXPECT_NE(
+        output_of("pdftotext " + shell_word(folder / "key.pdf") + " -").find(key.substr(0, 4)),
+        std::string::npos);
 }
 
 TEST_F(LockTest, TakesANewPassphraseAndANewRecoveryKey) {

@@ -80,12 +80,12 @@ std::vector<std::string> against_both(PhotoGate& gate, const Photo& first, const
     const auto other = gate.may_go(second, use, on).against;
     std::vector<std::string> words;
     for (const Against& each : one) {
-        std::string names = first.file.name + ": ";
+        std::string whose = first.file.name + ": ";
         if (has(other, each)) {
             const bool of_a_person = each.client.has_value();
-            names = of_a_person ? "" : first.file.name + ", " + second.file.name + ": ";
+            whose = of_a_person ? "" : first.file.name + ", " + second.file.name + ": ";
         }
-        words.push_back(names + each.words);
+        words.push_back(whose + each.words);
     }
     for (const Against& each : other) {
         if (!has(one, each)) words.push_back(second.file.name + ": " + each.words);

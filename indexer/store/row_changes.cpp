@@ -22,16 +22,16 @@ Value kept(const sqlite3_value* value) {
 }
 
 // One after another of a changeset's rows.
-class Reader {
+class ChangesReader {
   public:
-    explicit Reader(const Changeset& changes) {
+    explicit ChangesReader(const Changeset& changes) {
         // SQLite reads from it and takes it as no constant.
         succeed_anyhow(sqlite3changeset_start(&changes_, static_cast<int>(changes.size()),
                                               const_cast<char*>(changes.data())));
     }
-    ~Reader() { sqlite3changeset_finalize(changes_); }
-    Reader(const Reader&) = delete;
-    Reader& operator=(const Reader&) = delete;
+    ~ChangesReader() { sqlite3changeset_finalize(changes_); }
+    ChangesReader(const ChangesReader&) = delete;
+    ChangesReader& operator=(const ChangesReader&) = delete;
 
     bool next() {
         const int result = sqlite3changeset_next(changes_);
@@ -95,7 +95,7 @@ std::vector<RowChange> rows_in(const Changeset& changes) {
     return in_words([&] {
         std::vector<RowChange> rows;
         if (changes.empty()) return rows;
-        for (Reader reader(changes); reader.next();) rows.push_back(reader.row());
+        for (ChangesReader reader(changes); reader.next();) rows.push_back(reader.row());
         return rows;
     });
 }

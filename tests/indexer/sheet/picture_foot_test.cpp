@@ -9,7 +9,7 @@
 namespace quarterturn {
 namespace {
 
-constexpr Size page{180, 180};
+constexpr Size square{180, 180};
 
 std::string characters(int count) {
     std::string text;
@@ -19,19 +19,19 @@ std::string characters(int count) {
 
 TEST(PictureFoot, SaysHowManyCharactersFitAndThoseFit) {
     PlainRuler ruler;
-    const std::string reason = reason_against_foot(ruler, page, {"", characters(9000), ""});
+    const std::string reason = reason_against_foot(ruler, square, {"", characters(9000), ""});
     const auto about = reason.find("9000 characters about ");
     ASSERT_NE(about, std::string::npos) << reason;
     const int fits = std::stoi(reason.substr(about + std::string("9000 characters about ").size()));
     EXPECT_GT(fits, 100);
-    EXPECT_EQ(reason_against_foot(ruler, page, {"", characters(fits), ""}), "");
-    EXPECT_FALSE(foot_of(ruler, page, {"", characters(fits), ""}).too_high());
+    EXPECT_EQ(reason_against_foot(ruler, square, {"", characters(fits), ""}), "");
+    EXPECT_FALSE(foot_of(ruler, square, {"", characters(fits), ""}).too_high());
 }
 
 TEST(PictureFoot, LeavesLessForACaptionWhereMoreStandsBesideIt) {
     PlainRuler ruler;
     const auto fits = [&](const FootWords& words) {
-        return reason_against_foot(ruler, page, words).empty();
+        return reason_against_foot(ruler, square, words).empty();
     };
     int length = 10;
     while (fits({"", characters(length), ""})) length += 10;
@@ -41,7 +41,7 @@ TEST(PictureFoot, LeavesLessForACaptionWhereMoreStandsBesideIt) {
 TEST(PictureFoot, SaysWhenNoCaptionWouldFit) {
     PlainRuler ruler;
     const std::string reason =
-        reason_against_foot(ruler, page, {characters(9000), "A low bun", ""});
+        reason_against_foot(ruler, square, {characters(9000), "A low bun", ""});
     EXPECT_NE(reason.find("even without a caption"), std::string::npos) << reason;
 }
 

@@ -9,6 +9,7 @@ namespace quarterturn {
 namespace {
 
 // Around a head, in heights of it (chosen): what is wished for, and the least that looks uncut.
+// With less still, where a photo ends there, no corner of it is left empty.
 constexpr double ample_air = 0.08;
 constexpr double least_air = 0.03;
 
@@ -38,33 +39,6 @@ Box both_heads(const LaidPair& pair) {
 Box head_with_air(const Box& head, double share) {
     const double air = share * head.height;
     return {head.x - air, head.y - air, head.width + 2 * air, head.height + 2 * air};
-}
-
-// What lies within both photos as they are laid, about as far as they are turned a little.
-Box within_both(const TwoLaid& two) {
-    double left = 0, top = 0, right = two.first_aspect, bottom = 1;
-    const Similarity& lay = two.second_onto_first;
-    for (const double share : {0.0, 1.0}) {
-        const double along = share * two.second_aspect;
-        left = std::max(left, lay({0, share}).x);
-        right = std::min(right, lay({two.second_aspect, share}).x);
-        top = std::max(top, lay({along, 0}).y);
-        bottom = std::min(bottom, lay({along, 1}).y);
-    }
-    return {left, top, right - left, bottom - top};
-}
-
-// Without the air that a photo does not have.
-Box with_air_there(const TwoLaid& two, const Box& head, double share) {
-    const Box airy = head_with_air(head, share);
-    const Box there = within_both(two);
-    const double left = std::min(head.x, std::max(airy.x, there.x));
-    const double top = std::min(head.y, std::max(airy.y, there.y));
-    const double right =
-        std::max(head.x + head.width, std::min(airy.x + airy.width, there.x + there.width));
-    const double bottom =
-        std::max(head.y + head.height, std::min(airy.y + airy.height, there.y + there.height));
-    return {left, top, right - left, bottom - top};
 }
 
 double smallest_height(const Box& head, double aspect) {
@@ -133,9 +107,10 @@ HeadsWindow window_of_both_heads(const LaidPair& pair, double cell_aspect) {
     const TwoLaid two = two_laid(pair);
     const Box heads = both_heads(pair);
     const Box usual = window_of(pair, cell_aspect);
-    for (const Box& head : {head_with_air(heads, ample_air), head_with_air(heads, least_air),
-                            with_air_there(two, heads, least_air)}) {
-        if (const auto filled = filled_by_both(two, usual, head)) return {*filled, {}};
+    for (const double air : {ample_air, least_air, 0.0}) {
+        if (const auto filled = filled_by_both(two, usual, head_with_air(heads, air))) {
+            return {*filled, {}};
+        }
     }
     return least_empty(two, head_with_air(heads, least_air), cell_aspect);
 }

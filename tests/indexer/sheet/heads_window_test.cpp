@@ -4,8 +4,6 @@
 
 #include <gtest/gtest.h>
 
-#include <algorithm>
-
 namespace quarterturn {
 namespace {
 
@@ -20,9 +18,11 @@ LaidPair laid_pair(double top, double bottom) {
 
 // From the top of the hair to the chin, and as wide as a head is at least.
 bool holds(const Box& window, double middle, double top, double bottom) {
+    constexpr double hairbreadth = 1e-6;
     const double half = 0.85 * (bottom - top) / 2;
-    return window.y < top && window.y + window.height > bottom && window.x < middle - half &&
-           window.x + window.width > middle + half;
+    return window.y < top + hairbreadth && window.y + window.height > bottom - hairbreadth &&
+           window.x < middle - half + hairbreadth &&
+           window.x + window.width > middle + half - hairbreadth;
 }
 
 constexpr double shapes[] = {0.28, 0.4, 0.5, 0.71, 0.8, 1.0, 1.12, 1.6, 2.0, 2.4};
@@ -59,8 +59,8 @@ TEST(HeadsWindow, HoldsBothHeads) {
     for (const double aspect : shapes) {
         const Box window = window_of_both_heads(pair, aspect).window;
         EXPECT_TRUE(holds(window, 0.375, 0.25, 0.6)) << aspect;
-        EXPECT_LT(window.y, 0.13) << aspect;
-        EXPECT_GT(window.y + window.height, 0.65) << aspect;
+        EXPECT_LT(window.y, 0.13 + 1e-6) << aspect;
+        EXPECT_GT(window.y + window.height, 0.65 - 1e-6) << aspect;
     }
 }
 

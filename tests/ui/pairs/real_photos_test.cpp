@@ -65,7 +65,10 @@ class PhotographedPairsTest : public testing::Test {
         show_active(screen);
     }
     bool wait_for_figures() {
-        return QTest::qWaitFor([&] { return says(QStringLiteral("ΔE00")); }, 60000);
+        const auto told = [&] {
+            return says(QStringLiteral("ΔE00")) || says(QStringLiteral("The colour of the light"));
+        };
+        return QTest::qWaitFor(told, 60000);
     }
     bool wait_until_laid() {
         return QTest::qWaitFor([&] { return button(QStringLiteral("Cross-fade"))->isEnabled(); },

@@ -7,7 +7,7 @@
 #include "indexer/portfolio/gallery_style.h"
 #include "indexer/sheet/html.h"
 #include "indexer/store/library_settings.h"
-#include "indexer/store/text.h"
+#include "indexer/store/text_words.h"
 
 namespace quarterturn {
 namespace {

@@ -1,9 +1,5 @@
 #include "indexer/store/text.h"
 
-#include <algorithm>
-#include <cctype>
-#include <set>
-
 #include <unicode/bytestream.h>
 #include <unicode/coll.h>
 #include <unicode/normalizer2.h>
@@ -87,26 +83,6 @@ bool name_before(std::string_view left, std::string_view right) {
     const UCollationResult result = order->compareUTF8(left, right, error);
     refuse_failure(error);
     return result == UCOL_LESS;
-}
-
-bool share_a_word(std::string_view one, std::string_view other) {
-    const auto words_of = [](std::string_view text) {
-        std::set<std::string> words;
-        std::string word;
-        for (const char letter : folded(text) + ' ') {
-            const auto byte = static_cast<unsigned char>(letter);
-            if (byte >= 0x80 || std::isalnum(byte) != 0) {
-                word += letter;
-                continue;
-            }
-            if (word.size() >= 3) words.insert(word);
-            word.clear();
-        }
-        return words;
-    };
-    const std::set<std::string> others = words_of(other);
-    return std::ranges::any_of(words_of(one),
-                               [&](const auto& word) { return others.contains(word); });
 }
 
 }  // namespace quarterturn

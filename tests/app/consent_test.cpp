@@ -268,10 +268,16 @@ TEST_F(ConsentTest, TheFormIsOnePageToSign) {
     }
     said({"consent", "form", "--write-wording"});
     std::ofstream(std::filesystem::path(library) / "consent-form.txt") << "# Ask me\n\n[sign]\n";
+    EXPECT_NE(complained({"consent", "form", "--out", folder / "own.pdf"}, 1)
+                  .find("consent-form.txt has no line [uses]"),
+              std::string::npos);
+    std::ofstream(std::filesystem::path(library) / "consent-form.txt")
+        << "# Ask me\n\n[uses]\n[sign]\n";
     said({"consent", "form", "--out", folder / "own.pdf"});
     const std::string own = output_of("pdftotext " + shell_word(folder / "own.pdf") + " -");
     EXPECT_NE(own.find("Ask me"), std::string::npos);
-    EXPECT_EQ(own.find("On my website"), std::string::npos);
+    EXPECT_NE(own.find("On my website"), std::string::npos);
+    EXPECT_EQ(own.find("take back your yes"), std::string::npos);
 }
 
 class EveryPhotoOut : public QturnTest {

@@ -14,8 +14,8 @@ class ModeRow;
 class PairView;
 
 // One pair after the other on the whole screen, without a client's name, large enough for fingers,
-// with the lines that photographers want beside their photos. It asks no gate: for a client it is
-// given pairs that may be shown.
+// with the lines that photographers want beside their photos; where no pair is left, a sentence. It
+// asks no gate: for a client it is given pairs that may be shown.
 class WholePage : public QWidget {
     Q_OBJECT
   public:
@@ -45,6 +45,7 @@ class WholePage : public QWidget {
     int position_ = 0;
     bool photos_bright_ = false;  // though the window is dim
     PairView* view_;
+    QLabel* nothing_;
     ModeRow* modes_;
     QLabel* count_;
     QLabel* credits_;

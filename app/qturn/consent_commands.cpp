@@ -103,9 +103,14 @@ Reply grant(Session& session, const ConsentOptions& options) {
                   uses_from(options.uses), options.paper);
 }
 
+// It stays in the history, where nothing can be mended.
+void refuse_unless_told_how(const ConsentOptions& options) {
+    if (options.how) return;
+    throw WrongUse("Say how she said so: --how 'signed form', message or spoken.");
+}
+
 Reply decline(Session& session, const ConsentOptions& options) {
-    if (!options.how)
-        throw WrongUse("Say how she said so: --how 'signed form', message or spoken.");
+    refuse_unless_told_how(options);
     Library& library = session.library();
     const Client client = find_client(library, options.client);
     return record(library, client, entry_from(client, ConsentSaid::declined, options),
@@ -129,10 +134,10 @@ void add_take_downs(Reply& reply, Library& library, const std::vector<Use>& uses
 }
 
 Reply withdraw(Session& session, const ConsentOptions& options) {
+    refuse_unless_told_how(options);
     Library& library = session.library();
     const Client client = find_client(library, options.client);
-    ConsentEntry entry = entry_from(client, ConsentSaid::withdrawn, options);
-    if (!options.how) entry.how = HowGiven::message;
+    const ConsentEntry entry = entry_from(client, ConsentSaid::withdrawn, options);
     const auto standing = uses_to_withdraw(library, client.id);
     std::vector<Use> uses = options.uses.empty() ? standing : uses_from(options.uses);
     std::erase_if(uses,
@@ -251,7 +256,7 @@ void add_consent_commands(CommandSet& commands) {
         {"consent withdraw",
          "Records that a client takes back what she allowed, for one use or for all, and says what "
          "is out there to be taken down.",
-         "qturn consent withdraw 'Ada Lindqvist' --for website"},
+         "qturn consent withdraw 'Ada Lindqvist' --for website --how message"},
         [options](Session& session) { return withdraw(session, *options); });
     add_said_options(withdraw_command, *options);
 

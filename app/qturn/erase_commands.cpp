@@ -1,5 +1,6 @@
 #include <unistd.h>
 
+#include <algorithm>
 #include <iostream>
 
 #include "app/qturn/command_set.h"
@@ -34,7 +35,18 @@ json erasure_json(const Erasure& erasure) {
             {"finished", erasure.finished}};
 }
 
-Reply plan_reply(const ErasurePlan& plan) {
+json places_json(const std::vector<NamedPlace>& places) {
+    json all = json::array();
+    for (const NamedPlace& place : places) {
+        all.push_back({{"place", place.place},
+                       {"said", place.said},
+                       {"goes", place.goes},
+                       {"signed_off", place.signed_off}});
+    }
+    return all;
+}
+
+Reply plan_reply(const ErasurePlan& plan, const NamedByOthers& named) {
     json out_there = json::array();
     for (const Exported& exported : plan.out_there) {
         out_there.push_back({{"id", exported.id.value}, {"file", exported.file}});
@@ -51,12 +63,15 @@ Reply plan_reply(const ErasurePlan& plan) {
                  {"stay", short_list_json(plan.shared)},
                  {"out_there", out_there},
                  {"backups", backups},
+                 {"named", places_json(named.places)},
+                 {"alike", named.alike},
                  {"erasure", nullptr},
                  {"left", json::array()},
                  {"caution", erasure_caution}}};
     for (const std::string& file : files_out_there(plan)) {
         reply.lines.push_back("  Out there: " + file);
     }
+    append(reply.lines, naming_words(named));
     return reply;
 }
 
@@ -70,9 +85,16 @@ std::string name_typed_again(const EraseOptions& options, const Reply& plan) {
     return name;
 }
 
+// What was found beforehand stands among the lines already.
+void add_unless_said(std::vector<std::string>& lines, const std::vector<std::string>& more) {
+    for (const std::string& line : more) {
+        if (std::ranges::find(lines, line) == lines.end()) lines.push_back(line);
+    }
+}
+
 Reply erase(Library& library, const ErasurePlan& plan, const EraseOptions& options) {
     const std::string& name = name_of_what_goes(plan);
-    Reply reply = plan_reply(plan);
+    Reply reply = plan_reply(plan, named_by_others(library, plan));
     if (options.show_only) {
         reply.lines.emplace_back("Nothing was erased.");
         return reply;
@@ -90,9 +112,9 @@ Reply erase(Library& library, const ErasurePlan& plan, const EraseOptions& optio
                                                 " went on " + iso_text(erased.erasure.on) + ".");
     reply.data["erasure"] = erasure_json(erased.erasure);
     reply.data["left"] = erased.left;
-    append(reply.lines, erased.left);
-    append(reply.lines, erased.alike);
     reply.data["alike"] = erased.alike;
+    add_unless_said(reply.lines, erased.left);
+    add_unless_said(reply.lines, erased.alike);
     reply.lines.emplace_back(erasure_caution);
     if (!erased.left.empty() || !erased.alike.empty() || !plan.out_there.empty() ||
         !plan.backups.empty())

@@ -22,6 +22,7 @@ using nlohmann::json;
 
 struct LedgerOptions {
     std::string number;
+    Texts numbers;
     std::string words;
     Text use;
     std::string client;
@@ -155,14 +156,41 @@ Reply place(Session& session, const LedgerOptions& options) {
     return one_export(library, id);
 }
 
+// "41", "#41", and of "41-58" those that are out there still.
+std::vector<ExportId> exports_named(Library& library, const Texts& numbers) {
+    std::vector<ExportId> ids;
+    for (const std::string& text : numbers) {
+        const std::size_t dash = text.find('-', 1);
+        const ExportId first = export_there(library, export_from(text.substr(0, dash))).id;
+        const ExportId last = dash == std::string::npos
+                                  ? first
+                                  : export_there(library, export_from(text.substr(dash + 1))).id;
+        if (last < first)
+            throw WrongUse("'" + text + "' runs backwards: write it from low to high.");
+        for (ExportId id = first; id <= last; ++id.value) {
+            const auto found = library.ledger().find(id);
+            const bool done = found && found->taken_down && first != last;
+            if (found && !done) ids.push_back(id);
+        }
+    }
+    if (ids.empty()) throw StoreError("All of them were taken down before.");
+    return ids;
+}
+
 Reply taken_down(Session& session, const LedgerOptions& options) {
     Library& library = session.library();
-    const ExportId id = export_there(library, export_from(options.number)).id;
+    const std::vector<ExportId> ids = exports_named(library, options.numbers);
     const Date today = date_of(local_now());
     const Date on = options.on ? date_from(*options.on) : today;
     if (on > today) throw WrongUse(iso_text(on) + " has not come yet: tick it off on the day.");
-    tick_off(library, id, {on, options.note});
-    return one_export(library, id);
+    tick_off_all(library, ids, {on, options.note});
+    Reply reply{{}, {{"exports", json::array()}}};
+    for (const ExportId id : ids) {
+        const Exported exported = export_there(library, id);
+        add_export(reply, exported);
+        reply.data["exports"].push_back(to_json(exported));
+    }
+    return reply;
 }
 
 }  // namespace
@@ -203,10 +231,10 @@ void add_ledger_commands(CommandSet& commands) {
     place_command.argument("WHERE", options->words, "In your words");
 
     auto down_command =
-        commands.add({"ledger taken-down", "Ticks off that an exported picture was taken down.",
-                      "qturn ledger taken-down 12 --on 2027-01-15"},
+        commands.add({"ledger taken-down", "Ticks off that exported pictures were taken down.",
+                      "qturn ledger taken-down 12 41-58 --on 2027-01-15"},
                      [options](Session& session) { return taken_down(session, *options); });
-    down_command.argument("EXPORT", options->number, "Its number");
+    down_command.argument("EXPORTS", options->numbers, "By number, or numbers from to");
     down_command.option("--on YYYY-MM-DD", options->on, "The day; today unless named");
     down_command.option("--note TEXT", options->note, "Anything to remember");
 }

@@ -2,16 +2,20 @@
 
 #include <algorithm>
 
+#include "indexer/erasure/files_saying.h"
 #include "indexer/erasure/listed_files.h"
+#include "indexer/erasure/named_by_others.h"
 #include "indexer/store/erasure_table.h"
-#include "indexer/store/text.h"
+#include "indexer/store/own_texts.h"
 
 namespace quarterturn {
 namespace {
 
+// Also one whose name goes on: "Ada Vale" is within "Ada Vale Holm".
 bool has_name_of_another(Library& library, const Client& client) {
+    const SoughtNames name({client.name});
     return std::ranges::any_of(library.clients().all(), [&](const Client& other) {
-        return other.id != client.id && folded(other.name) == folded(client.name);
+        return other.id != client.id && !name.said_in(other.name).empty();
     });
 }
 
@@ -110,28 +114,6 @@ std::string what_goes(const ErasurePlan& plan) {
            ", what she allowed and its papers.";
 }
 
-std::vector<WeddingId> weddings_of(Library& library, ClientId client) {
-    std::vector<WeddingId> weddings;
-    for (const Wedding& wedding : library.weddings().all()) {
-        const auto hers = std::ranges::find(wedding.party, client, &PartyMember::client);
-        if (hers != wedding.party.end()) weddings.push_back(wedding.id);
-    }
-    return weddings;
-}
-
-std::vector<std::string> weddings_named_like(Library& library, std::span<const WeddingId> weddings,
-                                             const std::string& name) {
-    std::vector<std::string> sentences;
-    for (const WeddingId id : weddings) {
-        const auto wedding = library.weddings().find(id);
-        if (!wedding || !share_a_word(wedding->name, name)) continue;
-        sentences.push_back("The wedding " + wedding->name +
-                            " is named with a part of her name: give it another name if that "
-                            "should go too.");
-    }
-    return sentences;
-}
-
 void add_papers_and_inspirations(Library& library, ClientId client,
                                  std::vector<std::string>& files) {
     for (const ConsentEntry& entry : library.consents().of(client)) {
@@ -208,8 +190,8 @@ std::vector<std::string> erasure_words(const ErasurePlan& plan) {
     }
     if (!plan.only && !plan.name_is_hers_alone) {
         words.emplace_back(
-            "Another client has the same name, so it stays where your notes name it: look through "
-            "them yourself.");
+            "Another client is called so too, so the name stays where your notes say it: look whom "
+            "they mean.");
     }
     return words;
 }
@@ -223,18 +205,20 @@ Erased erase(Library& library, const ErasurePlan& plan, Date today) {
     what.files = files_of(library, plan);
     what.name_is_hers_alone = plan.name_is_hers_alone;
     what.on = today;
-    std::vector<std::string> texts;
+    std::vector<std::string> sums;
     for (const Photo& photo : plan.photos) {
         what.photos.push_back(photo.id);
-        texts.push_back(photo.file.sha256);
+        sums.push_back(photo.file.sha256);
     }
-    if (!plan.only && plan.name_is_hers_alone) texts.push_back(plan.client.name);
     const std::vector<WeddingId> hers = weddings_of(library, plan.client.id);
     ErasureTable erasures(library.database());
     erasures.erase(what);
     finish_alone(library);
-    Erased erased{erasures.all().back(), where_found(library, texts), {}};
-    if (!plan.only) erased.alike = weddings_named_like(library, hers, plan.client.name);
+    Erased erased{erasures.all().back(), files_saying(library, names_that_go(plan), sums), {}};
+    if (plan.only) return erased;
+    const auto left = words_of_places_left(places_naming(library.database(), names_that_go(plan)));
+    erased.left.insert(erased.left.begin(), left.begin(), left.end());
+    erased.alike = named_with_a_part(library, hers, plan.client.name);
     return erased;
 }
 

@@ -34,7 +34,7 @@ struct ErasurePlan {
     std::vector<Sitting> sittings;
     std::vector<Exported> out_there;  // of her photos, and not taken down
     std::vector<Backup> backups;      // that may hold her
-    bool name_is_hers_alone = true;   // else it stays in the texts of others
+    bool name_is_hers_alone = true;   // else it stays in the texts of others, which are named
 };
 
 // Throws StoreError when there is no such client.
@@ -52,10 +52,22 @@ std::set<std::string> files_out_there(const ErasurePlan& plan);
 // What will go, and what stays and why, in sentences.
 std::vector<std::string> erasure_words(const ErasurePlan& plan);
 
+// What is of others and names her, as it will be found when she is gone.
+struct NamedByOthers {
+    std::vector<NamedPlace> places;
+    std::vector<std::string> alike;  // sentences: named with a part of her name, which stays
+};
+
+// Nothing where one look alone goes. Throws StoreError.
+NamedByOthers named_by_others(Library& library, const ErasurePlan& plan);
+
+// From where her name will go, and where it stays to be looked at, in sentences.
+std::vector<std::string> naming_words(const NamedByOthers& named);
+
 struct Erased {
     Erasure erasure;
     std::vector<std::string> left;   // sentences: where the library still holds her name
-    std::vector<std::string> alike;  // sentences: weddings named with a part of it, which stay
+    std::vector<std::string> alike;  // as of NamedByOthers
 };
 
 // Throws StoreError when another program has the library open, and DiskError when a file cannot be
@@ -65,9 +77,5 @@ Erased erase(Library& library, const ErasurePlan& plan, Date today);
 // Goes on with erasures that were interrupted; does nothing when there are none. Throws as
 // erase.
 void finish_erasures(Library& library);
-
-// Reads the names of all files of the library, its records and the loose files in it (not the
-// photos): a sentence for each that holds one of the texts, whatever their case (ASCII).
-std::vector<std::string> where_found(Library& library, const std::vector<std::string>& texts);
 
 }  // namespace quarterturn

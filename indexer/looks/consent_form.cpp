@@ -1,7 +1,10 @@
 #include "indexer/looks/consent_form.h"
 
+#include <algorithm>
+
 #include "indexer/disk/write_once.h"
 #include "indexer/record/date_words.h"
+#include "indexer/store/text.h"
 
 namespace quarterturn {
 namespace {
@@ -31,6 +34,12 @@ std::optional<FormPart> part_alone(std::string_view line) {
     if (line == "[until]") return FormPart::until;
     if (line == "[sign]") return FormPart::sign;
     return std::nullopt;
+}
+
+[[noreturn]] void refuse_wording(const Path& file, const std::string& why) {
+    throw StoreError(file.string() + " " + why +
+                     ": mend it, or move it away and write it anew with qturn consent form "
+                     "--write-wording.");
 }
 
 class FormReader {
@@ -64,6 +73,22 @@ class FormReader {
 
     bool open_ = false;  // whether the next line goes on with the last block
 };
+
+void refuse_unless_whole(const Path& file, const std::string& wording) {
+    try {
+        refuse_unless_text("the consent form", wording);
+    } catch (const StoreError&) {
+        refuse_wording(file, "is no text (UTF-8)");
+    }
+    const auto blocks = form_blocks(wording, {});
+    if (blocks.empty()) refuse_wording(file, "is empty");
+    for (const auto& [part, line] :
+         {std::pair(FormPart::uses, "[uses]"), std::pair(FormPart::sign, "[sign]")}) {
+        if (std::ranges::find(blocks, part, &FormBlock::part) == blocks.end()) {
+            refuse_wording(file, std::string("has no line ") + line);
+        }
+    }
+}
 
 }  // namespace
 
@@ -110,8 +135,7 @@ Age: ____________   Name of the parent or guardian: ____________________________
 }
 
 std::vector<FormBlock> form_blocks(std::string_view wording, const FormFacts& facts) {
-    const std::string words = filled(wording, facts);
-    std::string_view rest = words;
+    std::string_view rest = wording;
     constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
     if (rest.starts_with(byte_order_mark)) rest.remove_prefix(byte_order_mark.size());
     FormReader reader;
@@ -120,14 +144,41 @@ std::vector<FormBlock> form_blocks(std::string_view wording, const FormFacts& fa
         reader.line(rest.substr(0, end));
         rest.remove_prefix(std::min(end + 1, rest.size()));
     }
+    for (FormBlock& block : reader.blocks) {
+        block.by_hand =
+            block.part == FormPart::paragraph && block.words.find("____") != std::string::npos;
+        block.words = filled(block.words, facts);
+    }
     return std::move(reader.blocks);
+}
+
+std::string_view use_on_form(Use use) {
+    switch (use) {
+        case Use::own_record:
+            return "Kept to do your hair again";
+        case Use::consultation:
+            return "Shown to other clients";
+        case Use::website:
+            return "On my website";
+        case Use::social_media:
+            return "In social media";
+        case Use::print:
+            return "In print";
+        case Use::competition:
+            return "In a competition";
+        case Use::teaching:
+            return "To teach others";
+    }
+    return {};
 }
 
 std::string consent_form_wording(Library& library) {
     const Path file = library.folder() / consent_form_name;
     if (!library.disk().exists(file)) return std::string(usual_consent_form());
     const Bytes bytes = library.disk().read(file, most_wording_bytes);
-    return {reinterpret_cast<const char*>(bytes.data()), bytes.size()};
+    std::string wording(reinterpret_cast<const char*>(bytes.data()), bytes.size());
+    refuse_unless_whole(file, wording);
+    return wording;
 }
 
 Path write_consent_form_wording(Library& library) {

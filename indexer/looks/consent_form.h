@@ -20,6 +20,7 @@ enum class FormPart { heading, framed, paragraph, uses, until, sign };
 struct FormBlock {
     FormPart part = FormPart::paragraph;
     std::string words;
+    bool by_hand = false;  // there to be filled in on paper: the wording has a line of "____"
 
     bool operator==(const FormBlock&) const = default;
 };
@@ -36,7 +37,11 @@ std::string_view usual_consent_form();
 
 std::vector<FormBlock> form_blocks(std::string_view wording, const FormFacts& facts);
 
-// Her wording, else the usual one. Throws DiskError.
+// As a client reads it on the form: "On my website".
+std::string_view use_on_form(Use use);
+
+// Her wording, else the usual one. Throws DiskError, and StoreError where the file is no text, or
+// does not say where the uses are ticked and where she signs.
 std::string consent_form_wording(Library& library);
 
 // Writes the usual wording for her to change. Throws DiskError when it is there already.

@@ -92,6 +92,8 @@ std::vector<std::string> problems_with_papers(Library& library, std::span<const 
 // That a picture is out there no longer, or where it was put: said of all entries of its file,
 // since a picture of a pair has one for each photo. Undo stops there. Both throw StoreError.
 void tick_off(Library& library, ExportId id, const TakenDown& taken_down);
+// All of them, or none where one was taken down before.
+void tick_off_all(Library& library, std::span<const ExportId> ids, const TakenDown& taken_down);
 void note_place(Library& library, ExportId id, const std::string& place);
 
 // How long before it ends she is told of a consent or a licence: time enough to ask anew.

@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <set>
 
 #include "indexer/looks/consents.h"
 
@@ -82,6 +83,18 @@ void tick_off(Library& library, ExportId id, const TakenDown& taken_down) {
     library.ledger().take_down(id, taken_down);
     for (const Exported& each : others) library.ledger().take_down(each.id, taken_down);
     library.history().stop_at("ticked off that a picture was taken down");
+    all_or_none.commit();
+}
+
+void tick_off_all(Library& library, std::span<const ExportId> ids, const TakenDown& taken_down) {
+    Transaction all_or_none(library.database());
+    std::set<ExportId> ticked;  // with their files
+    for (const ExportId id : ids) {
+        if (ticked.contains(id)) continue;
+        for (const Exported& each : others_of_file(library, id)) ticked.insert(each.id);
+        ticked.insert(id);
+        tick_off(library, id, taken_down);
+    }
     all_or_none.commit();
 }
 

@@ -5,7 +5,7 @@
 #include "indexer/disk/checksum.h"
 #include "indexer/disk/write_once.h"
 #include "indexer/store/library_settings.h"
-#include "indexer/store/text.h"
+#include "indexer/store/text_words.h"
 
 namespace quarterturn {
 namespace {

@@ -16,27 +16,6 @@ constexpr double form_heading_scale = 1.12;
 // On A4; the largest that leaves it on one page, else the smallest.
 constexpr std::array form_points{12.0, 11.5, 11.0, 10.5, least_form_points};
 
-// As a client reads them.
-std::string_view words_for_client(Use use) {
-    switch (use) {
-        case Use::own_record:
-            return "Kept to do your hair again";
-        case Use::consultation:
-            return "Shown to other clients";
-        case Use::website:
-            return "On my website";
-        case Use::social_media:
-            return "In social media";
-        case Use::print:
-            return "In print";
-        case Use::competition:
-            return "In a competition";
-        case Use::teaching:
-            return "To teach others";
-    }
-    return {};
-}
-
 SheetStyle form_style(Paper paper, double points) {
     SheetStyle style = sheet_style(paper);
     style.body_points = points;
@@ -100,7 +79,7 @@ class FormPage {
         const double after_box = line_ * 1.3;
         for (const Use use : all_uses) {
             const double top = flow_.y();
-            put_words(std::string(words_for_client(use)), style_.left(), top,
+            put_words(std::string(use_on_form(use)), style_.left(), top,
                       answer_x(0) - style_.left() - style_.gutter, height);
             for (std::size_t i = 0; i < form_answers.size(); ++i) {
                 put_tick(answer_x(i), top, height);
@@ -170,7 +149,8 @@ Document consent_sheet(const std::vector<FormBlock>& blocks, const FormFacts& fa
     const double scale = paper_size(paper, false).width / paper_size(Paper::a4, false).width;
     Document document;
     for (const double points : form_points) {
-        SheetFlow flow(content, form_style(paper, points * scale), ruler);
+        SheetFlow flow(content, form_style(paper, std::max(points * scale, least_form_points)),
+                       ruler);
         FormPage page(flow);
         for (const FormBlock& block : blocks) page.put(block);
         document = flow.finish();

@@ -6,7 +6,7 @@
 
 namespace quarterturn {
 
-inline constexpr double least_form_points = 10;  // on A4; common practice for what is signed
+inline constexpr double least_form_points = 10;  // common practice for what is signed
 
 Document consent_sheet(const std::vector<FormBlock>& blocks, const FormFacts& facts,
                        TextRuler& ruler, Paper paper);

@@ -1,6 +1,7 @@
 #include "indexer/store/erasure_table.h"
 
 #include "indexer/store/journal.h"
+#include "indexer/store/own_texts.h"
 #include "indexer/store/search_table.h"
 #include "indexer/store/search_words.h"
 #include "indexer/store/statement.h"
@@ -8,46 +9,6 @@
 
 namespace quarterturn {
 namespace {
-
-struct TextColumn {
-    const char* table;
-    const char* column;
-    bool folded = false;
-};
-
-// Free texts, in which a stylist may have named a client.
-constexpr std::array texts_of_others{TextColumn{"wedding", "name"},
-                                     TextColumn{"wedding", "folded_name", true},
-                                     TextColumn{"wedding", "venue"},
-                                     TextColumn{"client", "note"},
-                                     TextColumn{"party_member", "role"},
-                                     TextColumn{"sitting", "note"},
-                                     TextColumn{"look", "name"},
-                                     TextColumn{"look", "folded_name", true},
-                                     TextColumn{"photo", "note"},
-                                     TextColumn{"photo", "accepted_because"},
-                                     TextColumn{"waiver", "reason"},
-                                     TextColumn{"sealed_waiver", "reason"},
-                                     TextColumn{"sign_off", "reopened_because"},
-                                     TextColumn{"recipe_revision", "recipe"},
-                                     TextColumn{"recipe_draft", "recipe"},
-                                     TextColumn{"recipe_template", "name"},
-                                     TextColumn{"recipe_template", "folded_name", true},
-                                     TextColumn{"recipe_template", "recipe"},
-                                     TextColumn{"step_tick", "words"},
-                                     TextColumn{"kit_tick", "item"},
-                                     TextColumn{"timer", "name"},
-                                     TextColumn{"selection", "name"},
-                                     TextColumn{"selection", "folded_name", true},
-                                     TextColumn{"pair_filter", "name"},
-                                     TextColumn{"pair_filter", "folded_name", true},
-                                     TextColumn{"pair_filter", "words"},
-                                     TextColumn{"consent", "guardian"},
-                                     TextColumn{"consent", "witness"},
-                                     TextColumn{"consent", "note"},
-                                     TextColumn{"export", "file"},
-                                     TextColumn{"export_place", "place"},
-                                     TextColumn{"export_taken_down", "note"}};
 
 std::int64_t row_number_read(const Statement& row) {
     std::int64_t number = 0;
@@ -118,7 +79,6 @@ class Eraser {
         erase_photos();
         of_her("DELETE FROM inspiration WHERE client = ?");
         erase_people();
-        if (what_.name_is_hers_alone) erase_name();
     }
 
     ErasureId note() {
@@ -207,23 +167,19 @@ class Eraser {
             json_list(weddings));
     }
 
-    void erase_name() {
-        for (const TextColumn& text : texts_of_others) {
-            const std::string column = text.column;
-            const auto form = [&](std::string_view name) {
-                return text.folded ? folded(name) : std::string(name);
-            };
-            run(database_,
-                "UPDATE OR IGNORE " + std::string(text.table) + " SET " + column + " = replace(" +
-                    column + ", ?1, ?2) WHERE instr(" + column + ", ?1) > 0",
-                form(what_.client.name), form(erased_name));
-        }
-    }
-
     Database& database_;
     const ToErase& what_;
     std::string photos_;
 };
+
+// Those that are to go from the texts of others.
+SoughtNames names_that_go(std::span<const ToErase> all) {
+    std::vector<std::string> names;
+    for (const ToErase& what : all) {
+        if (!what.only && what.name_is_hers_alone) names.push_back(what.client.name);
+    }
+    return SoughtNames(names);
+}
 
 }  // namespace
 
@@ -231,13 +187,21 @@ ErasureId ErasureTable::erase(const ToErase& what) {
     refuse_unless_name("the name to erase", what.client.name);
     Erasing erasing(*database_);
     const ErasureId id = Eraser(*database_, what).erase();
+    take_names_out(*database_, names_that_go({&what, 1}));
     erasing.commit();
     return id;
+}
+
+void ErasureTable::look_after(const ToErase& what, const std::function<void()>& look) {
+    const Erasing taken_back(*database_);
+    Eraser(*database_, what).erase();
+    look();
 }
 
 void ErasureTable::leave_one(std::span<const ToErase> others, std::span<const PhotoId> hers) {
     Erasing erasing(*database_);
     for (const ToErase& other : others) Eraser(*database_, other).erase();
+    take_names_out(*database_, names_that_go(others));
     const std::string photos = json_list<PhotoRow>(hers);
     const std::string not_hers = " NOT IN (SELECT value FROM json_each(?))";
     const std::string exports = "(SELECT id FROM export WHERE photo" + not_hers + ")";
@@ -317,29 +281,6 @@ std::vector<Erasure> ErasureTable::all() {
             row.read(erasure.id, erasure.on, erasure.photos, erasure.looks, erasure.finished);
             return erasure;
         });
-}
-
-std::vector<std::string> ErasureTable::places_of(std::string_view text) {
-    const auto columns = Statement(*database_,
-                                   "SELECT m.name, c.name FROM pragma_table_list AS m, "
-                                   "pragma_table_info(m.name) AS c "
-                                   "WHERE m.schema = 'main' AND m.type = 'table' "
-                                   "AND c.type = 'TEXT' ORDER BY m.name, c.cid")
-                             .rows([](const Statement& row) {
-                                 std::pair<std::string, std::string> column;
-                                 row.read(column.first, column.second);
-                                 return column;
-                             });
-    std::vector<std::string> places;
-    for (const auto& [table, column] : columns) {
-        const auto found =
-            Statement(*database_, "SELECT EXISTS (SELECT 1 FROM " + table + " WHERE instr(lower(" +
-                                      column + "), lower(?)) > 0)")
-                .with(text)
-                .value<bool>();
-        if (found == true) places.push_back(table + "." + column);
-    }
-    return places;
 }
 
 }  // namespace quarterturn

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <functional>
 #include <optional>
 #include <span>
 #include <string>
@@ -22,21 +23,21 @@ struct ToErase {
     Date on{};
 };
 
-// What stands in the place of an erased name in the texts of others.
-inline constexpr std::string_view erased_name = "(erased)";
-
 // Erasure in the records. All functions throw StoreError.
 class ErasureTable {
   public:
     explicit ErasureTable(Database& database) : database_(&database) {}
 
     // One transaction: the client, her photos, looks, sittings, consents and what hangs on them
-    // are gone, a wedding too of which nobody else is; her name stands in no text of others. Where
-    // one look alone is to go: it, its photos, recipe, sign-offs and what hangs on them. The
+    // are gone, a wedding too of which nobody else is; her name is taken out of the texts of others
+    // (own_texts.h). Where one look alone is to go: it, its photos, recipe, sign-offs and what hangs on them. The
     // history of changes is empty, the search index made anew. What went out of hers and was not
     // taken down stays in the ledger, without the photo's name and checksum. The photos of others
     // that show her count as showing somebody who is no client. The files stand on the list.
     ErasureId erase(const ToErase& what);
+    // Calls `look` on the records as they would be then, but for her name in the texts of others,
+    // and takes all of it back.
+    void look_after(const ToErase& what, const std::function<void()>& look);
     // For a library that is to hold one client alone: all of these go in one transaction, and with
     // them every photo but hers, what went out of others, selections that are empty then, and the
     // facts of erasures. No files are listed.
@@ -55,9 +56,6 @@ class ErasureTable {
     void finish();
 
     std::vector<Erasure> all();  // the oldest first
-
-    // Where records hold the text, whatever its case (ASCII): "recipe_revision.recipe", …
-    std::vector<std::string> places_of(std::string_view text);
 
   private:
     Database* database_;

@@ -1,9 +1,5 @@
 #include "indexer/store/text.h"
 
-#include <algorithm>
-#include <cctype>
-#include <set>
-
 #include <unicode/bytestream.h>
 #include <unicode/coll.h>
 #include <unicode/normalizer2.h>
@@ -44,25 +40,6 @@ void refuse_failure(UErrorCode error) {
         throw StoreError(std::string("The Unicode data of this computer (ICU) cannot be used (") +
                          u_errorName(error) + "): install libicu again.");
     }
-}
-
-// Without the combining marks of the block U+0300 to U+036F, which Latin, Greek and Cyrillic use.
-std::string without_accents(std::string_view text) {
-    if (!is_utf8(text)) return std::string(text);
-    UErrorCode error = U_ZERO_ERROR;
-    const icu::Normalizer2* taking_apart = icu::Normalizer2::getNFKDInstance(error);
-    refuse_failure(error);
-    const icu::UnicodeString apart =
-        taking_apart->normalize(icu::UnicodeString::fromUTF8(icu::StringPiece(text.data(), static_cast<int32_t>(text.size()))), error);
-    refuse_failure(error);
-    icu::UnicodeString plain;
-    for (int32_t i = 0; i < apart.length(); i = apart.moveIndex32(i, 1)) {
-        const UChar32 point = apart.char32At(i);
-        if (point < 0x300 || point > 0x36F) plain.append(point);
-    }
-    std::string result;
-    plain.toUTF8String(result);
-    return result;
 }
 
 std::unique_ptr<icu::Collator> root_order() {
@@ -106,26 +83,6 @@ bool name_before(std::string_view left, std::string_view right) {
     const UCollationResult result = order->compareUTF8(left, right, error);
     refuse_failure(error);
     return result == UCOL_LESS;
-}
-
-bool share_a_word(std::string_view one, std::string_view other) {
-    const auto words_of = [](std::string_view text) {
-        std::set<std::string> words;
-        std::string word;
-        for (const char letter : without_accents(folded(text)) + ' ') {
-            const auto byte = static_cast<unsigned char>(letter);
-            if (byte >= 0x80 || std::isalnum(byte) != 0) {
-                word += letter;
-                continue;
-            }
-            if (word.size() >= 3) words.insert(word);
-            word.clear();
-        }
-        return words;
-    };
-    const std::set<std::string> others = words_of(other);
-    return std::ranges::any_of(words_of(one),
-                               [&](const auto& word) { return others.contains(word); });
 }
 
 }  // namespace quarterturn

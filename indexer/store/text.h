@@ -12,10 +12,6 @@ namespace quarterturn {
 // Unicode Standard, chapter 3.13). Bytes that are no UTF-8 are folded as ASCII.
 std::string folded(std::string_view text);
 
-// Whether both hold one word of three letters or more, whatever its case and accents. Bytes beyond
-// ASCII count as letters.
-bool share_a_word(std::string_view one, std::string_view other);
-
 // Throw StoreError unless `text` is UTF-8 without a zero byte, and for a name, more than white
 // space. `what` as in "the client's name".
 void refuse_unless_text(std::string_view what, std::string_view text);

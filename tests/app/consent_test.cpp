@@ -75,7 +75,10 @@ TEST_F(ConsentTest, FromGrantedToTakenDown) {
     said({"ledger", "place", "1", "gallery, third page"});
     EXPECT_TRUE(answer({"ledger", "tasks"})["to_take_down"].empty());
 
-    const json withdrawn = answer({"consent", "withdraw", "Ada Lindqvist"}, 3);
+    EXPECT_NE(complained({"consent", "withdraw", "Ada Lindqvist"}, 2).find("--how"),
+              std::string::npos);
+    const json withdrawn = answer({"consent", "withdraw", "Ada Lindqvist", "--how", "message"}, 3);
+    EXPECT_EQ(withdrawn["entries"][0]["how"], "message");
     EXPECT_EQ(withdrawn["entries"].size(), 1U);
     EXPECT_EQ(withdrawn["to_take_down"], json{1});
     EXPECT_EQ(against(), Words{"withdrawn"});
@@ -89,7 +92,21 @@ TEST_F(ConsentTest, FromGrantedToTakenDown) {
     EXPECT_EQ(answer({"ledger", "list", "--client", "Ada Lindqvist"})["exports"].size(), 1U);
     said({"ledger", "taken-down", "1"}, 1);
     EXPECT_EQ(answer({"consent", "history", "Ada Lindqvist"})["entries"].size(), 2U);
-    said({"consent", "withdraw", "Ada Lindqvist"}, 1);  // there is nothing left
+    said({"consent", "withdraw", "Ada Lindqvist", "--how", "message"}, 1);  // there is nothing left
+}
+
+TEST_F(ConsentTest, SeveralAreTickedOffAtOnce) {
+    grant({});
+    said({"photo", "whose", "bun.jpg", "--own"});
+    for (int i = 0; i < 4; ++i) send();
+    EXPECT_EQ(answer({"ledger", "taken-down", "1", "3-4"})["exports"].size(), 3U);
+    const json there = answer({"ledger", "list", "--out-there"})["exports"];
+    ASSERT_EQ(there.size(), 1U);
+    EXPECT_EQ(there[0]["id"], 2);
+    said({"ledger", "taken-down", "2", "3"}, 1);
+    EXPECT_EQ(answer({"ledger", "list", "--out-there"})["exports"].size(), 1U) << "all, or none";
+    EXPECT_EQ(answer({"ledger", "taken-down", "1-4"})["exports"].size(), 1U);
+    complained({"ledger", "taken-down", "1-9"}, 2);
 }
 
 TEST_F(ConsentTest, AnAlteredScanIsToldWhereItMatters) {
@@ -287,10 +304,16 @@ TEST_F(ConsentTest, TheFormIsOnePageToSign) {
     }
     said({"consent", "form", "--write-wording"});
     std::ofstream(std::filesystem::path(library) / "consent-form.txt") << "# Ask me\n\n[sign]\n";
+    EXPECT_NE(complained({"consent", "form", "--out", folder / "own.pdf"}, 1)
+                  .find("consent-form.txt has no line [uses]"),
+              std::string::npos);
+    std::ofstream(std::filesystem::path(library) / "consent-form.txt")
+        << "# Ask me\n\n[uses]\n[sign]\n";
     said({"consent", "form", "--out", folder / "own.pdf"});
     const std::string own = output_of("pdftotext " + shell_word(folder / "own.pdf") + " -");
     EXPECT_NE(own.find("Ask me"), std::string::npos);
-    EXPECT_EQ(own.find("On my website"), std::string::npos);
+    EXPECT_NE(own.find("On my website"), std::string::npos);
+    EXPECT_EQ(own.find("take back your yes"), std::string::npos);
 }
 
 class EveryPhotoOut : public QturnTest {

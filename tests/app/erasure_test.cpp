@@ -136,9 +136,48 @@ TEST_F(ErasureTest, WhatIsLeftIsSaid) {
 TEST_F(ErasureTest, ANamesakeKeepsHerName) {
     said({"client", "add", "ADA Lindqvist", "--note", "Ada Lindqvist the other"});
     const json erased = answer({"client", "erase", "1", "--yes-erase", "Ada Lindqvist"}, 3);
-    EXPECT_EQ(erased["left"], json::array());
+    EXPECT_EQ(erased["left"].size(), 3U) << "both notes, and the look of another";
     EXPECT_EQ(answer({"client", "show", "ADA Lindqvist"})["client"]["note"],
               "Ada Lindqvist the other");
+}
+
+TEST_F(ErasureTest, ItIsSaidBeforehandFromWhereHerNameGoes) {
+    const json plan = answer({"client", "erase", "Ada Lindqvist", "--show-only"});
+    std::map<std::string, bool> goes;
+    for (const json& named : plan["named"]) goes[named["place"]] = named["goes"].get<bool>();
+    EXPECT_EQ(goes, (std::map<std::string, bool>{
+                        {"the name of the look Plait for Ada Lindqvist of Bea Holm", true},
+                        {"the note of the client Bea Holm", true}}));
+    EXPECT_EQ(answer({"client", "show", "Bea Holm"})["client"]["note"], "sister of Ada Lindqvist");
+}
+
+TEST_F(ErasureTest, ANameThatIsAnOrdinaryWordIsPointedOutAndNotTakenOut) {
+    said({"client", "add", "Low"});
+    said({"look", "add", "Bea Holm", "Low twisted bun"});
+    said({"recipe", "set", "Low twisted bun", "--step", "Lower the ponytail, 6 pins"});
+    said({"settings", "business line", "Low prices"});
+    const json erased = answer({"client", "erase", "Low", "--yes-erase", "Low"}, 3);
+    const std::vector<std::string> left{
+        "The name of the look Low bun of Ada Lindqvist still says Low: look whether she is meant, "
+        "and change it.",
+        "The name of the look Low twisted bun of Bea Holm still says Low: look whether she is "
+        "meant, and change it.",
+        "Your business line, in Settings, still says Low: look whether she is meant, and change "
+        "it."};
+    EXPECT_EQ(erased["left"].get<std::vector<std::string>>(), left);
+    EXPECT_EQ(answer({"client", "show", "Bea Holm"})["looks"][1]["name"], "Low twisted bun");
+}
+
+TEST_F(ErasureTest, OtherFormsOfHerNameGoAndPartsOfItArePointedOut) {
+    said({"client", "add", "Séraphine Vašnovič"});
+    said({"client", "add", "Cia Moor", "--note", "Vasnovic, Seraphine and SÉRAPHINE VAŠNOVIČ"});
+    said(
+        {"photo", "whose", "bea.jpg", "--photographer", "Studio Vašnovič", "--credit", "Vasnovic"});
+    const json erased =
+        answer({"client", "erase", "Séraphine Vašnovič", "--yes-erase", "Séraphine Vašnovič"}, 3);
+    EXPECT_EQ(answer({"client", "show", "Cia Moor"})["client"]["note"], "(erased) and (erased)");
+    EXPECT_EQ(erased["left"], json::array());
+    EXPECT_EQ(erased["alike"].size(), 2U) << "the photographer, and the line";
 }
 
 TEST_F(ErasureTest, RetentionProposesAfterTheYearsSheSets) {

@@ -62,7 +62,7 @@ TEST_F(HairOnlyGate, IsRefusedWhereHerOwnRecordIsRefused) {
     EXPECT_EQ(files_out(), written);
     said({"photo", "whose", "front.jpg", "--own"});
     said(hair_only(confirm));
-    said({"consent", "withdraw", "Ada Lindqvist"});
+    said({"consent", "withdraw", "Ada Lindqvist", "--how", "message"});
     complained(hair_only(top), 1);
     said(hair_only({"--forget"}));  // nothing leaves by that
 }

@@ -77,7 +77,7 @@ TEST_F(PairGoesOutTest, StandsInTheLedgerForBothPhotosAndIsTakenDownOnce) {
     }
     EXPECT_NE(make_it({}, 1)["problem"], "") << "nothing is written over";
     EXPECT_EQ(answer({"ledger", "list", "--out-there"})["exports"].size(), 2U);
-    said({"consent", "withdraw", "Ada Lindqvist"}, 3);
+    said({"consent", "withdraw", "Ada Lindqvist", "--how", "message"}, 3);
     EXPECT_EQ(answer({"ledger", "tasks"}, 3)["to_take_down"].size(), 2U);
     EXPECT_TRUE(pairs({"--use", "website"}).empty());
     said({"ledger", "taken-down", "1"});

@@ -160,7 +160,7 @@ TEST_F(UndoTest, WhatCanNeverBeUndoneSaysSoAndTheNextUndoGoesOn) {
     const json stop = answer({"undo"}, 1);
     EXPECT_EQ(stop, (json{{"done", nullptr}, {"stands", "recorded what Ada Lindqvist allows"}}));
     EXPECT_EQ(answer({"consent", "history", "Ada Lindqvist"})["entries"], history);
-    said({"consent", "withdraw", "Ada Lindqvist"});
+    said({"consent", "withdraw", "Ada Lindqvist", "--how", "message"});
     EXPECT_EQ(said({"undo"}, 1),
               "What you did last cannot be undone: recorded what Ada Lindqvist allows. Undo again "
               "takes back what was before it.\n");

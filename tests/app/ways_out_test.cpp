@@ -72,7 +72,7 @@ TEST_F(WaysOutTest, HerOwnWorkGoesUnlessTheClientRefusesThatToo) {
         say(what, "own record");
         for (const Arguments& way : ways) said(way, std::string(what) == "grant" ? done(way) : 1);
     }
-    said({"consent", "withdraw", "Ada Lindqvist", "--for", "own record"});
+    said({"consent", "withdraw", "Ada Lindqvist", "--for", "own record", "--how", "message"});
     for (const Arguments& way : ways) {
         EXPECT_NE(complained(way, 1).find("bun.jpg"), std::string::npos) << way.front();
     }

@@ -91,6 +91,9 @@ void ErasePart::show_plan(ErasurePlan plan) {
     for (const std::string& sentence : erasure_words(*plan_)) {
         words_->addWidget(make_text(from_utf8(sentence)));
     }
+    for (const std::string& sentence : naming_words(named_by_others(session_.library(), *plan_))) {
+        words_->addWidget(make_text(from_utf8(sentence)));
+    }
     for (const Exported& exported : plan_->out_there) {
         //: the file of a picture that went out
         words_->addWidget(make_quiet(tr("Out there: %1").arg(from_utf8(exported.file))));

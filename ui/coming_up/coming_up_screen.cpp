@@ -91,19 +91,20 @@ void ComingUpScreen::refresh() {
 void ComingUpScreen::show_reminders() {
     empty_layout(reminders_);
     const LedgerTasks tasks = ledger_tasks(session_.library(), session_.today(), usual_days_before);
-    const auto add = [this](const QString& sentence, Moment moment = Moment::portfolio) {
+    const Place ledger{.moment = Moment::portfolio, .to_take_down = true};
+    const auto add = [this](const QString& sentence, const Place& place) {
         auto* link = new SentenceLink(sentence);
-        connect(link, &SentenceLink::clicked, this,
-                [this, moment] { session_.go_to({.moment = moment}); });
+        connect(link, &SentenceLink::clicked, this, [this, place] { session_.go_to(place); });
         reminders_->addWidget(link);
     };
     const auto out_there = static_cast<int>(tasks.to_take_down.size());
     if (out_there > 0) {
-        add(tr("%n picture(s) went out and may not be shown any longer.", nullptr, out_there));
+        add(tr("%n picture(s) went out and may not be shown any longer.", nullptr, out_there),
+            ledger);
     }
-    for (const EndingSoon& ending : tasks.ending_soon) add(from_utf8(ending.words));
+    for (const EndingSoon& ending : tasks.ending_soon) add(from_utf8(ending.words), ledger);
     if (const auto reminder = backup_reminder(session_.library(), session_.today())) {
-        add(from_utf8(*reminder), Moment::keeping_safe);
+        add(from_utf8(*reminder), {.moment = Moment::keeping_safe});
     }
 }
 

@@ -99,10 +99,9 @@ void SaidForm::add_way() {
     witness_->setPlaceholderText(tr("Who heard it"));
     witness_->setAccessibleName(tr("The witness who heard it"));
     column_->addWidget(witness_);
-    const auto show_witness = [this] {
-        witness_->setVisible(all_ways[static_cast<std::size_t>(how_->currentIndex())] ==
-                             HowGiven::spoken);
-    };
+    how_->setPlaceholderText(tr("Choose how"));
+    if (question_.said != ConsentSaid::granted) how_->setCurrentIndex(-1);
+    const auto show_witness = [this] { witness_->setVisible(how() == HowGiven::spoken); };
     connect(how_, &QComboBox::currentIndexChanged, this, show_witness);
     show_witness();
     giver_ = new GiverFields;
@@ -142,9 +141,6 @@ void SaidForm::show_before() {
         question_.uses.empty() ? nullptr : consent_on(entries, question_.uses.front(), today).entry;
     const ConsentEntry* last = before ? before : entries.empty() ? nullptr : &entries.back();
     giver_->show_giver(age_on(entries, today), last);
-    if (question_.said == ConsentSaid::withdrawn) {
-        how_->setCurrentIndex(static_cast<int>(HowGiven::message));
-    }
     if (!shown_) return;
     const ShownAs as =
         before && before->said == ConsentSaid::granted ? before->shown : ShownAs::hair_only;
@@ -163,12 +159,17 @@ void SaidForm::attach(const Path& file) {
     paper_name_->setText(from_utf8(file.filename().string()));
 }
 
+std::optional<HowGiven> SaidForm::how() const {
+    const int chosen = how_->currentIndex();
+    return chosen < 0 ? std::nullopt : std::optional(all_ways[static_cast<std::size_t>(chosen)]);
+}
+
 ConsentEntry SaidForm::entry() const {
     ConsentEntry entry;
     entry.client = question_.client.id;
     entry.said = question_.said;
     entry.said_on = date_in(*said_on_);
-    entry.how = all_ways[static_cast<std::size_t>(how_->currentIndex())];
+    entry.how = how().value();
     if (entry.how == HowGiven::spoken) entry.witness = to_utf8(witness_->text().trimmed());
     if (question_.said != ConsentSaid::withdrawn) giver_->say_in(entry);
     if (shown_) {
@@ -192,6 +193,7 @@ std::vector<Use> SaidForm::chosen_uses() const {
 void SaidForm::save() {
     const auto uses = chosen_uses();
     if (uses.empty()) return notice_->say(tr("Tick what she says it of."));
+    if (!how()) return notice_->say(tr("Choose how she said it: it stays in the history so."));
     try {
         record_said(session_.library(), {{entry(), uses}}, paper_);
     } catch (const std::exception& problem) {

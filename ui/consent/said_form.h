@@ -2,6 +2,7 @@
 
 #include <QWidget>
 #include <map>
+#include <optional>
 
 #include "indexer/looks/consents.h"
 
@@ -50,6 +51,7 @@ class SaidForm : public QWidget {
     void add_paper();
     void add_buttons();
     void show_before();
+    std::optional<HowGiven> how() const;  // nothing: not chosen yet
     ConsentEntry entry() const;
     std::vector<Use> chosen_uses() const;
     void choose_paper();

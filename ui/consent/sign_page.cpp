@@ -73,8 +73,6 @@ void SignPage::show_client(const Client& client) {
     until_ = nullptr;
     blocks_ = form_blocks(consent_form_wording(session_.library()), facts());
     for (const FormBlock& block : blocks_) add_block(block);
-    // Hers to leave out of the wording, and needed all the same.
-    if (uses_.empty()) column_->addWidget(make_uses());
     column_->addWidget(make_sign_part());
     column_->addStretch();
 }
@@ -92,7 +90,8 @@ void SignPage::add_block(const FormBlock& block) {
             break;
         }
         case FormPart::paragraph:
-            column_->addWidget(make_text(words));
+            // What is filled in by hand on paper has fields of its own here.
+            if (!block.by_hand) column_->addWidget(make_text(words));
             break;
         case FormPart::uses:
             column_->addWidget(make_uses());
@@ -119,7 +118,7 @@ QWidget* SignPage::make_uses() {
 }
 
 void SignPage::add_use(QGridLayout& grid, int row, Use use) {
-    const QString name = capitalised_words(shown(use));
+    const QString name = from_utf8(use_on_form(use));
     auto* group = new QButtonGroup(this);
     grid.addWidget(make_text(name), row, 0);
     int column = 1;
@@ -194,7 +193,7 @@ std::vector<SaidOfUses> SignPage::answers() const {
 void SignPage::save() {
     const auto said = answers();
     if (said.empty()) return notice_->say(tr("Nothing is ticked yet, and that means no."));
-    if (pad_->is_empty()) return notice_->say(tr("The signature is still missing."));
+    if (!pad_->is_signed()) return notice_->say(tr("The signature is still missing."));
     try {
         record_with_picture(session_.library(), {blocks_, facts(), said, pad_->picture()},
                             session_.now());

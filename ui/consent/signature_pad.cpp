@@ -12,6 +12,7 @@ namespace {
 
 constexpr int least_height_steps = 40;
 constexpr int least_width_steps = 80;
+constexpr int least_ink_steps = 10;  // shorter than the shortest initials
 constexpr double pen_width = 2.6;    // of a fine felt pen, in device-independent pixels
 constexpr double picture_scale = 3;  // sharp on paper
 
@@ -22,6 +23,16 @@ SignaturePad::SignaturePad(QWidget* parent) : QWidget(parent) {
     setMinimumSize(space(least_width_steps), space(least_height_steps));
     setCursor(Qt::CrossCursor);
     setAccessibleName(tr("Area to sign in with a pen, a finger or the mouse"));
+}
+
+bool SignaturePad::is_signed() const {
+    double length = 0;
+    for (const QPolygonF& stroke : strokes_) {
+        for (int i = 1; i < stroke.size(); ++i) {
+            length += QLineF(stroke[i - 1], stroke[i]).length();
+        }
+    }
+    return length >= space(least_ink_steps);
 }
 
 void SignaturePad::clear() {

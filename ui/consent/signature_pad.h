@@ -13,7 +13,7 @@ class SignaturePad : public QWidget {
   public:
     explicit SignaturePad(QWidget* parent = nullptr);
 
-    bool is_empty() const { return strokes_.empty(); }
+    bool is_signed() const;  // by strokes of some length: a dot is no signature
     void clear();
     // Ink on white, without the frame and the line to sign on.
     QImage picture() const;

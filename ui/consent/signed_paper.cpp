@@ -31,7 +31,7 @@ std::string answer(Use use, const std::vector<SaidOfUses>& all) {
     }
     //: a use, and the answer for it
     return to_utf8(signed_words(QT_TRANSLATE_NOOP("signed_paper", "%1: %2"))
-                       .arg(capitalised_words(shown(use)), words));
+                       .arg(from_utf8(use_on_form(use)), words));
 }
 
 std::string who_signed(const SignedForm& form) {
@@ -76,7 +76,7 @@ std::vector<FormBlock> answered(const SignedForm& form) {
             }
         } else if (block.part == FormPart::until) {
             blocks.push_back({FormPart::paragraph, how_long(form.said)});
-        } else if (block.part != FormPart::sign) {
+        } else if (block.part != FormPart::sign && !block.by_hand) {
             blocks.push_back(block);
         }
     }

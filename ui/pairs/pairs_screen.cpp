@@ -243,10 +243,9 @@ void PairsScreen::ask_client_screen() {
     emit alone_asked(true);
 }
 
-// What was allowed may be withdrawn while she looks.
+// What was allowed may be withdrawn while she looks: the wall, with names, is not for her either.
 void PairsScreen::show_for_client() {
     client_pairs_->show(wall_->shown_that_may(Use::consultation));
-    if (client_pairs_->rowCount() == 0) return leave_whole_screen();
     for_client_->show_position(for_client_->position());
 }
 

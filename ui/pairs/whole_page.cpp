@@ -30,7 +30,11 @@ WholePage::WholePage(Session& session, ShownPairs& pairs, LaidPairs& laid, Viewe
     column->setContentsMargins(space(4), space(4), space(4), space(3));
     column->setSpacing(space(3));
     column->addWidget(build_top());
+    nothing_ = make_heading(tr("Nothing may be shown here any longer."));
+    nothing_->setAlignment(Qt::AlignCenter);
+    nothing_->hide();
     column->addWidget(view_, 1);
+    column->addWidget(nothing_, 1);
     column->addWidget(build_foot());
     const auto show = [this] {
         if (isVisible()) show_pair();
@@ -60,6 +64,7 @@ QWidget* WholePage::build_foot() {
     light_ = make_button({});
     connect(light_, &QPushButton::clicked, this, &WholePage::toggle_light);
     count_ = make_quiet({});
+    count_->setWordWrap(false);
     credits_ = make_quiet({});
     connect(back_, &QPushButton::clicked, this, [this] { step(-1); });
     connect(next_, &QPushButton::clicked, this, [this] { step(1); });
@@ -83,6 +88,13 @@ QWidget* WholePage::build_foot() {
 }
 
 void WholePage::show_position(int position) {
+    const bool any = pairs_.rowCount() > 0;
+    view_->setVisible(any);
+    nothing_->setVisible(!any);
+    for (QWidget* of_a_pair : {static_cast<QWidget*>(count_), static_cast<QWidget*>(credits_),
+                               static_cast<QWidget*>(modes_)}) {
+        of_a_pair->setVisible(any);
+    }
     position_ = std::clamp(position, 0, std::max(pairs_.rowCount() - 1, 0));
     const QLocale locale;
     //: which pair of how many

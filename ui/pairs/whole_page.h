@@ -14,8 +14,8 @@ class ModeRow;
 class PairView;
 
 // One pair after the other on the whole screen, without a client's name, large enough for fingers,
-// with the lines that photographers want beside their photos. It asks no gate: for a client it is
-// given pairs that may be shown, and says so.
+// with the lines that photographers want beside their photos; where no pair is left, a sentence. It
+// asks no gate: for a client it is given pairs that may be shown, and says so.
 class WholePage : public QWidget {
     Q_OBJECT
   public:
@@ -52,6 +52,7 @@ class WholePage : public QWidget {
     int position_ = 0;
     bool photos_bright_ = false;  // though the window is dim
     PairView* view_;
+    QLabel* nothing_;
     ModeRow* modes_;
     QLabel* what_;    // for a client: which pairs these are
     QLabel* unfair_;  // what was not taken alike

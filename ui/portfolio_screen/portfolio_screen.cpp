@@ -173,6 +173,7 @@ void PortfolioScreen::open_hair_only() {
 void PortfolioScreen::arrive(const Place& place) {
     just_found_ = false;
     if (place.use) uses_->setCurrentIndex(static_cast<int>(*place.use));
+    if (place.to_take_down) return show_part(Part::ledger);
     if (!place.photo) return;
     photo_ = place.photo;
     show_part(Part::choosing);

@@ -47,6 +47,7 @@ struct Place {
     std::optional<Shot> shot{};
     std::optional<PhotoId> photo{};
     std::optional<Use> use{};
+    bool to_take_down = false;  // to the list of what went out and has to be taken down
     std::vector<std::filesystem::path> sources{};  // a card or folders that photos came from
 };
 

@@ -231,15 +231,38 @@ TEST_F(ConsentWork, TheFormsWordingIsHersOnceItIsWritten) {
     EXPECT_THROW(write_consent_form_wording(library), DiskError) << "hers is never written over";
     const std::string own =
         "\xEF\xBB\xBF# Yes or no\r\n\r\nDear {client},\r\nplease tick.\r\n"
-        "[uses]\r\n! Ask {business}.\r\n";
+        "[uses]\r\n! Ask {business}.\r\n\r\nAge: ____ of {client}\r\n\r\n[sign]\r\n";
     write_bytes(file, std::as_bytes(std::span(own)));
     const auto blocks =
         form_blocks(consent_form_wording(library), {"Mira", "Pins and Paper", "", {}});
     const std::vector<FormBlock> expected{{FormPart::heading, "Yes or no"},
                                           {FormPart::paragraph, "Dear Mira, please tick."},
                                           {FormPart::uses, ""},
-                                          {FormPart::framed, "Ask Pins and Paper."}};
+                                          {FormPart::framed, "Ask Pins and Paper."},
+                                          {FormPart::paragraph, "Age: ____ of Mira", true},
+                                          {FormPart::sign, ""}};
     EXPECT_EQ(blocks, expected);
+}
+
+// A fact that is not known is a line to fill in, and the sentence stays on the screen.
+TEST_F(ConsentWork, AFactThatIsNotKnownMakesNoParagraphOneToFillInByHand) {
+    const auto blocks = form_blocks("Call: {contact}\n", {});
+    ASSERT_EQ(blocks.size(), 1U);
+    EXPECT_NE(blocks[0].words.find("____"), std::string::npos);
+    EXPECT_FALSE(blocks[0].by_hand);
+}
+
+TEST_F(ConsentWork, AFormOnWhichNothingCanBeSaidIsRefusedByItsName) {
+    const Path file = library.folder() / consent_form_name;
+    for (const char* wording : {"", "\n\n", "[uses]\n", "[sign]\n", "[uses]\n[sign]\n\xff"}) {
+        write_bytes(file, std::as_bytes(std::span(std::string_view(wording))));
+        try {
+            consent_form_wording(library);
+            ADD_FAILURE() << wording;
+        } catch (const StoreError& refused) {
+            EXPECT_NE(std::string(refused.what()).find(consent_form_name), std::string::npos);
+        }
+    }
 }
 
 }  // namespace

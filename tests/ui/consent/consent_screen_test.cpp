@@ -164,6 +164,10 @@ TEST_F(Withdrawing, IsAsEasyAsGrantingAndSaysWhatIsOutThere) {
     EXPECT_FALSE(says("To take down"));
     press("Withdraw…: website");
     press("Record it");
+    EXPECT_TRUE(says("Choose how she said it"));
+    EXPECT_EQ(entries().size(), 2U);
+    field<QComboBox>("How she said it")->setCurrentIndex(1);
+    press("Record it");
     ASSERT_EQ(entries().size(), 3U);
     EXPECT_EQ(entries().back().said, ConsentSaid::withdrawn);
     EXPECT_EQ(entries().back().use, Use::website);
@@ -179,6 +183,7 @@ TEST_F(Withdrawing, IsAsEasyAsGrantingAndSaysWhatIsOutThere) {
 
 TEST_F(Withdrawing, EverythingInOneGo) {
     press("Withdraw everything…");
+    field<QComboBox>("How she said it")->setCurrentIndex(1);
     press("Record it");
     EXPECT_EQ(uses_to_withdraw(library(), open.example.mira),
               std::vector<Use>{});
@@ -191,6 +196,7 @@ TEST_F(Withdrawing, EverythingInOneGo) {
 
 TEST_F(Withdrawing, WhatWasSaidStaysInTheHistory) {
     press("Withdraw…: print");
+    field<QComboBox>("How she said it")->setCurrentIndex(1);
     press("Record it");
     EXPECT_TRUE(says("Print: granted, hair only"));
     EXPECT_TRUE(says("Print: withdrawn"));

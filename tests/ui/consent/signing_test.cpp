@@ -41,13 +41,14 @@ TEST_F(Signing, ShowsTheWordingOfTheForm) {
     EXPECT_TRUE(says("Mira Okonjo-Lindqvist"));
     EXPECT_TRUE(says("starting point"));
     EXPECT_TRUE(says("the scan is attached; or says it before a witness"));
+    EXPECT_FALSE(says("____")) << "what is filled in by hand has fields here";
     EXPECT_EQ(problems_at_all_sizes(screen), QStringList());
 }
 
 TEST_F(Signing, KeepsAnswersWithThePictureOfWhatWasSigned) {
-    press("Website: Yes, hair only");
-    press("Social media: No");
-    press("Teaching: Yes, with my face");
+    press("On my website: Yes, hair only");
+    press("In social media: No");
+    press("To teach others: Yes, with my face");
     sign_with_the_mouse();
     press("Record what is signed");
     std::map<Use, ConsentEntry> said;
@@ -75,9 +76,12 @@ TEST_F(Signing, KeepsAnswersWithThePictureOfWhatWasSigned) {
 }
 
 TEST_F(Signing, NothingIsRecordedWithoutASignature) {
-    press("Website: Yes, hair only");
+    press("On my website: Yes, hair only");
     press("Record what is signed");
     EXPECT_TRUE(says("The signature is still missing."));
+    QTest::mouseClick(pad, Qt::LeftButton, {}, {60, 60});
+    press("Record what is signed");
+    EXPECT_TRUE(entries().empty()) << "a dot is no signature";
     sign_with_the_mouse();
     press("Clear the signature");
     press("Record what is signed");

@@ -199,6 +199,12 @@ TEST_F(PairsScreenTest, AClientSeesOnlyPairsOfWhomBothPhotosMayBeShownAndNoName)
     withdraw(open.example.mira, Use::consultation);
     open.session.touch();
     EXPECT_FALSE(says(QStringLiteral("1 of 1"))) << "what was allowed no longer is";
+    EXPECT_TRUE(says(QStringLiteral("Nothing may be shown here any longer.")));
+    EXPECT_EQ(alone.size(), 1) << "the wall with its names is not for her";
+    for (const QLabel* label : screen.findChildren<QLabel*>()) {
+        EXPECT_FALSE(label->isVisible() && label->text().contains(QStringLiteral("Mira")));
+    }
+    EXPECT_EQ(problems_with(screen), QStringList());
 }
 
 TEST_F(PairsScreenTest, TheUseThatIsAllowedIsAFilterWithItsCount) {

@@ -125,8 +125,9 @@ TEST_F(SendingOut, WhatWasWithdrawnIsTakenDown) {
     entry.said_on = parse_date("2026-11-07").value();
     entry.recorded_at = at("2026-11-07T08:00");
     record_consent(library(), entry, std::array{Use::website});
-    press("What went out");
-    EXPECT_TRUE(says("To take down"));
+    screen.arrive({.moment = Moment::portfolio, .to_take_down = true});
+    screen.refresh();
+    EXPECT_TRUE(says("To take down")) << "the list itself, wherever she comes from";
     press("back.jpg was taken down");
     EXPECT_FALSE(says("To take down"));
     EXPECT_TRUE(says("Taken down on"));

@@ -1,0 +1,109 @@
+#include "indexer/erasure/files_saying.h"
+
+#include <algorithm>
+
+namespace quarterturn {
+namespace {
+
+constexpr std::int64_t most_loose_bytes = std::int64_t{1} << 33;
+constexpr std::size_t piece_bytes = std::size_t{1} << 20;
+constexpr std::size_t shared_bytes = 1024;  // of a piece and the next: a name is shorter
+constexpr const char* records_file = "records.sqlite";
+
+class FileSeeker {
+  public:
+    FileSeeker(Library& library, const SoughtNames& names,
+               const std::vector<std::string>& checksums)
+        : library_(library), names_(names), checksums_(checksums) {}
+
+    std::vector<std::string> seek() {
+        seek_in_folder(library_.folder());
+        return std::move(found_);
+    }
+
+  private:
+    void seek_in_folder(const Path& folder) {
+        for (const Path& entry : library_.disk().list(folder)) {
+            const Path place = entry.lexically_relative(library_.folder());
+            const bool is_folder = library_.disk().is_folder(entry);
+            if (is_said(place.filename().string())) {
+                say_named(place);
+            } else if (!is_folder && is_loose(place) && is_ordinary(entry)) {
+                seek_in_file(place);
+            }
+            if (is_folder) seek_in_folder(entry);
+        }
+    }
+
+    bool is_ordinary(const Path& entry) const try {
+        return library_.disk().state(entry).regular;
+    } catch (const DiskError&) {
+        return false;  // a link that leads nowhere
+    }
+
+    bool holds_a_checksum(std::string_view text) const {
+        return std::ranges::any_of(checksums_, [&](const std::string& sum) {
+            return text.find(sum) != std::string_view::npos;
+        });
+    }
+
+    bool is_said(std::string_view text) const {
+        return !names_.said_in(text).empty() || holds_a_checksum(text);
+    }
+
+    bool is_surely_said(std::string_view text) const {
+        const auto said = names_.said_in(text);
+        return std::ranges::any_of(said, &NameSaid::surely) || holds_a_checksum(text);
+    }
+
+    // A file that is no text may hold a short name by chance.
+    bool is_said_within(std::string_view file) const {
+        const bool text = file.substr(0, piece_bytes).find('\0') == std::string_view::npos;
+        for (std::size_t at = 0; at < file.size(); at += piece_bytes) {
+            const std::string_view piece = file.substr(at, piece_bytes + shared_bytes);
+            if (text ? is_said(piece) : is_surely_said(piece)) return true;
+        }
+        return false;
+    }
+
+    // What the records know by its name is told of with them.
+    static bool is_kept(const Path& place) {
+        const Path top = *place.begin();
+        return top == "cache" || top == "inspiration" || top == "consents";
+    }
+
+    // Photos and what is made of them are pictures of others; the records are searched as such, but
+    // for copies that were kept of them.
+    static bool is_loose(const Path& place) {
+        const std::string name = place.filename().string();
+        const bool records = name.starts_with(records_file) && name.find(".kept-") == name.npos;
+        return *place.begin() != "photos" && !is_kept(place) && !records;
+    }
+
+    void say_named(const Path& place) {
+        if (is_kept(place) || library_.photos().path_taken(place.generic_string())) return;
+        found_.push_back("The name of " + (library_.folder() / place).string() +
+                         " still says it: rename it, or remove it.");
+    }
+
+    void seek_in_file(const Path& place) {
+        const Bytes bytes = library_.disk().read(library_.folder() / place, most_loose_bytes);
+        if (!is_said_within({reinterpret_cast<const char*>(bytes.data()), bytes.size()})) return;
+        found_.push_back((library_.folder() / place).string() +
+                         " still says it: look into it, and remove what is hers.");
+    }
+
+    Library& library_;
+    const SoughtNames& names_;
+    const std::vector<std::string>& checksums_;
+    std::vector<std::string> found_;
+};
+
+}  // namespace
+
+std::vector<std::string> files_saying(Library& library, const SoughtNames& names,
+                                      const std::vector<std::string>& checksums) {
+    return FileSeeker(library, names, checksums).seek();
+}
+
+}  // namespace quarterturn

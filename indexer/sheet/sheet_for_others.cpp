@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "indexer/sheet/wording.h"
-#include "indexer/store/text.h"
+#include "indexer/store/text_words.h"
 
 namespace quarterturn {
 namespace {

@@ -1,5 +1,6 @@
 // A pair as one picture that leaves the library.
 
+#include "indexer/portfolio/inspiration.h"
 #include "tests/app/pairs_fixture.h"
 
 namespace quarterturn {
@@ -129,7 +130,10 @@ TEST_F(PairGoesOutTest, ShowAndPictureJudgeAlike) {
 // What a client brought along, and what then came in with the photos.
 TEST_F(PairGoesOutTest, AKeptPictureOfSomebodyElseNeverGoesAsHers) {
     const std::string second = pairs().at(0)["second"]["name"];
-    complained({"pairs", "like", folder / "card" / second, "--client", "Ada Lindqvist"}, 1);
+    {
+        Library opened = Library::open(library);
+        keep_inspiration(opened, folder / "card" / second, ClientId{1}, LocalTime{});
+    }
     EXPECT_EQ(answer({"photo", "whose", second})["photos"].at(0)["credit"]["whose"],
               "somebody else");
     EXPECT_NE(complained({"photo", "whose", second, "--own"}, 1).find("somebody else's work"),

@@ -129,11 +129,11 @@ TEST_F(UndoTest, PhotosPairsAndSelections) {
     expect_undone({"portfolio", "select", "Other page", "--forget"},
                   "forgot the selection Other page");
     expect_undone({"pairs", "keep", "Buns", "--family", "low bun"}, "kept the filter Buns");
-    said({"pairs", "keep", "Rolls", "--family", "roll"});
+    said({"pairs", "keep", "Rolls", "--family", "plait"});
     expect_undone({"pairs", "forget", "Rolls"}, "forgot the filter Rolls");
     expect_undone({"pairs", "facts", "Low bun", "--family", "low bun"},
                   "changed what Low bun is found by");
-    std::filesystem::copy_file(QUARTERTURN_SOURCE "/demo_photos/photos/camera/QTC_0450.JPG",
+    std::filesystem::copy_file(QUARTERTURN_SOURCE "/demo_photos/photos/phone/20260822_153002.jpg",
                                folder / "liked.jpg");
     expect_undone({"pairs", "like", folder / "liked.jpg", "--client", "Ada Lindqvist"},
                   "kept a picture with a client");

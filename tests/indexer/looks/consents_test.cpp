@@ -146,6 +146,7 @@ TEST_F(ConsentWork, AChildSaysNoByHerselfAndNeverYes) {
     record_consent(library, yes, uses);
     record_consent(library, said(ConsentSaid::withdrawn, "2026-11-09", mira), uses);
     yes.said_on = on("2029-11-08");
+    yes.recorded_at = at("2029-11-08T10:00");
     yes.giver = ConsentGiver::herself;
     yes.guardian.clear();
     yes.age = AgeBand::from_18;

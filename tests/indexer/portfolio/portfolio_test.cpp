@@ -10,6 +10,7 @@
 #include "indexer/worker/confined.h"
 #include "tests/support/demo_truth.h"
 #include "tests/support/example_library.h"
+#include "tests/support/files.h"
 
 namespace quarterturn {
 namespace {
@@ -54,6 +55,7 @@ class Portfolio : public testing::Test, public ExampleLibrary {
         const CsvRow row = truth_of(file);
         Photo photo = example_photo(Path(file).filename().string());
         photo.file.orientation = std::stoi(row.at("orientation"));
+        photo.file.sha256 = sha256(read_bytes(demo_file(file)));
         photo.measures = {5, 0, 0.5, 0, 0};
         photo.tags.sitting = row.at("sitting") == "b-day" ? day : trial;
         photo.tags.look = looks.at(row.at("client"));

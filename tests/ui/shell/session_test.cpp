@@ -14,6 +14,11 @@ namespace {
 
 class SessionTest : public testing::Test {
   protected:
+    // put_into_bin() takes no day before the library was opened.
+    void bin_since(PhotoId photo, const char* day) {
+        library().history().apply(
+            {.said = "put it into the bin", .binned = {{photo, parse_date(day)}}});
+    }
     Library& library() { return open.session.library(); }
     QString last_said() { return said.isEmpty() ? QString() : said.back().front().toString(); }
 
@@ -101,7 +106,7 @@ TEST_F(SessionTest, SaysHowManyPhotosOfWhatWasUndoneAreGone) {
     const PhotoId gone = library().photos().add(example_photo("one.jpg"));
     const PhotoId left = library().photos().add(example_photo("two.jpg"));
     tag(library(), std::array{gone, left}, {.angle = Angle::back});
-    put_into_bin(library(), {{gone}}, parse_date("2026-10-01").value());
+    bin_since(gone, "2026-10-01");
     EXPECT_EQ(let_go_of_bin(library(), open.session.today()), 1);
     open.session.undo();
     EXPECT_EQ(last_said(),
@@ -170,8 +175,8 @@ TEST_F(SessionTest, LongWorkRunsOnItsOwnConnectionAndAnswersHere) {
 TEST_F(SessionTest, WhatHasLainInTheBinFor30DaysGoesWhenTheLibraryIsOpened) {
     const PhotoId long_ago = library().photos().add(example_photo("one.jpg"));
     const PhotoId lately = library().photos().add(example_photo("two.jpg"));
-    put_into_bin(library(), {{long_ago}}, parse_date("2026-10-08").value());
-    put_into_bin(library(), {{lately}}, parse_date("2026-10-09").value());
+    bin_since(long_ago, "2026-10-08");
+    bin_since(lately, "2026-10-09");
     ASSERT_EQ(open.session.open(open.example.folder / "library"), QString());
     ASSERT_TRUE(QTest::qWaitFor([&] { return !open.session.work(); }));
     ASSERT_EQ(library().bin().all().size(), 1U);

@@ -4,7 +4,6 @@
 #include <QTest>
 
 #include "indexer/erasure/empty_bin.h"
-#include "indexer/intake/bin.h"
 #include "indexer/intake/tagging.h"
 #include "tests/support/consent_said.h"
 #include "tests/ui/shell/fixture.h"

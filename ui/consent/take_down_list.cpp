@@ -19,6 +19,11 @@ std::string folder_of_export(const Exported& exported) {
     return Path(exported.file).parent_path().string();
 }
 
+QString picture_words(const Photo& photo) {
+    //: a file name
+    return TakeDownList::tr("Photo %1").arg(from_utf8(photo.file.name));
+}
+
 }  // namespace
 
 QString export_words(const Exported& exported) {
@@ -125,7 +130,7 @@ QWidget* TakeDownList::make_task(const ToTakeDown& task) {
 // To know it by, and no more: what is done is done to the ledger's entry.
 QWidget* TakeDownList::make_picture(const Photo& photo) {
     auto* tile = new PhotoTile(photo.id, {space(picture_steps), space(picture_steps)});
-    tile->setAccessibleName(tr("Photo %1").arg(from_utf8(photo.file.name)));
+    tile->setAccessibleName(picture_words(photo));
     tile->setFocusPolicy(Qt::NoFocus);
     tile->setEnabled(false);
     tiles_.emplace(photo.id, tile);
@@ -140,7 +145,10 @@ void TakeDownList::show_picture(PhotoId photo) {
     look.picture = session_.pictures().at_hand(photo, small_long_edge);
     look.mirrored = known->second.tags.mirrored;
     const auto [first, last] = tiles_.equal_range(photo);
-    for (auto tile = first; tile != last; ++tile) tile->second->show_look(look);
+    for (auto tile = first; tile != last; ++tile) {
+        tile->second->show_look(look);
+        tile->second->setAccessibleName(picture_words(known->second));
+    }
 }
 
 void TakeDownList::tick_off(const std::vector<ExportId>& ids) {

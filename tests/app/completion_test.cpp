@@ -28,7 +28,7 @@ TEST_F(CompletionTest, OffersWhatStandsBehindAGroup) {
 }
 
 TEST_F(CompletionTest, OffersOptionsOfTheCommandAlsoAfterOtherWords) {
-    EXPECT_EQ(offered({"qturn", "--library", "/tmp", "sheet", "3", "--pa"}), "--paper ");
+    EXPECT_EQ(offered({"qturn", "--library", "/tmp", "sheet", "3", "--pap"}), "--paper ");
     EXPECT_EQ(offered({"qturn", "tag", "a.jpg", "--an"}), "--angle ");
 }
 

@@ -35,7 +35,8 @@ std::map<PhotoId, Credit> credits_in(Statement& rows) {
         bool brought = false;
         rows.read(photo, credit.whose, credit.name, credit.until, credit.line, use, brought);
         if (brought) {
-            credit = {.whose = Whose::somebody_else};
+            credit = {};
+            credit.whose = Whose::somebody_else;
             use.reset();
         }
         const auto found = credits.emplace(photo, std::move(credit)).first;

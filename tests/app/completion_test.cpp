@@ -24,7 +24,7 @@ TEST_F(CompletionTest, OffersCommandsByTheirBeginning) {
 TEST_F(CompletionTest, OffersWhatStandsBehindAGroup) {
     EXPECT_EQ(offered({"qturn", "client", "a"}), "add ");
     EXPECT_EQ(offered({"qturn", "clock", ""}),
-              "propose apply decline pair --help --library --json ");
+              "propose apply decline pair --help --library --passphrase-file --json ");
 }
 
 TEST_F(CompletionTest, OffersOptionsOfTheCommandAlsoAfterOtherWords) {

@@ -79,9 +79,11 @@ HeadsWindow measured(const TwoLaid& two, const Box& window) {
              empty_share(window, two.second_aspect, two.second_onto_first)}};
 }
 
-// The smallest window around the head can be moved one way, across the head's narrow side.
+// The smallest window around the head can be moved one way, across the head's narrow side. The head
+// stays in the middle unless that leaves noticeably more empty.
 HeadsWindow least_empty(const TwoLaid& two, const Box& head, double aspect) {
     constexpr int places = 20;
+    constexpr double worth_moving = 0.05;  // of the window (chosen)
     const double height = smallest_height(head, aspect);
     const double spare_width = height * aspect - head.width;
     const double spare_height = height - head.height;
@@ -89,12 +91,13 @@ HeadsWindow least_empty(const TwoLaid& two, const Box& head, double aspect) {
         return measured(two, {head.x - spare_width * share, head.y - spare_height * share,
                               height * aspect, height});
     };
-    HeadsWindow best = at(0.5);
+    const HeadsWindow middle = at(0.5);
+    HeadsWindow best = middle;
     for (int place = 0; place <= places; ++place) {
         HeadsWindow other = at(static_cast<double>(place) / places);
         if (other.most_empty() < best.most_empty()) best = other;
     }
-    return best;
+    return best.most_empty() < middle.most_empty() - worth_moving ? best : middle;
 }
 
 }  // namespace

@@ -131,9 +131,12 @@ class Verifying {
         std::set<std::string> known;
         for (const LibraryFile& file : recorded_files(library_)) known.insert(file.path);
         for (const LibraryFile& file : all) known.insert(file.path);
-        for (const Path& file : files_below(library_.disk(), library_.folder() / "photos")) {
-            const std::string path = file.lexically_relative(library_.folder()).generic_string();
-            if (!known.contains(path)) report_.without_record.push_back(path);
+        for (const char* kept : {"photos", "consents", "inspiration"}) {
+            for (const Path& file : files_below(library_.disk(), library_.folder() / kept)) {
+                const std::string path =
+                    file.lexically_relative(library_.folder()).generic_string();
+                if (!known.contains(path)) report_.without_record.push_back(path);
+            }
         }
         std::ranges::sort(report_.without_record);
     }

@@ -39,7 +39,7 @@ struct VerifyReport {
     std::int64_t files = 0;         // read now
     std::int64_t files_before = 0;  // photos read before it was stopped
     std::vector<FileTrouble> troubles{};
-    std::vector<std::string> without_record{};  // files in photos/, relative to the library
+    std::vector<std::string> without_record{};  // files of hers, relative to the library
     std::vector<std::string> records{};         // sentences: what is wrong with the records
     std::vector<std::string> seals{};  // sentences: signed-off looks that lack a photo of theirs
     bool stopped = false;              // what was read counts; run again, it goes on

@@ -27,10 +27,20 @@ Path folder_of_papers(ClientId client) {
     return Path("consents") / ("client " + std::to_string(client.value));
 }
 
-// "form.pdf", "form (2).pdf" …
-Path free_place(Library& library, const Path& folder, const Path& name) {
+// Written whole by an attempt that was interrupted before the records knew of it.
+bool is_left(Library& library, const Path& place, std::string_view sum) {
+    const auto papers = library.consents().papers();
+    const bool recorded = std::ranges::any_of(
+        papers, [&](const ConsentPaper& paper) { return paper.path == place.generic_string(); });
+    return !recorded && sha256_of_file(library.disk(), library.folder() / place) == sum;
+}
+
+// "form.pdf", "form (2).pdf" …: free, or with what was left of the same paper.
+Path place_of_paper(Library& library, const Path& folder, const Path& name, std::string_view sum) {
     Path place = folder / name;
-    for (int number = 2; library.disk().exists(library.folder() / place); ++number) {
+    for (int number = 2;
+         library.disk().exists(library.folder() / place) && !is_left(library, place, sum);
+         ++number) {
         Path numbered = name.stem();
         numbered += " (" + std::to_string(number) + ")";
         numbered += name.extension();
@@ -208,16 +218,17 @@ ConsentPaper add_paper(Library& library, const Path& file, std::span<const Conse
     const Bytes bytes = read_paper(library, file);
     const Path folder = folder_of_papers(client);
     library.disk().make_folders(library.folder() / folder);
-    const Path place = free_place(library, folder, file.filename());
     ConsentPaper paper;
     paper.name = file.filename().string();
-    paper.path = place.generic_string();
     paper.sha256 = sha256(bytes);
+    const Path place = place_of_paper(library, folder, file.filename(), paper.sha256);
+    const bool left = library.disk().exists(library.folder() / place);
+    paper.path = place.generic_string();
     paper.bytes = static_cast<std::int64_t>(bytes.size());
     paper.added_at = now;
     paper.id = library.consents().add_paper(paper);
     library.consents().attach(paper.id, entries);
-    write_once(library.disk(), library.folder() / place, bytes);
+    if (!left) write_once(library.disk(), library.folder() / place, bytes);
     return paper;
 }
 

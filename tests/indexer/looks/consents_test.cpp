@@ -177,6 +177,24 @@ TEST_F(ConsentWork, APaperIsCopiedInAndWatched) {
                  StoreError);
 }
 
+TEST_F(ConsentWork, APaperThatAnInterruptedAttemptLeftIsTakenUp) {
+    const Path scan = folder / "scan.pdf";
+    write_bytes(scan, std::as_bytes(std::span("signed", 6)));
+    const std::vector<ConsentId> entries{grant(mira).id};
+    const Path left =
+        library.folder() / attach_paper(library, scan, entries, at("2026-11-08T09:00")).path;
+    const auto attached = library.consents().papers().size();
+    const Path other = left.parent_path() / "other.pdf";
+    std::filesystem::copy_file(scan, other);
+    const ConsentPaper again = attach_paper(library, scan, entries, at("2026-11-08T09:01"));
+    EXPECT_NE(library.folder() / again.path, left) << "that one is recorded";
+    std::filesystem::copy_file(scan, folder / "other.pdf");
+    const ConsentPaper taken_up =
+        attach_paper(library, folder / "other.pdf", entries, at("2026-11-08T09:02"));
+    EXPECT_EQ(library.folder() / taken_up.path, other);
+    EXPECT_EQ(library.consents().papers().size(), attached + 2);
+}
+
 TEST_F(ConsentWork, APaperThatCannotBeWrittenLeavesNothing) {
     const Path scan = folder / "scan.pdf";
     write_bytes(scan, std::as_bytes(std::span("signed", 6)));

@@ -45,6 +45,11 @@ inline bool sha256sum_agrees(const Path& backup) {
     return std::system(command.c_str()) == 0;
 }
 
+// From its beginning a backup has a list, which names nothing until the first is whole.
+inline bool names_files(const Path& list) {
+    return std::filesystem::exists(list) && text_of(list).find("  ") != std::string::npos;
+}
+
 struct BackupTest : ExampleLibrary {
     BackupTest() {
         add_photo("one.jpg", trial);

@@ -178,11 +178,6 @@ BackupReport back_up_on(const Path& disk_folder, int day, FileSystem& disk) {
     return back_up(library, wishes);
 }
 
-// From its beginning a backup has a list, which names nothing until the first is whole.
-bool names_files(const Path& list) {
-    return std::filesystem::exists(list) && text_of(list).find("  ") != std::string::npos;
-}
-
 TEST_F(PowerCut, WhileItIsBackedUp) {
     {
         BackupTest made;

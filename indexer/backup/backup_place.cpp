@@ -111,9 +111,11 @@ Backup begun_or_new(Library& library, const Path& to) {
 Backup known_backup(Library& library, const Path& to, const Manifest& listed) {
     const auto known = library.backups().marked(listed.mark);
     if (!known) {
-        throw StoreError(to.string() +
-                         " holds a backup of another library, and was left as it is: name a new "
-                         "folder.");
+        throw StoreError(
+            to.string() +
+            " holds a backup that this library does not know, of another library or one "
+            "that was forgotten, and was left as it is: name a new "
+            "folder.");
     }
     const auto records = records_in(listed);
     if (!records.empty() && records.back() > known->newest_records) {

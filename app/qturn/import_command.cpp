@@ -76,7 +76,7 @@ std::vector<std::string> brought_lines(const std::vector<std::string>& names) {
     if (names.empty()) return {};
     return {joined(names) + (names.size() == 1 ? " is kept" : " are kept") +
             " as somebody else's work, among the pictures that clients brought, and never passed "
-            "on: put it in the bin with qturn bin put, or see qturn inspiration list."};
+            "on: put it in the bin with qturn bin add, or see qturn inspiration list."};
 }
 
 Reply report_reply(Library& library, const ImportReport& report) {

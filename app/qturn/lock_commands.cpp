@@ -62,6 +62,16 @@ void refuse_second_lock(const std::optional<LockFile>& lock) {
         "command, such as qturn photos, to go on.");
 }
 
+// The page would open nothing.
+LockReport lock_or_drop_page(Session& session, const NewLock& lock, const LockOptions& options,
+                             const LockWishes& wishes) try {
+    return lock_library(real_file_system(), session.folder(), lock, wishes);
+} catch (const std::exception&) {
+    FileSystem& disk = real_file_system();
+    if (!read_lock(disk, session.folder())) disk.remove(options.recovery_key_out);
+    throw;
+}
+
 Reply set_lock(Session& session, const LockOptions& options) {
     refuse_bad_pdf(session, options.recovery_key_out, options.replace);
     FileSystem& disk = real_file_system();
@@ -71,7 +81,7 @@ Reply set_lock(Session& session, const LockOptions& options) {
     const StopOnSignal stop;
     ProgressLine line(options.progress);
     Reply reply =
-        worked_reply(lock_library(disk, session.folder(), lock, {line.counter(), stop.token()}),
+        worked_reply(lock_or_drop_page(session, lock, options, {line.counter(), stop.token()}),
                      "The library is locked.");
     reply.data["recovery_key_file"] = options.recovery_key_out;
     append(reply.lines, recovery_key_lines(lock.recovery_key, options));

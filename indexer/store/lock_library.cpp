@@ -36,6 +36,16 @@ void refuse_unless_lockable(FileSystem& disk, const Path& folder) {
                                               "on with that first."));
 }
 
+// Copies that were kept of replaced records, and what a service left: nobody knows their keys.
+void refuse_plain_records(FileSystem& disk, const Path& folder) {
+    for (const Path& entry : disk.list(folder)) {
+        if (!is_records_of_others(entry)) continue;
+        throw StoreError(entry.string() +
+                         " lies beside the records and would stay readable: look whether you need "
+                         "it, move it out of the library, and try again. Nothing was changed.");
+    }
+}
+
 // Before anything is written: each new name is one that the disk can take.
 void refuse_long_names(LockedFileSystem& locked, const Path& folder) {
     for (const Path& file : files_to_lock(locked, folder)) {
@@ -112,6 +122,7 @@ LockReport lock_library(FileSystem& disk, const Path& folder, const NewLock& loc
     const FolderLock alone(place);
     refuse_unless_held(alone);
     LockedFileSystem locked(disk, place, lock.keys);
+    refuse_plain_records(disk, place);
     refuse_long_names(locked, place);
     refuse_unless_alone_with(disk, place / records_file_name);
     key_ring::add(place, lock.keys);

@@ -68,11 +68,16 @@ Path free_place_for_records(const Path& folder) {
     }
 }
 
+bool is_records_of_others(const Path& file) {
+    const std::string name = file.filename().string();
+    return looks_like_records(name) && !is_ours(name);
+}
+
 std::vector<std::string> records_of_others(Library& library) {
     std::vector<std::string> sentences;
     for (const Path& file : library.disk().list(library.folder())) {
+        if (!is_records_of_others(file)) continue;
         const std::string name = file.filename().string();
-        if (is_ours(name) || !looks_like_records(name)) continue;
         sentences.push_back(
             name +
             " lies beside the records, as services leave it that copy a folder to several "

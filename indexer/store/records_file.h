@@ -23,6 +23,9 @@ std::vector<std::string> record_problems(Library& library);
 // Where a copy of records goes that would be lost else: "records.sqlite.kept-1".
 Path free_place_for_records(const Path& folder);
 
+// Whether a file beside the records looks like them and is none of the program's own.
+bool is_records_of_others(const Path& file);
+
 // A sentence for each file beside the records that looks like them and is none of the program's
 // own: services that copy folders to other computers make such files of changes that were made
 // there.

@@ -3,6 +3,8 @@
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <sys/stat.h>
 
+#include <optional>
+
 #include "indexer/store/records_file.h"
 
 namespace quarterturn {
@@ -44,7 +46,26 @@ void copy(FileSystem& disk, const Path& from, const Path& to) {
     disk.sync_file(to);
 }
 
+bool same_bytes(FileSystem& disk, const Path& one, const Path& other) {
+    return disk.exists(other) && disk.read(one, any_size) == disk.read(other, any_size);
+}
+
+// The same as it was refused before is kept once.
+std::optional<Path> kept_before(const Path& library, FileSystem& disk) {
+    const Path records = library / records_file_name;
+    for (const Path& kept : disk.list(library)) {
+        const std::string name = kept.filename().string();
+        if (name.find(".kept-") == name.npos || name.ends_with("-wal")) continue;
+        if (same_bytes(disk, records, kept) &&
+            same_bytes(disk, changes_of(records), changes_of(kept))) {
+            return kept;
+        }
+    }
+    return std::nullopt;
+}
+
 Path keep_copies(const Path& library, FileSystem& disk) {
+    if (const auto before = kept_before(library, disk)) return *before;
     const Path records = library / records_file_name;
     Path kept = free_place_for_records(library);
     copy(disk, records, kept);
@@ -89,8 +110,9 @@ void refuse_changes_of_another_file(const Path& library, FileSystem& disk) {
         "in " +
         kept.string() +
         ". Close every window of the program. To go on with the new file, remove "
-        "records.sqlite-wal and records.sqlite-shm; to go back, bring a backup back with qturn "
-        "restore. Keep the library in a folder that no such service copies.");
+        "records.sqlite-wal and records.sqlite-shm; to go back, put a copy that was kept without "
+        "a -wal in its place, or make the library again with qturn restore. Keep the library in a "
+        "folder that no such service copies.");
 }
 
 void remember_records_file(const Path& library, FileSystem& disk) try {

@@ -83,7 +83,9 @@ TEST_F(VerifyTest, HealsFromABackupAndKeepsTheChangedFile) {
     ASSERT_EQ(report.troubles.size(), 3U);
     for (const FileTrouble& trouble : report.troubles) EXPECT_EQ(trouble.healed_from, drive);
     EXPECT_EQ(text_of(report.troubles[0].set_aside), changed);
-    std::filesystem::remove(report.troubles[0].set_aside);
+    for (const FileTrouble& trouble : report.troubles) {
+        std::filesystem::remove(trouble.set_aside);
+    }
     EXPECT_EQ(files_below(library.folder() / "photos"), before);
     EXPECT_EQ(text_of(library.folder() / "inspiration/torn out.jpg"), "torn out of a magazine");
     EXPECT_TRUE(look().whole());

@@ -144,6 +144,14 @@ TEST(LockLibrary, RefusesNamesThatWouldNotFit) {
     EXPECT_FALSE(std::filesystem::exists(made.library / lock_file_name));
 }
 
+TEST(LockLibrary, RefusesCopiesOfRecordsThatWouldStayReadable) {
+    const LibraryToLock made;
+    std::filesystem::copy_file(made.library / "records.sqlite",
+                               made.library / "records.sqlite.kept-1");
+    EXPECT_THROW(lock_library(real_file_system(), made.library, cheap_lock(), {}), StoreError);
+    EXPECT_FALSE(read_lock(real_file_system(), made.library));
+}
+
 TEST(LockLibrary, RefusesAWeakPassphraseAndASecondLock) {
     EXPECT_THROW(new_lock("short"), LockError);
     const LibraryToLock made;

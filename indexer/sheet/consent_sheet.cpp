@@ -72,15 +72,26 @@ class FormPage {
         flow_.put_text(text, x, top + std::max(0.0, (height - needed) / 2), width, height);
     }
 
+    double width_of_use() const { return answer_x(0) - style_.left() - style_.gutter; }
+
+    // On small paper a use takes two lines.
+    double height_of_row() const {
+        double height = row_lines * line_;
+        for (const Use use : all_uses) {
+            const TextItem text = text_item(std::string(use_on_form(use)), style_.body_points);
+            height = std::max(height, flow_.height_of(text, width_of_use()) + 0.2 * line_);
+        }
+        return height;
+    }
+
     // A box for each use and answer, so that each is a choice of its own.
     void put_uses() {
-        const double height = row_lines * line_;
+        const double height = height_of_row();
         make_room((all_uses.size() + 1) * height);
         const double after_box = line_ * 1.3;
         for (const Use use : all_uses) {
             const double top = flow_.y();
-            put_words(std::string(use_on_form(use)), style_.left(), top,
-                      answer_x(0) - style_.left() - style_.gutter, height);
+            put_words(std::string(use_on_form(use)), style_.left(), top, width_of_use(), height);
             for (std::size_t i = 0; i < form_answers.size(); ++i) {
                 put_tick(answer_x(i), top, height);
                 put_words(form_answers[i], answer_x(i) + after_box, top,

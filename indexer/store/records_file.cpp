@@ -33,7 +33,7 @@ bool is_ours(std::string_view name) {
     for (const std::string_view ending : {"", "-wal", "-shm", "-journal", ".opened"}) {
         if (name == ending) return true;
     }
-    return name.starts_with(".new") || name.starts_with(".version-");
+    return name.starts_with(".new") || name.starts_with(".version-") || name.starts_with(".trial");
 }
 
 bool looks_like_records(std::string_view name) {

@@ -74,20 +74,24 @@ Path keep_copies(const Path& library, FileSystem& disk) {
     return kept;
 }
 
-// Tried on copies of the copies, which SQLite changes.
-bool go_together(const Path& kept, FileSystem& disk) {
-    const Path trial(kept.native() + ".trial");
-    copy(disk, kept, trial);
-    copy(disk, changes_of(kept), changes_of(trial));
+// Also what a trial left that was interrupted.
+void clear_trial(const Path& trial, FileSystem& disk) {
+    for (const char* ending : {"", "-wal", "-shm"}) {
+        if (const Path part(trial.native() + ending); disk.exists(part)) disk.remove(part);
+    }
+}
+
+// Tried on copies, which SQLite changes.
+bool go_together(const Path& records, const Path& trial, FileSystem& disk) {
+    copy(disk, records, trial);
+    copy(disk, changes_of(records), changes_of(trial));
     bool sound = false;
     try {
         sound = sound_copy(trial);
     } catch (const StoreError&) {
         sound = false;
     }
-    for (const char* ending : {"", "-wal", "-shm"}) {
-        if (const Path part(trial.native() + ending); disk.exists(part)) disk.remove(part);
-    }
+    clear_trial(trial, disk);
     return sound;
 }
 
@@ -95,14 +99,12 @@ bool go_together(const Path& kept, FileSystem& disk) {
 
 void refuse_changes_of_another_file(const Path& library, FileSystem& disk) {
     const Path records = library / records_file_name;
+    const Path trial(records.native() + ".trial");
+    clear_trial(trial, disk);
     const std::string before = remembered(library, disk);
     if (before.empty() || before == which_file(library) || !any_wait(records, disk)) return;
+    if (go_together(records, trial, disk)) return;
     const Path kept = keep_copies(library, disk);
-    if (go_together(kept, disk)) {
-        disk.remove(kept);
-        disk.remove(changes_of(kept));
-        return;
-    }
     throw StoreError(
         records.string() +
         " was put in the place of another file, as services do that copy folders, and what was "

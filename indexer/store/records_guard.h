@@ -8,7 +8,7 @@
 namespace quarterturn {
 
 // Before the records are opened. Where changes wait that were made to another file, keeps copies of
-// both, and throws StoreError unless they go together: a library that was copied as a whole is
+// both and throws StoreError, unless they go together: a library that was copied as a whole is
 // opened as ever.
 void refuse_changes_of_another_file(const Path& library, FileSystem& disk);
 

@@ -73,9 +73,13 @@ TEST_F(ReplacedRecords, ALibraryThatWasCopiedWithItsChangesIsOpenedAsEver) {
     const Path copied = folder / "copied";
     std::filesystem::copy(folder / "library", copied, copy_options::recursive);
     ASSERT_GT(std::filesystem::file_size(copied / "records.sqlite-wal"), 0U);
+    for (const char* left : {"records.sqlite.trial", "records.sqlite.trial-wal"}) {
+        write_bytes(copied / left, std::as_bytes(std::span("half", 4)));  // by a kill
+    }
     EXPECT_EQ(Library::open(copied).clients().all().size(), 2U);
     for (const Path& file : files_in(copied)) {
         EXPECT_EQ(file.filename().string().find("kept"), std::string::npos) << file;
+        EXPECT_EQ(file.filename().string().find("trial"), std::string::npos) << file;
     }
 }
 

@@ -24,13 +24,13 @@ std::string_view lack_word(Lacks lacks) {
             return "damaged in the library";
         case Lacks::backup:
             return "in no backup";
-        case Lacks::backup_at_hand:
+        case Lacks::backup_not_connected:
             return "in a backup that is not connected";
         case Lacks::whole_file_in_backup:
             return "damaged in the backup";
-        case Lacks::backup_elsewhere:
+        case Lacks::backup_on_card:
             return "in a backup on the same card";
-        case Lacks::staying:
+        case Lacks::in_bin:
             return "in the bin";
         case Lacks::photo:
             return "no photo";

@@ -128,7 +128,7 @@ class CardCheck {
         if (!may_be_photo(library_.disk(), file)) return {{}, Lacks::photo};
         std::string sum = sha256_of_file(library_.disk(), file);
         if (!copies_.knows(sum)) return {{}, Lacks::library};
-        if (binned_.contains(sum)) return {{}, Lacks::staying};
+        if (binned_.contains(sum)) return {{}, Lacks::in_bin};
         const auto copy = copies_.whole_copy(sum);
         if (!copy || one_file(copy->file, file)) return {{}, Lacks::whole_file_in_library};
         LookedAt looked{std::move(sum), {}, {}};
@@ -150,9 +150,9 @@ class CardCheck {
             if (!backup.photos.contains(*photo)) continue;
             if (looked.whole_in[i]) return std::nullopt;
             if (backup.on_the_card) {
-                lacks = Lacks::backup_elsewhere;
+                lacks = Lacks::backup_on_card;
             } else {
-                lacks = backup.at_hand ? Lacks::whole_file_in_backup : Lacks::backup_at_hand;
+                lacks = backup.at_hand ? Lacks::whole_file_in_backup : Lacks::backup_not_connected;
             }
         }
         return lacks;
@@ -179,7 +179,7 @@ std::string sentence(const FileToKeep& file) {
                    "again.";
         case Lacks::backup:
             return name + " is in the library, and in no backup yet: make a backup.";
-        case Lacks::backup_at_hand:
+        case Lacks::backup_not_connected:
             return name +
                    " is in a backup that is not connected: connect its drive, so that the "
                    "file there can be looked at.";
@@ -187,9 +187,9 @@ std::string sentence(const FileToKeep& file) {
             return name +
                    " is in the library, but its file in the backup is gone or damaged: make "
                    "a backup that reads every file anew.";
-        case Lacks::backup_elsewhere:
+        case Lacks::backup_on_card:
             return name + " is in a backup that lies on the same card: make one on another drive.";
-        case Lacks::staying:
+        case Lacks::in_bin:
             return name +
                    " lies in the bin of the library and goes for good there: take it out of "
                    "the bin if you want to keep it.";

@@ -16,10 +16,10 @@ enum class Lacks {
     library,
     whole_file_in_library,
     backup,
-    backup_at_hand,        // one that holds it is not connected, so that nobody can look
+    backup_not_connected,  // one that holds it is not connected, so that nobody can look
     whole_file_in_backup,  // gone or damaged there
-    backup_elsewhere,      // the only one lies on the card itself
-    staying,               // it lies in the bin, and goes for good
+    backup_on_card,        // the only one lies on the card itself
+    in_bin,                // it lies in the bin, and goes for good
     photo,
     reading
 };
@@ -46,8 +46,8 @@ struct SafeWishes {
     std::stop_token stop{};
 };
 
-// Reads every photo there, its file in the library and those in the backups. Throws StoreError, also
-// for a folder in which a library or a backup lies, or that lies in one.
+// Reads every photo there, its file in the library and those in the backups. Throws StoreError,
+// also for a folder in which a library or a backup lies, or that lies in one.
 SafeToDelete safe_to_delete(Library& library, const SafeWishes& wishes);
 
 }  // namespace quarterturn

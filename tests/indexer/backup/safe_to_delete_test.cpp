@@ -61,8 +61,8 @@ TEST_F(SafeTest, WhatIsDamagedInAConnectedBackupIsNot) {
 TEST_F(SafeTest, ABackupWhoseDriveIsAwayIsNotBelieved) {
     back_up_to(drive);
     std::filesystem::rename(folder / "drive", folder / "in the drawer");
-    EXPECT_EQ(to_keep(),
-              (Keep{{"one.jpg", Lacks::backup_at_hand}, {"two.jpg", Lacks::backup_at_hand}}));
+    EXPECT_EQ(to_keep(), (Keep{{"one.jpg", Lacks::backup_not_connected},
+                               {"two.jpg", Lacks::backup_not_connected}}));
 }
 
 TEST_F(SafeTest, NothingInALibraryOrABackupIsEverSafe) {
@@ -78,7 +78,7 @@ TEST_F(SafeTest, NothingInALibraryOrABackupIsEverSafe) {
 TEST_F(SafeTest, WhatLiesInTheBinIsNot) {
     put_into_bin(library, std::array{photo_named("one.jpg").id}, parse_date("2026-11-08").value());
     back_up_to(drive);
-    EXPECT_EQ(to_keep(), (Keep{{"one.jpg", Lacks::staying}}));
+    EXPECT_EQ(to_keep(), (Keep{{"one.jpg", Lacks::in_bin}}));
 }
 
 TEST_F(SafeTest, WhatCouldNotBeBackedUpIsNot) {

@@ -198,7 +198,7 @@ class BackupRun {
         disk.make_folders(waiting.parent_path());
         copy_records(library_, waiting);
         const std::string sum = sha256_of_file(disk, waiting);
-        if (sha256(disk.read_back(waiting)) != sum || !sound_copy(waiting)) {
+        if (sha256_read_back(disk, waiting) != sum || !sound_copy(waiting)) {
             throw StoreError("The records could not be copied whole to " +
                              folder_.folder().string() +
                              ": run qturn verify; the backup before is as it was.");

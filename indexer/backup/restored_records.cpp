@@ -4,6 +4,7 @@
 #include <cctype>
 
 #include "indexer/disk/checksum.h"
+#include "indexer/disk/reads_back.h"
 #include "indexer/erasure/erase.h"
 #include "indexer/store/erasure_table.h"
 #include "indexer/store/records_file.h"
@@ -74,7 +75,7 @@ Library open_copy(const BackupFolder& backup, const Manifest& listed, const std:
     clear(disk, folder);
     disk.write_new(folder / records_file_name, bytes);
     disk.sync_file(folder / records_file_name);
-    if (disk.read_back(folder / records_file_name) != bytes) {
+    if (!reads_back_as(disk, folder / records_file_name, bytes)) {
         throw StoreError("The records do not read back as they were written to " + folder.string() +
                          ": the disk may be failing. Choose another.");
     }

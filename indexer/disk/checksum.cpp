@@ -27,6 +27,21 @@ std::string hex_text(const Digest& digest, unsigned int length) {
     return hex;
 }
 
+using Take = std::function<void(std::span<const std::byte>)>;
+
+std::string sha256_of_pieces(const std::function<void(const Take&)>& read) {
+    const std::unique_ptr<EVP_MD_CTX, decltype(&EVP_MD_CTX_free)> context(EVP_MD_CTX_new(),
+                                                                          &EVP_MD_CTX_free);
+    refuse_unless(context && EVP_DigestInit_ex(context.get(), EVP_sha256(), nullptr) == 1);
+    read([&](std::span<const std::byte> piece) {
+        refuse_unless(EVP_DigestUpdate(context.get(), piece.data(), piece.size()) == 1);
+    });
+    Digest digest{};
+    unsigned int length = 0;
+    refuse_unless(EVP_DigestFinal_ex(context.get(), digest.data(), &length) == 1);
+    return hex_text(digest, length);
+}
+
 }  // namespace
 
 std::string sha256(std::span<const std::byte> bytes) {
@@ -38,16 +53,11 @@ std::string sha256(std::span<const std::byte> bytes) {
 }
 
 std::string sha256_of_file(FileSystem& disk, const Path& file) {
-    const std::unique_ptr<EVP_MD_CTX, decltype(&EVP_MD_CTX_free)> context(EVP_MD_CTX_new(),
-                                                                          &EVP_MD_CTX_free);
-    refuse_unless(context && EVP_DigestInit_ex(context.get(), EVP_sha256(), nullptr) == 1);
-    disk.read_through(file, [&](std::span<const std::byte> piece) {
-        refuse_unless(EVP_DigestUpdate(context.get(), piece.data(), piece.size()) == 1);
-    });
-    Digest digest{};
-    unsigned int length = 0;
-    refuse_unless(EVP_DigestFinal_ex(context.get(), digest.data(), &length) == 1);
-    return hex_text(digest, length);
+    return sha256_of_pieces([&](const Take& take) { disk.read_through(file, take); });
+}
+
+std::string sha256_read_back(FileSystem& disk, const Path& file) {
+    return sha256_of_pieces([&](const Take& take) { disk.read_back(file, take); });
 }
 
 std::string sha256(std::string_view text) {

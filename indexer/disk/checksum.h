@@ -17,6 +17,9 @@ std::string sha256(std::string_view text);
 // Of a file of any size, read piece by piece. Throws DiskError.
 std::string sha256_of_file(FileSystem& disk, const Path& file);
 
+// The same as the disk answers it (FileSystem::read_back).
+std::string sha256_read_back(FileSystem& disk, const Path& file);
+
 // A file that is damaged has none. Throws DiskError.
 bool has_checksum(FileSystem& disk, const Path& file, std::string_view checksum);
 

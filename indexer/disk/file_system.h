@@ -61,8 +61,10 @@ class FileSystem {
     // An ordinary file of any size, given piece by piece in its order; refuses what read() refuses.
     virtual void read_through(const Path& file,
                               const std::function<void(std::span<const std::byte>)>& take) = 0;
-    // Reads past the page cache where the system lets us, so that it is the disk that answers.
-    virtual Bytes read_back(const Path& file) = 0;
+    // The same, past the page cache where the system lets us and the file was synced, so that it is
+    // the disk that answers.
+    virtual void read_back(const Path& file,
+                           const std::function<void(std::span<const std::byte>)>& take) = 0;
     // Creates the file with mode 0600; refuses to overwrite; leaves nothing when it fails.
     virtual void write_new(const Path& file, std::span<const std::byte> bytes) = 0;
     virtual void sync_file(const Path& file) = 0;

@@ -6,7 +6,6 @@
 #include <algorithm>
 #include <cerrno>
 #include <cstdio>
-#include <limits>
 
 #include "indexer/disk/open_file.h"
 
@@ -123,11 +122,11 @@ class PosixFileSystem final : public FileSystem {
         read_pieces(open, file, take);
     }
 
-    Bytes read_back(const Path& file) override {
+    void read_back(const Path& file,
+                   const std::function<void(std::span<const std::byte>)>& take) override {
         OpenFile open(file, open_to_read, Doing::reading);
-        open.sync();  // only clean pages can be dropped
         open.drop_page_cache();
-        return read_whole(open, file, std::numeric_limits<std::int64_t>::max());
+        read_pieces(open, file, take);
     }
 
     void write_new(const Path& file, std::span<const std::byte> bytes) override {

@@ -1,17 +1,17 @@
 #include "indexer/disk/write_once.h"
 
-#include <algorithm>
 #include <cerrno>
 
 #include "indexer/disk/checksum.h"
 #include "indexer/disk/disk_error.h"
+#include "indexer/disk/reads_back.h"
 
 namespace quarterturn {
 namespace {
 
 void refuse_unless_equal(FileSystem& disk, const Path& unseen, const Path& file,
                          std::span<const std::byte> bytes) {
-    if (std::ranges::equal(disk.read_back(unseen), bytes)) return;
+    if (reads_back_as(disk, unseen, bytes)) return;
     throw DiskError(file.string() +
                         " does not read back as it was written: the disk may be failing. Choose "
                         "another disk.",

@@ -2,6 +2,8 @@
 
 #include <cerrno>
 
+#include "indexer/disk/reads_back.h"
+
 namespace quarterturn {
 
 Incoming::Incoming(Library& library) : disk_(library.disk()), folder_(library.incoming_folder()) {
@@ -25,8 +27,7 @@ void Incoming::put(const std::string& sha256, std::span<const std::byte> bytes) 
     const Path file = part(sha256);
     disk_.write_new(file, bytes);
     disk_.sync_file(file);
-    const Bytes back = disk_.read_back(file);
-    if (std::equal(back.begin(), back.end(), bytes.begin(), bytes.end())) return;
+    if (reads_back_as(disk_, file, bytes)) return;
     throw DiskError("What was written to " + file.string() +
                         " reads back different: this disk cannot be trusted with photos; use "
                         "another one and keep the card.",

@@ -30,7 +30,7 @@ Taker::Taker(Library& library, Decoder& decoder, const StoredCopies& copies, Con
 Taken Taker::take(const FoundFile& found) try {
     if (!may_be_photo(library_.disk(), found.file)) return LeftAlone{};
     if (found.state.bytes > largest_photo_file) return too_large(found.state.bytes);
-    const auto hold = file_budget_.hold(2 * found.state.bytes);  // the bytes, and as read back
+    const auto hold = file_budget_.hold(found.state.bytes);
     return take_bytes(found.file, library_.disk().read(found.file, largest_photo_file));
 } catch (const DiskError& error) {
     return Refused{error.what()};

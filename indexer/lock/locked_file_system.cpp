@@ -140,20 +140,25 @@ Bytes LockedFileSystem::read_front(const Path& file, std::int64_t most_bytes) {
     });
 }
 
-void LockedFileSystem::read_through(const Path& file,
-                                    const std::function<void(std::span<const std::byte>)>& take) {
+void LockedFileSystem::read_pieces(ReadPieces how, const Path& file,
+                                   const std::function<void(std::span<const std::byte>)>& take) {
     named(file, Doing::reading, [&] {
-        if (!encrypted(file)) return beneath_.read_through(place_of(file), take);
+        if (!encrypted(file)) return (beneath_.*how)(place_of(file), take);
         ContentsReader reader(*keys_, take);
-        beneath_.read_through(place_of(file),
-                              [&](std::span<const std::byte> piece) { reader.feed(piece); });
+        (beneath_.*how)(place_of(file),
+                         [&](std::span<const std::byte> piece) { reader.feed(piece); });
         reader.end();
     });
 }
 
-Bytes LockedFileSystem::read_back(const Path& file) {
-    return named(file, Doing::reading,
-                 [&] { return unlocked(file, beneath_.read_back(place_of(file))); });
+void LockedFileSystem::read_through(const Path& file,
+                                    const std::function<void(std::span<const std::byte>)>& take) {
+    read_pieces(&FileSystem::read_through, file, take);
+}
+
+void LockedFileSystem::read_back(const Path& file,
+                                 const std::function<void(std::span<const std::byte>)>& take) {
+    read_pieces(&FileSystem::read_back, file, take);
 }
 
 void LockedFileSystem::write_new(const Path& file, std::span<const std::byte> bytes) {

@@ -38,7 +38,8 @@ class LockedFileSystem final : public FileSystem {
     Bytes read_front(const Path& file, std::int64_t most_bytes) override;
     void read_through(const Path& file,
                       const std::function<void(std::span<const std::byte>)>& take) override;
-    Bytes read_back(const Path& file) override;
+    void read_back(const Path& file,
+                   const std::function<void(std::span<const std::byte>)>& take) override;
     void write_new(const Path& file, std::span<const std::byte> bytes) override;
     void sync_file(const Path& file) override;
     void sync_folder(const Path& folder) override;
@@ -57,6 +58,9 @@ class LockedFileSystem final : public FileSystem {
     std::optional<Path> below(const Path& path) const;
     bool encrypted(const Path& file) const;
     Bytes unlocked(const Path& file, const Bytes& locked) const;
+    using ReadPieces = decltype(&FileSystem::read_through);
+    void read_pieces(ReadPieces how, const Path& file,
+                     const std::function<void(std::span<const std::byte>)>& take);
     std::optional<Path> plain_entry(const Path& folder, const Path& below_folder,
                                     const std::string& name) const;
     void refuse_to_move(const Path& from, const Path& to, Doing doing);

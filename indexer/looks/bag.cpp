@@ -4,6 +4,7 @@
 #include <cerrno>
 
 #include "indexer/disk/checksum.h"
+#include "indexer/disk/reads_back.h"
 
 namespace quarterturn {
 namespace {
@@ -73,7 +74,7 @@ void BagWriter::write(const Path& file, std::span<const std::byte> bytes) {
     disk_->write_new(file, bytes);
     files_.push_back(file);
     disk_->sync_file(file);
-    if (!std::ranges::equal(disk_->read_back(file), bytes)) {
+    if (!reads_back_as(*disk_, file, bytes)) {
         throw DiskError(
             file.string() +
                 " does not read back as it was written: the disk may be failing. Choose "

@@ -68,26 +68,29 @@ std::span<const std::byte> bytes_of(const cv::Mat& pixels) {
     return {reinterpret_cast<const std::byte*>(pixels.data), pixels.total() * pixels.elemSize()};
 }
 
-bool give(const Descriptor& socket, const Answer& given) {
+bool give(const Descriptor& socket, PassedBytes& passed, const Answer& given) {
     const std::span<const std::byte> bytes =
         given.reply.said == Said::picture ? bytes_of(given.pixels) : std::span(given.bytes);
     WorkerReply reply = given.reply;
     reply.bytes = bytes.size();
-    return send(socket, reply, sealed_bytes(bytes));
+    return send(socket, reply, passed.filled_with(bytes));
 }
 
 // Where nothing is asked for a moment, what was kept for the next photo goes back.
-void wait_for_request(const Descriptor& socket) {
-    if (!wait_for_message(socket, std::chrono::seconds{1})) ::malloc_trim(0);
+void wait_for_request(const Descriptor& socket, PassedBytes& passed) {
+    if (wait_for_message(socket, std::chrono::seconds{1})) return;
+    passed.let_go();
+    ::malloc_trim(0);
 }
 
 void answer_all(const Descriptor& socket, const Answering& answering) {
+    PassedBytes passed;
     for (;;) {
-        wait_for_request(socket);
+        wait_for_request(socket, passed);
         const auto received = receive<Request>(socket);
         if (!received) return;
         const MappedBytes photo{received->memory, received->message.bytes};
-        if (!give(socket, answering(received->message, photo.bytes()))) return;
+        if (!give(socket, passed, answering(received->message, photo.bytes()))) return;
     }
 }
 

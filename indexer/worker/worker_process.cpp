@@ -156,7 +156,10 @@ void WorkerProcess::become_ready() {
 FileMetadata WorkerProcess::metadata(std::span<const std::byte> photo) {
     const Answered answered = ask({.asked = Asked::metadata}, photo);
     if (answered.reply.said != Said::metadata) give_up();
-    auto metadata = unpacked(answered.bytes->bytes());
+    // A copy that the other side cannot change while it is read.
+    const auto given = answered.bytes->bytes();
+    const std::vector<std::byte> own(given.begin(), given.end());
+    auto metadata = unpacked(own);
     if (!metadata) give_up();
     return *std::move(metadata);
 }
@@ -186,7 +189,7 @@ WorkerProcess::Answered WorkerProcess::ask(const Request& request,
     allow_processor_time();
     Request whole = request;
     whole.bytes = photo.size();
-    if (!send(socket_, whole, sealed_bytes(photo))) give_up();
+    if (!send(socket_, whole, passed_.filled_with(photo))) give_up();
     if (!wait_for_message(socket_, limits_.time)) {
         end();
         throw GivenUp(too_long(limits_), /*took_too_long=*/true);

@@ -77,6 +77,7 @@ class WorkerProcess {
     WorkerLimits limits_;
     std::filesystem::path program_;
     Descriptor socket_;
+    PassedBytes passed_;
     pid_t id_ = 0;
     bool has_opened_any_ = false;
 };

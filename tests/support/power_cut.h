@@ -198,7 +198,10 @@ class RecordingDisk : public FileSystem {
                       const std::function<void(std::span<const std::byte>)>& take) override {
         real_.read_through(file, take);
     }
-    Bytes read_back(const Path& file) override { return real_.read_back(file); }
+    void read_back(const Path& file,
+                   const std::function<void(std::span<const std::byte>)>& take) override {
+        real_.read_back(file, take);
+    }
     void write_new(const Path& file, std::span<const std::byte> bytes) override {
         real_.write_new(file, bytes);
         if (!log_->watches(file)) return;

@@ -8,6 +8,7 @@
 #include <csignal>
 #include <fstream>
 
+#include "indexer/disk/reads_back.h"
 #include "tests/support/child.h"
 #include "tests/support/temporary_folder.h"
 
@@ -56,7 +57,10 @@ class FileSystemTest : public testing::Test {
 TEST_F(FileSystemTest, WritesAFileThatOnlyTheUserCanOpen) {
     const Path file = write("one", "words");
     EXPECT_EQ(text(file), "words");
-    EXPECT_EQ(disk.read_back(file), bytes_of("words"));
+    EXPECT_TRUE(reads_back_as(disk, file, bytes_of("words")));
+    for (const char* other : {"", "word", "works", "words "}) {
+        EXPECT_FALSE(reads_back_as(disk, file, bytes_of(other))) << other;
+    }
     EXPECT_EQ(mode_of(file), 0600U);
     EXPECT_EQ(disk.state(file).bytes, 5);
     EXPECT_TRUE(disk.state(file).regular);

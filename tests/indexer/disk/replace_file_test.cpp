@@ -14,7 +14,7 @@ class ReplaceFile : public testing::Test {
   protected:
     ReplaceFile() { disk.write_new(file, old_bytes); }
 
-    bool holds(const Bytes& bytes) { return real_file_system().read_back(file) == bytes; }
+    bool holds(const Bytes& bytes) { return real_file_system().read(file, any_size) == bytes; }
     std::size_t names() { return real_file_system().list(folder.path()).size(); }
     // True when replacing went through.
     bool replaced() {
@@ -39,7 +39,7 @@ TEST_F(ReplaceFile, ReplacesAndLeavesNothingElse) {
 
 TEST_F(ReplaceFile, MakesAFileThatIsNotThere) {
     replace_file(disk, folder / "another", new_bytes);
-    EXPECT_EQ(real_file_system().read_back(folder / "another"), new_bytes);
+    EXPECT_EQ(real_file_system().read(folder / "another", any_size), new_bytes);
 }
 
 TEST_F(ReplaceFile, LeavesOldOrNewWhicheverCallFails) {

@@ -103,10 +103,13 @@ TEST(ImportFaults, AFailingDiskAtAnyCallLosesNothing) {
 // A disk on which what is written reads back different.
 class LyingDisk : public FailingDisk {
   public:
-    Bytes read_back(const Path& file) override {
-        Bytes bytes = FailingDisk::read_back(file);
-        bytes.at(bytes.size() / 2) ^= std::byte{1};
-        return bytes;
+    void read_back(const Path& file,
+                   const std::function<void(std::span<const std::byte>)>& take) override {
+        FailingDisk::read_back(file, [&](std::span<const std::byte> piece) {
+            Bytes changed(piece.begin(), piece.end());
+            changed.at(changed.size() / 2) ^= std::byte{1};
+            take(changed);
+        });
     }
 };
 

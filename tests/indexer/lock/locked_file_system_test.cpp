@@ -115,15 +115,15 @@ class Caller {
                 return text_in(disk_.read(one, static_cast<std::int64_t>(bytes.size())));
             case 3:
                 return text_in(disk_.read_front(one, static_cast<std::int64_t>(bytes.size())));
-            case 4: {
+            case 4:
+            case 5: {
                 std::string all;
-                disk_.read_through(one, [&](std::span<const std::byte> piece) {
+                const auto take = [&](std::span<const std::byte> piece) {
                     all.append(reinterpret_cast<const char*>(piece.data()), piece.size());
-                });
+                };
+                what == 4 ? disk_.read_through(one, take) : disk_.read_back(one, take);
                 return all;
             }
-            case 5:
-                return text_in(disk_.read_back(one));
             case 6:
                 disk_.rename_new(one, other);
                 return "moved";

@@ -75,9 +75,10 @@ class EventfulDisk : public FailingDisk {
   public:
     std::function<void()> event;
 
-    Bytes read_back(const Path& file) override {
+    void read_back(const Path& file,
+                   const std::function<void(std::span<const std::byte>)>& take) override {
         if (event) std::exchange(event, nullptr)();
-        return FailingDisk::read_back(file);
+        FailingDisk::read_back(file, take);
     }
 };
 

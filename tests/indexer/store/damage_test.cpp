@@ -26,7 +26,8 @@ std::string whole_file() {
     example.library.recipes().save(example.look, Recipe{}, at("2026-11-07T12:00"));
     example.library.looks().set_shot_list(example.look, default_shot_list());
     example.library.database().handle().exec("PRAGMA wal_checkpoint(TRUNCATE)");
-    const Bytes bytes = real_file_system().read_back(example.library.folder() / "records.sqlite");
+    const Bytes bytes =
+        real_file_system().read(example.library.folder() / "records.sqlite", any_size);
     return {reinterpret_cast<const char*>(bytes.data()), bytes.size()};
 }
 

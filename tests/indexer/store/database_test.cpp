@@ -44,7 +44,7 @@ class DatabaseFile : public testing::Test {
     void write_sql(const std::string& sql) {
         SQLite::Database(file.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE).exec(sql);
     }
-    std::string checksum() { return sha256(real_file_system().read_back(file)); }
+    std::string checksum() { return sha256(real_file_system().read(file, any_size)); }
     std::string refusal() {
         try {
             Database opened(file);

@@ -1,5 +1,7 @@
 #include <libheif/heif.h>
 
+#include <algorithm>
+#include <array>
 #include <memory>
 #include <opencv2/imgproc.hpp>
 
@@ -87,13 +89,43 @@ std::vector<std::byte> profile(const heif_image_handle* handle) {
 }
 
 // The pixels, still held by `image`.
-cv::Mat pixels_of(heif_image* image, int type) {
+cv::Mat pixels_of(heif_image* image, heif_channel channel, int type) {
     int stride = 0;
-    auto* data = heif_image_get_plane(image, heif_channel_interleaved, &stride);
+    auto* data = heif_image_get_plane(image, channel, &stride);
     if (data == nullptr) throw is_damaged();
-    return {heif_image_get_height(image, heif_channel_interleaved),
-            heif_image_get_width(image, heif_channel_interleaved), type, data,
-            static_cast<std::size_t>(stride)};
+    const cv::Mat pixels{heif_image_get_height(image, channel),
+                         heif_image_get_width(image, channel), type, data,
+                         static_cast<std::size_t>(stride)};
+    check_size(pixels.cols, pixels.rows);
+    return pixels;
+}
+
+StoredPicture decode_together(const heif_image_handle* handle, int long_edge, bool see_through) {
+    const auto image = decode_image(
+        handle, see_through ? heif_chroma_interleaved_RGBA : heif_chroma_interleaved_RGB);
+    const cv::Mat rgb =
+        pixels_of(image.get(), heif_channel_interleaved, see_through ? CV_8UC4 : CV_8UC3);
+    cv::Mat bgr;
+    cv::cvtColor(shrunk(see_through ? on_white(rgb) : rgb, long_edge), bgr, cv::COLOR_RGB2BGR);
+    return {bgr, rgb.cols, rgb.rows, profile(handle)};
+}
+
+// Red, green and blue as libheif holds them; to put all of them together before they are shrunk took
+// a sixth of the time. For opaque pictures of 8 bits.
+StoredPicture decode_apart(const heif_image_handle* handle, int long_edge) {
+    const auto image = decode_image(handle, heif_chroma_444);
+    StoredPicture picture;
+    std::array<cv::Mat, 3> planes;
+    std::ranges::transform(std::array{heif_channel_B, heif_channel_G, heif_channel_R},
+                           planes.begin(), [&](heif_channel channel) {
+                               const cv::Mat plane = pixels_of(image.get(), channel, CV_8UC1);
+                               picture.full_width = plane.cols;
+                               picture.full_height = plane.rows;
+                               return shrunk(plane, long_edge);
+                           });
+    cv::merge(planes.data(), planes.size(), picture.pixels);
+    picture.icc = profile(handle);
+    return picture;
 }
 
 }  // namespace
@@ -108,13 +140,9 @@ StoredPicture decode_heif(std::span<const std::byte> bytes, int long_edge) {
     check_size(heif_image_handle_get_width(handle.get()),
                heif_image_handle_get_height(handle.get()));
     const bool see_through = heif_image_handle_has_alpha_channel(handle.get()) != 0;
-    const auto image = decode_image(
-        handle.get(), see_through ? heif_chroma_interleaved_RGBA : heif_chroma_interleaved_RGB);
-    const cv::Mat rgb = pixels_of(image.get(), see_through ? CV_8UC4 : CV_8UC3);
-    check_size(rgb.cols, rgb.rows);
-    cv::Mat bgr;
-    cv::cvtColor(shrunk(see_through ? on_white(rgb) : rgb, long_edge), bgr, cv::COLOR_RGB2BGR);
-    return {bgr, rgb.cols, rgb.rows, profile(handle.get())};
+    const bool of_8_bits = heif_image_handle_get_luma_bits_per_pixel(handle.get()) == 8;
+    return of_8_bits && !see_through ? decode_apart(handle.get(), long_edge)
+                                     : decode_together(handle.get(), long_edge, see_through);
 }
 
 }  // namespace quarterturn

@@ -15,8 +15,10 @@
 namespace quarterturn {
 namespace {
 
-// EXIF in a JPEG is at most 64 KB and stands at the front (EXIF 2.32 on APP1).
-constexpr std::int64_t front_bytes = 256 * 1024;
+// EXIF in a JPEG is at most 64 KB and stands at the front (EXIF 2.32 on APP1), behind little else.
+constexpr std::int64_t front_bytes = 72 * 1024;
+// Threads that wait for each other after each file take as long for that as for a look at it.
+constexpr std::size_t at_once = 16;
 
 struct Glimpse {
     std::optional<LocalTime> taken;
@@ -122,15 +124,24 @@ class Preview {
     void look_at_all(const std::vector<FoundFile>& files) {
         const Glancer glancer{library_.disk(), stored_, files};
         TimeLeft time{std::ssize(files)};
-        OrderedWork<Glimpsed> work{files.size(), worker_count(),
-                                   [&](std::size_t i) { return glancer.glance(files[i]); },
-                                   wishes_.stop};
+        const auto glance = [&](std::size_t group) {
+            std::vector<Glimpsed> seen;
+            const std::size_t end = std::min(files.size(), (group + 1) * at_once);
+            for (std::size_t i = group * at_once; i < end; ++i) {
+                seen.push_back(glancer.glance(files[i]));
+            }
+            return seen;
+        };
+        const std::size_t groups = (files.size() + at_once - 1) / at_once;
+        OrderedWork<std::vector<Glimpsed>> work{groups, worker_count(), glance, wishes_.stop};
         std::size_t next = 0;
-        while (const auto glimpsed = work.next()) {
-            const FoundFile& found = files[next++];
-            std::visit([&](const auto& what) { meet(found, what); }, *glimpsed);
-            time.done(1);
-            tell(found.file, time);
+        while (const auto group = work.next()) {
+            for (const Glimpsed& glimpsed : *group) {
+                const FoundFile& found = files[next++];
+                std::visit([&](const auto& what) { meet(found, what); }, glimpsed);
+                time.done(1);
+                tell(found.file, time);
+            }
         }
         preview_.stopped = next < files.size();
     }

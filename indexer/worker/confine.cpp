@@ -75,6 +75,7 @@ void allow_work(const Filter& filter) {
                              "write",
                              "readv",
                              "writev",
+                             "pread64",
                              "close",
                              "lseek",
                              "poll",

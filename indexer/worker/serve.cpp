@@ -89,7 +89,7 @@ void answer_all(const Descriptor& socket, const Answering& answering) {
         wait_for_request(socket, passed);
         const auto received = receive<Request>(socket);
         if (!received) return;
-        const MappedBytes photo{received->memory, received->message.bytes};
+        const GivenBytes photo{received->memory, received->message.bytes};
         if (!give(socket, passed, answering(received->message, photo.bytes()))) return;
     }
 }

@@ -13,6 +13,7 @@ namespace {
 
 constexpr int of_this_length = F_SEAL_SHRINK | F_SEAL_GROW | F_SEAL_SEAL;
 constexpr std::size_t most_kept = std::size_t{12} << 20;
+constexpr std::size_t few = std::size_t{256} << 10;
 
 [[noreturn]] void fail(int error_number, const char* what) {
     throw std::system_error(error_number, std::generic_category(), what);
@@ -34,14 +35,36 @@ class MappedPixels final : public cv::MatAllocator {
     }
 };
 
-cv::UMatData* held_pixels(void* start, std::size_t length) {
+cv::Mat held_picture(void* start, int rows, int columns, int type) {
     static const MappedPixels allocator;
+    cv::Mat picture(rows, columns, type, start);
     auto* data = new cv::UMatData(&allocator);
     data->data = static_cast<uchar*>(start);
     data->origdata = data->data;
-    data->size = length;
+    data->size = picture.total() * picture.elemSize();
     data->refcount = 1;
-    return data;
+    picture.u = data;
+    return picture;
+}
+
+// Answers the seals.
+int check(const Descriptor& memory, std::size_t bytes) {
+    const int seals = ::fcntl(memory.number(), F_GET_SEALS);
+    if (seals < 0 || (seals & F_SEAL_SHRINK) == 0) fail(EPERM, "not sealed");
+    const off_t length = ::lseek(memory.number(), 0, SEEK_END);
+    if (length < 0 || static_cast<std::size_t>(length) < bytes) fail(EINVAL, "too short");
+    return seals;
+}
+
+void read_into(const Descriptor& memory, std::span<std::byte> bytes) {
+    off_t at = 0;
+    while (!bytes.empty()) {
+        const ssize_t count = ::pread(memory.number(), bytes.data(), bytes.size(), at);
+        if (count == 0 || (count < 0 && errno != EINTR)) fail(count < 0 ? errno : EIO, "pread");
+        if (count < 0) continue;
+        bytes = bytes.subspan(static_cast<std::size_t>(count));
+        at += count;
+    }
 }
 
 Descriptor new_memory() {
@@ -102,28 +125,37 @@ void PassedBytes::let_go() {
     memory_ = Descriptor{};
 }
 
-MappedBytes::MappedBytes(const Descriptor& sealed, std::size_t bytes) {
-    const int seals = ::fcntl(sealed.number(), F_GET_SEALS);
-    if (seals < 0 || (seals & F_SEAL_SHRINK) == 0) fail(EPERM, "not sealed");
-    const off_t length = ::lseek(sealed.number(), 0, SEEK_END);
-    if (length < 0 || static_cast<std::size_t>(length) < bytes) fail(EINVAL, "too short");
-    lasting_ = (seals & F_SEAL_WRITE) != 0;
-    if (bytes == 0) return;
-    start_ = mapped(sealed, bytes, MAP_PRIVATE);
-    length_ = bytes;
+std::vector<std::byte> copied_bytes(const Descriptor& memory, std::size_t bytes) {
+    check(memory, bytes);
+    std::vector<std::byte> copy(bytes);
+    read_into(memory, copy);
+    return copy;
 }
 
-MappedBytes::~MappedBytes() {
-    if (start_ != nullptr) ::munmap(start_, length_);
-}
-
-cv::Mat MappedBytes::become_picture(int rows, int columns, int type) {
-    cv::Mat picture(rows, columns, type, start_);
-    if (!lasting_) return picture.clone();
-    picture.u = held_pixels(start_, length_);
-    start_ = nullptr;
-    length_ = 0;
+cv::Mat picture_in(const Descriptor& memory, int rows, int columns, int type) {
+    const std::size_t bytes = static_cast<std::size_t>(rows) * static_cast<std::size_t>(columns) *
+                              static_cast<std::size_t>(CV_ELEM_SIZE(type));
+    const bool lasting = (check(memory, bytes) & F_SEAL_WRITE) != 0;
+    if (lasting) return held_picture(mapped(memory, bytes, MAP_PRIVATE), rows, columns, type);
+    cv::Mat picture(rows, columns, type);
+    read_into(memory, {reinterpret_cast<std::byte*>(picture.data), bytes});
     return picture;
+}
+
+GivenBytes::GivenBytes(const Descriptor& memory, std::size_t bytes) {
+    if (bytes <= few) {
+        copy_ = copied_bytes(memory, bytes);
+        bytes_ = copy_;
+        return;
+    }
+    check(memory, bytes);
+    bytes_ = {static_cast<const std::byte*>(mapped(memory, bytes, MAP_PRIVATE)), bytes};
+}
+
+GivenBytes::~GivenBytes() {
+    if (copy_.empty() && !bytes_.empty()) {
+        ::munmap(const_cast<std::byte*>(bytes_.data()), bytes_.size());
+    }
 }
 
 }  // namespace quarterturn

@@ -5,6 +5,7 @@
 #include <cstddef>
 #include <opencv2/core.hpp>
 #include <span>
+#include <vector>
 
 #include "indexer/worker/descriptor.h"
 
@@ -35,27 +36,28 @@ class PassedBytes {
     std::size_t length_ = 0;
 };
 
-// Such memory, to be read. What is written to it stays this process's own.
-class MappedBytes {
+// The first so many bytes of such memory that was passed on. All throw std::system_error for memory
+// that is shorter or not sealed, and when this computer has none for them.
+
+// A copy, which the other side cannot change while it is read.
+std::vector<std::byte> copied_bytes(const Descriptor& memory, std::size_t bytes);
+
+// Pixels of that type. A picture that is filled only once is no copy, and holds the memory.
+cv::Mat picture_in(const Descriptor& memory, int rows, int columns, int type);
+
+// For who trusts the other side not to fill the memory again meanwhile.
+class GivenBytes {
   public:
-    // The first so many bytes. Throws std::system_error for memory that is shorter or not sealed.
-    MappedBytes(const Descriptor& sealed, std::size_t bytes);
-    ~MappedBytes();
-    MappedBytes(const MappedBytes&) = delete;
-    MappedBytes& operator=(const MappedBytes&) = delete;
+    GivenBytes(const Descriptor& memory, std::size_t bytes);
+    ~GivenBytes();
+    GivenBytes(const GivenBytes&) = delete;
+    GivenBytes& operator=(const GivenBytes&) = delete;
 
-    std::span<const std::byte> bytes() const {
-        return {static_cast<const std::byte*>(start_), length_};
-    }
-
-    // The bytes as the pixels of a picture, a copy where the other side fills the memory again; this
-    // is empty afterwards. There are rows × columns × the size of the type of them.
-    cv::Mat become_picture(int rows, int columns, int type);
+    std::span<const std::byte> bytes() const { return bytes_; }
 
   private:
-    void* start_ = nullptr;
-    std::size_t length_ = 0;
-    bool lasting_ = false;
+    std::vector<std::byte> copy_;  // of few bytes, since a mapping costs more than they do
+    std::span<const std::byte> bytes_;
 };
 
 }  // namespace quarterturn

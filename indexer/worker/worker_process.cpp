@@ -156,10 +156,7 @@ void WorkerProcess::become_ready() {
 FileMetadata WorkerProcess::metadata(std::span<const std::byte> photo) {
     const Answered answered = ask({.asked = Asked::metadata}, photo);
     if (answered.reply.said != Said::metadata) give_up();
-    // A copy that the other side cannot change while it is read.
-    const auto given = answered.bytes->bytes();
-    const std::vector<std::byte> own(given.begin(), given.end());
-    auto metadata = unpacked(own);
+    auto metadata = unpacked(copied_bytes(answered.memory, answered.reply.bytes));
     if (!metadata) give_up();
     return *std::move(metadata);
 }
@@ -172,13 +169,13 @@ Decoded WorkerProcess::decode(const DecodeRequest& request) {
     const WorkerReply& reply = answered.reply;
     Decoded decoded;
     if (reply.said == Said::refused && reply.bytes <= longest_sentence) {
-        decoded.refused = text_of(answered.bytes->bytes());
+        decoded.refused = text_of(copied_bytes(answered.memory, reply.bytes));
         if (!is_sentence(decoded.refused)) give_up();
     } else if (is_picture(reply)) {
         decoded.full_width = reply.full_width;
         decoded.full_height = reply.full_height;
         decoded.orientation_applied = reply.orientation_applied;
-        decoded.bgr = answered.bytes->become_picture(reply.rows, reply.columns, CV_8UC3);
+        decoded.bgr = picture_in(answered.memory, reply.rows, reply.columns, CV_8UC3);
     }
     if (decoded.ok() == decoded.bgr.empty()) give_up();
     return decoded;
@@ -197,8 +194,7 @@ WorkerProcess::Answered WorkerProcess::ask(const Request& request,
     auto received = receive<WorkerReply>(socket_);
     if (!received || !received->memory.open()) give_up();
     has_opened_any_ = true;
-    const WorkerReply reply = received->message;
-    return {reply, std::make_unique<MappedBytes>(received->memory, reply.bytes)};
+    return {received->message, std::move(received->memory)};
 }
 
 // So many seconds from now, of which a worker has spent some on the photos before.

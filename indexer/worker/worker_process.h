@@ -66,7 +66,7 @@ class WorkerProcess {
   private:
     struct Answered {
         WorkerReply reply;
-        std::unique_ptr<MappedBytes> bytes;
+        Descriptor memory;
     };
 
     Answered ask(const Request& request, std::span<const std::byte> photo);

@@ -31,27 +31,6 @@ TEST(HeadAlignment, EveryPairOfOneHairdoStandsEquallyLargeInTheSamePlace) {
     EXPECT_EQ(of_trial_and_day, 6);
 }
 
-TEST(HeadAlignment, WhatIsLaidQuiteWronglyIsNotCalledSure) {
-    HeadFinder finder;
-    const auto photos = heads_of_the_demo();
-    int pairs = 0;
-    for (const TruePhoto& first : photos) {
-        for (const TruePhoto& second : photos) {
-            if (&second <= &first || first.is_like(second)) continue;
-            if (first.row.at("client") != second.row.at("client")) continue;
-            const std::string& angle = first.row.at("angle");
-            if (angle != second.row.at("angle") || (angle != "back" && angle != "crown")) continue;
-            const HeadAlignment alignment = align_heads(finder, first.picture, second.picture);
-            const auto [size, place] = errors_of(alignment.second_onto_first, first, second);
-            if (size < 0.15) continue;
-            EXPECT_FALSE(alignment.sure())
-                << first.row.at("file") << " and " << second.row.at("file");
-            ++pairs;
-        }
-    }
-    EXPECT_GT(pairs, 0);
-}
-
 TEST(HeadAlignment, PointsInBothPicturesSettleIt) {
     HeadFinder finder;
     HeadPicture first{cv::Mat(300, 200, CV_8UC3, cv::Scalar::all(120)),

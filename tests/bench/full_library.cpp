@@ -60,7 +60,7 @@ class Years {
     }
 
     Date wedding_day(int weeks_before_the_last) const {
-        return std::chrono::sys_days(today_) + days(7 * (weeks_ahead - weeks_before_the_last));
+        return std::chrono::sys_days(today_) + days(7 * (weeks_ahead - weeks_before_the_last) - 3);
     }
 
     static LocalTime trial_of(Date wedding, int number) {

@@ -1,7 +1,8 @@
-// bench_window FOLDER: opens the library in FOLDER in the window offscreen and prints a line for
-// each thing she does there, in milliseconds until it is painted, the median and the 95th
+// bench_window FOLDER [WHAT]: opens the library in FOLDER in the window offscreen and prints a line
+// for each thing she does there, in milliseconds until it is painted, the median and the 95th
 // percentile, each time about another client, look or word; and at last how much memory the window
-// takes then. Photos are tagged, which is undone.
+// takes then. Photos are tagged, which is undone. WHAT, a
+// part of a line, has only such lines measured.
 
 #include <QApplication>
 #include <QElapsedTimer>
@@ -50,7 +51,8 @@ auto one_of(const Records& records, int number) {
 
 class AtWork {
   public:
-    AtWork(Session& session, MainWindow& window) : session_(session), window_(window) {
+    AtWork(Session& session, MainWindow& window, QString only)
+        : session_(session), window_(window), only_(std::move(only)) {
         for (const Client& client : library().clients().all()) clients_.push_back(client.id);
         looks_ = library().looks().all();
         std::ranges::shuffle(clients_, random_);
@@ -109,7 +111,10 @@ class AtWork {
         return static_cast<double>(timer.nsecsElapsed()) / 1e6;
     }
 
+    bool is_wanted(const char* what) const { return QString::fromUtf8(what).contains(only_); }
+
     void measure(const char* what, const Work& before, const Work& work) {
+        if (!is_wanted(what)) return;
         std::vector<double> times;
         for (int i = -1; i < repeats; ++i) {
             before(i + 1);
@@ -121,7 +126,9 @@ class AtWork {
     }
 
     template <class View>
-    void measure_scrolling(const char* what) {
+    void measure_scrolling(const char* what, Moment moment) {
+        if (!is_wanted(what)) return;
+        go_to({.moment = moment});
         let_pictures_come();
         auto* view = window_.findChild<View*>();
         std::vector<double> times;
@@ -137,7 +144,8 @@ class AtWork {
     void measure_all_photos() {
         measure("all photos", away(Moment::settings),
                 [&](int) { go_to({.moment = Moment::all_photos}); });
-        measure_scrolling<PhotoShelves>("a frame while scrolling all photos");
+        measure_scrolling<PhotoShelves>("a frame while scrolling all photos", Moment::all_photos);
+        go_to({.moment = Moment::all_photos});
         auto* field = window_.screen(Moment::all_photos)->findChild<QLineEdit*>();
         const auto type = [&](const QString& words) {
             field->setText(words);
@@ -155,7 +163,9 @@ class AtWork {
     void measure_pairs() {
         measure("before and after", away(Moment::settings),
                 [&](int) { go_to({.moment = Moment::before_and_after}); });
-        measure_scrolling<WallOfPairs>("a frame while scrolling pairs");
+        measure_scrolling<WallOfPairs>("a frame while scrolling pairs", Moment::before_and_after);
+        go_to({.moment = Moment::before_and_after});
+        paint();
         QList<FilterValue*> values =
             window_.screen(Moment::before_and_after)->findChildren<FilterValue*>();
         values.removeIf([](FilterValue* value) { return !value->isVisible(); });
@@ -165,6 +175,8 @@ class AtWork {
     }
 
     void measure_round_the_head() {
+        const char* what = "a key to the next photo";
+        if (!is_wanted(what)) return;
         const std::array arrows{Qt::Key_Up, Qt::Key_Left, Qt::Key_Down, Qt::Key_Right};
         std::vector<double> times;
         for (int round = 0; round < repeats / arrows_in_a_row + 1; ++round) {
@@ -177,11 +189,12 @@ class AtWork {
             }
             for (int i = 0; i < arrows_in_a_row; ++i) session_.undo();
         }
-        print_line("a key to the next photo", times);
+        print_line(what, times);
     }
 
     Session& session_;
     MainWindow& window_;
+    QString only_;
     std::mt19937 random_{20261107};
     std::vector<ClientId> clients_;
     std::vector<Look> looks_;
@@ -198,7 +211,7 @@ void print_memory() {
     }
 }
 
-int run(const Path& folder) {
+int run(const Path& folder, const QString& only) {
     const auto decoder = make_confined_decoder();
     Session session(real_file_system(), *decoder, local_now);
     MainWindow window(session, all_screens(), [](Session&) { return new QWidget; });
@@ -210,7 +223,7 @@ int run(const Path& folder) {
     window.resize(window_size);
     window.show();
     (void)QTest::qWaitForWindowActive(&window);
-    AtWork(session, window).measure_all();
+    AtWork(session, window, only).measure_all();
     print_memory();
     return 0;
 }
@@ -219,8 +232,8 @@ int run(const Path& folder) {
 }  // namespace quarterturn
 
 int main(int argc, char** argv) {
-    if (argc != 2) {
-        std::cerr << "Usage: bench_window FOLDER\n";
+    if (argc != 2 && argc != 3) {
+        std::cerr << "Usage: bench_window FOLDER [WHAT]\n";
         return 2;
     }
     qputenv("QT_QPA_PLATFORM", "offscreen");
@@ -230,5 +243,5 @@ int main(int argc, char** argv) {
     const quarterturn::OneThreadEach one_thread_each;
     QApplication application(argc, argv);
     quarterturn::apply_theme(application, {});
-    return quarterturn::run(argv[1]);
+    return quarterturn::run(argv[1], QString::fromLocal8Bit(argc == 3 ? argv[2] : ""));
 }

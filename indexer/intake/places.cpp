@@ -2,20 +2,21 @@
 
 #include "indexer/disk/checksum.h"
 #include "indexer/intake/file_names.h"
-#include "indexer/rules/sorting.h"
 
 namespace quarterturn {
 
-Places::Places(Library& library) : library_(library), sittings_(library.sittings().all()) {
+Places::Places(Library& library)
+    : library_(library), sittings_(library.sittings().all()), hours_(sittings_) {
+    std::unordered_map<ClientId, Client> clients;
+    for (Client& client : library.clients().all()) clients.emplace(client.id, std::move(client));
     for (const Sitting& sitting : sittings_) {
-        const Client client = library.clients().find(sitting.client).value_or(Client{});
-        folders_.emplace(sitting.id, sitting_folder(sitting, client));
+        folders_.emplace(sitting.id, sitting_folder(sitting, clients[sitting.client]));
     }
 }
 
 std::optional<SittingId> Places::sitting_at(const std::optional<LocalTime>& moment) const {
     if (!moment) return std::nullopt;
-    const std::vector<SittingId> fits = sittings_at(*moment, sittings_);
+    const std::vector<SittingId> fits = hours_.at(*moment);
     return fits.size() == 1 ? std::optional{fits.front()} : std::nullopt;
 }
 

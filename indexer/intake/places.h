@@ -4,6 +4,7 @@
 #include <string>
 #include <unordered_map>
 
+#include "indexer/rules/sorting.h"
 #include "indexer/store/library.h"
 
 namespace quarterturn {
@@ -31,6 +32,7 @@ class Places {
 
     Library& library_;
     std::vector<Sitting> sittings_;
+    HoursOfSittings hours_;
     std::unordered_map<SittingId, std::string> folders_;
 };
 

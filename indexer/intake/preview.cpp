@@ -90,7 +90,8 @@ class Preview {
           stored_(library.photos().stored_files()),
           binned_(library.bin().checksums()),
           devices_(library.devices().all()),
-          sittings_(library.sittings().all()) {
+          sittings_(library.sittings().all()),
+          hours_(sittings_) {
         for (const StoredFile& file : stored_) known_.insert(file.sha256);
     }
 
@@ -187,7 +188,7 @@ class Preview {
         }
         preview_.first = std::min(preview_.first.value_or(*moment), *moment);
         preview_.last = std::max(preview_.last.value_or(*moment), *moment);
-        const auto fits = sittings_at(*moment, sittings_);
+        const auto fits = hours_.at(*moment);
         if (fits.empty()) ++preview_.in_no_sitting;
         if (fits.size() > 1) ++preview_.in_several;
         if (fits.size() == 1) ++in_sitting_[fits.front()];
@@ -214,6 +215,7 @@ class Preview {
     const std::set<std::string> binned_;  // checksums
     const std::vector<Device> devices_;
     const std::vector<Sitting> sittings_;
+    const HoursOfSittings hours_;
     std::unordered_set<std::string> known_;  // checksums of the library, and of the files met
     std::unordered_map<SittingId, int> in_sitting_;
     ImportPreview preview_;

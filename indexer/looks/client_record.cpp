@@ -7,14 +7,10 @@
 #include "indexer/looks/sealed_file.h"
 #include "indexer/looks/whole_bag.h"
 #include "indexer/rules/consent.h"
+#include "indexer/store/some_records.h"
 
 namespace quarterturn {
 namespace {
-
-bool in_party(const Wedding& wedding, ClientId client) {
-    return std::any_of(wedding.party.begin(), wedding.party.end(),
-                       [&](const PartyMember& member) { return member.client == client; });
-}
 
 std::vector<Wedding> weddings_of(Library& library, const ClientRecord& record) {
     std::set<WeddingId> named;
@@ -24,11 +20,11 @@ std::vector<Wedding> weddings_of(Library& library, const ClientRecord& record) {
     for (const LookRecord& each : record.looks) {
         if (each.look.wedding) named.insert(*each.look.wedding);
     }
-    std::vector<Wedding> weddings = library.weddings().all();
-    std::erase_if(weddings, [&](const Wedding& wedding) {
-        return !named.contains(wedding.id) && !in_party(wedding, record.client.id);
-    });
-    return weddings;
+    SomeRecords records(library.database());
+    for (const Wedding& wedding : records.weddings_with(std::array{record.client.id})) {
+        named.insert(wedding.id);
+    }
+    return records.weddings(std::vector(named.begin(), named.end()));
 }
 
 std::vector<Photo> photos_of(Library& library, ClientId client) {
@@ -40,13 +36,9 @@ std::vector<Photo> photos_of(Library& library, ClientId client) {
 }
 
 std::vector<Exported> exports_under(Library& library, const std::vector<ConsentEntry>& consents) {
-    std::vector<Exported> exports = library.ledger().all();
-    std::erase_if(exports, [&](const Exported& exported) {
-        return std::ranges::none_of(exported.under, [&](ConsentId id) {
-            return std::ranges::find(consents, id, &ConsentEntry::id) != consents.end();
-        });
-    });
-    return exports;
+    std::vector<ConsentId> ids;
+    for (const ConsentEntry& entry : consents) ids.push_back(entry.id);
+    return SomeRecords(library.database()).exports_under(ids);
 }
 
 bool shows_other_clients(const Tags& tags, const ClientRecord& record) {
@@ -62,8 +54,11 @@ bool shows_other_clients(const Tags& tags, const ClientRecord& record) {
 
 std::map<PhotoId, std::string> photos_kept_here(Library& library, const ClientRecord& record) {
     std::map<PhotoId, std::string> kept;
-    auto seen = library.credits().all_seen();
-    auto credits = library.credits().all();
+    std::vector<PhotoId> photos;
+    for (const Photo& photo : record.photos) photos.push_back(photo.id);
+    SomeRecords records(library.database());
+    auto seen = records.seen(photos);
+    auto credits = records.credits(photos);
     for (const Photo& photo : record.photos) {
         if (shows_other_clients(photo.tags, record)) {
             kept[photo.id] = "shows other clients too";

@@ -1,6 +1,7 @@
 #include "indexer/looks/coming_up.h"
 
 #include <set>
+#include <span>
 
 #include "indexer/looks/look_standing.h"
 
@@ -14,17 +15,33 @@ struct Records {
     std::map<SittingId, std::vector<Look>> looks_of_sitting;
 };
 
-Records read_records(Library& library) {
+// Of these sittings, and of the weddings on the same days.
+Records read_records(SomeRecords& some, std::span<const Wedding> weddings,
+                     std::span<const Sitting> sittings) {
     Records records;
-    for (Client& client : library.clients().all()) {
+    std::set<WeddingId> named;
+    std::set<ClientId> clients;
+    std::vector<WeddingId> on_these_days;
+    std::vector<SittingId> sitting_ids;
+    for (const Wedding& wedding : weddings) {
+        named.insert(wedding.id);
+        on_these_days.push_back(wedding.id);
+        for (const PartyMember& member : wedding.party) clients.insert(member.client);
+    }
+    for (const Sitting& sitting : sittings) {
+        if (sitting.wedding) named.insert(*sitting.wedding);
+        clients.insert(sitting.client);
+        sitting_ids.push_back(sitting.id);
+    }
+    for (Client& client : some.clients(std::vector(clients.begin(), clients.end()))) {
         const ClientId id = client.id;
         records.clients[id] = std::move(client);
     }
-    for (Wedding& wedding : library.weddings().all()) {
+    for (Wedding& wedding : some.weddings(std::vector(named.begin(), named.end()))) {
         const WeddingId id = wedding.id;
         records.weddings[id] = std::move(wedding);
     }
-    for (const Look& look : library.looks().all()) {
+    for (const Look& look : some.looks_of(on_these_days, sitting_ids)) {
         if (look.wedding) records.looks_of_wedding[{*look.wedding, look.client}].push_back(look);
         for (const SittingId sitting : look.sittings) {
             records.looks_of_sitting[sitting].push_back(look);
@@ -64,14 +81,17 @@ bool belongs_to_day(const Sitting& sitting, const Wedding& wedding) {
            date_of(sitting.starts) == wedding.date;
 }
 
-std::vector<Occasion> all_occasions(Library& library) {
-    Records records = read_records(library);
+std::vector<Occasion> occasions_on(Library& library, const DaysFrom& days) {
+    SomeRecords some(library.database());
+    const std::vector<Wedding> on_these_days = some.weddings_on(days);
+    const std::vector<Sitting> sittings = some.sittings_on(days);
+    Records records = read_records(some, on_these_days, sittings);
     std::map<WeddingId, Occasion> weddings;
-    for (const auto& [id, wedding] : records.weddings) {
-        weddings[id] = wedding_occasion(records, wedding);
+    for (const Wedding& wedding : on_these_days) {
+        weddings[wedding.id] = wedding_occasion(records, wedding);
     }
     std::vector<Occasion> occasions;
-    for (const Sitting& sitting : library.sittings().all()) {
+    for (const Sitting& sitting : sittings) {
         const auto day = sitting.wedding ? weddings.find(*sitting.wedding) : weddings.end();
         if (day != weddings.end() && belongs_to_day(sitting, *day->second.wedding)) {
             day->second.sittings.push_back(sitting);
@@ -100,16 +120,16 @@ void for_each_look(std::span<Occasion> occasions, Visit visit) {
 }  // namespace
 
 ComingUp coming_up(Library& library, Date today) {
-    std::vector<Occasion> occasions = all_occasions(library);
-    const auto first_ahead = std::ranges::lower_bound(occasions, today, {}, &Occasion::date);
-    ComingUp answer;
-    answer.past.assign(std::make_move_iterator(occasions.begin()),
-                       std::make_move_iterator(first_ahead));
-    answer.ahead.assign(std::make_move_iterator(first_ahead),
-                        std::make_move_iterator(occasions.end()));
-    std::ranges::reverse(answer.past);
+    ComingUp answer{occasions_on(library, {.first = today}),
+                    SomeRecords(library.database()).months_before(today)};
     judge(library, answer.ahead);
     return answer;
+}
+
+std::vector<Occasion> past_occasions(Library& library, const DaysFrom& days) {
+    std::vector<Occasion> past = occasions_on(library, days);
+    std::ranges::reverse(past);
+    return past;
 }
 
 void judge(Library& library, std::span<Occasion> occasions) {

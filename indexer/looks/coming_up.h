@@ -11,6 +11,7 @@
 #include "indexer/record/people.h"
 #include "indexer/record/shot_list.h"
 #include "indexer/store/library.h"
+#include "indexer/store/some_records.h"
 
 namespace quarterturn {
 
@@ -57,12 +58,15 @@ struct Occasion {
 };
 
 struct ComingUp {
-    std::vector<Occasion> ahead;  // by day and hour, today's first; looks are judged
-    std::vector<Occasion> past;   // the newest first; looks are not judged
+    std::vector<Occasion> ahead;   // by day and hour, today's first; looks are judged
+    std::vector<MonthCount> past;  // the newest first
 };
 
 // Throws StoreError.
 ComingUp coming_up(Library& library, Date today);
+
+// The newest first; looks are not judged.
+std::vector<Occasion> past_occasions(Library& library, const DaysFrom& days);
 
 // Judges the looks of these occasions, such as those of a past month she opens.
 void judge(Library& library, std::span<Occasion> occasions);

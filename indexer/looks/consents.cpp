@@ -2,10 +2,12 @@
 
 #include <algorithm>
 #include <limits>
+#include <set>
 
 #include "indexer/disk/checksum.h"
 #include "indexer/disk/write_once.h"
 #include "indexer/store/hair_only_table.h"
+#include "indexer/store/some_records.h"
 #include "indexer/store/text.h"
 
 namespace quarterturn {
@@ -77,10 +79,12 @@ Bytes read_paper(Library& library, const Path& file) {
 }  // namespace
 
 PhotoGate::PhotoGate(Library& library) : library_(library) {
-    for (ConsentEntry& entry : library.consents().all()) {
-        consents_[entry.client].push_back(std::move(entry));
-    }
-    for (const Wedding& wedding : library.weddings().all()) {
+    keep(library.consents().all(), library.weddings().all());
+}
+
+void PhotoGate::keep(std::vector<ConsentEntry> consents, const std::vector<Wedding>& weddings) {
+    for (ConsentEntry& entry : consents) consents_[entry.client].push_back(std::move(entry));
+    for (const Wedding& wedding : weddings) {
         for (const PartyMember& member : wedding.party) {
             if (is_childs_role(member.role)) childs_roles_.emplace(member.client, member.role);
         }
@@ -97,6 +101,29 @@ PhotoGate PhotoGate::for_many(Library& library) {
     for (const Client& client : library.clients().all()) {
         ahead.names.emplace(client.id, client.name);
     }
+    return gate;
+}
+
+PhotoGate PhotoGate::for_these(Library& library, std::span<const Photo> photos) {
+    std::set<LookId> looks;
+    std::set<SittingId> sittings;
+    std::set<ClientId> people;
+    for (const Photo& photo : photos) {
+        if (photo.tags.look) looks.insert(*photo.tags.look);
+        if (photo.tags.sitting) sittings.insert(*photo.tags.sitting);
+        people.insert(photo.tags.shown.begin(), photo.tags.shown.end());
+    }
+    SomeRecords records(library.database());
+    PhotoGate gate(library, NothingRead{});
+    Ahead& ahead = gate.ahead_.emplace();
+    ahead.looks = records.clients_of(std::vector(looks.begin(), looks.end()));
+    ahead.sittings = records.clients_of(std::vector(sittings.begin(), sittings.end()));
+    for (const auto& [look, client] : ahead.looks) people.insert(client);
+    for (const auto& [sitting, client] : ahead.sittings) people.insert(client);
+    const std::vector<ClientId> clients(people.begin(), people.end());
+    for (const Client& client : records.clients(clients))
+        ahead.names.emplace(client.id, client.name);
+    gate.keep(records.consents(clients), records.weddings_with(clients));
     return gate;
 }
 

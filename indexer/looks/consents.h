@@ -27,6 +27,8 @@ class PhotoGate {
     // For thousands of photos: reads too whose looks and sittings there are, with a fixed number of
     // statements.
     static PhotoGate for_many(Library& library);
+    // For these alone; no other may be asked about.
+    static PhotoGate for_these(Library& library, std::span<const Photo> photos);
 
     // Who is shown: the clients of the photo's look and sitting, and those named beside them.
     PhotoToShow to_show(const Photo& photo);
@@ -48,6 +50,10 @@ class PhotoGate {
         std::map<ClientId, std::string> names;
     };
 
+    struct NothingRead {};
+    PhotoGate(Library& library, NothingRead) : library_(library) {}
+
+    void keep(std::vector<ConsentEntry> consents, const std::vector<Wedding>& weddings);
     std::optional<ClientId> client_of(LookId look);
     std::optional<ClientId> client_of(SittingId sitting);
     std::optional<std::string> name_of(ClientId client);
@@ -67,8 +73,8 @@ struct SaidOfUses {
 
 // Records one entry for each use and hangs the paper on all of them, or nothing of it; answers them
 // as recorded. An empty path: without a paper. What is recorded stays: undo stops there. Throws
-// what attach_paper() throws, and StoreError for what a child grants by herself; she may decline and
-// withdraw.
+// what attach_paper() throws, and StoreError for what a child grants by herself; she may decline
+// and withdraw.
 std::vector<ConsentEntry> record_said(Library& library, const std::vector<SaidOfUses>& all,
                                       const Path& paper);
 std::vector<ConsentEntry> record_consent(Library& library, const ConsentEntry& entry,

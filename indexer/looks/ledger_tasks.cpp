@@ -2,40 +2,81 @@
 #include <set>
 
 #include "indexer/looks/consents.h"
+#include "indexer/store/some_records.h"
 
 namespace quarterturn {
 namespace {
 
-bool ends_within(const std::optional<Date>& last, Date today, int days) {
-    using std::chrono::sys_days;
-    return last && *last >= today && sys_days(*last) <= sys_days(today) + std::chrono::days(days);
-}
+struct Within {
+    Date first{};
+    Date last{};
 
-std::vector<std::string> reasons_to_take_down(Library& library, PhotoGate& gate,
-                                              const Exported& exported, Date today) {
-    const auto photo = library.photos().find_also_in_bin(exported.photo);
-    if (!photo) return {"The photo is no longer in the library."};
-    std::vector<std::string> why;
-    const Verdict verdict = exported.hair_only ? gate.may_go_hair_only(*photo, exported.use, today)
-                                               : gate.may_go(*photo, exported.use, today);
-    for (const Against& against : verdict.against) {
-        why.push_back(against.words);
+    bool holds(const std::optional<Date>& day) const {
+        return day && *day >= first && *day <= last;
     }
-    return why;
-}
+};
 
-std::vector<EndingSoon> consents_ending(Library& library, Date today, int days) {
+// What the gate looks at of the photos that went out, read at once.
+class WentOut {
+  public:
+    WentOut(Library& library, const std::vector<Exported>& exports)
+        : photos_(photos_of(library, exports)),
+          gate_(PhotoGate::for_these(library, photos_)),
+          seen_(SomeRecords(library.database()).seen(ids())),
+          credits_(SomeRecords(library.database()).credits(ids())) {}
+
+    std::vector<std::string> reasons_to_take_down(const Exported& exported, Date today) {
+        const auto photo = std::ranges::lower_bound(photos_, exported.photo, {}, &Photo::id);
+        if (photo == photos_.end() || photo->id != exported.photo) {
+            return {"The photo is no longer in the library."};
+        }
+        const auto credit = credits_.find(photo->id);
+        PhotoToShow shown =
+            gate_.to_show(*photo, seen_[photo->id],
+                          credit == credits_.end() ? std::nullopt : std::optional(credit->second));
+        if (exported.hair_only) shown.face_shows = false;
+        std::vector<std::string> why;
+        for (const Against& against : may_go(shown, exported.use, today).against) {
+            why.push_back(against.words);
+        }
+        return why;
+    }
+
+  private:
+    static std::vector<Photo> photos_of(Library& library, const std::vector<Exported>& exports) {
+        std::vector<PhotoId> ids;
+        for (const Exported& exported : exports) ids.push_back(exported.photo);
+        std::vector<Photo> photos = library.photos().these_also_in_bin(ids);
+        std::ranges::sort(photos, {}, &Photo::id);
+        return photos;
+    }
+
+    std::vector<PhotoId> ids() const {
+        std::vector<PhotoId> ids;
+        for (const Photo& photo : photos_) ids.push_back(photo.id);
+        return ids;
+    }
+
+    std::vector<Photo> photos_;  // by their number
+    PhotoGate gate_;
+    std::map<PhotoId, Seen> seen_;
+    std::map<PhotoId, Credit> credits_;
+};
+
+std::vector<EndingSoon> consents_ending(Library& library, const Within& days) {
+    SomeRecords records(library.database());
+    const auto clients = records.clients_of_consents_until(days.first, days.last);
     std::map<ClientId, std::vector<ConsentEntry>> said;
-    for (ConsentEntry& entry : library.consents().all()) {
+    for (ConsentEntry& entry : records.consents(clients)) {
         said[entry.client].push_back(std::move(entry));
     }
     std::vector<EndingSoon> ending;
-    for (const Client& client : library.clients().all()) {
+    for (const Client& client : records.clients(clients)) {
         const auto& entries = said[client.id];
         for (const Use use : all_uses) {
-            const StandingConsent consent = consent_on(entries, use, today);
+            const StandingConsent consent = consent_on(entries, use, days.first);
             if (consent.standing != Standing::granted) continue;
-            if (!ends_within(consent.entry->until, today, days)) continue;
+            if (!days.holds(consent.entry->until)) continue;
             ending.push_back({*consent.entry->until, client.name + " allows to be shown " +
                                                          std::string(in_words(use)) + " until " +
                                                          iso_text(*consent.entry->until) + "."});
@@ -45,13 +86,12 @@ std::vector<EndingSoon> consents_ending(Library& library, Date today, int days) 
 }
 
 // Each licence once, however many photos it is for.
-std::vector<EndingSoon> licences_ending(Library& library, Date today, int days) {
+std::vector<EndingSoon> licences_ending(Library& library, const Within& days) {
     std::map<std::pair<Date, std::string>, int> photos;
-    for (const auto& [photo, credit] : library.credits().all()) {
+    const auto ending_ones = SomeRecords(library.database()).credits_until(days.first, days.last);
+    for (const auto& [photo, credit] : ending_ones) {
         const bool licensed = credit.whose == Whose::photographer && !credit.licensed.empty();
-        if (licensed && ends_within(credit.until, today, days)) {
-            ++photos[{*credit.until, credit.name}];
-        }
+        if (licensed && days.holds(credit.until)) ++photos[{*credit.until, credit.name}];
     }
     std::vector<EndingSoon> ending;
     for (const auto& [licence, count] : photos) {
@@ -110,15 +150,15 @@ void note_place(Library& library, ExportId id, const std::string& place) {
 
 LedgerTasks ledger_tasks(Library& library, Date today, int within_days) {
     LedgerTasks tasks;
-    PhotoGate gate(library);
-    for (Exported& exported : library.ledger().all()) {
-        if (exported.taken_down) continue;
-        auto why = reasons_to_take_down(library, gate, exported, today);
+    auto exports = SomeRecords(library.database()).exports_out_there();
+    WentOut out(library, exports);
+    for (Exported& exported : exports) {
+        auto why = out.reasons_to_take_down(exported, today);
         if (!why.empty()) tasks.to_take_down.push_back({std::move(exported), std::move(why)});
     }
-    tasks.ending_soon = consents_ending(library, today, within_days);
-    std::ranges::move(licences_ending(library, today, within_days),
-                      std::back_inserter(tasks.ending_soon));
+    const Within days{today, std::chrono::sys_days(today) + std::chrono::days(within_days)};
+    tasks.ending_soon = consents_ending(library, days);
+    std::ranges::move(licences_ending(library, days), std::back_inserter(tasks.ending_soon));
     std::ranges::stable_sort(tasks.ending_soon, {}, &EndingSoon::on);
     return tasks;
 }

@@ -48,12 +48,31 @@ StageSuggestion suggest(PhotoId photo, int group, int first_after, int last_grou
 
 }  // namespace
 
-std::vector<SittingId> sittings_at(LocalTime moment, std::span<const Sitting> sittings) {
-    std::vector<SittingId> found;
+HoursOfSittings::HoursOfSittings(std::span<const Sitting> sittings) {
     for (const Sitting& sitting : sittings) {
-        if (sitting.starts <= moment && moment <= sitting.ends) found.push_back(sitting.id);
+        hours_.push_back({sitting.starts, sitting.ends, sitting.ends, hours_.size(), sitting.id});
     }
+    std::ranges::stable_sort(hours_, {}, &Hours::starts);
+    for (std::size_t i = 1; i < hours_.size(); ++i) {
+        hours_[i].last_end = std::max(hours_[i].ends, hours_[i - 1].last_end);
+    }
+}
+
+std::vector<SittingId> HoursOfSittings::at(LocalTime moment) const {
+    std::vector<Hours> holding;
+    auto next = std::ranges::upper_bound(hours_, moment, {}, &Hours::starts);
+    while (next != hours_.begin() && std::prev(next)->last_end >= moment) {
+        --next;
+        if (next->ends >= moment) holding.push_back(*next);
+    }
+    std::ranges::sort(holding, {}, &Hours::place);
+    std::vector<SittingId> found;
+    for (const Hours& hours : holding) found.push_back(hours.sitting);
     return found;
+}
+
+std::vector<SittingId> sittings_at(LocalTime moment, std::span<const Sitting> sittings) {
+    return HoursOfSittings(sittings).at(moment);
 }
 
 std::vector<StageSuggestion> suggest_stages(std::span<const TimedPhoto> photos, int looks) {

@@ -12,7 +12,27 @@
 
 namespace quarterturn {
 
-// The sittings whose hours hold this moment: none, one, or several. Ends are inside.
+// The hours of many sittings, so that those of a moment are found without looking at all.
+class HoursOfSittings {
+  public:
+    explicit HoursOfSittings(std::span<const Sitting> sittings);
+
+    // The sittings whose hours hold this moment: none, one, or several, in the order they were
+    // given. Ends are inside.
+    std::vector<SittingId> at(LocalTime moment) const;
+
+  private:
+    struct Hours {
+        LocalTime starts{};
+        LocalTime ends{};
+        LocalTime last_end{};  // of this one and all that start before
+        std::size_t place = 0;
+        SittingId sitting;
+    };
+    std::vector<Hours> hours_;  // by their start
+};
+
+// The same of a few.
 std::vector<SittingId> sittings_at(LocalTime moment, std::span<const Sitting> sittings);
 
 struct TimedPhoto {

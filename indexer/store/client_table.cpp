@@ -1,6 +1,7 @@
 #include "indexer/store/client_table.h"
 
 #include "indexer/store/search_words.h"
+#include "indexer/store/some_records.h"
 #include "indexer/store/statement.h"
 #include "indexer/store/text.h"
 
@@ -57,6 +58,17 @@ std::vector<Client> ClientTable::named(std::string_view name) {
     return Statement(*database_, select_clients + "WHERE folded_name = ? ORDER BY id")
         .with(folded(name))
         .rows(client_in);
+}
+
+std::vector<Client> SomeRecords::clients(std::span<const ClientId> ids) {
+    const std::string list = json_list(ids);
+    auto found =
+        Statement(*database_,
+                  select_clients + "WHERE id IN (SELECT value FROM json_each(?)) ORDER BY id")
+            .with(list)
+            .rows(client_in);
+    sort_by_name(found, &Client::name);
+    return found;
 }
 
 }  // namespace quarterturn

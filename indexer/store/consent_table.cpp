@@ -1,5 +1,6 @@
 #include "indexer/store/consent_table.h"
 
+#include "indexer/store/some_records.h"
 #include "indexer/store/statement.h"
 #include "indexer/store/text.h"
 
@@ -114,6 +115,28 @@ void ConsentTable::attach(ConsentPaperId paper, std::span<const ConsentId> entri
 
 std::vector<ConsentPaper> ConsentTable::papers() {
     return Statement(*database_, select_papers + "FROM consent_paper ORDER BY id").rows(paper_in);
+}
+
+std::vector<ConsentEntry> SomeRecords::consents(std::span<const ClientId> clients) {
+    const std::string list = json_list(clients);
+    auto found =
+        Statement(*database_,
+                  select_consents + "WHERE client IN (SELECT value FROM json_each(?)) ORDER BY id")
+            .with(list)
+            .rows(consent_in);
+    read_papers(*database_, found);
+    return found;
+}
+
+std::vector<ClientId> SomeRecords::clients_of_consents_until(Date first, Date last) {
+    return Statement(*database_,
+                     "SELECT DISTINCT client FROM consent WHERE valid_until BETWEEN ? AND ?")
+        .with(first, last)
+        .rows([](const Statement& row) {
+            ClientId client;
+            row.read(client);
+            return client;
+        });
 }
 
 }  // namespace quarterturn

@@ -1,6 +1,7 @@
 #include "indexer/store/credit_table.h"
 
 #include "indexer/store/inspiration_table.h"
+#include "indexer/store/some_records.h"
 #include "indexer/store/statement.h"
 #include "indexer/store/text.h"
 
@@ -50,6 +51,19 @@ const std::string select_credits =
     "SELECT photo_credit.photo, whose, name, valid_until, line, use, photo_credit.photo IN "
     "(SELECT photo.id FROM photo JOIN inspiration USING (sha256)) FROM photo_credit "
     "LEFT JOIN photo_licence ON photo_licence.photo = photo_credit.photo ";
+
+const std::string select_seen = "SELECT photo, face, strangers, nobody FROM photo_seen ";
+
+std::map<PhotoId, Seen> all_seen_in(Statement& rows) {
+    std::map<PhotoId, Seen> all;
+    while (rows.step()) {
+        PhotoId photo;
+        Seen seen;
+        rows.read(photo, seen.face, seen.strangers, seen.nobody);
+        all.emplace(photo, seen);
+    }
+    return all;
+}
 
 }  // namespace
 
@@ -115,15 +129,29 @@ Seen CreditTable::seen(PhotoId photo) {
 }
 
 std::map<PhotoId, Seen> CreditTable::all_seen() {
-    Statement rows(*database_, "SELECT photo, face, strangers, nobody FROM photo_seen");
-    std::map<PhotoId, Seen> all;
-    while (rows.step()) {
-        PhotoId photo;
-        Seen seen;
-        rows.read(photo, seen.face, seen.strangers, seen.nobody);
-        all.emplace(photo, seen);
-    }
-    return all;
+    Statement rows(*database_, select_seen);
+    return all_seen_in(rows);
+}
+
+std::map<PhotoId, Credit> SomeRecords::credits(std::span<const PhotoId> photos) {
+    const std::string list = json_list(photos);
+    Statement rows(*database_,
+                   select_credits + "WHERE photo_credit.photo IN (SELECT value FROM json_each(?))");
+    return credits_in(rows.with(list));
+}
+
+std::map<PhotoId, Credit> SomeRecords::credits_until(Date first, Date last) {
+    Statement rows(*database_,
+                   select_credits +
+                       "WHERE valid_until BETWEEN ? AND ? AND photo_credit.photo NOT IN "
+                       "(SELECT id FROM photo WHERE binned IS NOT NULL)");
+    return credits_in(rows.with(first, last));
+}
+
+std::map<PhotoId, Seen> SomeRecords::seen(std::span<const PhotoId> photos) {
+    const std::string list = json_list(photos);
+    Statement rows(*database_, select_seen + "WHERE photo IN (SELECT value FROM json_each(?))");
+    return all_seen_in(rows.with(list));
 }
 
 }  // namespace quarterturn

@@ -8,6 +8,7 @@
 #include <cerrno>
 
 #include "indexer/lock/locked_vfs.h"
+#include "indexer/store/change_stamp.h"
 #include "indexer/store/migrations/migrations.h"
 #include "indexer/store/records_file.h"
 #include "indexer/store/store_error.h"
@@ -169,6 +170,10 @@ void Database::refuse_if_replaced() {
                      "window of the program, "
                      "and open the library again. Keep it in a folder that no such service "
                      "copies.");
+}
+
+ChangeStamp change_stamp(Database& database) {
+    return {database.version_of_others(), sqlite3_total_changes64(database.handle().getHandle())};
 }
 
 std::int64_t Database::version_of_others() {

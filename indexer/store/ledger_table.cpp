@@ -1,5 +1,6 @@
 #include "indexer/store/ledger_table.h"
 
+#include "indexer/store/some_records.h"
 #include "indexer/store/statement.h"
 #include "indexer/store/text.h"
 
@@ -93,6 +94,25 @@ ExportId LedgerTable::next_id() {
     const auto last = Statement(*database_, "SELECT seq FROM sqlite_sequence WHERE name = 'export'")
                           .value<std::int64_t>();
     return ExportId{last.value_or(0) + 1};
+}
+
+std::vector<Exported> SomeRecords::exports_out_there() {
+    auto found = Statement(*database_, select_exports + "WHERE taken_on IS NULL ORDER BY id")
+                     .rows(export_in);
+    read_lists(*database_, found);
+    return found;
+}
+
+std::vector<Exported> SomeRecords::exports_under(std::span<const ConsentId> consents) {
+    const std::string list = json_list(consents);
+    auto found =
+        Statement(*database_, select_exports +
+                                  "WHERE id IN (SELECT export FROM export_under WHERE consent IN "
+                                  "(SELECT value FROM json_each(?))) ORDER BY id")
+            .with(list)
+            .rows(export_in);
+    read_lists(*database_, found);
+    return found;
 }
 
 }  // namespace quarterturn

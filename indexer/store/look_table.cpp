@@ -5,6 +5,7 @@
 
 #include "indexer/store/client_table.h"
 #include "indexer/store/search_words.h"
+#include "indexer/store/some_records.h"
 #include "indexer/store/statement.h"
 #include "indexer/store/text.h"
 
@@ -46,6 +47,13 @@ void write_sittings(Database& database, LookId id, const std::vector<SittingId>&
     for (const SittingId sitting : sittings) add.with(id, place++, sitting).run();
 }
 
+std::vector<Look> by_client(std::vector<Look> looks, const std::vector<Client>& clients) {
+    std::map<ClientId, std::size_t> place;
+    for (const Client& client : clients) place.emplace(client.id, place.size());
+    std::ranges::stable_sort(looks, {}, [&](const Look& look) { return place.at(look.client); });
+    return looks;
+}
+
 }  // namespace
 
 LookId LookTable::add(const Look& look) {
@@ -79,14 +87,8 @@ std::optional<Look> LookTable::find(LookId id) {
 }
 
 std::vector<Look> LookTable::all() {
-    std::map<ClientId, std::size_t> place;
-    for (const Client& client : ClientTable(*database_).all()) {
-        place.emplace(client.id, place.size());
-    }
     Statement statement(*database_, select_looks + looks_in_order);
-    std::vector<Look> looks = looks_in(statement);
-    std::ranges::stable_sort(looks, {}, [&](const Look& look) { return place.at(look.client); });
-    return looks;
+    return by_client(looks_in(statement), ClientTable(*database_).all());
 }
 
 std::vector<LookName> LookTable::names() {
@@ -116,6 +118,37 @@ std::vector<Look> LookTable::of_sitting(SittingId sitting) {
 std::vector<Look> LookTable::named(std::string_view name) {
     Statement statement(*database_, select_looks + "WHERE folded_name = ?" + looks_in_order);
     return looks_in(statement.with(folded(name)));
+}
+
+std::vector<Look> SomeRecords::looks_of(std::span<const WeddingId> weddings,
+                                        std::span<const SittingId> sittings) {
+    const std::string of_weddings = json_list(weddings);
+    const std::string of_sittings = json_list(sittings);
+    Statement statement(*database_,
+                        select_looks +
+                            "WHERE look.wedding IN (SELECT value FROM json_each(?)) OR look.id IN "
+                            "(SELECT look FROM look_sitting WHERE sitting IN "
+                            "(SELECT value FROM json_each(?)))" +
+                            looks_in_order);
+    std::vector<Look> looks = looks_in(statement.with(of_weddings, of_sittings));
+    std::vector<ClientId> whose;
+    for (const Look& look : looks) whose.push_back(look.client);
+    return by_client(std::move(looks), clients(whose));
+}
+
+std::map<LookId, ClientId> SomeRecords::clients_of(std::span<const LookId> looks) {
+    const std::string list = json_list(looks);
+    std::map<LookId, ClientId> clients;
+    Statement statement(*database_,
+                        "SELECT id, client FROM look WHERE id IN (SELECT value FROM json_each(?))");
+    statement.with(list);
+    while (statement.step()) {
+        LookId look;
+        ClientId client;
+        statement.read(look, client);
+        clients.emplace(look, client);
+    }
+    return clients;
 }
 
 }  // namespace quarterturn

@@ -113,6 +113,10 @@ Tags carried_over(Tags now, const Tags& from, const Tags& to) {
     return now;
 }
 
+bool is_placed_otherwise(const Tags& before, const Tags& after) {
+    return before.sitting != after.sitting || before.placed_by_hand != after.placed_by_hand;
+}
+
 template <class Row, class Value>
 struct JournalRow {
     Row changed;
@@ -143,10 +147,12 @@ bool follow(Database& database, std::int64_t action, const Direction& direction)
     const std::string columns = ", " + direction.from + ", " + direction.to;
     const auto tag_rows = journal_rows<TagRow>(
         database, "SELECT photo" + columns + " FROM tag_change WHERE action = ?", action);
+    bool moves = false;
     for (const auto& [photo, from, to] : tag_rows) {
-        write_tags(
-            database, photo,
-            carried_over(tags_of(database, photo), parse_tags_json(from), parse_tags_json(to)));
+        const Tags before = parse_tags_json(from);
+        const Tags after = parse_tags_json(to);
+        moves = moves || is_placed_otherwise(before, after);
+        write_tags(database, photo, carried_over(tags_of(database, photo), before, after));
     }
     const auto shift_rows = journal_rows<ShiftRow>(
         database, "SELECT device" + columns + " FROM shift_change WHERE action = ?", action);
@@ -154,7 +160,7 @@ bool follow(Database& database, std::int64_t action, const Direction& direction)
     const auto bin_rows = journal_rows<BinRow>(
         database, "SELECT photo" + columns + " FROM bin_change WHERE action = ?", action);
     for (const auto& [photo, from, to] : bin_rows) write_binned(database, photo, to);
-    return !tag_rows.empty() || !shift_rows.empty() || !bin_rows.empty();
+    return moves || !shift_rows.empty() || !bin_rows.empty();
 }
 
 }  // namespace

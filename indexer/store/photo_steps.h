@@ -28,7 +28,7 @@ PhotoSteps photo_steps(Database& database, const Change& change);
 void take_steps(Database& database, const PhotoSteps& steps);
 
 void keep_steps(Database& database, std::int64_t action, const PhotoSteps& steps);
-// Each answers whether the action has any.
+// Each answers whether photos may belong into other sittings since, by their time.
 bool take_steps_back(Database& database, std::int64_t action);
 bool take_steps_again(Database& database, std::int64_t action);
 

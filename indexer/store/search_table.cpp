@@ -2,7 +2,9 @@
 
 #include <algorithm>
 #include <iterator>
+#include <nlohmann/json.hpp>
 
+#include "indexer/store/first_found.h"
 #include "indexer/store/search_words.h"
 
 namespace quarterturn {
@@ -102,7 +104,66 @@ FoundPhoto found_photo_in(const Statement& row) {
     return found;
 }
 
+const std::string newest_first = " ORDER BY moment DESC, id DESC";
+
+// Where words are looked for among the newest, before all that have them are gathered.
+constexpr int most_looked_through = 20000;
+
+// Which photos of `newest` have the words; ?1 is a JSON list of them.
+std::string has_all_words(const std::vector<WordQuery>& queries, std::string& hits) {
+    std::string condition = "TRUE";
+    for (std::size_t i = 0; i < queries.size(); ++i) {
+        const std::string number = std::to_string(i);
+        const auto records = [&](const char* kinds) {
+            return "(SELECT record FROM hit" + number + " WHERE kind IN " + kinds + ")";
+        };
+        std::string found = queries[i].condition;
+        found.replace(found.find("?1"), 2,
+                      "(SELECT value FROM json_each(?1) WHERE key = " + number + ")");
+        hits += (i == 0 ? "WITH hit" : ", hit") + number +
+                " (kind, record) AS MATERIALIZED (SELECT rowid % 8, rowid / 8 FROM words WHERE " +
+                found + ")";
+        const std::string theirs =
+            "OR client IN " + records("(1)") + " OR wedding IN " + records("(2)");
+        condition += " AND (id IN " + records("(0)") +
+                     " OR sitting IN (SELECT id FROM sitting WHERE id IN " + records("(3)") +
+                     theirs + ") OR look IN (SELECT id FROM look WHERE id IN " + records("(4, 5)") +
+                     theirs + ") OR id IN (SELECT photo FROM photo_shown WHERE client IN " +
+                     records("(1)") + "))";
+    }
+    return condition;
+}
+
+std::vector<FoundPhoto> newest_with(Database& database, const PhotoSearch& search, int at_most) {
+    const std::string newest = "SELECT id, sitting, moment, look FROM photo WHERE " +
+                               conditions_of(search) + newest_first + " LIMIT ";
+    const auto queries = word_queries(search.words);
+    if (queries.empty()) {
+        return Statement(database, newest + "?").with(at_most).rows(found_photo_in);
+    }
+    std::string hits;
+    const std::string condition = has_all_words(queries, hits);
+    nlohmann::json values = nlohmann::json::array();
+    for (const WordQuery& query : queries) values.push_back(query.value);
+    const std::string list = values.dump();
+    return Statement(database, hits + " SELECT id, sitting, moment FROM (" + newest +
+                                   std::to_string(most_looked_through) + ") WHERE " + condition +
+                                   newest_first + " LIMIT ?2")
+        .with(list, at_most)
+        .rows(found_photo_in);
+}
+
 }  // namespace
+
+FirstFound first_found(Database& database, const PhotoSearch& search, int at_most) {
+    FirstFound found{newest_with(database, search, at_most + 1), false};
+    if (found.photos.size() <= static_cast<std::size_t>(at_most)) {
+        const bool all = word_queries(search.words).empty();
+        return {all ? std::move(found.photos) : SearchTable(database).find(search), true};
+    }
+    found.photos.pop_back();
+    return found;
+}
 
 std::vector<FoundPhoto> SearchTable::find(const PhotoSearch& search) {
     const auto queries = word_queries(search.words);
@@ -112,8 +173,8 @@ std::vector<FoundPhoto> SearchTable::find(const PhotoSearch& search) {
         with_words = json_list(std::span<const PhotoId>(photos_with_all(*database_, queries)));
         conditions += " AND id IN (SELECT value FROM json_each(?))";
     }
-    Statement statement(*database_, "SELECT id, sitting, moment FROM photo WHERE " + conditions +
-                                        " ORDER BY moment DESC, id DESC");
+    Statement statement(*database_,
+                        "SELECT id, sitting, moment FROM photo WHERE " + conditions + newest_first);
     if (!queries.empty()) statement.with(with_words);
     return statement.rows(found_photo_in);
 }

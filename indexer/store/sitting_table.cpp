@@ -1,6 +1,7 @@
 #include "indexer/store/sitting_table.h"
 
 #include "indexer/store/search_words.h"
+#include "indexer/store/some_records.h"
 #include "indexer/store/statement.h"
 #include "indexer/store/text.h"
 
@@ -64,6 +65,76 @@ std::vector<Sitting> SittingTable::of_client(ClientId client) {
     return Statement(*database_, select_sittings + "WHERE client = ?" + sittings_in_order)
         .with(client)
         .rows(sitting_in);
+}
+
+namespace {
+
+std::optional<LocalTime> begin_of(const std::optional<Date>& day) {
+    if (!day) return std::nullopt;
+    return LocalTime(std::chrono::local_days(*day));
+}
+
+std::chrono::year_month month_of_day(Date day) {
+    return day.year() / day.month();
+}
+
+// "SELECT a day of the month, how many": of each month.
+std::vector<std::pair<std::chrono::year_month, int>> counted(Statement& statement) {
+    return statement.rows([](const Statement& row) {
+        Date day{};
+        int count = 0;
+        row.read(day, count);
+        return std::pair(month_of_day(day), count);
+    });
+}
+
+}  // namespace
+
+std::vector<Sitting> SomeRecords::sittings_on(const DaysFrom& days) {
+    return Statement(*database_, select_sittings +
+                                     "WHERE starts >= coalesce(?, -9223372036854775807) AND starts "
+                                     "< coalesce(?, 9223372036854775807)" +
+                                     sittings_in_order)
+        .with(begin_of(days.first), begin_of(days.end))
+        .rows(sitting_in);
+}
+
+std::vector<MonthCount> SomeRecords::months_before(Date day) {
+    std::map<std::chrono::year_month, MonthCount, std::greater<>> months;
+    Statement weddings(*database_,
+                       "SELECT min(date), count(*) FROM wedding WHERE date < ? "
+                       "GROUP BY substr(date, 1, 7)");
+    for (const auto& [month, count] : counted(weddings.with(day))) months[month].weddings = count;
+    // A wedding-day sitting on the day of its wedding belongs to that.
+    Statement sittings(*database_,
+                       "WITH past (day, wedding, kind) AS (SELECT strftime('%Y-%m-%d', "
+                       "starts / 1000000000, 'unixepoch'), wedding, kind FROM sitting "
+                       "WHERE starts < ?) SELECT min(day), count(*) FROM past "
+                       "LEFT JOIN wedding ON wedding.id = past.wedding AND past.kind = ? "
+                       "WHERE date IS NULL OR date <> day GROUP BY substr(day, 1, 7)");
+    sittings.with(LocalTime(std::chrono::local_days(day)), SittingKind::wedding_day);
+    for (const auto& [month, count] : counted(sittings)) months[month].sittings = count;
+    std::vector<MonthCount> counts;
+    for (auto& [month, count] : months) {
+        count.month = month;
+        counts.push_back(count);
+    }
+    return counts;
+}
+
+std::map<SittingId, ClientId> SomeRecords::clients_of(std::span<const SittingId> sittings) {
+    const std::string list = json_list(sittings);
+    std::map<SittingId, ClientId> clients;
+    Statement statement(
+        *database_, "SELECT id, client FROM sitting WHERE id IN (SELECT value FROM json_each(?))");
+    statement.with(list);
+    while (statement.step()) {
+        SittingId sitting;
+        ClientId client;
+        statement.read(sitting, client);
+        clients.emplace(sitting, client);
+    }
+    return clients;
 }
 
 }  // namespace quarterturn

@@ -1,6 +1,7 @@
 #include "indexer/store/wedding_table.h"
 
 #include "indexer/store/search_words.h"
+#include "indexer/store/some_records.h"
 #include "indexer/store/statement.h"
 #include "indexer/store/text.h"
 
@@ -97,6 +98,31 @@ std::vector<Wedding> WeddingTable::all() {
 std::vector<Wedding> WeddingTable::named(std::string_view name) {
     Statement statement(*database_, select_weddings + "WHERE folded_name = ?" + weddings_in_order);
     return weddings_in(statement.with(folded(name)));
+}
+
+std::vector<Wedding> SomeRecords::weddings(std::span<const WeddingId> ids) {
+    const std::string list = json_list(ids);
+    Statement statement(*database_, select_weddings +
+                                        "WHERE wedding.id IN (SELECT value FROM json_each(?))" +
+                                        weddings_in_order);
+    return weddings_in(statement.with(list));
+}
+
+std::vector<Wedding> SomeRecords::weddings_on(const DaysFrom& days) {
+    Statement statement(
+        *database_, select_weddings + "WHERE date >= coalesce(?, '') AND date < coalesce(?, '~')" +
+                        weddings_in_order);
+    return weddings_in(statement.with(days.first, days.end));
+}
+
+std::vector<Wedding> SomeRecords::weddings_with(std::span<const ClientId> clients) {
+    const std::string list = json_list(clients);
+    Statement statement(*database_,
+                        select_weddings +
+                            "WHERE wedding.id IN (SELECT wedding FROM party_member WHERE client IN "
+                            "(SELECT value FROM json_each(?)))" +
+                            weddings_in_order);
+    return weddings_in(statement.with(list));
 }
 
 }  // namespace quarterturn

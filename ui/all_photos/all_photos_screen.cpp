@@ -3,11 +3,14 @@
 #include <QItemSelectionModel>
 #include <QLineEdit>
 #include <QLocale>
+#include <QScrollBar>
 #include <QShortcut>
 #include <QStackedWidget>
 #include <QTimer>
 
+#include "indexer/store/first_found.h"
 #include "ui/all_photos/bin_part.h"
+#include "ui/all_photos/later_found.h"
 #include "ui/all_photos/photo_shelves.h"
 #include "ui/all_photos/search_choices.h"
 #include "ui/shell/session.h"
@@ -20,15 +23,22 @@ namespace quarterturn {
 namespace {
 
 constexpr int pause_in_typing_ms = 150;  // common practice
+constexpr int photos_at_once = 600;      // several screens full; the others come a moment later
 constexpr int widest_field_steps = 120;
 
 }  // namespace
 
 AllPhotosScreen::AllPhotosScreen(Session& session)
-    : session_(session), photos_(session), typing_(new QTimer(this)) {
+    : session_(session),
+      photos_(session),
+      later_(new LaterFound(session, this)),
+      typing_(new QTimer(this)) {
     typing_->setSingleShot(true);
     typing_->setInterval(pause_in_typing_ms);
     connect(typing_, &QTimer::timeout, this, &AllPhotosScreen::look_again);
+    connect(later_, &LaterFound::found, this,
+            [this](const std::vector<FoundPhoto>& found) { show_found(found, true); });
+    connect(later_, &LaterFound::failed, &session_, &Session::say);
     build();
     add_keys();
 }
@@ -128,7 +138,7 @@ QString AllPhotosScreen::help() const {
 
 void AllPhotosScreen::arrive(const Place& place) {
     if (place.photo) {
-        look_again();
+        look_for_all();
         const int position = photos_.position_of(*place.photo);
         if (position >= 0) shelves_->setCurrentIndex(photos_.index(position));
     }
@@ -142,15 +152,27 @@ PhotoSearch AllPhotosScreen::search() const {
 
 void AllPhotosScreen::refresh() {
     choices_->refresh();
-    look_again();
+    // Where she has scrolled to stays.
+    shelves_->verticalScrollBar()->value() > 0 ? look_for_all() : look_again();
 }
 
 void AllPhotosScreen::look_again() {
     typing_->stop();
-    session_.attempt([this] { show_found(session_.library().search().find(search())); });
+    later_->forget();
+    session_.attempt([this] {
+        const auto found = first_found(session_.library().database(), search(), photos_at_once);
+        show_found(found.photos, found.all);
+        if (!found.all) later_->look_for(search());
+    });
 }
 
-void AllPhotosScreen::show_found(const std::vector<FoundPhoto>& found) {
+void AllPhotosScreen::look_for_all() {
+    typing_->stop();
+    later_->forget();
+    session_.attempt([this] { show_found(session_.library().search().find(search()), true); });
+}
+
+void AllPhotosScreen::show_found(const std::vector<FoundPhoto>& found, bool all) {
     const QModelIndex before = shelves_->currentIndex();
     const PhotoId current = before.isValid() ? photos_.id(before.row()) : PhotoId{};
     const PhotoSearch asked = search();
@@ -159,14 +181,14 @@ void AllPhotosScreen::show_found(const std::vector<FoundPhoto>& found) {
         found.empty() && asked == PhotoSearch{} && session_.library().bin().all().empty();
     pages_->setCurrentWidget(none_at_all ? empty_ : searching_);
     if (none_at_all) return;
-    count_->setText(count_words(static_cast<int>(found.size())));
+    count_->setText(count_words(static_cast<int>(found.size()), all));
     show_bin();
     if (found.empty()) {
         show_nothing_found();
         return;
     }
     results_->setCurrentWidget(shelves_);
-    if (asked == PhotoSearch{} && found.front().moment) {
+    if (all && asked == PhotoSearch{} && found.front().moment) {
         const auto oldest = std::ranges::find_if(
             found.rbegin(), found.rend(), [](auto& photo) { return photo.moment.has_value(); });
         choices_->suggest_days(date_of(*oldest->moment), date_of(*found.front().moment));
@@ -217,7 +239,8 @@ void AllPhotosScreen::show_nothing_found() {
     results_->setCurrentWidget(nothing);
 }
 
-QString AllPhotosScreen::count_words(int count) const {
+QString AllPhotosScreen::count_words(int count, bool all) const {
+    if (!all) return tr("Newest first");
     const QString number = QLocale().toString(count);
     if (count == 0) return tr("Nothing found");
     if (search() == PhotoSearch{}) {

@@ -12,6 +12,7 @@ class QTimer;
 namespace quarterturn {
 
 class BinPart;
+class LaterFound;
 class PhotoShelves;
 class SearchChoices;
 
@@ -32,10 +33,11 @@ class AllPhotosScreen : public Screen {
     void add_keys();
     PhotoSearch search() const;
     void look_again();
-    void show_found(const std::vector<FoundPhoto>& found);
+    void look_for_all();  // and wait for them
+    void show_found(const std::vector<FoundPhoto>& found, bool all);
     QString nothing_found_words() const;
     void show_nothing_found();
-    QString count_words(int count) const;
+    QString count_words(int count, bool all) const;
     void show_all();
     void show_bin();
     void move_chosen();  // into the bin, or out of it
@@ -43,6 +45,7 @@ class AllPhotosScreen : public Screen {
 
     Session& session_;
     FoundPhotos photos_;
+    LaterFound* later_;
     QStackedWidget* pages_;
     QWidget* empty_;
     QWidget* searching_;

@@ -83,7 +83,7 @@ void ComingUpScreen::refresh() {
     show_reminders();
     for (const Occasion& occasion : coming.ahead) add_card(occasion);
     empty_->setVisible(coming.ahead.empty() && coming.past.empty() && forms_->count() == 0);
-    past_->show_past(std::move(coming.past), coming.ahead.empty());
+    past_->show_past(std::move(coming.past), session_.today(), coming.ahead.empty());
 }
 
 // What is out there and may not be any longer, which consents and licences end soon, and whether a

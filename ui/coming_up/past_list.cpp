@@ -15,25 +15,30 @@ namespace {
 
 // While she searches, this many are shown opened; the rest wait for a longer word.
 constexpr std::size_t most_found = 20;
-
-std::chrono::year_month month_of(const Occasion& occasion) {
-    return occasion.date.year() / occasion.date.month();
-}
+// Until she asks for those before.
+constexpr std::size_t most_months = 12;
 
 QString month_title(std::chrono::year_month month) {
     return QLocale().toString(to_qdate(month / std::chrono::day(1)), QStringLiteral("MMMM yyyy"));
 }
 
 // "November 2026: 1 wedding, 2 sittings"
-QString month_words(std::chrono::year_month month, const std::vector<const Occasion*>& occasions) {
-    const auto weddings = static_cast<int>(std::ranges::count_if(
-        occasions, [](const Occasion* occasion) { return occasion->is_wedding; }));
-    const int sittings = static_cast<int>(occasions.size()) - weddings;
+QString month_words(const MonthCount& month) {
     QStringList counts;
-    if (weddings > 0) counts << PastList::tr("%n wedding(s)", nullptr, weddings);
-    if (sittings > 0) counts << PastList::tr("%n sitting(s)", nullptr, sittings);
+    if (month.weddings > 0) counts << PastList::tr("%n wedding(s)", nullptr, month.weddings);
+    if (month.sittings > 0) counts << PastList::tr("%n sitting(s)", nullptr, month.sittings);
     //: a month, and what there was in it
-    return PastList::tr("%1: %2").arg(month_title(month), counts.join(QStringLiteral(", ")));
+    return PastList::tr("%1: %2").arg(month_title(month.month), counts.join(QStringLiteral(", ")));
+}
+
+bool has_name(const Occasion& occasion, const QString& wanted) {
+    if (occasion.wedding &&
+        from_utf8(occasion.wedding->name).contains(wanted, Qt::CaseInsensitive)) {
+        return true;
+    }
+    return std::ranges::any_of(occasion.clients, [&](const ClientAhead& client) {
+        return from_utf8(client.client.name).contains(wanted, Qt::CaseInsensitive);
+    });
 }
 
 }  // namespace
@@ -55,61 +60,89 @@ PastList::PastList(Session& session, QWidget* parent)
     column->addLayout(months_);
 }
 
-void PastList::show_past(std::vector<Occasion> past, bool newest_open) {
+void PastList::show_past(std::vector<MonthCount> past, Date today, bool newest_open) {
     past_ = std::move(past);
+    today_ = today;
     if (newest_open && !past_.empty() && !std::exchange(newest_was_opened_, true)) {
-        open_.push_back(month_of(past_.front()));
+        open_.push_back(past_.front().month);
     }
     setVisible(!past_.empty());
     rebuild();
 }
 
-bool PastList::matches(const Occasion& occasion) const {
-    const QString wanted = search_->text().trimmed();
-    if (occasion.wedding &&
-        from_utf8(occasion.wedding->name).contains(wanted, Qt::CaseInsensitive)) {
-        return true;
-    }
-    return std::ranges::any_of(occasion.clients, [&](const ClientAhead& client) {
-        return from_utf8(client.client.name).contains(wanted, Qt::CaseInsensitive);
-    });
-}
-
 void PastList::rebuild() {
     empty_layout(months_);
-    std::size_t found = 0;
-    std::vector<std::pair<Month, std::vector<const Occasion*>>> months;
-    for (const Occasion& occasion : past_) {
-        if (!matches(occasion)) continue;
-        ++found;
-        if (months.empty() || months.back().first != month_of(occasion)) {
-            months.push_back({month_of(occasion), {}});
-        }
-        months.back().second.push_back(&occasion);
+    session_.attempt(
+        [this] { search_->text().trimmed().isEmpty() ? show_months() : show_found(); });
+}
+
+void PastList::show_months() {
+    const std::size_t shown =
+        all_shown_ ? past_.size() : std::min<std::size_t>(past_.size(), most_months);
+    for (std::size_t i = 0; i < shown; ++i) {
+        const bool open = is_open(past_[i].month);
+        add_month(past_[i], open);
+        if (open) add_cards(occasions_of(past_[i].month));
     }
-    const bool searching = !search_->text().trimmed().isEmpty();
-    const bool all_open = searching && found <= most_found;
-    for (auto& [month, occasions] : months) add_month(month, occasions, all_open);
-    if (searching && found == 0) {
+    const int more = static_cast<int>(past_.size() - shown);
+    if (more == 0) return;
+    QPushButton* rest = make_quiet_button(tr("Show %n month(s) before", nullptr, more));
+    connect(rest, &QPushButton::clicked, this, [this] {
+        all_shown_ = true;
+        rebuild();
+    });
+    months_->addWidget(rest, 0, Qt::AlignLeading);
+}
+
+void PastList::show_found() {
+    const std::vector<Occasion> all = found();
+    if (all.empty()) {
         months_->addWidget(make_quiet(tr("Nobody of this name was here before.")));
+    }
+    for (auto next = all.begin(); next != all.end();) {
+        MonthCount month{next->date.year() / next->date.month()};
+        std::vector<Occasion> occasions;
+        for (; next != all.end() && next->date.year() / next->date.month() == month.month; ++next) {
+            ++(next->is_wedding ? month.weddings : month.sittings);
+            occasions.push_back(*next);
+        }
+        const bool open = all.size() <= most_found || is_open(month.month);
+        add_month(month, open);
+        if (open) add_cards(std::move(occasions));
     }
 }
 
-void PastList::add_month(Month month, const std::vector<const Occasion*>& occasions, bool open) {
-    open = open || std::ranges::find(open_, month) != open_.end();
-    const QString title = month_words(month, occasions);
+std::vector<Occasion> PastList::occasions_of(Month month) const {
+    const Date next = (month + std::chrono::months(1)) / std::chrono::day(1);
+    return past_occasions(session_.library(),
+                          {.first = month / std::chrono::day(1), .end = std::min(next, today_)});
+}
+
+std::vector<Occasion> PastList::found() const {
+    const QString wanted = search_->text().trimmed();
+    std::vector<Occasion> found = past_occasions(session_.library(), {.end = today_});
+    std::erase_if(found, [&](const Occasion& occasion) { return !has_name(occasion, wanted); });
+    return found;
+}
+
+bool PastList::is_open(Month month) const {
+    return std::ranges::find(open_, month) != open_.end();
+}
+
+void PastList::add_month(const MonthCount& month, bool open) {
+    const QString title = month_words(month);
     QPushButton* head =
         make_quiet_button((open ? QStringLiteral("▾  ") : QStringLiteral("▸  ")) + title);
     head->setAccessibleName(title);
     head->setCheckable(true);
     head->setChecked(open);
-    connect(head, &QPushButton::clicked, this, [this, month] { toggle_month(month); });
+    connect(head, &QPushButton::clicked, this, [this, of = month.month] { toggle_month(of); });
     months_->addWidget(head, 0, Qt::AlignLeading);
-    if (!open) return;
-    std::vector<Occasion> judged;
-    for (const Occasion* occasion : occasions) judged.push_back(*occasion);
-    session_.attempt([&] { judge(session_.library(), judged); });
-    for (const Occasion& occasion : judged) {
+}
+
+void PastList::add_cards(std::vector<Occasion> occasions) {
+    judge(session_.library(), occasions);
+    for (const Occasion& occasion : occasions) {
         auto* card = new OccasionCard(session_, occasion);
         connect(card, &OccasionCard::form_closed, this, &PastList::changed);
         months_->addWidget(card);

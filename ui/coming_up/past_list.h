@@ -1,6 +1,7 @@
 #pragma once
 
 #include <QWidget>
+#include <optional>
 #include <vector>
 
 #include "indexer/looks/coming_up.h"
@@ -13,14 +14,14 @@ namespace quarterturn {
 class Session;
 
 // What is past, by month, the newest first. Months are closed until she opens one or searches; only
-// what is open is judged and built.
+// what is open is read, judged and built.
 class PastList : public QWidget {
     Q_OBJECT
   public:
     explicit PastList(Session& session, QWidget* parent = nullptr);
 
     // `newest_open`: the newest month is opened by itself, once.
-    void show_past(std::vector<Occasion> past, bool newest_open);
+    void show_past(std::vector<MonthCount> past, Date today, bool newest_open);
 
   signals:
     void changed();  // one of the past occasions was
@@ -29,13 +30,20 @@ class PastList : public QWidget {
     using Month = std::chrono::year_month;
 
     void rebuild();
-    void add_month(Month month, const std::vector<const Occasion*>& occasions, bool open);
+    void show_months();
+    void show_found();
+    void add_month(const MonthCount& month, bool open);
+    void add_cards(std::vector<Occasion> occasions);
     void toggle_month(Month month);
-    bool matches(const Occasion& occasion) const;
+    bool is_open(Month month) const;
+    std::vector<Occasion> occasions_of(Month month) const;
+    std::vector<Occasion> found() const;
 
     Session& session_;
-    std::vector<Occasion> past_;
+    std::vector<MonthCount> past_;
+    Date today_{};
     std::vector<Month> open_;
+    bool all_shown_ = false;
     bool newest_was_opened_ = false;
     QLineEdit* search_;
     QVBoxLayout* months_;

@@ -117,8 +117,18 @@ QWidget* WallPage::build_header() {
     return header;
 }
 
+// Tens of thousands of pairs are read in a second: once, while nothing changes.
+void WallPage::read_wall() {
+    Database& records = session_.library().database();
+    const Date today = session_.today();
+    if (wall_ && read_on_ == today && read_at_ == change_stamp(records)) return;
+    wall_.emplace(session_.library(), today);
+    read_at_ = change_stamp(records);
+    read_on_ = today;
+}
+
 bool WallPage::refresh() {
-    wall_.emplace(session_.library(), session_.today());
+    read_wall();
     view_->forget_pictures();
     like_ ? show_like_again() : look_again();
     lost_words_ = words_of_lost();

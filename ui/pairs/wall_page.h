@@ -4,6 +4,7 @@
 #include <optional>
 
 #include "indexer/looks/pairs.h"
+#include "indexer/store/change_stamp.h"
 #include "ui/pairs/shown_pairs.h"
 
 class QLabel;
@@ -54,6 +55,7 @@ class WallPage : public QWidget {
 
   private:
     QWidget* build_header();
+    void read_wall();
     void look_again();
     void show_like_again();
     QString words_of_lost();
@@ -65,6 +67,8 @@ class WallPage : public QWidget {
     Session& session_;
     ShownPairs& pairs_;
     std::optional<PairWall> wall_;
+    ChangeStamp read_at_;
+    Date read_on_{};
     PairFilter filter_;
     std::optional<std::vector<PairOnWall>> like_;
     FiltersPanel* filters_;

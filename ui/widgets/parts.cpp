@@ -4,14 +4,28 @@
 #include <QVariant>
 
 #include "ui/theme/theme.h"
+#include "ui/widgets/text_heights.h"
 
 namespace quarterturn {
 namespace {
 
 const char* const kind_property = "kind";
 
+class TextLabel : public QLabel {
+  public:
+    using QLabel::QLabel;
+
+    int heightForWidth(int width) const override {
+        return heights_.at(width, text(), font(),
+                           [this](int at) { return QLabel::heightForWidth(at); });
+    }
+
+  private:
+    mutable TextHeights heights_;
+};
+
 QLabel* make_label(const QString& text, TextRole role) {
-    auto* label = new QLabel(text);
+    auto* label = new TextLabel(text);
     label->setFont(text_font(role));
     label->setTextFormat(Qt::PlainText);
     label->setWordWrap(true);

@@ -38,9 +38,11 @@ SentenceLink::SentenceLink(const QString& sentence, QWidget* parent)
 
 QRect SentenceLink::text_area(int width) const {
     const int room = std::max(width - arrow_width() - space(1), 1);
-    const QRect text = fontMetrics().boundingRect(QRect(0, 0, room, 10000), wrapping, this->text());
+    const int height = heights_.at(room, text(), font(), [this](int at) {
+        return fontMetrics().boundingRect(QRect(0, 0, at, 10000), wrapping, text()).height();
+    });
     const int x = isRightToLeft() ? space(1) : arrow_width();
-    return {x, std::max(space(1), (least_target - text.height()) / 2), room, text.height()};
+    return {x, std::max(space(1), (least_target - height) / 2), room, height};
 }
 
 QSize SentenceLink::sizeHint() const {

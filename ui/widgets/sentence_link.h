@@ -1,6 +1,7 @@
 #pragma once
 
 #include "ui/widgets/text_button.h"
+#include "ui/widgets/text_heights.h"
 
 namespace quarterturn {
 
@@ -21,6 +22,8 @@ class SentenceLink : public TextButton {
 
   private:
     QRect text_area(int width) const;
+
+    mutable TextHeights heights_;
 };
 
 }  // namespace quarterturn

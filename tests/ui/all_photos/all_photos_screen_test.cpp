@@ -359,7 +359,8 @@ TEST(AllPhotosOfALargeLibrary, OnlyWhatIsSeenIsAskedFor) {
     screen.refresh();
     show_active(screen);
     auto& shelves = *screen.findChild<PhotoShelves*>();
-    ASSERT_EQ(shelves.model()->rowCount(), 100'000);
+    ASSERT_GT(shelves.model()->rowCount(), 0) << "the first of them at once";
+    ASSERT_TRUE(QTest::qWaitFor([&] { return shelves.model()->rowCount() == 100'000; }));
     const auto in_view = [&](int position) {
         return shelves.viewport()->rect().intersects(
             shelves.visualRect(shelves.model()->index(position, 0)));

@@ -121,6 +121,24 @@ TEST_F(LockedBackup, IsNotMixedWithOneThatCanBeRead) {
     EXPECT_EQ(verify(library, {}).troubles.at(0).healed_from, drive);
 }
 
+TEST_F(LockedBackup, SaysThatItsLockIsGone) {
+    lock_it();
+    back_up_to(drive);
+    std::filesystem::remove(drive / lock_file_name);
+    const std::string before = all_of(drive);
+    for (const auto& work :
+         std::vector<std::function<void()>>{[&] { restore_again(); }, [&] { back_up_to(drive); }}) {
+        try {
+            work();
+            ADD_FAILURE() << "read a backup without its lock";
+        } catch (const StoreError& error) {
+            EXPECT_NE(std::string(error.what()).find("its lock.json is gone"), std::string::npos)
+                << error.what();
+        }
+    }
+    EXPECT_EQ(all_of(drive), before);
+}
+
 TEST_F(LockedBackup, OpensWithTheNewPassphraseWhenItWasMadeAgain) {
     lock_it();
     back_up_to(drive);

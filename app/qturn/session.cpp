@@ -1,10 +1,12 @@
 #include "app/qturn/session.h"
 
 #include <cstdlib>
+#include <iostream>
 
 #include "app/qturn/passphrase.h"
 #include "app/qturn/progress.h"
 #include "app/qturn/reply.h"
+#include "app/qturn/say.h"
 #include "app/qturn/stop_on_signal.h"
 #include "indexer/disk/clock.h"
 #include "indexer/erasure/empty_bin.h"
@@ -61,9 +63,15 @@ KeysInHand Session::unlocked_keys() {
 void Session::go_on_locking(const Path& place) {
     const auto lock = read_lock(real_file_system(), place);
     if (!lock || lock->state == LockState::locked) return;
+    std::cerr << (lock->state == LockState::locking
+                      ? "Locking this library was interrupted: going on with that first.\n"
+                      : "Unlocking this library for good was interrupted: going on with that "
+                        "first.\n");
     const StopOnSignal stop;
     ProgressLine line(false);
-    finish_locking(real_file_system(), place, unlocked_keys(), {line.counter(), stop.token()});
+    const LockReport report =
+        finish_locking(real_file_system(), place, unlocked_keys(), {line.counter(), stop.token()});
+    for (const std::string& problem : report.problems) std::cerr << safe_text(problem) << '\n';
 }
 
 Library& Session::library() {

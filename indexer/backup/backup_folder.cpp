@@ -8,6 +8,7 @@
 #include "indexer/lock/key_ring.h"
 #include "indexer/lock/lock_file.h"
 #include "indexer/store/library.h"
+#include "indexer/store/lost_lock.h"
 
 namespace quarterturn {
 namespace {
@@ -84,6 +85,7 @@ std::optional<Manifest> BackupFolder::manifest() const {
     if (!disk().exists(file(manifest_name))) return std::nullopt;
     auto manifest = parse_manifest(text_of_file(disk(), file(manifest_name)));
     if (manifest) return manifest;
+    if (!locked_) refuse_lost_lock(*beneath_, folder_);
     throw StoreError("The list of files in " + folder_.string() + " (" + manifest_name +
                      ") is damaged: leave that folder as it is, and make a backup in a new one.");
 }

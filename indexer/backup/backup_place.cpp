@@ -6,6 +6,7 @@
 #include "indexer/disk/lies_in.h"
 #include "indexer/disk/volume.h"
 #include "indexer/lock/lock_file.h"
+#include "indexer/store/lost_lock.h"
 
 namespace quarterturn {
 namespace {
@@ -44,6 +45,7 @@ void refuse_unless_locked_alike(Library& library, const Path& to,
         throw StoreError("The backup in " + to.string() +
                          " is locked and the library is not: name a new folder for the backup.");
     }
+    if (!lock) refuse_lost_lock(library.disk(), to);
     if (library.keys() && !lock) {
         throw StoreError("The backup in " + to.string() +
                          " was made before the library was locked, and can be read by anybody: "

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "indexer/backup/one_file_on_disk.h"
 #include "indexer/disk/checksum.h"
 
 namespace quarterturn {
@@ -44,6 +45,19 @@ std::optional<Bytes> BackupSource::bytes_of(const LibraryFile& file) const {
         if (auto bytes = right_bytes(folder_.disk(), folder_.file(path), file)) return bytes;
     }
     return std::nullopt;
+}
+
+bool BackupSource::holds_apart_from(FileSystem& disk, std::span<const Path> others,
+                                    const std::string& sha256) const {
+    const auto paths = paths_.find(sha256);
+    if (paths == paths_.end()) return false;
+    return std::ranges::any_of(paths->second, [&](const std::string& path) {
+        const Path file = folder_.file(path);
+        const bool linked = std::ranges::any_of(others, [&](const Path& other) {
+            return is_one_file_on_disk(folder_.disk(), file, disk, other);
+        });
+        return !linked && right_bytes(folder_.disk(), file, {{}, sha256}).has_value();
+    });
 }
 
 std::optional<BackupSource> at_hand(Library& library, const Backup& backup) try {

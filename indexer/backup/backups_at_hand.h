@@ -3,6 +3,7 @@
 
 #include <map>
 #include <optional>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -22,6 +23,10 @@ class BackupSource {
     // Its bytes; nothing when they are not there, cannot be read or are damaged. Safe to use from
     // several threads.
     std::optional<Bytes> bytes_of(const LibraryFile& file) const;
+    // Whether it holds them in a file of its own, which is none of the others on that disk by a
+    // link. Reads all of it. Safe to use from several threads.
+    bool holds_apart_from(FileSystem& disk, std::span<const Path> others,
+                          const std::string& sha256) const;
 
   private:
     BackupFolder folder_;

@@ -1,5 +1,7 @@
 #include "indexer/backup/safe_to_delete.h"
 
+#include <array>
+
 #include "indexer/backup/backups_at_hand.h"
 #include "indexer/disk/checksum.h"
 #include "indexer/disk/lies_in.h"
@@ -132,9 +134,11 @@ class CardCheck {
         const auto copy = copies_.whole_copy(sum);
         if (!copy || one_file(copy->file, file)) return {{}, Lacks::whole_file_in_library};
         LookedAt looked{std::move(sum), {}, {}};
+        const std::array others{copy->file, file};
         for (const KnownBackup& backup : backups_) {
-            looked.whole_in.push_back(backup.at_hand && !backup.on_the_card &&
-                                      backup.at_hand->bytes_of({{}, looked.sha256}).has_value());
+            looked.whole_in.push_back(
+                backup.at_hand && !backup.on_the_card &&
+                backup.at_hand->holds_apart_from(library_.disk(), others, looked.sha256));
         }
         return looked;
     } catch (const DiskError&) {

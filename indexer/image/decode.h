@@ -30,6 +30,8 @@ struct Decoded {
     int orientation_applied = 1;  // what was applied from the request; 1 for HEIF
     std::string refused;          // why there is no picture, in plain words without the file's name
 
+    bool nothing_opens = false;  // refused as every picture would be, whatever it is
+
     bool ok() const { return refused.empty(); }
 };
 

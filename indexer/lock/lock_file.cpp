@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "indexer/lock/passphrase_text.h"
 #include "indexer/lock/recovery_key.h"
 #include "indexer/lock/wrapped_key.h"
 
@@ -28,7 +29,7 @@ GuessCost least_guess_cost() {
 }
 
 std::string reason_against_passphrase(std::string_view passphrase) {
-    if (characters_in(passphrase) < least_characters) {
+    if (characters_in(composed(passphrase)) < least_characters) {
         return "A passphrase that is shorter than " + std::to_string(least_characters) +
                " characters is soon guessed: take four or five words that nobody would put "
                "together.";
@@ -47,7 +48,8 @@ void wrap_by_passphrase(LockFile& lock, const LibraryKeys& keys, std::string_vie
     lock.cost = cost;
     lock.salt.resize(crypto_pwhash_SALTBYTES);
     randombytes_buf(lock.salt.data(), lock.salt.size());
-    lock.by_passphrase = wrap(keys, wrapping_key_of(passphrase, lock), WrappedBy::passphrase);
+    lock.by_passphrase =
+        wrap(keys, wrapping_key_of(composed(passphrase), lock), WrappedBy::passphrase);
 }
 
 std::string wrap_by_new_recovery_key(LockFile& lock, const LibraryKeys& keys) {
@@ -63,9 +65,11 @@ KeysInHand keys_from(const LockFile& lock, std::string_view words) {
             return keys;
         }
     }
-    if (auto keys =
-            unwrap(lock.by_passphrase, wrapping_key_of(words, lock), WrappedBy::passphrase)) {
-        return keys;
+    for (const std::string& passphrase : spellings_of(words)) {
+        if (auto keys = unwrap(lock.by_passphrase, wrapping_key_of(passphrase, lock),
+                               WrappedBy::passphrase)) {
+            return keys;
+        }
     }
     if (parse_recovery_key(words)) {
         throw LockError(

@@ -88,4 +88,9 @@ std::optional<std::string> unlock_name(const LibraryKeys& keys, const std::strin
     return name;
 }
 
+bool looks_locked(const std::string& name) {
+    const auto bytes = from_base32(name);
+    return bytes && bytes->size() > name_mark_bytes && base32(*bytes) == name;
+}
+
 }  // namespace quarterturn

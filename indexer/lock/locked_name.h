@@ -21,5 +21,7 @@ std::string lock_name(const LibraryKeys& keys, const std::string& folder, const 
 // Nothing when it is no locked name of that folder.
 std::optional<std::string> unlock_name(const LibraryKeys& keys, const std::string& folder,
                                        const std::string& locked);
+// Whether a locked name could be written so, for who has no keys.
+bool looks_locked(const std::string& name);
 
 }  // namespace quarterturn

@@ -13,7 +13,9 @@ using PageBytes = std::array<unsigned char, page_bytes>;
 constexpr sqlite3_int64 log_header_bytes = 32;
 constexpr int frame_header_bytes = 24;
 constexpr int frame_bytes = frame_header_bytes + page_bytes;
-// https://sqlite.org/fileformat2.html#database_header: "Bytes of unused reserved space"
+// https://sqlite.org/fileformat2.html#database_header: "The database page size in bytes", its high
+// byte first, and "Bytes of unused reserved space"
+constexpr std::size_t page_size_at = 16;
 constexpr std::size_t reserved_at = 20;
 
 SealedFile& of(sqlite3_file* file) {
@@ -33,6 +35,15 @@ bool all_zero(const PageBytes& page) {
     return std::ranges::all_of(page, [](unsigned char byte) { return byte == 0; });
 }
 
+// What SQLite has to know before it looks into the log, which may hold the first page whole when
+// the power tore it here. It asks for all of that page before it believes anything else of it.
+PageBytes front_of_torn_page() {
+    PageBytes page{};
+    page[page_size_at] = page_bytes >> 8U;
+    page[reserved_at] = reserved_bytes;
+    return page;
+}
+
 // SQLite asks for whole pages, and for the front of the first before it knows their size. A page of
 // zeroes was never written: SQLite leaves it out, as the one for its locks at one gigabyte.
 int read_records(sqlite3_file* file, void* to, int amount, sqlite3_int64 at) {
@@ -45,7 +56,8 @@ int read_records(sqlite3_file* file, void* to, int amount, sqlite3_int64 at) {
     if (result != SQLITE_OK) return result;
     const auto number = static_cast<std::uint64_t>(page) + 1;
     if (!all_zero(bytes) && !open_page(*of(file).keys, PageOf::records, number, bytes)) {
-        return SQLITE_CORRUPT;
+        if (page != 0 || amount == page_bytes) return SQLITE_CORRUPT;
+        bytes = front_of_torn_page();
     }
     std::memcpy(to, bytes.data() + within, static_cast<std::size_t>(amount));
     return SQLITE_OK;

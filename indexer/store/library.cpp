@@ -2,7 +2,9 @@
 
 #include "indexer/lock/key_ring.h"
 #include "indexer/lock/lock_file.h"
+#include "indexer/store/lost_lock.h"
 #include "indexer/store/records_guard.h"
+#include "indexer/store/rewritten_records.h"
 
 namespace quarterturn {
 namespace {
@@ -45,11 +47,19 @@ void refuse_unless_library(FileSystem& disk, const Path& folder) {
     }
 }
 
+// A folder of hers may have a name that looks locked: it counts only where the records do too.
+void refuse_unreadable_records(FileSystem& disk, const Path& folder) {
+    const Path records = folder / records_name;
+    if (!disk.exists(records) || form_of_records(disk, records) == RecordsForm::plain) return;
+    refuse_lost_lock(disk, folder);
+}
+
 // Null when there is no lock.
 KeysInHand keys_of_library(FileSystem& disk, const Path& folder) try {
     const auto lock = read_lock(disk, folder);
     if (!lock) {
         key_ring::forget(folder);
+        refuse_unreadable_records(disk, folder);
         return nullptr;
     }
     if (lock->state != LockState::locked) {

@@ -71,6 +71,7 @@ std::vector<Path> files_of_records(FileSystem& disk, const Path& folder) {
 }
 
 void rewrite_all_records(FileSystem& disk, const Path& folder, RecordsForm form) {
+    remove_unfinished_records(disk, folder);
     for (const Path& file : files_of_records(disk, folder)) rewrite_records(disk, file, form);
 }
 

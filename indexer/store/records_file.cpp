@@ -25,15 +25,26 @@ void check_references(SQLite::Database& handle, std::vector<std::string>& proble
     }
 }
 
+// What follows "records.sqlite" in a file's name; nothing where it has no such name.
+std::optional<std::string> ending_of(const Path& file) {
+    const std::string name = file.filename().string();
+    if (!name.starts_with(records_file_name)) return std::nullopt;
+    return name.substr(std::string_view(records_file_name).size());
+}
+
+bool is_unfinished(std::string_view ending) {
+    return ending.starts_with(".new") || ending.starts_with(".trial") ||
+           ending.starts_with(".rewritten") || ending.find(".copy.new") != ending.npos;
+}
+
 // What SQLite keeps beside the records, and what this program writes there before a migration.
-bool is_ours(std::string_view name) {
-    constexpr std::string_view records = records_file_name;
-    if (!name.starts_with(records)) return false;
-    name.remove_prefix(records.size());
-    for (const std::string_view ending : {"", "-wal", "-shm", "-journal", ".opened"}) {
-        if (name == ending) return true;
+bool is_ours(const Path& file) {
+    const auto ending = ending_of(file);
+    if (!ending) return false;
+    for (const char* known : {"", "-wal", "-shm", "-journal", ".opened"}) {
+        if (*ending == known) return true;
     }
-    return name.starts_with(".new") || name.starts_with(".version-") || name.starts_with(".trial");
+    return is_unfinished(*ending) || ending->starts_with(".version-");
 }
 
 bool looks_like_records(std::string_view name) {
@@ -69,8 +80,14 @@ Path free_place_for_records(const Path& folder) {
 }
 
 bool is_records_of_others(const Path& file) {
-    const std::string name = file.filename().string();
-    return looks_like_records(name) && !is_ours(name);
+    return looks_like_records(file.filename().string()) && !is_ours(file);
+}
+
+void remove_unfinished_records(FileSystem& disk, const Path& library) {
+    for (const Path& file : disk.list(library)) {
+        const auto ending = ending_of(file);
+        if (ending && is_unfinished(*ending)) disk.remove(file);
+    }
 }
 
 std::vector<std::string> records_of_others(Library& library) {

@@ -26,6 +26,10 @@ Path free_place_for_records(const Path& folder);
 // Whether a file beside the records looks like them and is none of the program's own.
 bool is_records_of_others(const Path& file);
 
+// Removes copies beside the records that were being made when the program was interrupted. Only
+// while nobody else has the library open. Throws DiskError.
+void remove_unfinished_records(FileSystem& disk, const Path& library);
+
 // A sentence for each file beside the records that looks like them and is none of the program's
 // own: services that copy folders to other computers make such files of changes that were made
 // there.

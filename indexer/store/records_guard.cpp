@@ -3,8 +3,11 @@
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <sys/stat.h>
 
+#include <algorithm>
+#include <array>
 #include <optional>
 
+#include "indexer/disk/folder_lock.h"
 #include "indexer/store/records_file.h"
 
 namespace quarterturn {
@@ -74,11 +77,19 @@ Path keep_copies(const Path& library, FileSystem& disk) {
     return kept;
 }
 
+constexpr std::array trial_endings{"", "-wal", "-shm"};
+
 // Also what a trial left that was interrupted.
 void clear_trial(const Path& trial, FileSystem& disk) {
-    for (const char* ending : {"", "-wal", "-shm"}) {
+    for (const char* ending : trial_endings) {
         if (const Path part(trial.native() + ending); disk.exists(part)) disk.remove(part);
     }
+}
+
+bool any_of_trial(const Path& trial, FileSystem& disk) {
+    return std::ranges::any_of(trial_endings, [&](const char* ending) {
+        return disk.exists(Path(trial.native() + ending));
+    });
 }
 
 // Tried on copies, which SQLite changes.
@@ -100,9 +111,17 @@ bool go_together(const Path& records, const Path& trial, FileSystem& disk) {
 void refuse_changes_of_another_file(const Path& library, FileSystem& disk) {
     const Path records = library / records_file_name;
     const Path trial(records.native() + ".trial");
-    clear_trial(trial, disk);
     const std::string before = remembered(library, disk);
-    if (before.empty() || before == which_file(library) || !any_wait(records, disk)) return;
+    const bool doubted =
+        !before.empty() && before != which_file(library) && any_wait(records, disk);
+    if (!doubted && !any_of_trial(trial, disk)) return;
+    const FolderLock alone(library);  // another program may be in the middle of the same trial
+    if (alone.held()) clear_trial(trial, disk);
+    if (!doubted) return;
+    if (!alone.held()) {
+        throw StoreError("Another window or command is opening the library in " + library.string() +
+                         ": try again in a moment. Nothing was changed.");
+    }
     if (go_together(records, trial, disk)) return;
     const Path kept = keep_copies(library, disk);
     throw StoreError(

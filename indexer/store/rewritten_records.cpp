@@ -14,12 +14,6 @@ constexpr int wait_to_be_alone_ms = 1000;
 // https://sqlite.org/fileformat2.html#magic_header_string
 constexpr std::string_view magic{"SQLite format 3\0", 16};
 
-RecordsForm form_of(FileSystem& disk, const Path& records) {
-    const Bytes front = disk.read_front(records, std::ssize(magic));
-    const std::string_view text(reinterpret_cast<const char*>(front.data()), front.size());
-    return text == magic ? RecordsForm::plain : RecordsForm::locked;
-}
-
 std::string vfs_for(RecordsForm form) {
     return form == RecordsForm::locked ? locked_vfs() : sqlite3_vfs_find(nullptr)->zName;
 }
@@ -77,16 +71,9 @@ void refuse_unless_sound(SQLite::Database& records) {
         "were.");
 }
 
-void remove_leftovers(FileSystem& disk, const Path& file) {
-    for (const char* ending : {"", "-journal", "-wal", "-shm"}) {
-        if (const Path part(file.native() + ending); disk.exists(part)) disk.remove(part);
-    }
-}
-
 void rewrite(FileSystem& disk, const Path& records, RecordsForm form) {
     const Path waiting(records.native() + ".rewritten");
-    remove_leftovers(disk, waiting);
-    SQLite::Database before = opened(records, form_of(disk, records));
+    SQLite::Database before = opened(records, form_of_records(disk, records));
     hold_alone(before);
     // What stands in the log would lie beside the new file.
     before.execAndGet("PRAGMA wal_checkpoint(TRUNCATE)");
@@ -104,15 +91,21 @@ void rewrite(FileSystem& disk, const Path& records, RecordsForm form) {
 
 }  // namespace
 
+RecordsForm form_of_records(FileSystem& disk, const Path& records) {
+    const Bytes front = disk.read_front(records, std::ssize(magic));
+    const std::string_view text(reinterpret_cast<const char*>(front.data()), front.size());
+    return text == magic ? RecordsForm::plain : RecordsForm::locked;
+}
+
 void refuse_unless_alone_with(FileSystem& disk, const Path& records) {
     in_words([&] {
-        SQLite::Database opened_records = opened(records, form_of(disk, records));
+        SQLite::Database opened_records = opened(records, form_of_records(disk, records));
         hold_alone(opened_records);
     });
 }
 
 void rewrite_records(FileSystem& disk, const Path& records, RecordsForm form) {
-    if (form_of(disk, records) == form) return;
+    if (form_of_records(disk, records) == form) return;
     in_words([&] { rewrite(disk, records, form); });
     const Path journal(records.native() + "-journal");
     if (disk.exists(journal)) disk.remove(journal);

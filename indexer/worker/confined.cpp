@@ -15,7 +15,9 @@ class ConfinedDecoder final : public Decoder {
     } catch (const GivenUp& reason) {
         return refusal(reason.what());
     } catch (const NoWorker& reason) {
-        return refusal(reason.what());
+        Decoded decoded = refusal(reason.what());
+        decoded.nothing_opens = true;
+        return decoded;
     }
 
   private:

@@ -9,11 +9,27 @@
 
 namespace quarterturn {
 
-UnlockPart::UnlockPart(const Path& library, QWidget* parent)
+namespace {
+
+bool locking_was_interrupted(FileSystem& disk, const Path& library) try {
+    const auto lock = read_lock(disk, library);
+    return lock && lock->state != LockState::locked;
+} catch (const std::exception&) {
+    return false;  // giving the passphrase says why
+}
+
+}  // namespace
+
+UnlockPart::UnlockPart(FileSystem& disk, const Path& library, QWidget* parent)
     : QFrame(parent), what_to_type_(make_text(tr("Its passphrase:"))), words_(new QLineEdit) {
     Card card = make_card();
     card.column->addWidget(make_heading(tr("This library is locked")));
     card.column->addWidget(make_quiet(isolated(from_utf8(library.native()))));
+    if (locking_was_interrupted(disk, library)) {
+        card.column->addWidget(
+            make_text(tr("Locking it, or unlocking it for good, was interrupted. Nothing is lost: "
+                         "it goes on from there once you have given the passphrase.")));
+    }
     card.column->addWidget(what_to_type_);
     words_->setEchoMode(QLineEdit::Password);
     words_->setAccessibleName(tr("Passphrase"));

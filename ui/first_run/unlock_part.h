@@ -17,7 +17,7 @@ class Job;
 class UnlockPart : public QFrame {
     Q_OBJECT
   public:
-    explicit UnlockPart(const Path& library, QWidget* parent = nullptr);
+    UnlockPart(FileSystem& disk, const Path& library, QWidget* parent = nullptr);
 
   signals:
     void words_given(const std::string& words);

@@ -127,7 +127,7 @@ void WelcomePage::ask_words_for(const Path& folder,
                                 const std::function<void(const std::string&)>& go_on) {
     choices_->hide();
     delete unlock_;
-    unlock_ = new UnlockPart(folder);
+    unlock_ = new UnlockPart(session_.disk(), folder);
     column_->insertWidget(2, unlock_);
     connect(unlock_, &UnlockPart::given_up, this, &WelcomePage::show_choices);
     connect(unlock_, &UnlockPart::words_given, this, go_on);

@@ -1,6 +1,7 @@
 #include "ui/pictures/picture_loader.h"
 
 #include <QMetaObject>
+#include <utility>
 
 namespace quarterturn {
 namespace {
@@ -111,6 +112,9 @@ void PictureLoader::keep(const PictureJob& job, const FetchedPicture& picture) {
     if (picture.image.isNull()) {
         refused_.insert(key);
         emit refused(job.photo.id, picture.refused);
+        const bool said =
+            std::exchange(said_nothing_opens_, said_nothing_opens_ || picture.nothing_opens);
+        if (picture.nothing_opens && !said) emit nothing_opens(picture.refused);
         return;
     }
     // A picture larger than the whole cache is kept alone rather than not at all.

@@ -47,6 +47,7 @@ class PictureLoader : public QObject {
   signals:
     void arrived(quarterturn::PhotoId photo);
     void refused(quarterturn::PhotoId photo, const QString& why);
+    void nothing_opens(const QString& why);  // once, however many photos are asked for
 
   private:
     using Key = std::pair<qint64, int>;  // photo; small_key, or sharp_key() of what was asked for
@@ -63,6 +64,7 @@ class PictureLoader : public QObject {
     mutable QCache<Key, QImage> pictures_;
     std::set<const QObject*> watched_;
     std::set<Key> refused_;
+    bool said_nothing_opens_ = false;
     std::vector<std::jthread> threads_;
 };
 

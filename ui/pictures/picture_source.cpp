@@ -11,7 +11,9 @@ static_assert(small_long_edge == thumbnail_long_edge);
 constexpr std::int64_t most_bytes = std::int64_t{1} << 30;
 
 FetchedPicture picture_of(const Decoded& decoded) {
-    if (!decoded.ok()) return {{}, QString::fromStdString(decoded.refused)};
+    if (!decoded.ok()) {
+        return {{}, QString::fromStdString(decoded.refused), decoded.nothing_opens};
+    }
     return {to_image(decoded.bgr), {}};
 }
 

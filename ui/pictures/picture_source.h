@@ -13,7 +13,8 @@ namespace quarterturn {
 
 struct FetchedPicture {
     QImage image;
-    QString refused;  // why there is no picture
+    QString refused;             // why there is no picture
+    bool nothing_opens = false;  // nor will there be one of any photo
 };
 
 // Used from one thread only; it waits for disks.

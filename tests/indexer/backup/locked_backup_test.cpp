@@ -121,6 +121,56 @@ TEST_F(LockedBackup, IsNotMixedWithOneThatCanBeRead) {
     EXPECT_EQ(verify(library, {}).troubles.at(0).healed_from, drive);
 }
 
+// Else what is written into the backup would be written into the library.
+TEST_F(LockedBackup, RefusesLinksToTheLibrarysOwnFiles) {
+    const auto refuses_links = [&](const std::string& name, auto link) {
+        FileSystem& disk = library.disk();
+        const Photo photo = photo_named(name);
+        const auto* locked = dynamic_cast<const LockedFileSystem*>(&disk);
+        const Path own = library.photo_file(photo);
+        const Path place = locked != nullptr ? locked->place_of(own) : own;
+        const Path copy = drive / place.lexically_relative(library.folder());
+        std::filesystem::remove(copy);
+        link(place, copy);
+        EXPECT_THROW(back_up_to(drive), StoreError);
+        EXPECT_EQ(sha256(disk.read(own, any_size)), photo.file.sha256);
+        std::filesystem::remove(copy);
+    };
+    const auto hard_link = [](const Path& to, const Path& at) {
+        std::filesystem::create_hard_link(to, at);
+    };
+    const auto symbolic_link = [](const Path& to, const Path& at) {
+        std::filesystem::create_symlink(to, at);
+    };
+    back_up_to(drive);
+    refuses_links("one.jpg", hard_link);
+    refuses_links("two.jpg", symbolic_link);
+    EXPECT_TRUE(back_up_to(drive).problems.empty());
+    drive = folder / "another drive" / "backup";
+    lock_it();
+    back_up_to(drive);
+    refuses_links("one.jpg", hard_link);
+    refuses_links("two.jpg", symbolic_link);
+}
+
+TEST_F(LockedBackup, SaysThatItsLockIsGone) {
+    lock_it();
+    back_up_to(drive);
+    std::filesystem::remove(drive / lock_file_name);
+    const std::string before = all_of(drive);
+    for (const auto& work :
+         std::vector<std::function<void()>>{[&] { restore_again(); }, [&] { back_up_to(drive); }}) {
+        try {
+            work();
+            ADD_FAILURE() << "read a backup without its lock";
+        } catch (const StoreError& error) {
+            EXPECT_NE(std::string(error.what()).find("its lock.json is gone"), std::string::npos)
+                << error.what();
+        }
+    }
+    EXPECT_EQ(all_of(drive), before);
+}
+
 TEST_F(LockedBackup, OpensWithTheNewPassphraseWhenItWasMadeAgain) {
     lock_it();
     back_up_to(drive);

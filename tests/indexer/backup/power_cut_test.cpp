@@ -2,8 +2,6 @@
 // disk would hold at each sync, with nothing, all or some of what was not synced, is laid out and
 // opened.
 
-#include "tests/support/power_cut.h"
-
 #include <SQLiteCpp/SQLiteCpp.h>
 
 #include "indexer/backup/restore.h"
@@ -12,69 +10,13 @@
 #include "indexer/store/records_file.h"
 #include "indexer/worker/confined.h"
 #include "tests/indexer/backup/backup_fixture.h"
+#include "tests/indexer/backup/power_cut_fixture.h"
 #include "tests/indexer/intake/photo_files.h"
 #include "tests/indexer/store/version_1.h"
 #include "tests/support/seen_from_outside.h"
 
 namespace quarterturn {
 namespace {
-
-struct Cut {
-    Path disk;           // laid out as it was then
-    std::size_t moment;  // in the log
-    bool at_the_end;     // the job had answered
-    int number;          // of the cut
-};
-
-class PowerCut : public testing::Test {
-  protected:
-    template <class Job>
-    void record(Job job) {
-        std::filesystem::create_directories(root);
-        log.emplace(root);
-        RecordingDisk disk(*log);
-        const RecordingSqlite sqlite(*log);
-        job(disk);
-    }
-
-    // Asks `check` of every moment before a sync and of the end, with each chance.
-    template <class Check>
-    void at_every_cut(Check check) {
-        std::minstd_rand random{7};
-        const auto& events = log->events();
-        const int step = std::getenv("POWER_CUTS") == nullptr ? 7 : 1;
-        int syncs = 0;
-        int number = 0;
-        for (std::size_t moment = 0; moment <= events.size(); ++moment) {
-            const bool at_the_end = moment == events.size();
-            if (!at_the_end && events[moment].what != Happened::sync_file &&
-                events[moment].what != Happened::sync_folder) {
-                continue;
-            }
-            if (!at_the_end && syncs++ % step != 0) continue;
-            for (const double chance : {0.0, 1.0, 0.5, 0.5}) {
-                const Path after = folder / "after";
-                log->lay_out(moment, chance, random, after);
-                SCOPED_TRACE("event " + std::to_string(moment) + " of " +
-                             std::to_string(events.size()) + ", chance " + std::to_string(chance));
-                check(Cut{after, moment, at_the_end, number++});
-                std::filesystem::remove_all(after);
-                if (HasFatalFailure() || HasNonfatalFailure()) return;
-            }
-        }
-        EXPECT_GE(syncs, 10) << "the job must sync what it writes";
-    }
-
-    // A library with photos in it as it lies on the disk, nothing holding it open.
-    void place(const Path& library) {
-        std::filesystem::create_directories(root);
-        std::filesystem::copy(library, root / "library", std::filesystem::copy_options::recursive);
-    }
-
-    TemporaryFolder folder;
-    Path root = folder / "disk";
-    std::optional<DiskLog> log;
-};
 
 void expect_whole(const Path& library) {
     EXPECT_EQ(wrong_from_outside(library), std::vector<std::string>{});
@@ -125,34 +67,11 @@ TEST_F(PowerCut, WhilePhotosAreTagged) {
         const BackupTest made;
         place(made.folder / "library");
     }
-    constexpr int changes = 8;
-    std::vector<std::size_t> done;  // the moment each was answered
-    record([&](FileSystem& disk) {
-        Library library = Library::open(root / "library", disk);
-        for (int number = 1; number <= changes; ++number) {
-            Change change{std::to_string(number), {}, {}};
-            for (const Photo& photo : library.photos().all()) {
-                Tags tags = photo.tags;
-                tags.note = std::to_string(number);
-                change.tags.push_back({photo.id, tags});
-            }
-            library.history().apply(change);
-            done.push_back(log->moment());
-        }
-    });
+    RepeatedTagging tagging(root / "library", log);
+    record([&](FileSystem& disk) { tagging.run(disk); });
     at_every_cut([&](const Cut& cut) {
         expect_whole(cut.disk / "library");
-        const auto answered =
-            std::ranges::count_if(done, [&](std::size_t moment) { return moment <= cut.moment; });
-        std::set<std::string> notes;
-        for (const Photo& photo : Library::open(cut.disk / "library").photos().all()) {
-            notes.insert(photo.tags.note);
-        }
-        ASSERT_EQ(notes.size(), 1U) << "a change is whole";
-        const std::string& note = *notes.begin();
-        const int kept = note.empty() ? 0 : std::stoi(note);
-        EXPECT_GE(kept, answered);
-        EXPECT_LE(kept, answered + 1);
+        tagging.expect_whole_changes(cut);
     });
 }
 

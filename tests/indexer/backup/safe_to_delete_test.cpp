@@ -58,6 +58,18 @@ TEST_F(SafeTest, WhatIsDamagedInAConnectedBackupIsNot) {
     EXPECT_EQ(to_keep(), (Keep{{"one.jpg", Lacks::whole_file_in_backup}}));
 }
 
+TEST_F(SafeTest, ALinkInABackupIsNoFurtherCopy) {
+    back_up_to(drive);
+    const Path one = photo_named("one.jpg").file.path;
+    const Path two = photo_named("two.jpg").file.path;
+    std::filesystem::remove(drive / one);
+    std::filesystem::create_hard_link(library.folder() / one, drive / one);
+    std::filesystem::remove(drive / two);
+    std::filesystem::create_symlink(card / "two.jpg", drive / two);
+    EXPECT_EQ(to_keep(), (Keep{{"one.jpg", Lacks::whole_file_in_backup},
+                               {"two.jpg", Lacks::whole_file_in_backup}}));
+}
+
 TEST_F(SafeTest, ABackupWhoseDriveIsAwayIsNotBelieved) {
     back_up_to(drive);
     std::filesystem::rename(folder / "drive", folder / "in the drawer");

@@ -3,7 +3,9 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
+#include "indexer/lock/passphrase_text.h"
 #include "indexer/lock/recovery_key.h"
+#include "indexer/lock/wrapped_key.h"
 #include "tests/support/temporary_folder.h"
 
 namespace quarterturn {
@@ -35,6 +37,31 @@ TEST(LockFile, GivesTheSameKeyForPassphraseAndRecoveryKey) {
     const Locked made;
     EXPECT_EQ(keys_from(made.lock, passphrase)->mark(), made.keys->mark());
     EXPECT_EQ(keys_from(made.lock, made.recovery_key)->mark(), made.keys->mark());
+}
+
+// "seven é owls", composed and decomposed (Unicode Standard Annex #15, figure 3).
+constexpr auto composed_words = "seven \u00e9 owls below";
+constexpr auto decomposed_words = "seven e\u0301 owls below";
+
+TEST(LockFile, OpensWithAPassphraseAsAnotherKeyboardWritesIt) {
+    for (const auto& [set, typed] : {std::pair{composed_words, decomposed_words},
+                                     std::pair{decomposed_words, composed_words}}) {
+        Locked made;
+        wrap_by_passphrase(made.lock, *made.keys, set, least_guess_cost());
+        EXPECT_EQ(keys_from(made.lock, typed)->mark(), made.keys->mark());
+        EXPECT_EQ(keys_from(made.lock, set)->mark(), made.keys->mark());
+        EXPECT_NE(sentence_for(made.lock, "seven e owls below"), "");
+    }
+}
+
+TEST(LockFile, OpensALockThatWasPutOnWithThePassphraseAsItWasTyped) {
+    for (const char* set : {composed_words, decomposed_words, "seven \xff owls below"}) {
+        Locked made;
+        made.lock.by_passphrase =
+            wrap(*made.keys, wrapping_key_of(set, made.lock), WrappedBy::passphrase);
+        EXPECT_EQ(keys_from(made.lock, set)->mark(), made.keys->mark());
+    }
+    EXPECT_EQ(composed("seven \xff owls"), "seven \xff owls");
 }
 
 TEST(LockFile, SaysWhatIsWrong) {

@@ -96,6 +96,32 @@ TEST_F(LockedRecords, HoldNothingThatCanBeRead) {
     }
 }
 
+// The power went while the log was being written into the records: the log still has the page.
+TEST_F(LockedRecords, OpenWhenTheFirstPageIsTornAndTheLogHasIt) {
+    const Path torn = folder / "torn.sqlite";
+    {
+        Records records = open();
+        fill(records);
+        records.ask("PRAGMA wal_checkpoint(TRUNCATE); CREATE TABLE look (id INTEGER)");
+        std::filesystem::copy_file(file, torn);
+        std::filesystem::copy_file(file.string() + "-wal", torn.string() + "-wal");
+    }
+    Bytes bytes = read_bytes(torn);
+    std::fill_n(bytes.begin(), 2048, std::byte{7});
+    write_bytes(torn, bytes);
+    {
+        Records records(torn, locked_vfs());
+        EXPECT_EQ(records.ask("SELECT count(*) FROM client"), "400");
+        EXPECT_EQ(records.ask("SELECT count(*) FROM look"), "0");
+        EXPECT_EQ(records.ask("PRAGMA integrity_check"), "ok");
+        records.ask("PRAGMA wal_checkpoint(TRUNCATE)");
+    }
+    EXPECT_EQ(Records(torn, locked_vfs()).ask("PRAGMA integrity_check"), "ok");
+    write_bytes(torn, bytes);  // and no log
+    EXPECT_THROW(Records(torn, locked_vfs()).ask("SELECT count(*) FROM client"),
+                 std::runtime_error);
+}
+
 TEST_F(LockedRecords, AreSoundAfterEverythingSqliteDoes) {
     {
         Records records = open();

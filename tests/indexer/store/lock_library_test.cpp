@@ -6,6 +6,7 @@
 #include <gtest/gtest.h>
 
 #include "indexer/lock/key_ring.h"
+#include "indexer/lock/locked_name.h"
 #include "tests/support/example_library.h"
 #include "tests/support/failing_disk.h"
 #include "tests/support/files.h"
@@ -26,6 +27,15 @@ bool is_tried(int call) {
 
 std::string text_in(const Bytes& bytes) {
     return {reinterpret_cast<const char*>(bytes.data()), bytes.size()};
+}
+
+Contents bytes_below(const Path& folder) {
+    Contents contents;
+    for (const auto& entry : std::filesystem::recursive_directory_iterator(folder)) {
+        if (!entry.is_regular_file()) continue;
+        contents[entry.path().string()] = text_in(read_bytes(entry.path()));
+    }
+    return contents;
 }
 
 void write_text(const Path& file, std::string_view text) {
@@ -127,6 +137,33 @@ TEST(LockLibrary, OpensOnlyWithItsKey) {
     expect_locked(made);
 }
 
+TEST(LockLibrary, SaysThatItsLockIsGone) {
+    const LibraryToLock made;
+    const NewLock lock = cheap_lock();
+    lock_library(real_file_system(), made.library, lock, {});
+    std::filesystem::rename(made.library / lock_file_name, made.folder / lock_file_name);
+    const auto before = bytes_below(made.library);
+    try {
+        Library::open(made.library);
+        FAIL() << "opened without its lock";
+    } catch (const StoreError& error) {
+        EXPECT_NE(std::string(error.what()).find("its lock.json is gone"), std::string::npos)
+            << error.what();
+    }
+    EXPECT_EQ(bytes_below(made.library), before);
+    std::filesystem::rename(made.folder / lock_file_name, made.library / lock_file_name);
+    key_ring::add(made.library, lock.keys);
+    expect_locked(made);
+}
+
+TEST(LockLibrary, AFolderWithANameThatLooksLockedIsNone) {
+    const LibraryToLock made;
+    const std::string name(32, 'q');
+    ASSERT_TRUE(looks_locked(name));
+    std::filesystem::create_directories(made.library / "photos" / name);
+    EXPECT_NO_THROW(Library::open(made.library));
+}
+
 TEST(LockLibrary, RefusesWhileSomebodyElseHasItOpen) {
     const LibraryToLock made;
     {
@@ -150,6 +187,16 @@ TEST(LockLibrary, RefusesCopiesOfRecordsThatWouldStayReadable) {
                                made.library / "records.sqlite.kept-1");
     EXPECT_THROW(lock_library(real_file_system(), made.library, cheap_lock(), {}), StoreError);
     EXPECT_FALSE(read_lock(real_file_system(), made.library));
+}
+
+TEST(LockLibrary, LeavesNoCopyOfRecordsThatWasBeingMade) {
+    const LibraryToLock made;
+    for (const char* left : {"records.sqlite.trial", "records.sqlite.trial-wal",
+                             "records.sqlite.version-3.copy.new", "records.sqlite.rewritten-wal"}) {
+        write_text(made.library / left, her_name);
+    }
+    lock_library(real_file_system(), made.library, cheap_lock(), {});
+    expect_locked(made);
 }
 
 TEST(LockLibrary, RefusesAWeakPassphraseAndASecondLock) {

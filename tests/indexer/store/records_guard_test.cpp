@@ -2,6 +2,7 @@
 
 #include "indexer/store/records_guard.h"
 
+#include "indexer/disk/folder_lock.h"
 #include "indexer/store/records_file.h"
 #include "tests/support/example_library.h"
 #include "tests/support/files.h"
@@ -81,6 +82,21 @@ TEST_F(ReplacedRecords, ALibraryThatWasCopiedWithItsChangesIsOpenedAsEver) {
         EXPECT_EQ(file.filename().string().find("kept"), std::string::npos) << file;
         EXPECT_EQ(file.filename().string().find("trial"), std::string::npos) << file;
     }
+}
+
+TEST_F(ReplacedRecords, ATrialThatIsUnderWayIsLeftToWhoBeganIt) {
+    library.clients().add(client_called("Ada Vale"));
+    const Path copied = folder / "copied";
+    std::filesystem::copy(folder / "library", copied, copy_options::recursive);
+    write_bytes(copied / "records.sqlite.trial", std::as_bytes(std::span("half", 4)));
+    {
+        const FolderLock other(copied);
+        EXPECT_THROW(Library::open(copied), StoreError);
+        EXPECT_TRUE(std::filesystem::exists(copied / "records.sqlite.trial"));
+    }
+    EXPECT_EQ(Library::open(copied).clients().all().size(), 2U);
+    EXPECT_FALSE(std::filesystem::exists(copied / "records.sqlite.trial"));
+    EXPECT_FALSE(std::filesystem::exists(copied / "records.sqlite.kept-1"));
 }
 
 }  // namespace

@@ -1,3 +1,4 @@
+#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QTest>
@@ -67,6 +68,24 @@ TEST_F(UnlockTest, OpensWithTheRecoveryKey) {
     press(QStringLiteral("I have only the recovery key"));
     type(lock.recovery_key);
     EXPECT_TRUE(QTest::qWaitFor([this] { return session.is_open(); }));
+}
+
+TEST_F(UnlockTest, SaysThatLockingWasInterruptedAndGoesOn) {
+    const auto told = [this] {
+        return std::ranges::any_of(part().findChildren<QLabel*>(), [](const QLabel* label) {
+            return label->text().contains(QStringLiteral("was interrupted"));
+        });
+    };
+    EXPECT_FALSE(told());
+    LockFile half_done = read_lock(real_file_system(), library).value();
+    half_done.state = LockState::locking;
+    write_lock(real_file_system(), library, half_done);
+    page.open_or_ask(library);
+    EXPECT_TRUE(told());
+    EXPECT_EQ(problems_at_all_sizes(page), QStringList());
+    type(passphrase);
+    EXPECT_TRUE(QTest::qWaitFor([this] { return session.is_open(); }));
+    EXPECT_EQ(read_lock(real_file_system(), library)->state, LockState::locked);
 }
 
 TEST_F(UnlockTest, HasNoScreenProblems) {

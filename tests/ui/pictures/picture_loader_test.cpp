@@ -14,6 +14,7 @@ struct Asked {
     std::mutex mutex;
     std::vector<std::string> log;
     std::atomic<bool> broken = false;
+    std::atomic<bool> nothing_opens = false;
     std::atomic<bool> hold_sharp = false;  // sharp pictures wait until it is false
 };
 
@@ -35,6 +36,7 @@ class PaintedSource final : public PictureSource {
         const std::lock_guard lock(asked_->mutex);
         asked_->log.push_back(kind + " " + std::to_string(photo.id.value));
         if (asked_->broken) return {{}, QStringLiteral("it is damaged")};
+        if (asked_->nothing_opens) return {{}, QStringLiteral("No photo can be opened."), true};
         QImage image(edge, edge / 2, QImage::Format_RGB32);
         image.fill(colour);
         return {image, {}};
@@ -119,6 +121,16 @@ TEST_F(PictureLoaderTest, SaysWhyThereIsNoPictureAndDoesNotTryForEver) {
     loader->want(&screen, {wish(1, 100)});
     QTest::qWait(20);
     EXPECT_EQ(times_asked(), 1u);
+}
+
+TEST_F(PictureLoaderTest, ThatNothingOpensIsSaidOnce) {
+    asked->nothing_opens = true;
+    const auto loader = make();
+    QSignalSpy said(loader.get(), &PictureLoader::nothing_opens);
+    QSignalSpy refused(loader.get(), &PictureLoader::refused);
+    loader->want(&screen, {wish(7, 100), wish(8, 100)});
+    EXPECT_TRUE(QTest::qWaitFor([&] { return refused.count() >= 2; }));
+    EXPECT_EQ(said.count(), 1);
 }
 
 TEST_F(PictureLoaderTest, AViewerThatIsDestroyedIsForgotten) {

@@ -1,0 +1,11 @@
+#pragma once
+
+#include "indexer/disk/file_system.h"
+
+namespace quarterturn {
+
+// Whether two names lead to one file, by a link of either kind, also through a lock.
+bool is_one_file_on_disk(FileSystem& disk, const Path& file, FileSystem& other_disk,
+                         const Path& other);
+
+}  // namespace quarterturn

@@ -77,9 +77,11 @@ RowTexts marked_texts(Database& database, const std::vector<std::int64_t>& rows,
     const std::string list = json_list(rows);
     for (const WordQuery& query : word_queries(words)) {
         const char* text = query.by_index ? "highlight(words, 0, char(2), char(3))" : "text";
+        // The index is asked for the word once, not once for each row.
+        const char* row_column = query.by_index ? "+rowid" : "rowid";
         Statement statement(database, std::string("SELECT rowid, ") + text + " FROM words WHERE " +
-                                          query.condition +
-                                          " AND rowid IN (SELECT value FROM json_each(?2))");
+                                          query.condition + " AND " + row_column +
+                                          " IN (SELECT value FROM json_each(?2))");
         statement.with(query.value, list);
         while (statement.step()) {
             std::int64_t row = 0;

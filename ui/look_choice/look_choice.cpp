@@ -24,13 +24,19 @@ LookChoice::LookChoice(Session& session, QWidget* parent) : QComboBox(parent), s
 }
 
 void LookChoice::show_looks(std::optional<LookId> current) {
-    std::vector<LookName> names = session_.library().looks().names();
-    if (names != shown_) {
-        shown_ = std::move(names);
-        fill();
-    }
+    read_names();
     if (current && currentData() == number_of(*current)) return;
     setCurrentIndex(current ? findData(number_of(*current)) : -1);
+}
+
+void LookChoice::read_names() {
+    const ChangeStamp now = change_stamp(session_.library().database());
+    if (!shown_.empty() && now == read_at_) return;
+    read_at_ = now;
+    std::vector<LookName> names = session_.library().looks().names();
+    if (names == shown_) return;
+    shown_ = std::move(names);
+    fill();
 }
 
 void LookChoice::fill() {

@@ -4,6 +4,7 @@
 #include <optional>
 #include <vector>
 
+#include "indexer/store/change_stamp.h"
 #include "indexer/store/library.h"
 
 namespace quarterturn {
@@ -23,9 +24,11 @@ class LookChoice : public QComboBox {
     void chosen(LookId look);
 
   private:
+    void read_names();
     void fill();
 
     Session& session_;
+    ChangeStamp read_at_;
     std::vector<LookName> shown_;  // a library holds thousands, and few of her keys change one
 };
 

@@ -104,22 +104,22 @@ TEST_F(Journal, WhatWasChangedAgainSinceStaysAndWhatWasDoneBeforeIsStillUndone) 
 }
 
 TEST_F(Journal, ARecordThatOthersHangOnStays) {
-    LookId look;
+    LookId bun;
     library.history().record("added a look", [&] {
         const ClientId ada = library.clients().add(client_called("Ada"));
-        look = library.looks().add({{}, ada, {}, "bun", Worn::evening, {}});
+        bun = library.looks().add({{}, ada, {}, "bun", Worn::evening, {}});
     });
     Recipe recipe;
     recipe.parting = "left";
-    library.recipes().keep_draft(look, recipe, at(noon));
+    library.recipes().keep_draft(bun, recipe, at(noon));
     EXPECT_EQ(
         refused(),
         "Not undone: added a look. Other records belong to it by now: take those back first.");
-    library.recipes().drop_draft(look);
+    library.recipes().drop_draft(bun);
     EXPECT_EQ(library.history().undo(), "added a look");
-    EXPECT_FALSE(library.looks().find(look));
+    EXPECT_FALSE(library.looks().find(bun));
     EXPECT_EQ(library.history().redo(), "added a look");
-    EXPECT_EQ(library.looks().find(look)->name, "bun");
+    EXPECT_EQ(library.looks().find(bun)->name, "bun");
 }
 
 TEST_F(Journal, ASittingGoesWithPhotosThatLieInItByTheirTimeAndNotWithOthers) {

@@ -120,7 +120,9 @@ TEST(OwnTexts, SayWhereANameStands) {
     Client bea = client_called("Bea Holm");
     bea.note = "sister of ADA VALE";
     bea.id = made.library.clients().add(bea);
-    Look plait{.client = bea.id, .name = "Ada's plait"};
+    Look plait;
+    plait.client = bea.id;
+    plait.name = "Ada's plait";
     plait.id = made.library.looks().add(plait);
     made.library.settings().set("business line", "with Ada Vale");
     made.library.settings().set("Ada Vale", "Ada Vale");  // none that she sets

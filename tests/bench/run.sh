@@ -4,8 +4,10 @@
 set -Eeuo pipefail
 cd "$(dirname "$0")"
 bash import.sh
+bash import.sh heic
 bash sheet.sh
 bash board.sh
 bash running_order.sh
-bash backup.sh
+bash many.sh
+bash steps.sh
 bash scale.sh

@@ -16,16 +16,21 @@ function(quarterturn_precompile TARGET)
 endfunction()
 
 # quarterturn_room(NAME [USES rooms…] [LIBRARIES targets…] [HEADERS precompiled headers…]
-#                  [HEADERS_LIKE room] [OPTIMISED])
+#                  [HEADERS_LIKE room] [OPTIMISED] [APART])
 # The sources are all *.cpp below the calling folder's NAME/. The precompiled headers are those of
-# HEADERS_LIKE where that is given. OPTIMISED: also under the sanitizers.
+# HEADERS_LIKE where that is given. OPTIMISED: also under the sanitizers. APART: never several files
+# compiled as one, so that a program is linked with what it calls alone, and starts without the
+# libraries of the rest.
 function(quarterturn_room NAME)
-  cmake_parse_arguments(ROOM "OPTIMISED" "HEADERS_LIKE" "USES;LIBRARIES;HEADERS" ${ARGN})
+  cmake_parse_arguments(ROOM "OPTIMISED;APART" "HEADERS_LIKE" "USES;LIBRARIES;HEADERS" ${ARGN})
   file(GLOB_RECURSE ROOM_SOURCES CONFIGURE_DEPENDS ${CMAKE_CURRENT_SOURCE_DIR}/${NAME}/*.cpp
                                                    ${CMAKE_CURRENT_SOURCE_DIR}/${NAME}/*.h)
   add_library(quarterturn_${NAME} STATIC ${ROOM_SOURCES})
   set_target_properties(quarterturn_${NAME} PROPERTIES LINKER_LANGUAGE CXX)
   target_include_directories(quarterturn_${NAME} PUBLIC ${PROJECT_SOURCE_DIR})
+  if(ROOM_APART)
+    set_target_properties(quarterturn_${NAME} PROPERTIES UNITY_BUILD OFF)
+  endif()
   if(ROOM_OPTIMISED AND QUARTERTURN_SANITIZE)
     target_compile_options(quarterturn_${NAME} PRIVATE -O1)
   endif()

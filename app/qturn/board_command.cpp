@@ -138,7 +138,7 @@ void write_board(Reply& reply, const WeddingBoard& board, Library& library,
         return;
     }
     refuse_against_own_work(library, photos_on(board), date_of(local_now()));
-    const auto decoder = make_confined_decoder();
+    const auto decoder = make_quick_decoder();
     const auto problems = is_html(options.out) ? write_phone_page(board, library, *decoder, options)
                                                : write_paper(board, library, *decoder, options);
     reply.lines = {"Written: " + options.out};

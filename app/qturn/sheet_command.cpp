@@ -124,7 +124,7 @@ Reply sheet(Session& session, const SheetOptions& options) {
     refuse_bad_target(session, options);
     Library& library = session.library();
     const Drawing drawing;
-    const auto decoder = make_confined_decoder();
+    const auto decoder = make_quick_decoder();
     const Document document = lay_out(library, *decoder, options);
     return write(document, library, *decoder, options);
 }

@@ -39,3 +39,20 @@ function(quarterturn_room NAME)
   list(TRANSFORM ROOM_HEADERS_LIKE PREPEND quarterturn_)
   quarterturn_precompile(quarterturn_${NAME} LIKE ${ROOM_HEADERS_LIKE} HEADERS ${ROOM_HEADERS})
 endfunction()
+
+# Where the programs find what they start or load, from the build folder as from where they are
+# installed.
+set(QUARTERTURN_LIBEXEC libexec/quarterturn)
+
+# quarterturn_part(NAME SOURCES files… LIBRARIES targets…): a part of the program that is loaded when
+# it is first called (indexer/parts). Without the sanitizers: programs without them load it too.
+function(quarterturn_part NAME)
+  cmake_parse_arguments(PART "" "" "SOURCES;LIBRARIES" ${ARGN})
+  add_library(${NAME} MODULE ${PART_SOURCES})
+  set_target_properties(${NAME} PROPERTIES PREFIX "" UNITY_BUILD OFF LINK_OPTIONS -Wl,--as-needed
+                        LIBRARY_OUTPUT_DIRECTORY ${PROJECT_BINARY_DIR}/${QUARTERTURN_LIBEXEC})
+  target_include_directories(${NAME} PRIVATE ${PROJECT_SOURCE_DIR})
+  target_compile_options(${NAME} PRIVATE -fno-sanitize=all)
+  target_link_libraries(${NAME} PRIVATE ${PART_LIBRARIES})
+  install(TARGETS ${NAME} DESTINATION ${QUARTERTURN_LIBEXEC})
+endfunction()

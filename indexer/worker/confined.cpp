@@ -2,25 +2,15 @@
 
 #include <unistd.h>
 
+#include "indexer/parts/part.h"
+
 namespace quarterturn {
 namespace {
 
 constexpr unsigned workers_for_each_core = 2;  // as many as an import has threads
-constexpr int most_folders_up = 3;
 
 unsigned cores() {
     return std::max(1U, std::thread::hardware_concurrency());
-}
-
-std::filesystem::path program_beside(std::string_view name) {
-    const auto place = std::filesystem::path("libexec/quarterturn") / name;
-    const auto bin = std::filesystem::read_symlink("/proc/self/exe").parent_path();
-    auto folder = bin;
-    for (int up = 0; up < most_folders_up; ++up) {
-        folder = folder.parent_path();
-        if (std::filesystem::exists(folder / place)) return folder / place;
-    }
-    return bin.parent_path() / place;
 }
 
 // Those of whatever process asks: after a fork, the child has its own.
@@ -32,7 +22,7 @@ class OfEachProcess {
         const std::lock_guard lock{mutex_};
         // Those of the process that this one was forked from are that one's to end.
         if (process_ != ::getpid()) {
-            workers_ = new Workers(program_beside(program_), WorkerLimits{},
+            workers_ = new Workers(beside_program(program_), WorkerLimits{},
                                    workers_for_each_core * cores());
             process_ = ::getpid();
         }
@@ -88,9 +78,9 @@ std::unique_ptr<Decoder> make_quick_decoder() {
     });
 }
 
-void start_quick_workers(std::size_t photos) {
-    const auto wanted = std::min<std::size_t>(photos, cores());
-    jpeg_workers().start_ahead(static_cast<unsigned>(wanted));
+void start_quick_workers() {
+    constexpr unsigned side_by_side = 2;  // how many pictures a page opens at once
+    jpeg_workers().start_ahead(std::min(side_by_side, cores()));
 }
 
 FileMetadata read_metadata_confined(std::span<const std::byte> photo) {
@@ -103,7 +93,7 @@ Workers& workers_of_this_process() {
 }
 
 std::filesystem::path decoder_program() {
-    return program_beside("quarterturn-decoder");
+    return beside_program("quarterturn-decoder");
 }
 
 }  // namespace quarterturn

@@ -21,9 +21,9 @@ std::unique_ptr<Decoder> make_confined_decoder();
 // else and start in a fraction of the time.
 std::unique_ptr<Decoder> make_quick_decoder();
 
-// Begins to start as many of those as so many photos can keep busy, so that they are there when the
-// first picture is asked for.
-void start_quick_workers(std::size_t photos);
+// Begins to start as many of those as there are cores, so that they are there when the first
+// picture is asked for.
+void start_quick_workers();
 
 // As read_metadata. Throws GivenUp and NoWorker. Safe to use from several threads at once.
 FileMetadata read_metadata_confined(std::span<const std::byte> photo);

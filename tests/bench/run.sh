@@ -7,5 +7,6 @@ bash import.sh
 bash sheet.sh
 bash window.sh
 bash board.sh
+bash board_page.sh
 bash running_order.sh
 bash backup.sh

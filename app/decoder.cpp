@@ -4,5 +4,6 @@
 
 int main(int argc, char** argv) {
     // Without what other programs do at their end, which may need what is closed now.
-    ::_exit(quarterturn::be_worker({argv, static_cast<std::size_t>(argc)}));
+    ::_exit(
+        quarterturn::be_worker({argv, static_cast<std::size_t>(argc)}, quarterturn::photo_trade()));
 }

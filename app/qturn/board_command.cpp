@@ -137,8 +137,9 @@ void write_board(Reply& reply, const WeddingBoard& board, Library& library,
         reply.lines.emplace_back("No board was written.");
         return;
     }
+    start_quick_workers();
     refuse_against_own_work(library, photos_on(board), date_of(local_now()));
-    const auto decoder = make_confined_decoder();
+    const auto decoder = make_quick_decoder();
     const auto problems = is_html(options.out) ? write_phone_page(board, library, *decoder, options)
                                                : write_paper(board, library, *decoder, options);
     reply.lines = {"Written: " + options.out};

@@ -133,7 +133,7 @@ void add_group(Reply& reply, const KitList& list, KitGroup group) {
 void write_page(Reply& reply, Library& library, const KitList& list, const KitOptions& options,
                 Paper paper) {
     const Drawing drawing;
-    const auto decoder = make_confined_decoder();
+    const auto decoder = make_quick_decoder();
     const auto ruler = make_text_ruler();
     const Document page = kit_sheet(list, business_words(library.settings()), *ruler, paper);
     write_pdf(page, *decoder, library.disk(), options.out);

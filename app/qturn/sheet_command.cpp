@@ -10,6 +10,7 @@
 #include "indexer/record/caution.h"
 #include "indexer/sheet/contact_sheet.h"
 #include "indexer/sheet/photos_on.h"
+#include "indexer/sheet/pictures_ahead.h"
 #include "indexer/worker/confined.h"
 #include "ui/painter/paint.h"
 
@@ -44,7 +45,7 @@ void refuse_to_replace_pages(const Document& document, const Path& file) {
     }
 }
 
-Document lay_out(Library& library, Decoder& decoder, const SheetOptions& options) {
+Document laid_out(Library& library, Decoder& decoder, const SheetOptions& options) {
     const auto ruler = make_text_ruler();
     const Paper paper =
         options.paper ? paper_from(*options.paper) : usual_paper(library.settings());
@@ -55,6 +56,11 @@ Document lay_out(Library& library, Decoder& decoder, const SheetOptions& options
     }
     return contact_sheet(library, decoder, *ruler, find_look(library, options.look).id,
                          {paper, options.during, whom});
+}
+
+Document sheet_to_write(Library& library, Decoder& decoder, const SheetOptions& options) {
+    const Document document = laid_out(library, decoder, options);
+    return options.use ? document : for_own_work(library, document, date_of(local_now()));
 }
 
 Reply written_reply(const Document& document, const Written& written) {
@@ -106,10 +112,9 @@ Reply write_for_others(const Document& document, Library& library, Decoder& deco
     return reply;
 }
 
-Reply write(const Document& laid_out, Library& library, Decoder& decoder,
+Reply write(const Document& document, Library& library, Decoder& decoder,
             const SheetOptions& options) {
-    if (options.use) return write_for_others(laid_out, library, decoder, options);
-    const Document document = for_own_work(library, laid_out, date_of(local_now()));
+    if (options.use) return write_for_others(document, library, decoder, options);
     if (is_pdf(options.out)) {
         return written_reply(document, write_pdf(document, decoder, library.disk(), options.out));
     }
@@ -122,10 +127,18 @@ Reply sheet(Session& session, const SheetOptions& options) {
         throw WrongUse("Name a look, or a sitting with --sitting NUMBER.");
     }
     refuse_bad_target(session, options);
+    start_quick_workers();
     Library& library = session.library();
+    const auto decoder = make_quick_decoder();
+    if (options.sitting.empty()) {
+        const Drawing drawing;
+        return write(sheet_to_write(library, *decoder, options), library, *decoder, options);
+    }
+    const SittingId sitting = find_sitting(library, options.sitting).id;
+    PicturesAhead pictures(small_pictures_of(library, sitting), *decoder, library.disk());
     const Drawing drawing;
-    const auto decoder = make_confined_decoder();
-    const Document document = lay_out(library, *decoder, options);
+    Document document = sheet_to_write(library, *decoder, options);
+    pictures.give_to(document);
     return write(document, library, *decoder, options);
 }
 

@@ -56,7 +56,7 @@ Reply take_down_reply(const TakeDown& card) {
 void write_card(Reply& reply, const TakeDown& card, Library& library,
                 const TakeDownOptions& options) {
     const Drawing drawing;
-    const auto decoder = make_confined_decoder();
+    const auto decoder = make_quick_decoder();
     const auto ruler = make_text_ruler();
     const Paper paper =
         options.paper ? paper_from(*options.paper) : usual_paper(library.settings());

@@ -1,16 +1,15 @@
 #include "indexer/help_report/help_report.h"
 
-#include <libheif/heif.h>
 #include <sodium.h>
 #include <sqlite3.h>
 #include <sys/utsname.h>
 #include <unistd.h>
 
 #include <algorithm>
-#include <exiv2/exiv2.hpp>
 #include <fstream>
 #include <opencv2/core.hpp>
 
+#include "indexer/metadata/write.h"
 #include "indexer/store/library_settings.h"
 #include "indexer/store/records_file.h"
 #include "indexer/store/row_counts.h"
@@ -51,8 +50,9 @@ void add_libraries(Facts& facts) {
     facts.push_back({"SQLite", sqlite3_libversion()});
     facts.push_back({"libsodium", sodium_version_string()});
     facts.push_back({"OpenCV", cv::getVersionString()});
-    facts.push_back({"exiv2", Exiv2::versionString()});
-    facts.push_back({"libheif", heif_get_version()});
+    const MetadataVersions versions = metadata_versions();
+    facts.push_back({"exiv2", versions.exiv2});
+    facts.push_back({"libheif", versions.libheif});
 }
 
 void add_records(Facts& facts, Library& library) {

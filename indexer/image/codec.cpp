@@ -1,7 +1,5 @@
 #include "indexer/image/codec.h"
 
-#include <opencv2/imgproc.hpp>
-
 namespace quarterturn {
 
 Refusal ends_too_early() {
@@ -32,15 +30,6 @@ int shrink_factor(int width, int height, int long_edge) {
         if (std::max(width, height) / factor >= long_edge) return factor;
     }
     return 1;
-}
-
-cv::Mat shrunk(const cv::Mat& pixels, int long_edge) {
-    const int factor = shrink_factor(pixels.cols, pixels.rows, long_edge);
-    if (factor == 1) return pixels;
-    const cv::Size size(std::max(1, pixels.cols / factor), std::max(1, pixels.rows / factor));
-    cv::Mat small;
-    cv::resize(pixels, small, size, 0, 0, cv::INTER_AREA);
-    return small;
 }
 
 cv::Mat on_white(const cv::Mat& bgra) {

@@ -45,6 +45,9 @@ class Decoder {
 // Decodes in this process. Safe to use from several threads at once.
 std::unique_ptr<Decoder> make_local_decoder();
 
+// The same for JPEG, without the libraries of all other kinds, which are refused.
+std::unique_ptr<Decoder> make_jpeg_decoder();
+
 // Has the libraries read the files of their own that they need. Decoding reads them otherwise.
 void set_up_codecs();
 

@@ -10,6 +10,8 @@
 namespace quarterturn {
 namespace {
 
+constexpr int rows_of_blocks = 16;  // colour is kept at half the size
+
 struct EncodeErrors {
     jpeg_error_mgr manager{};  // first, so that libjpeg's pointer to it is a pointer to all of this
     std::jmp_buf jump{};
@@ -39,21 +41,27 @@ class JpegWriter {
     JpegWriter(const JpegWriter&) = delete;
     JpegWriter& operator=(const JpegWriter&) = delete;
 
-    std::vector<std::byte> write(const cv::Mat& bgr, int quality, int dpi) {
+    std::vector<std::byte> write(const cv::Mat& picture, const JpegWish& wish) {
         run([&] {
-            jpeg_.image_width = static_cast<JDIMENSION>(bgr.cols);
-            jpeg_.image_height = static_cast<JDIMENSION>(bgr.rows);
-            jpeg_.input_components = 3;
-            jpeg_.in_color_space = JCS_EXT_BGR;
+            jpeg_.image_width = static_cast<JDIMENSION>(picture.cols);
+            jpeg_.image_height = static_cast<JDIMENSION>(picture.rows);
+            jpeg_.input_components = picture.channels();
+            jpeg_.in_color_space = picture.channels() == 4 ? JCS_EXT_BGRX : JCS_EXT_BGR;
             jpeg_set_defaults(&jpeg_);
-            jpeg_set_quality(&jpeg_, quality, TRUE);
-            if (dpi > 0) {
+            jpeg_set_quality(&jpeg_, wish.quality, TRUE);
+            if (wish.dpi > 0) {
                 jpeg_.density_unit = 1;  // dots per inch
-                jpeg_.X_density = jpeg_.Y_density = static_cast<UINT16>(dpi);
+                jpeg_.X_density = jpeg_.Y_density = static_cast<UINT16>(wish.dpi);
             }
+            jpeg_.restart_in_rows = wish.restart_rows / rows_of_blocks;
             jpeg_start_compress(&jpeg_, TRUE);
+            if (!wish.icc.empty()) {
+                jpeg_write_icc_profile(&jpeg_, reinterpret_cast<const JOCTET*>(wish.icc.data()),
+                                       static_cast<unsigned>(wish.icc.size()));
+            }
             while (jpeg_.next_scanline < jpeg_.image_height) {
-                auto* row = const_cast<JSAMPROW>(bgr.ptr(static_cast<int>(jpeg_.next_scanline)));
+                auto* row =
+                    const_cast<JSAMPROW>(picture.ptr(static_cast<int>(jpeg_.next_scanline)));
                 jpeg_write_scanlines(&jpeg_, &row, 1);
             }
             jpeg_finish_compress(&jpeg_);
@@ -79,8 +87,12 @@ class JpegWriter {
 
 }  // namespace
 
-std::vector<std::byte> jpeg_bytes(const cv::Mat& bgr, int quality, int dpi) {
-    return JpegWriter().write(bgr, quality, dpi);
+std::vector<std::byte> jpeg_bytes(const cv::Mat& picture, const JpegWish& wish) {
+    return JpegWriter().write(picture, wish);
+}
+
+std::vector<std::byte> jpeg_bytes(const cv::Mat& picture, int quality, int dpi) {
+    return jpeg_bytes(picture, {.quality = quality, .dpi = dpi, .icc = {}, .restart_rows = 0});
 }
 
 }  // namespace quarterturn

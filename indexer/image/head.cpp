@@ -2,11 +2,11 @@
 
 #include <algorithm>
 #include <opencv2/imgproc.hpp>
-#include <opencv2/objdetect.hpp>
 #include <stdexcept>
 #include <string>
 #include <vector>
 
+#include "indexer/image/cascade.h"
 #include "indexer/image/silhouette.h"
 
 namespace quarterturn {
@@ -17,10 +17,10 @@ constexpr int search_edge = 512;
 // picture's edge is still seen.
 constexpr int small_search_edge = 320;
 
-cv::CascadeClassifier load(const std::string& name) {
+std::unique_ptr<Cascade> load(const std::string& name) {
     const std::string file = "/usr/share/opencv4/haarcascades/" + name;
-    cv::CascadeClassifier cascade;
-    if (!cascade.load(file)) {
+    auto cascade = load_cascade(file);
+    if (!cascade) {
         throw std::runtime_error("The face finder needs " + file +
                                  ", which is missing. Install the package opencv-data.");
     }
@@ -42,20 +42,18 @@ SearchPicture make_search_picture(const cv::Mat& bgr, int most_edge = search_edg
     return picture;
 }
 
-std::optional<cv::Rect> largest(cv::CascadeClassifier& cascade, const cv::Mat& grey) {
+std::optional<cv::Rect> largest(Cascade& cascade, const cv::Mat& grey) {
     // A head that a stylist photographs fills a good part of the picture.
     const int least = std::min(grey.cols, grey.rows) / 6;
-    std::vector<cv::Rect> found;
-    cascade.detectMultiScale(grey, found, 1.1, 4, 0, {least, least});
+    const auto found = cascade.detect(grey, {.step = 1.1, .neighbours = 4, .smallest = least});
     if (found.empty()) return std::nullopt;
     return *std::ranges::max_element(found, {}, [](const cv::Rect& face) { return face.area(); });
 }
 
 // Of all sizes that are found at this size of picture.
-void find_all(cv::CascadeClassifier& cascade, const cv::Mat& grey, std::vector<cv::Rect>& into) {
+void find_all(Cascade& cascade, const cv::Mat& grey, std::vector<cv::Rect>& into) {
     constexpr int smallest = 24;  // pixels; the cascades were trained on 20 and 24
-    std::vector<cv::Rect> found;
-    cascade.detectMultiScale(grey, found, 1.15, 3, 0, {smallest, smallest});
+    const auto found = cascade.detect(grey, {.step = 1.15, .neighbours = 3, .smallest = smallest});
     into.insert(into.end(), found.begin(), found.end());
 }
 
@@ -85,8 +83,14 @@ cv::Rect flipped(const cv::Rect& area, int width) {
 }  // namespace
 
 struct HeadFinder::Cascades {
-    cv::CascadeClassifier frontal = load("haarcascade_frontalface_alt2.xml");
-    cv::CascadeClassifier profile = load("haarcascade_profileface.xml");
+    std::unique_ptr<Cascade> of_frontal = load("haarcascade_frontalface_alt2.xml");
+    std::unique_ptr<Cascade> of_profile;  // takes as long to read as to find a head
+
+    Cascade& frontal() { return *of_frontal; }
+    Cascade& profile() {
+        if (!of_profile) of_profile = load("haarcascade_profileface.xml");
+        return *of_profile;
+    }
 
     struct Faces {
         std::optional<cv::Rect> frontal;
@@ -98,7 +102,8 @@ struct HeadFinder::Cascades {
     Faces find(const cv::Mat& grey) {
         cv::Mat turned_round;
         cv::flip(grey, turned_round, 1);
-        Faces faces{largest(frontal, grey), largest(profile, grey), largest(profile, turned_round)};
+        Faces faces{largest(frontal(), grey), largest(profile(), grey),
+                    largest(profile(), turned_round)};
         if (faces.to_right) faces.to_right = flipped(*faces.to_right, grey.cols);
         return faces;
     }
@@ -111,12 +116,12 @@ struct HeadFinder::Cascades {
             cv::Mat turned;
             cv::warpAffine(grey, turned, turn, grey.size(), cv::INTER_LINEAR, cv::BORDER_REPLICATE);
             std::vector<cv::Rect> found;
-            find_all(frontal, turned, found);
-            find_all(profile, turned, found);
+            find_all(frontal(), turned, found);
+            find_all(profile(), turned, found);
             std::vector<cv::Rect> to_right;
             cv::Mat round;
             cv::flip(turned, round, 1);
-            find_all(profile, round, to_right);
+            find_all(profile(), round, to_right);
             for (const cv::Rect& face : to_right) found.push_back(flipped(face, grey.cols));
             for (const cv::Rect& face : found) every.push_back(turned_back(face, turn));
         }
@@ -126,7 +131,7 @@ struct HeadFinder::Cascades {
     // From the straight face where there is one: in profile the square sits anywhere on the face.
     std::optional<cv::Rect> head_by_face(const cv::Mat& bgr) {
         const SearchPicture picture = make_search_picture(bgr);
-        const auto face = largest(frontal, picture.grey);
+        const auto face = largest(frontal(), picture.grey);
         if (!face) return std::nullopt;
         // Mean of the demo photos from the front; a hairdo adds to it.
         const cv::Rect2d head(face->x - 0.07 * face->width, face->y - 0.28 * face->height,

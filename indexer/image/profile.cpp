@@ -8,7 +8,6 @@
 #include <list>
 #include <memory>
 #include <mutex>
-#include <opencv2/imgproc.hpp>
 
 namespace quarterturn {
 namespace {
@@ -149,7 +148,7 @@ cv::Mat as_if_srgb(const cv::Mat& pixels) {
     if (pixels.channels() == 4) return bgr_of_inks(pixels);
     if (pixels.channels() == 3) return pixels;
     cv::Mat bgr;
-    cv::cvtColor(pixels, bgr, cv::COLOR_GRAY2BGR);
+    cv::merge(std::vector<cv::Mat>(3, pixels), bgr);
     return bgr;
 }
 

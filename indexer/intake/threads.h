@@ -4,26 +4,15 @@
 #include <malloc.h>
 
 #include <algorithm>
-#include <opencv2/core.hpp>
 #include <thread>
+
+#include "indexer/image/one_thread_each.h"
 
 namespace quarterturn {
 
 inline unsigned worker_count() {
     return std::max(1U, std::thread::hardware_concurrency());
 }
-
-// While one of these lives, OpenCV starts no threads of its own.
-class OneThreadEach {
-  public:
-    OneThreadEach() : before_(cv::getNumThreads()) { cv::setNumThreads(1); }
-    ~OneThreadEach() { cv::setNumThreads(before_); }
-    OneThreadEach(const OneThreadEach&) = delete;
-    OneThreadEach& operator=(const OneThreadEach&) = delete;
-
-  private:
-    int before_;
-};
 
 // While one of these lives, blocks of a photo's size are kept for the next photo when they are
 // freed. Handed back to the system each time, they took half as long again as all the rest of an

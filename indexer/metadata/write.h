@@ -31,4 +31,10 @@ std::vector<std::byte> with_metadata(std::span<const std::byte> jpeg,
                                      const ExportMetadata& metadata,
                                      std::span<const std::byte> icc);
 
+struct MetadataVersions {
+    std::string exiv2;
+    std::string libheif;
+};
+MetadataVersions metadata_versions();
+
 }  // namespace quarterturn

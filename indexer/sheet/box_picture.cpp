@@ -1,8 +1,8 @@
 #include "indexer/sheet/box_picture.h"
 
 #include <cmath>
-#include <opencv2/imgproc.hpp>
 
+#include "indexer/image/shrink.h"
 #include "indexer/sheet/photo_file.h"
 
 namespace quarterturn {
@@ -57,10 +57,8 @@ BoxPicture decoded_for(const PhotoItem& item, cv::Size pixels, Decoder& decoder,
 cv::Mat fitted(const cv::Mat& picture, const PhotoItem& item, cv::Size pixels) {
     const cv::Mat part = picture(part_of(picture, item.part, item.mirrored));
     cv::Mat result = part(middle(part.size(), pixels));
-    if (result.cols > pixels.width) {
-        cv::Mat smaller;
-        cv::resize(result, smaller, pixels, 0, 0, cv::INTER_AREA);
-        result = smaller;
+    if (result.cols > pixels.width && result.rows >= pixels.height) {
+        result = shrunk_to(result, pixels);
     }
     if (item.mirrored) {
         cv::Mat turned;

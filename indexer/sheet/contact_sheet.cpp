@@ -5,6 +5,7 @@
 #include "indexer/sheet/lay_out.h"
 #include "indexer/sheet/sheet_for_others.h"
 #include "indexer/sheet/wording.h"
+#include "indexer/store/small_picture.h"
 
 namespace quarterturn {
 namespace {
@@ -51,6 +52,14 @@ Document contact_sheet(Library& library, Decoder& decoder, TextRuler& ruler, Loo
     const SheetStyle style = sheet_style(wishes.paper);
     find_heads(content, style, decoder, library.disk());
     return lay_out(content, style, ruler);
+}
+
+std::vector<Path> small_pictures_of(Library& library, SittingId sitting) {
+    std::vector<Path> files;
+    for (const Photo& photo : library.photos().of_sitting(sitting)) {
+        files.push_back(small_picture_file(library.folder(), photo.file.sha256));
+    }
+    return files;
 }
 
 Document sitting_sheet(Library& library, TextRuler& ruler, SittingId sitting, Paper paper,

@@ -1,8 +1,8 @@
 #include "indexer/sheet/heads.h"
 
-#include <opencv2/imgproc.hpp>
-
 #include "indexer/image/head.h"
+#include "indexer/image/one_thread_each.h"
+#include "indexer/image/shrink.h"
 #include "indexer/sheet/photo_file.h"
 #include "indexer/sheet/side_by_side.h"
 
@@ -35,9 +35,8 @@ void add_photos(std::vector<Wanted>& wanted, std::vector<SheetBand>& bands, int 
 cv::Mat no_larger_than(const cv::Mat& picture, int long_edge) {
     const double scale = static_cast<double>(long_edge) / std::max(picture.cols, picture.rows);
     if (scale >= 1) return picture;
-    cv::Mat smaller;
-    cv::resize(picture, smaller, {}, scale, scale, cv::INTER_AREA);
-    return smaller;
+    const auto scaled = [&](int edge) { return std::max(1, cvRound(edge * scale)); };
+    return shrunk_to(picture, {scaled(picture.cols), scaled(picture.rows)});
 }
 
 // In shares of the picture the right way round.
@@ -86,10 +85,12 @@ class HeadSeeker {
 
 void find_heads(SheetContent& content, const SheetStyle& style, Decoder& decoder,
                 FileSystem& disk) {
+    const OneThreadEach one_thread_each;
     std::vector<Wanted> wanted;
     add_photos(wanted, content.bands, long_edge_for(style.column_width(style.columns)));
     add_photos(wanted, content.more, long_edge_for(style.column_width(style.frame_columns)));
-    side_by_side(wanted.size(), [&] { return HeadSeeker(wanted, decoder, disk); });
+    side_by_side(
+        wanted.size(), [&] { return HeadSeeker(wanted, decoder, disk); }, four_at_once);
 }
 
 }  // namespace quarterturn

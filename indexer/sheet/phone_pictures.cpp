@@ -1,8 +1,9 @@
 #include "indexer/sheet/phone_pictures.h"
 
-#include <opencv2/imgproc.hpp>
+#include <atomic>
 
 #include "indexer/image/encode.h"
+#include "indexer/image/shrink.h"
 #include "indexer/sheet/box_picture.h"
 #include "indexer/sheet/crop.h"
 #include "indexer/sheet/side_by_side.h"
@@ -65,16 +66,8 @@ std::size_t finest_possible(std::size_t photos, std::size_t most_bytes) {
 }
 
 cv::Mat smaller(const cv::Mat& picture, cv::Size most) {
-    if (picture.cols <= most.width) return picture;
-    cv::Mat result;
-    cv::resize(picture, result, most, 0, 0, cv::INTER_AREA);
-    return result;
-}
-
-std::size_t bytes_of(const std::vector<PhonePicture>& pictures) {
-    std::size_t bytes = 0;
-    for (const PhonePicture& picture : pictures) bytes += picture.jpeg.size();
-    return bytes;
+    if (picture.cols <= most.width || picture.rows < most.height) return picture;
+    return shrunk_to(picture, most);
 }
 
 }  // namespace
@@ -93,14 +86,17 @@ PhonePictures phone_pictures(const std::vector<SheetPhoto>& photos, std::size_t 
     side_by_side(photos.size(), [&] { return decode; });
     for (std::size_t level = first; level < finenesses.size() && !result.fit; ++level) {
         const Fineness& fineness = finenesses[level];
+        const bool coarsest = level + 1 == finenesses.size();
+        std::atomic<std::size_t> so_far = 0;
         const auto encode = [&](std::size_t i) {
-            if (!decoded[i].problem.empty()) return;
+            if (!decoded[i].problem.empty() || (so_far > most_bytes && !coarsest)) return;
             const cv::Mat picture = smaller(decoded[i].bgr, size_at(photos[i], fineness.height));
             result.pictures[i] = {
                 jpeg_bytes(picture, fineness.quality), picture.cols, picture.rows, {}};
+            so_far += result.pictures[i].jpeg.size();
         };
         side_by_side(photos.size(), [&] { return encode; });
-        result.fit = bytes_of(result.pictures) <= most_bytes;
+        result.fit = so_far <= most_bytes;
     }
     return result;
 }

@@ -2,16 +2,53 @@
 
 #include <unistd.h>
 
+#include "indexer/parts/part.h"
+
 namespace quarterturn {
 namespace {
 
 constexpr unsigned workers_for_each_core = 2;  // as many as an import has threads
-constexpr int most_folders_up = 3;
+
+unsigned cores() {
+    return std::max(1U, std::thread::hardware_concurrency());
+}
+
+// Those of whatever process asks: after a fork, the child has its own.
+class OfEachProcess {
+  public:
+    explicit OfEachProcess(const char* program) : program_(program) {}
+
+    Workers& workers() {
+        const std::lock_guard lock{mutex_};
+        // Those of the process that this one was forked from are that one's to end.
+        if (process_ != ::getpid()) {
+            workers_ = new Workers(beside_program(program_), WorkerLimits{},
+                                   workers_for_each_core * cores());
+            process_ = ::getpid();
+        }
+        return *workers_;
+    }
+
+  private:
+    const char* program_;
+    std::mutex mutex_;
+    pid_t process_ = 0;
+    Workers* workers_ = nullptr;  // never destroyed: the system ends the workers
+};
+
+Workers& jpeg_workers() {
+    static OfEachProcess all{"quarterturn-jpeg-decoder"};
+    return all.workers();
+}
 
 class ConfinedDecoder final : public Decoder {
   public:
+    using Choice = Workers& (*)(std::span<const std::byte> photo);
+
+    explicit ConfinedDecoder(Choice choice) : choice_(choice) {}
+
     Decoded decode(const DecodeRequest& request) override try {
-        return workers_of_this_process().decode(request);
+        return choice_(request.bytes).decode(request);
     } catch (const GivenUp& reason) {
         return refusal(reason.what());
     } catch (const NoWorker& reason) {
@@ -26,23 +63,26 @@ class ConfinedDecoder final : public Decoder {
         decoded.refused = sentence;
         return decoded;
     }
-};
 
-struct OfProcess {
-    pid_t process;
-    Workers workers;
+    Choice choice_;
 };
-
-OfProcess* new_workers() {
-    const unsigned cores = std::max(1U, std::thread::hardware_concurrency());
-    return new OfProcess{::getpid(),
-                         {decoder_program(), WorkerLimits{}, workers_for_each_core * cores}};
-}
 
 }  // namespace
 
 std::unique_ptr<Decoder> make_confined_decoder() {
-    return std::make_unique<ConfinedDecoder>();
+    return std::make_unique<ConfinedDecoder>(
+        [](std::span<const std::byte>) -> Workers& { return workers_of_this_process(); });
+}
+
+std::unique_ptr<Decoder> make_quick_decoder() {
+    return std::make_unique<ConfinedDecoder>([](std::span<const std::byte> photo) -> Workers& {
+        return sniff(photo) == FileKind::jpeg ? jpeg_workers() : workers_of_this_process();
+    });
+}
+
+void start_quick_workers() {
+    constexpr unsigned side_by_side = 2;  // how many pictures a page opens at once
+    jpeg_workers().start_ahead(std::min(side_by_side, cores()));
 }
 
 FileMetadata read_metadata_confined(std::span<const std::byte> photo) {
@@ -50,24 +90,12 @@ FileMetadata read_metadata_confined(std::span<const std::byte> photo) {
 }
 
 Workers& workers_of_this_process() {
-    static std::mutex mutex;
-    static OfProcess* held = nullptr;  // never destroyed: the system ends the workers
-    const std::lock_guard lock{mutex};
-    if (held && held->process == ::getpid()) return held->workers;
-    // Those of the process that this one was forked from are that one's to end.
-    held = new_workers();
-    return held->workers;
+    static OfEachProcess all{"quarterturn-decoder"};
+    return all.workers();
 }
 
 std::filesystem::path decoder_program() {
-    const std::filesystem::path place = "libexec/quarterturn/quarterturn-decoder";
-    const auto bin = std::filesystem::read_symlink("/proc/self/exe").parent_path();
-    auto folder = bin;
-    for (int up = 0; up < most_folders_up; ++up) {
-        folder = folder.parent_path();
-        if (std::filesystem::exists(folder / place)) return folder / place;
-    }
-    return bin.parent_path() / place;
+    return beside_program("quarterturn-decoder");
 }
 
 }  // namespace quarterturn

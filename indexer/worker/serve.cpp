@@ -1,6 +1,5 @@
 #include "indexer/worker/serve.h"
 
-#include <iconv.h>
 #include <malloc.h>
 #include <signal.h>
 #include <sys/prctl.h>
@@ -9,39 +8,11 @@
 #include <charconv>
 #include <iostream>
 
-#include "indexer/image/decode.h"
 #include "indexer/worker/confine.h"
-#include "indexer/worker/packed_metadata.h"
-#include "indexer/worker/photo_decoder.h"
 #include "indexer/worker/shared_bytes.h"
 
 namespace quarterturn {
 namespace {
-
-std::vector<std::byte> bytes_of(std::string_view text) {
-    const auto bytes = std::as_bytes(std::span(text));
-    return {bytes.begin(), bytes.end()};
-}
-
-Answer metadata_answer(std::span<const std::byte> photo) {
-    return {{.said = Said::metadata}, packed(read_metadata(photo))};
-}
-
-Answer picture_answer(const Request& request, std::span<const std::byte> photo) {
-    static const std::unique_ptr<Decoder> pictures = make_local_decoder();
-    Decoded decoded =
-        PhotoDecoder{*pictures}.decode({photo, request.orientation, request.long_edge});
-    if (!decoded.ok()) return {{.said = Said::refused}, bytes_of(decoded.refused)};
-    const cv::Mat whole = decoded.bgr.isContinuous() ? decoded.bgr : decoded.bgr.clone();
-    return {{.said = Said::picture,
-             .rows = whole.rows,
-             .columns = whole.cols,
-             .full_width = decoded.full_width,
-             .full_height = decoded.full_height,
-             .orientation_applied = decoded.orientation_applied},
-            {},
-            whole};
-}
 
 // The signal that ends a worker with the program comes only from then on.
 bool end_with(int parent) {
@@ -52,16 +23,6 @@ bool end_with(int parent) {
 void keep_memory() {
     ::mallopt(M_MMAP_THRESHOLD, 32 << 20);
     ::mallopt(M_TRIM_THRESHOLD, 512 << 20);
-}
-
-// Libraries open files when they are used for the first time, and these doors are about to close.
-void use_for_the_first_time() {
-    cv::setNumThreads(1);
-    set_up_codecs();
-    set_up_metadata();
-    ::tzset();
-    const iconv_t converter = ::iconv_open("UTF-8", "UCS-2LE");
-    if (converter != reinterpret_cast<iconv_t>(-1)) ::iconv_close(converter);
 }
 
 std::span<const std::byte> bytes_of(const cv::Mat& pixels) {
@@ -102,27 +63,22 @@ bool read_number(std::string_view text, Number& number) {
 
 }  // namespace
 
-Answer answer(const Request& request, std::span<const std::byte> photo) {
-    return request.asked == Asked::metadata ? metadata_answer(photo)
-                                            : picture_answer(request, photo);
-}
-
-int be_worker(const WorkerWords& words, const Answering& answering) try {
+int be_worker(const WorkerWords& words, const Trade& trade) try {
     if (!end_with(words.parent)) return 1;
     ::close_range(worker_socket + 1, ~0U, 0);
     keep_memory();
-    use_for_the_first_time();
+    trade.use_for_the_first_time();
     confine(words.most_memory);
     const Descriptor socket{worker_socket};
     send(socket, WorkerReply{.said = Said::ready});
-    answer_all(socket, answering);
+    answer_all(socket, trade.answering);
     return 0;
 } catch (const std::exception& failure) {
     std::cerr << "quarterturn-decoder: " << failure.what() << '\n';
     return 1;
 }
 
-int be_worker(std::span<char*> words, const Answering& answering) {
+int be_worker(std::span<char*> words, const Trade& trade) {
     WorkerWords read;
     if (words.size() != 3 || !read_number(words[1], read.parent) ||
         !read_number(words[2], read.most_memory)) {
@@ -130,7 +86,7 @@ int be_worker(std::span<char*> words, const Answering& answering) {
             << "quarterturn-decoder opens photos for Quarterturn, which starts it by itself.\n";
         return 2;
     }
-    return be_worker(read, answering);
+    return be_worker(read, trade);
 }
 
 }  // namespace quarterturn

@@ -8,6 +8,13 @@ namespace {
 constexpr const char* no_memory =
     "This computer's memory is too small for it: close other programs and try again.";
 
+template <class Thing>
+Thing taken_from(std::vector<Thing>& things) {
+    Thing last = std::move(things.back());
+    things.pop_back();
+    return last;
+}
+
 }  // namespace
 
 Workers::Workers(std::filesystem::path program, WorkerLimits limits, unsigned most)
@@ -15,6 +22,7 @@ Workers::Workers(std::filesystem::path program, WorkerLimits limits, unsigned mo
 
 Workers::~Workers() {
     idle_.clear();
+    ahead_.clear();
     {
         const std::lock_guard lock{mutex_};
         over_ = true;
@@ -45,6 +53,14 @@ auto Workers::with_one(const Work& work) {
     } catch (...) {
         leave_seat({});
         throw;
+    }
+}
+
+void Workers::start_ahead(unsigned count) {
+    for (unsigned i = 0; i < count; ++i) {
+        std::future<Worker> started = ask_for_one();
+        const std::lock_guard lock{mutex_};
+        ahead_.push_back(std::move(started));
     }
 }
 
@@ -79,18 +95,26 @@ void Workers::leave_seat(Worker worker) {
 }
 
 Workers::Worker Workers::idle_or_new() {
+    std::future<Worker> started;
     {
         const std::lock_guard lock{mutex_};
-        if (!idle_.empty()) {
-            Worker worker = std::move(idle_.back());
-            idle_.pop_back();
-            return worker;
-        }
+        if (!idle_.empty()) return taken_from(idle_);
+        if (!ahead_.empty()) started = taken_from(ahead_);
     }
-    return start();
+    return ready(started.valid() ? std::move(started) : ask_for_one());
 }
 
 Workers::Worker Workers::start() {
+    return ready(ask_for_one());
+}
+
+Workers::Worker Workers::ready(std::future<Worker> started) {
+    Worker worker = started.get();
+    worker->become_ready();
+    return worker;
+}
+
+std::future<Workers::Worker> Workers::ask_for_one() {
     std::future<Worker> started;
     {
         const std::lock_guard lock{mutex_};
@@ -98,9 +122,7 @@ Workers::Worker Workers::start() {
         if (!starter_.joinable()) starter_ = std::thread([this] { start_all_asked_for(); });
     }
     changed_.notify_all();
-    Worker worker = started.get();
-    worker->become_ready();
-    return worker;
+    return started;
 }
 
 void Workers::start_all_asked_for() {

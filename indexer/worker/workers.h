@@ -20,6 +20,10 @@ class Workers {
     Workers(const Workers&) = delete;
     Workers& operator=(const Workers&) = delete;
 
+    // Begins to start so many, which whoever comes first waits for: while they start, the program
+    // can do something else.
+    void start_ahead(unsigned count);
+
     // Safe to use from several threads at once. A worker that died is replaced, and the photo tried
     // once more where others before it may be to blame. Both throw GivenUp and NoWorker.
     FileMetadata metadata(std::span<const std::byte> photo);
@@ -34,6 +38,8 @@ class Workers {
     auto with_one(const Work& work);
     Worker idle_or_new();
     Worker start();
+    std::future<Worker> ask_for_one();
+    static Worker ready(std::future<Worker> started);
     void start_all_asked_for();
     void take_seat();
     void leave_seat(Worker worker);
@@ -43,6 +49,7 @@ class Workers {
     mutable std::mutex mutex_;
     std::condition_variable changed_;
     std::vector<Worker> idle_;
+    std::vector<std::future<Worker>> ahead_;
     unsigned free_seats_;
     std::queue<std::promise<Worker>> asked_for_;
     bool over_ = false;

@@ -7,6 +7,7 @@ bash import.sh
 bash import.sh heic
 bash sheet.sh
 bash board.sh
+bash board_page.sh
 bash running_order.sh
 bash many.sh
 bash steps.sh

@@ -111,6 +111,6 @@ Answer do_as_told(const Request&, std::span<const std::byte> photo) {
 }  // namespace quarterturn
 
 int main(int argc, char** argv) {
-    ::_exit(
-        quarterturn::be_worker({argv, static_cast<std::size_t>(argc)}, quarterturn::do_as_told));
+    ::_exit(quarterturn::be_worker({argv, static_cast<std::size_t>(argc)},
+                                   {.answering = quarterturn::do_as_told}));
 }

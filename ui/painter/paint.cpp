@@ -1,12 +1,12 @@
 #include "ui/painter/paint.h"
 
 #include <QBuffer>
-#include <QImageWriter>
 #include <QPdfWriter>
 #include <cmath>
 #include <stdexcept>
 
 #include "ui/painter/exact_paper.h"
+#include "ui/painter/page_file.h"
 #include "ui/painter/paint_page.h"
 #include "ui/painter/text.h"
 
@@ -14,11 +14,6 @@ namespace quarterturn {
 namespace {
 
 constexpr double dots_per_point = dots_per_inch / 72.0;
-
-// Where the picture formats stand between speed and size (chosen by measurement on an A4 sheet of
-// 24 photos).
-constexpr int jpeg_quality = 92;
-constexpr int png_quality = 85;  // on Qt's scale: the lightest compression there is
 
 std::span<const std::byte> bytes_of(const QByteArray& bytes) {
     return std::as_bytes(std::span(bytes.constData(), static_cast<std::size_t>(bytes.size())));
@@ -45,23 +40,6 @@ void paint_pdf_pages(QPdfWriter& writer, const Document& document, Decoder& deco
         painter.restore();
         append(problems, problems_of(page, pictures));
     }
-}
-
-bool is_png(const Path& file) {
-    return picture_format(file) == "png";
-}
-
-QByteArray encoded(const QImage& image, const Path& file) {
-    QByteArray bytes;
-    QBuffer buffer(&bytes);
-    buffer.open(QIODevice::WriteOnly);
-    QImageWriter writer(&buffer, is_png(file) ? "png" : "jpeg");
-    writer.setQuality(is_png(file) ? png_quality : jpeg_quality);
-    if (!writer.write(image)) {
-        throw std::runtime_error("The picture " + file.string() +
-                                 " could not be made: " + writer.errorString().toStdString());
-    }
-    return bytes;
 }
 
 }  // namespace
@@ -115,11 +93,12 @@ Written write_pictures(const Document& document, Decoder& decoder, FileSystem& d
         throw std::invalid_argument(
             "A picture's name ends in .png, .jpg or .jpeg: " + file.string() + " does not.");
     }
+    const PageFormat format = picture_format(file) == "png" ? PageFormat::png : PageFormat::jpeg;
     Written written;
     for (const Page& page : document.pages) {
         const auto pictures = pictures_of(page, print_dpi, decoder, disk);
         const Path target = picture_file(file, written.files.size() + 1);
-        replace_file(disk, target, bytes_of(encoded(page_image(page, pictures, print_dpi), file)));
+        replace_file(disk, target, page_file(page, pictures, format));
         written.files.push_back(target);
         append(written.problems, problems_of(page, pictures));
     }

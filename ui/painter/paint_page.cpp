@@ -77,7 +77,11 @@ class PagePainter {
             (*this)(FrameItem{item.box, not_shown_words(item, picture.problem)});
             return;
         }
-        painter_.drawImage(dots(item.box), as_image(picture.bgr));
+        draw_picture(dots(item.box), as_image(picture.bgr));
+    }
+
+    void pass_over(const PageItem& item) {
+        if (std::holds_alternative<PhotoItem>(item)) ++next_picture_;
     }
 
     void operator()(const FrameItem& item) {
@@ -149,6 +153,21 @@ class PagePainter {
     }
 
   private:
+    // Dot for dot where the box has room for just these.
+    void draw_picture(const QRectF& box, const QImage& picture) {
+        const QRectF on_device = painter_.transform().mapRect(box);
+        const bool fits = picture.width() == qRound(on_device.width()) &&
+                          picture.height() == qRound(on_device.height());
+        if (!fits || dynamic_cast<const QImage*>(painter_.device()) == nullptr) {
+            painter_.drawImage(box, picture);
+            return;
+        }
+        painter_.save();
+        painter_.resetTransform();
+        painter_.drawImage(QPoint(qRound(on_device.x()), qRound(on_device.y())), picture);
+        painter_.restore();
+    }
+
     void hatch(const QRectF& box) {
         painter_.save();
         painter_.setClipRect(box);
@@ -177,9 +196,47 @@ class PagePainter {
     std::size_t next_picture_ = 0;
 };
 
+struct Rows {  // millimetres from the top of the page
+    double from = 0;
+    double to = 0;
+};
+
+Rows rows_of(const PageItem& item) {
+    return std::visit(
+        [](const auto& shown) -> Rows {
+            if constexpr (requires { shown.box; }) {
+                return {shown.box.y, shown.box.y + shown.box.height};
+            } else {
+                return {std::min(shown.y1, shown.y2), std::max(shown.y1, shown.y2)};
+            }
+        },
+        item);
+}
+
+// Letters and lines stand out of their boxes by less.
+constexpr double most_outside_mm = 2;
+
+bool touches(const PageItem& item, const Rows& rows) {
+    const Rows own = rows_of(item);
+    return own.to + most_outside_mm >= rows.from && own.from - most_outside_mm <= rows.to;
+}
+
 cv::Size pixels_of(const Box& box, double dpi) {
     return {std::max(1, cvRound(box.width / 25.4 * dpi)),
             std::max(1, cvRound(box.height / 25.4 * dpi))};
+}
+
+void paint_rows(QPainter& painter, const Page& page, const std::vector<BoxPicture>& pictures,
+                const Rows& rows) {
+    painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing |
+                           QPainter::SmoothPixmapTransform);
+    PagePainter draw(painter, pictures);
+    for (const PageItem& item : page.items) {
+        if (touches(item, rows))
+            std::visit(draw, item);
+        else
+            draw.pass_over(item);
+    }
 }
 
 }  // namespace
@@ -196,23 +253,29 @@ std::vector<BoxPicture> pictures_of(const Page& page, double dpi, Decoder& decod
 }
 
 void paint_page(QPainter& painter, const Page& page, const std::vector<BoxPicture>& pictures) {
-    painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing |
-                           QPainter::SmoothPixmapTransform);
-    PagePainter draw(painter, pictures);
-    for (const PageItem& item : page.items) std::visit(draw, item);
+    paint_rows(painter, page, pictures, {0, page.size.height});
+}
+
+QSize pixels_of_paper(const Size& paper, double dpi) {
+    return {qRound(paper.width / 25.4 * dpi), qRound(paper.height / 25.4 * dpi)};
+}
+
+void paint_page_rows(QImage& image, const Page& page, const std::vector<BoxPicture>& pictures,
+                     double dpi, int first) {
+    image.fill(Qt::white);
+    QPainter painter(&image);
+    painter.translate(0, -first);
+    painter.scale(dpi / dots_per_inch, dpi / dots_per_inch);
+    paint_rows(painter, page, pictures,
+               {first / dpi * 25.4, (first + image.height()) / dpi * 25.4});
 }
 
 QImage page_image(const Page& page, const std::vector<BoxPicture>& pictures, double dpi) {
-    const double per_mm = dpi / 25.4;
-    QImage image(qRound(page.size.width * per_mm), qRound(page.size.height * per_mm),
-                 QImage::Format_RGB32);
-    image.fill(Qt::white);
-    image.setDotsPerMeterX(qRound(per_mm * 1000));
-    image.setDotsPerMeterY(qRound(per_mm * 1000));
+    QImage image(pixels_of_paper(page.size, dpi), QImage::Format_RGB32);
+    paint_page_rows(image, page, pictures, dpi, 0);
+    image.setDotsPerMeterX(qRound(dpi / 0.0254));
+    image.setDotsPerMeterY(qRound(dpi / 0.0254));
     image.setColorSpace(QColorSpace::SRgb);
-    QPainter painter(&image);
-    painter.scale(dpi / dots_per_inch, dpi / dots_per_inch);
-    paint_page(painter, page, pictures);
     return image;
 }
 

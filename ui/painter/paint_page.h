@@ -22,6 +22,11 @@ void paint_page(QPainter& painter, const Page& page, const std::vector<BoxPictur
 // The page on white paper, as sRGB.
 QImage page_image(const Page& page, const std::vector<BoxPicture>& pictures, double dpi);
 
+// How many pixels the page has so, and those of its rows that fit the image, from `first` on.
+QSize pixels_of_paper(const Size& paper, double dpi);
+void paint_page_rows(QImage& image, const Page& page, const std::vector<BoxPicture>& pictures,
+                     double dpi, int first);
+
 // A sentence for each photo that is not shown.
 std::vector<std::string> problems_of(const Page& page, const std::vector<BoxPicture>& pictures);
 

@@ -6,7 +6,8 @@
 
 namespace quarterturn {
 
-// The image shares the matrix's pixels and lives no longer than it.
+// Of BGR, or BGR and a channel that is passed over. The image shares the matrix's pixels and lives
+// no longer than it.
 QImage as_image(const cv::Mat& bgr);
 
 }  // namespace quarterturn

@@ -95,6 +95,24 @@ TEST_F(UnrulyWorkers, AreNotBelievedWhatNoHonestOneSays) {
     EXPECT_TRUE(workers.idle().empty());
 }
 
+TEST_F(UnrulyWorkers, StartedAheadAreTheOnesThatWorkAndNoOthersAreStarted) {
+    workers.start_ahead(1);
+    EXPECT_TRUE(lets_happen("nothing"));
+    EXPECT_TRUE(lets_happen("nothing"));
+    EXPECT_EQ(workers.idle().size(), 1U);
+}
+
+TEST(UnrulyWorker, StartedAheadAndNeverAskedEndsWithTheOthers) {
+    Workers workers{UNRULY_WORKER, {}, 2};
+    workers.start_ahead(2);
+}
+
+TEST(UnrulyWorker, StartedAheadThatCannotBeStartedIsToldOfWhenItIsAsked) {
+    Workers workers{"/no/such/program", {}, 1};
+    workers.start_ahead(1);
+    EXPECT_THROW(workers.decode({.bytes = bytes_of("nothing")}), NoWorker);
+}
+
 // The one before may be to blame that a worker dies over a photo.
 TEST_F(UnrulyWorkers, KilledBetweenTwoPhotosAreReplacedWithoutAWord) {
     EXPECT_TRUE(lets_happen("nothing"));

@@ -30,8 +30,9 @@ void expect_same(std::span<const std::byte> photo, std::initializer_list<int> lo
     const auto here = make_local_decoder();
     for (const int long_edge : long_edges) {
         const DecodeRequest request{photo, expected.orientation, long_edge};
-        expect_same_picture(make_confined_decoder()->decode(request),
-                            PhotoDecoder{*here}.decode(request));
+        const Decoded decoded = PhotoDecoder{*here}.decode(request);
+        expect_same_picture(make_confined_decoder()->decode(request), decoded);
+        expect_same_picture(make_quick_decoder()->decode(request), decoded);
     }
 }
 

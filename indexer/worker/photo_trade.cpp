@@ -1,0 +1,36 @@
+#include <iconv.h>
+
+#include <ctime>
+
+#include "indexer/worker/packed_metadata.h"
+#include "indexer/worker/photo_decoder.h"
+#include "indexer/worker/picture_answer.h"
+
+namespace quarterturn {
+namespace {
+
+void open_all_files() {
+    cv::setNumThreads(1);
+    set_up_codecs();
+    set_up_metadata();
+    ::tzset();
+    const iconv_t converter = ::iconv_open("UTF-8", "UCS-2LE");
+    if (converter != reinterpret_cast<iconv_t>(-1)) ::iconv_close(converter);
+}
+
+Answer answer(const Request& request, std::span<const std::byte> photo) {
+    static const std::unique_ptr<Decoder> pictures = make_local_decoder();
+    if (request.asked == Asked::metadata) {
+        return {{.said = Said::metadata}, packed(read_metadata(photo))};
+    }
+    PhotoDecoder decoder{*pictures};
+    return picture_answer(decoder, request, photo);
+}
+
+}  // namespace
+
+Trade photo_trade() {
+    return {answer, open_all_files};
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,17 @@
+// What the program does not load it cannot be attacked through, and does not wait for.
+
+#include "tests/app/program.h"
+
+namespace quarterturn {
+namespace {
+
+TEST(Libraries, OfWhatOpensPhotosAreNotInTheProgram) {
+    const std::string all = output_of("ldd " + shell_word(QTURN_PROGRAM));
+    ASSERT_NE(all.find("libsqlite3"), std::string::npos) << all;
+    for (const char* library : {"libheif", "libde265", "libtiff", "libwebp", "libexiv2"}) {
+        EXPECT_EQ(all.find(library), std::string::npos) << all;
+    }
+}
+
+}  // namespace
+}  // namespace quarterturn

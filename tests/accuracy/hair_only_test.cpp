@@ -101,8 +101,9 @@ TEST(HairOnly, LeavesThePortraitsFaceOut) {
         const int middle = cvRound(each.face.y + each.face.height / 2);
         if (middle > 40 && middle < each.picture.rows - 40) {
             ++half_kept;
-            const HairOnly half{.way = HairOnlyWay::crop,
-                                .height = 1.0 * middle / each.picture.rows};
+            HairOnly half;
+            half.way = HairOnlyWay::crop;
+            half.height = 1.0 * middle / each.picture.rows;
             half_found += shows_perhaps_face(half, each.picture.size(), perhaps) ||
                                   !finder.perhaps_faces(each.picture.rowRange(0, middle)).empty()
                               ? 1

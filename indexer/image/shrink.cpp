@@ -8,8 +8,8 @@
 namespace quarterturn {
 namespace {
 
-constexpr int channels = 3;
-constexpr int whole = 256;  // what the weights of one pixel add up to
+constexpr int values_of_pixel = 3;
+constexpr int whole_weight = 256;  // what the weights of one pixel add up to
 
 // What one pixel is made of: so many pixels from the first on, by their weights.
 struct Share {
@@ -27,9 +27,9 @@ std::vector<Share> shares_of(int from, int to) {
         Share& share = shares[static_cast<std::size_t>(i)];
         share.first = std::min(static_cast<int>(begin), from - 1);
         long so_far = 0;
-        for (int source = share.first; so_far < whole; ++source) {
+        for (int source = share.first; so_far < whole_weight; ++source) {
             const bool last = source + 1 >= from || source + 1 >= end;
-            const long sum = last ? whole : std::lround((source + 1 - begin) / step * whole);
+            const long sum = last ? whole_weight : std::lround((source + 1 - begin) / step * whole_weight);
             share.weights.push_back(static_cast<std::uint16_t>(sum - so_far));
             so_far = sum;
         }
@@ -51,9 +51,9 @@ void add_rows(const cv::Mat& bgr, const Share& share, std::vector<std::uint16_t>
 
 void add_columns(const std::vector<std::uint16_t>& sums, const std::vector<Share>& shares,
                  std::uint8_t* to) {
-    constexpr std::uint32_t half = whole * whole / 2;
+    constexpr std::uint32_t half = whole_weight * whole_weight / 2;
     for (const Share& share : shares) {
-        const std::uint16_t* from = sums.data() + share.first * channels;
+        const std::uint16_t* from = sums.data() + share.first * values_of_pixel;
         std::uint32_t blue = half;
         std::uint32_t green = half;
         std::uint32_t red = half;
@@ -61,7 +61,7 @@ void add_columns(const std::vector<std::uint16_t>& sums, const std::vector<Share
             blue += from[0] * weight;
             green += from[1] * weight;
             red += from[2] * weight;
-            from += channels;
+            from += values_of_pixel;
         }
         *to++ = static_cast<std::uint8_t>(blue >> 16);
         *to++ = static_cast<std::uint8_t>(green >> 16);
@@ -76,7 +76,7 @@ cv::Mat shrunk_to(const cv::Mat& bgr, cv::Size size) {
               size.width <= bgr.cols && size.height <= bgr.rows);
     const std::vector<Share> rows = shares_of(bgr.rows, size.height);
     const std::vector<Share> columns = shares_of(bgr.cols, size.width);
-    std::vector<std::uint16_t> sums(static_cast<std::size_t>(bgr.cols) * channels);
+    std::vector<std::uint16_t> sums(static_cast<std::size_t>(bgr.cols) * values_of_pixel);
     cv::Mat small(size, CV_8UC3);
     for (int y = 0; y < size.height; ++y) {
         add_rows(bgr, rows[static_cast<std::size_t>(y)], sums);

@@ -110,8 +110,8 @@ StoredPicture decode_together(const heif_image_handle* handle, int long_edge, bo
     return {bgr, rgb.cols, rgb.rows, profile(handle)};
 }
 
-// Red, green and blue as libheif holds them; to put all of them together before they are shrunk took
-// a sixth of the time. For opaque pictures of 8 bits.
+// Red, green and blue as libheif holds them; to put all of them together before they are shrunk
+// took a sixth of the time. For opaque pictures of 8 bits.
 StoredPicture decode_apart(const heif_image_handle* handle, int long_edge) {
     const auto image = decode_image(handle, heif_chroma_444);
     StoredPicture picture;

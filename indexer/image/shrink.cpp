@@ -29,7 +29,8 @@ std::vector<Share> shares_of(int from, int to) {
         long so_far = 0;
         for (int source = share.first; so_far < whole_weight; ++source) {
             const bool last = source + 1 >= from || source + 1 >= end;
-            const long sum = last ? whole_weight : std::lround((source + 1 - begin) / step * whole_weight);
+            const long sum =
+                last ? whole_weight : std::lround((source + 1 - begin) / step * whole_weight);
             share.weights.push_back(static_cast<std::uint16_t>(sum - so_far));
             so_far = sum;
         }

@@ -11,7 +11,7 @@ namespace quarterturn {
 namespace {
 
 constexpr int least_long_edge = 480;  // pixels, where a whole factor leads to fewer than 512
-constexpr int jpeg_quality = 85;  // common practice for small pictures
+constexpr int jpeg_quality = 85;      // common practice for small pictures
 
 Decoded refused(std::string why) {
     Decoded decoded;

@@ -1,6 +1,7 @@
 #pragma once
-// The small pictures in cache/: upright, in sRGB, JPEG, 480 to 512 px on the long edge, by checksum.
-// They can be deleted at any time; one that is missing or damaged is made again from the photo.
+// The small pictures in cache/: upright, in sRGB, JPEG, 480 to 512 px on the long edge, by
+// checksum. They can be deleted at any time; one that is missing or damaged is made again from the
+// photo.
 
 #include <functional>
 #include <opencv2/core.hpp>

@@ -146,7 +146,7 @@ void LockedFileSystem::read_pieces(ReadPieces how, const Path& file,
         if (!encrypted(file)) return (beneath_.*how)(place_of(file), take);
         ContentsReader reader(*keys_, take);
         (beneath_.*how)(place_of(file),
-                         [&](std::span<const std::byte> piece) { reader.feed(piece); });
+                        [&](std::span<const std::byte> piece) { reader.feed(piece); });
         reader.end();
     });
 }

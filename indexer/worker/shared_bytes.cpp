@@ -86,8 +86,7 @@ void seal(const Descriptor& memory, int seals) {
 }
 
 void* mapped(const Descriptor& memory, std::size_t bytes, int sharing) {
-    void* start =
-        ::mmap(nullptr, bytes, PROT_READ | PROT_WRITE, sharing, memory.number(), 0);
+    void* start = ::mmap(nullptr, bytes, PROT_READ | PROT_WRITE, sharing, memory.number(), 0);
     if (start == MAP_FAILED) fail(errno, "mmap");
     return start;
 }
@@ -111,7 +110,8 @@ const Descriptor& PassedBytes::filled_with(std::span<const std::byte> bytes) {
 void PassedBytes::make_room(std::size_t bytes) {
     let_go();
     memory_ = new_memory();
-    if (::lseek(memory_.number(), static_cast<off_t>(bytes - 1), SEEK_SET) < 0) fail(errno, "lseek");
+    if (::lseek(memory_.number(), static_cast<off_t>(bytes - 1), SEEK_SET) < 0)
+        fail(errno, "lseek");
     append(memory_, std::array{std::byte{}});
     kept_ = static_cast<std::byte*>(mapped(memory_, bytes, MAP_SHARED));
     length_ = bytes;

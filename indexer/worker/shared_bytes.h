@@ -1,6 +1,6 @@
 #pragma once
-// Bytes that go from one process to another: memory without a name (memfd_create(2)), sealed so that
-// neither side can take it away while the other reads, and the reader never writes to it.
+// Bytes that go from one process to another: memory without a name (memfd_create(2)), sealed so
+// that neither side can take it away while the other reads, and the reader never writes to it.
 
 #include <cstddef>
 #include <opencv2/core.hpp>
@@ -11,9 +11,9 @@
 
 namespace quarterturn {
 
-// What one side passes on, one after the other. Memory of a photo's usual size is kept for the next,
-// since the system takes longer to give and clear new pages than to copy a photo; larger memory is
-// filled once.
+// What one side passes on, one after the other. Memory of a photo's usual size is kept for the
+// next, since the system takes longer to give and clear new pages than to copy a photo; larger
+// memory is filled once.
 class PassedBytes {
   public:
     PassedBytes() = default;

@@ -68,9 +68,7 @@ void photo_small_picture(State& state) {
     repeat(state, [] { return as_jpeg(as_thumbnail(given().measured)); });
 }
 void search_for_a_word(State& state) {
-    repeat(state, [] {
-        return SearchTable{given().library->database()}.find({.words = "pearl"});
-    });
+    repeat(state, [] { return SearchTable{given().library->database()}.find({.words = "pearl"}); });
 }
 void pairs_of_the_index(State& state) {
     repeat(state, [] { return PairWall{*given().library, date_of(local_now())}.pairs().size(); });

@@ -7,6 +7,7 @@
 #include "app/qturn/to_json.h"
 #include "indexer/disk/clock.h"
 #include "indexer/intake/heads.h"
+#include "indexer/looks/photo_gate.h"
 #include "indexer/worker/confined.h"
 
 namespace quarterturn {

@@ -2,6 +2,7 @@
 #include <set>
 
 #include "indexer/looks/consents.h"
+#include "indexer/looks/photo_gate.h"
 #include "indexer/store/some_records.h"
 
 namespace quarterturn {

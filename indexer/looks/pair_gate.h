@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-#include "indexer/looks/consents.h"
+#include "indexer/looks/photo_gate.h"
 
 namespace quarterturn {
 

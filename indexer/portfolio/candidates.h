@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "indexer/image/decode.h"
-#include "indexer/looks/consents.h"
+#include "indexer/looks/photo_gate.h"
 
 namespace quarterturn {
 

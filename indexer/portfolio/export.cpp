@@ -10,6 +10,7 @@
 #include "indexer/image/shape.h"
 #include "indexer/intake/heads.h"
 #include "indexer/intake/thumbnails.h"
+#include "indexer/looks/consents.h"
 #include "indexer/looks/pairs.h"
 #include "indexer/portfolio/hair_only.h"
 #include "indexer/portfolio/leaving.h"

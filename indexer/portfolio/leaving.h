@@ -8,7 +8,7 @@
 #include <string_view>
 #include <vector>
 
-#include "indexer/looks/consents.h"
+#include "indexer/looks/photo_gate.h"
 #include "indexer/metadata/write.h"
 
 namespace quarterturn {

@@ -12,6 +12,7 @@
 #include "indexer/intake/bin.h"
 #include "indexer/intake/sort.h"
 #include "indexer/intake/tagging.h"
+#include "indexer/looks/consents.h"
 #include "indexer/portfolio/export.h"
 #include "indexer/store/erasure_table.h"
 #include "indexer/worker/confined.h"

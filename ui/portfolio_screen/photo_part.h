@@ -2,7 +2,7 @@
 
 #include <QWidget>
 
-#include "indexer/looks/consents.h"
+#include "indexer/looks/photo_gate.h"
 
 class QLabel;
 class QPushButton;

@@ -1,4 +1,5 @@
 #include "indexer/looks/consents.h"
+#include "indexer/looks/photo_gate.h"
 
 #include <gtest/gtest.h>
 

@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include "indexer/looks/consents.h"
 #include "tests/support/example_library.h"
 
 namespace quarterturn {

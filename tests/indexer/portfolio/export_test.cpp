@@ -5,6 +5,7 @@
 #include "indexer/image/colour.h"
 #include "indexer/image/head.h"
 #include "indexer/image/profile.h"
+#include "indexer/looks/consents.h"
 #include "indexer/portfolio/pass_on.h"
 #include "indexer/worker/confined.h"
 #include "tests/support/command.h"

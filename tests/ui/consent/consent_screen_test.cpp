@@ -4,6 +4,7 @@
 #include <QComboBox>
 #include <QLineEdit>
 
+#include "indexer/looks/photo_gate.h"
 #include "tests/support/command.h"
 #include "tests/support/files.h"
 #include "tests/ui/consent/consent_fixture.h"

@@ -5,6 +5,7 @@
 #include <QPushButton>
 
 #include "indexer/image/encode.h"
+#include "indexer/looks/consents.h"
 #include "indexer/store/library_settings.h"
 #include "tests/support/files.h"
 #include "tests/support/test_pictures.h"

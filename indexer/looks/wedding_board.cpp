@@ -5,6 +5,7 @@
 #include <stdexcept>
 
 #include "indexer/store/done_table.h"
+#include "indexer/store/some_records.h"
 
 namespace quarterturn {
 namespace {
@@ -125,8 +126,8 @@ void keep_only(WeddingBoard& board, ClientId client) {
 }
 
 std::optional<WeddingId> wedding_of(Library& library, Date day) {
-    std::vector<Wedding> weddings = library.weddings().all();
-    std::erase_if(weddings, [&](const Wedding& wedding) { return wedding.date != day; });
+    const Date next = std::chrono::sys_days(day) + std::chrono::days(1);
+    const auto weddings = SomeRecords(library.database()).weddings_on({.first = day, .end = next});
     if (weddings.empty()) return std::nullopt;
     const auto earliest = std::ranges::min_element(weddings, {}, [](const Wedding& wedding) {
         return parse_minute(wedding.ready_by).value_or(std::numeric_limits<int>::max());

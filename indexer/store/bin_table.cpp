@@ -51,7 +51,9 @@ std::vector<BinnedPhoto> BinTable::all() {
 }
 
 std::vector<PhotoId> BinTable::since_or_before(Date day) {
-    return Statement(*database_, "SELECT id FROM photo WHERE binned <= ? ORDER BY id")
+    // The sign has them found by the index of the bin: in the order of their numbers SQLite would
+    // read all photos.
+    return Statement(*database_, "SELECT id FROM photo WHERE binned <= ? ORDER BY +id")
         .with(day)
         .rows([](const Statement& row) {
             PhotoId id;

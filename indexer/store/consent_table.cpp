@@ -1,5 +1,7 @@
 #include "indexer/store/consent_table.h"
 
+#include <map>
+
 #include "indexer/store/some_records.h"
 #include "indexer/store/statement.h"
 #include "indexer/store/text.h"
@@ -27,10 +29,23 @@ ConsentPaper paper_in(const Statement& row) {
 }
 
 void read_papers(Database& database, std::vector<ConsentEntry>& entries) {
-    Statement papers(database, select_papers +
-                                   "FROM consent_paper JOIN consent_paper_of ON paper = id "
-                                   "WHERE consent = ? ORDER BY id");
-    for (ConsentEntry& entry : entries) entry.papers = papers.with(entry.id).rows(paper_in);
+    std::vector<ConsentId> ids;
+    for (const ConsentEntry& entry : entries) ids.push_back(entry.id);
+    const std::string list = json_list(std::span<const ConsentId>(ids));
+    Statement rows(database,
+                   "SELECT consent, id, name, path, sha256, bytes, added_at FROM consent_paper "
+                   "JOIN consent_paper_of ON paper = id "
+                   "WHERE consent IN (SELECT value FROM json_each(?)) ORDER BY id");
+    rows.with(list);
+    std::map<ConsentId, std::vector<ConsentPaper>> papers;
+    while (rows.step()) {
+        ConsentId consent;
+        ConsentPaper paper;
+        rows.read(consent, paper.id, paper.name, paper.path, paper.sha256, paper.bytes,
+                  paper.added_at);
+        papers[consent].push_back(std::move(paper));
+    }
+    for (ConsentEntry& entry : entries) entry.papers = std::move(papers[entry.id]);
 }
 
 void check_days(const ConsentEntry& entry) {

@@ -88,6 +88,32 @@ std::vector<std::pair<std::chrono::year_month, int>> counted(Statement& statemen
     });
 }
 
+// By day, since an index knows the days.
+std::vector<std::pair<std::chrono::year_month, int>> sittings_of_months(Database& database,
+                                                                        Date before) {
+    return Statement(database,
+                     "SELECT min(starts), count(*) FROM sitting WHERE starts < ? "
+                     "GROUP BY starts / 86400000000000")
+        .with(LocalTime(std::chrono::local_days(before)))
+        .rows([](const Statement& row) {
+            LocalTime first{};
+            int count = 0;
+            row.read(first, count);
+            return std::pair(month_of_day(date_of(first)), count);
+        });
+}
+
+// A wedding-day sitting on the day of its wedding belongs to that.
+std::vector<std::pair<std::chrono::year_month, int>> sittings_of_wedding_days(Database& database,
+                                                                              Date before) {
+    Statement statement(database,
+                        "SELECT min(date), count(*) FROM wedding CROSS JOIN sitting "
+                        "ON sitting.wedding = wedding.id WHERE date < ? AND kind = ? "
+                        "AND date = strftime('%Y-%m-%d', starts / 1000000000, 'unixepoch') "
+                        "GROUP BY substr(date, 1, 7)");
+    return counted(statement.with(before, SittingKind::wedding_day));
+}
+
 }  // namespace
 
 std::vector<Sitting> SomeRecords::sittings_on(const DaysFrom& days) {
@@ -105,15 +131,12 @@ std::vector<MonthCount> SomeRecords::months_before(Date day) {
                        "SELECT min(date), count(*) FROM wedding WHERE date < ? "
                        "GROUP BY substr(date, 1, 7)");
     for (const auto& [month, count] : counted(weddings.with(day))) months[month].weddings = count;
-    // A wedding-day sitting on the day of its wedding belongs to that.
-    Statement sittings(*database_,
-                       "WITH past (day, wedding, kind) AS (SELECT strftime('%Y-%m-%d', "
-                       "starts / 1000000000, 'unixepoch'), wedding, kind FROM sitting "
-                       "WHERE starts < ?) SELECT min(day), count(*) FROM past "
-                       "LEFT JOIN wedding ON wedding.id = past.wedding AND past.kind = ? "
-                       "WHERE date IS NULL OR date <> day GROUP BY substr(day, 1, 7)");
-    sittings.with(LocalTime(std::chrono::local_days(day)), SittingKind::wedding_day);
-    for (const auto& [month, count] : counted(sittings)) months[month].sittings = count;
+    for (const auto& [month, count] : sittings_of_months(*database_, day)) {
+        months[month].sittings += count;
+    }
+    for (const auto& [month, count] : sittings_of_wedding_days(*database_, day)) {
+        months[month].sittings -= count;
+    }
     std::vector<MonthCount> counts;
     for (auto& [month, count] : months) {
         count.month = month;

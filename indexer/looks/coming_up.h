@@ -34,17 +34,23 @@ struct LookStanding {
     std::optional<LocalTime> signed_at;
     std::vector<Lack> lacks;  // the most pressing first; empty when signed off
     NextStep next = NextStep::nothing;
+
+    bool operator==(const LookStanding&) const = default;
 };
 
 struct LookAhead {
     Look look;
     std::optional<LookStanding> standing;  // nothing until judged
+
+    bool operator==(const LookAhead&) const = default;
 };
 
 struct ClientAhead {
     Client client;
     std::string role;  // in the party; empty outside one
     std::vector<LookAhead> looks;
+
+    bool operator==(const ClientAhead&) const = default;
 };
 
 // A wedding on its day, or one sitting. A wedding-day sitting on the day of its wedding
@@ -55,6 +61,8 @@ struct Occasion {
     std::vector<Sitting> sittings{};   // in the order of starts; those of the day for a wedding
     std::vector<ClientAhead> clients{};
     bool is_wedding = false;
+
+    bool operator==(const Occasion&) const = default;
 };
 
 struct ComingUp {

@@ -6,6 +6,7 @@
 #include "indexer/backup/reminder.h"
 #include "indexer/looks/coming_up.h"
 #include "indexer/looks/consents.h"
+#include "ui/coming_up/ahead_list.h"
 #include "ui/coming_up/client_form.h"
 #include "ui/coming_up/occasion_card.h"
 #include "ui/coming_up/occasion_words.h"
@@ -25,7 +26,7 @@ namespace quarterturn {
 ComingUpScreen::ComingUpScreen(Session& session)
     : session_(session),
       forms_(make_column(4)),
-      ahead_(make_column(4)),
+      ahead_(new AheadList(session)),
       past_(new PastList(session)) {
     ScrollingPage page = make_scrolling_page();
     page.column->addLayout(build_head());
@@ -38,7 +39,8 @@ ComingUpScreen::ComingUpScreen(Session& session)
     page.column->addWidget(empty_);
     reminders_ = make_column(1);
     page.column->addLayout(reminders_);
-    page.column->addLayout(ahead_);
+    page.column->addWidget(ahead_);
+    connect(ahead_, &AheadList::changed, this, &ComingUpScreen::refresh);
     page.column->addWidget(past_);
     connect(past_, &PastList::changed, this, &ComingUpScreen::refresh);
     page.column->addStretch();
@@ -79,11 +81,10 @@ void ComingUpScreen::refresh() {
     // What she is typing stays; the list follows when she is done.
     if (being_changed()) return;
     ComingUp coming = coming_up(session_.library(), session_.today());
-    empty_layout(ahead_);
     show_reminders();
-    for (const Occasion& occasion : coming.ahead) add_card(occasion);
     empty_->setVisible(coming.ahead.empty() && coming.past.empty() && forms_->count() == 0);
     past_->show_past(std::move(coming.past), session_.today(), coming.ahead.empty());
+    ahead_->show_ahead(std::move(coming.ahead), session_.today());
 }
 
 // What is out there and may not be any longer, which consents and licences end soon, and whether a
@@ -106,12 +107,6 @@ void ComingUpScreen::show_reminders() {
     if (const auto reminder = backup_reminder(session_.library(), session_.today())) {
         add(from_utf8(*reminder), {.moment = Moment::keeping_safe});
     }
-}
-
-void ComingUpScreen::add_card(const Occasion& occasion) {
-    auto* card = new OccasionCard(session_, occasion);
-    connect(card, &OccasionCard::form_closed, this, &ComingUpScreen::refresh);
-    ahead_->addWidget(card);
 }
 
 void ComingUpScreen::show_form(RecordForm* form) {

@@ -7,9 +7,9 @@ class QVBoxLayout;
 
 namespace quarterturn {
 
+class AheadList;
 class PastList;
 class RecordForm;
-struct Occasion;
 
 // The first screen: weddings and sittings by date, today's first, each with what it still
 // lacks.
@@ -24,13 +24,12 @@ class ComingUpScreen : public Screen {
   private:
     QLayout* build_head();
     void show_reminders();
-    void add_card(const Occasion& occasion);
     void show_form(RecordForm* form);
     bool being_changed() const;
 
     Session& session_;
     QVBoxLayout* forms_;
-    QVBoxLayout* ahead_;
+    AheadList* ahead_;
     QVBoxLayout* reminders_;
     PastList* past_;
     QWidget* empty_;

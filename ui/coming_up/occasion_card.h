@@ -21,6 +21,7 @@ class OccasionCard : public QFrame {
   public:
     OccasionCard(Session& session, const Occasion& occasion, QWidget* parent = nullptr);
 
+    const Occasion& occasion() const { return occasion_; }
     bool being_changed() const { return form_ != nullptr; }
 
   signals:

@@ -1,32 +1,31 @@
 #include "ui/wedding_morning/board_world.h"
 
 #include <QApplication>
-#include <QAudioDevice>
 #include <QDBusConnection>
 #include <QDBusMessage>
 #include <QDBusPendingCallWatcher>
 #include <QDBusPendingReply>
 #include <QDateTime>
-#include <QMediaDevices>
-#include <QSoundEffect>
 #include <optional>
+
+#include "indexer/parts/part.h"
 
 namespace quarterturn {
 namespace {
 
-class SmallBell final : public Bell {
+// What makes sounds takes longer to load than the rest of the board: it is loaded at the first
+// ring.
+class LateBell final : public Bell {
   public:
-    void ring() override {
-        if (QMediaDevices::defaultAudioOutput().isNull()) return QApplication::beep();
-        if (!sound_) {
-            sound_ = std::make_unique<QSoundEffect>();
-            sound_->setSource(QUrl(QStringLiteral("qrc:/wedding_morning/time-is-up.wav")));
-        }
-        sound_->play();  // as soon as it is read
+    void ring() override try {
+        if (!bell_) bell_.reset(part_function<Bell*()>("bell", "quarterturn_make_bell")());
+        bell_->ring();
+    } catch (const std::exception&) {
+        QApplication::beep();  // a timer that has ended is heard also when a part is missing
     }
 
   private:
-    std::unique_ptr<QSoundEffect> sound_;
+    std::unique_ptr<Bell> bell_;
 };
 
 // freedesktop.org, "Idle Inhibition Service", 0.1: what the desktops of today answer to.
@@ -81,7 +80,7 @@ class DesktopStaysAwake final : public StayAwake {
 }  // namespace
 
 BoardWorld this_computer() {
-    return {[] { return QDateTime::currentSecsSinceEpoch(); }, std::make_shared<SmallBell>(),
+    return {[] { return QDateTime::currentSecsSinceEpoch(); }, std::make_shared<LateBell>(),
             std::make_shared<DesktopStaysAwake>()};
 }
 

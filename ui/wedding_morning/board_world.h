@@ -6,14 +6,9 @@
 #include <functional>
 #include <memory>
 
-namespace quarterturn {
+#include "ui/wedding_morning/bell.h"
 
-// The sound of a timer that has ended.
-class Bell {
-  public:
-    virtual ~Bell() = default;
-    virtual void ring() = 0;
-};
+namespace quarterturn {
 
 // Asks the system to leave the screen on. Neither call waits for it.
 class StayAwake : public QObject {

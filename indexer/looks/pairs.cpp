@@ -9,6 +9,7 @@
 #include "indexer/rules/pair_facts.h"
 #include "indexer/rules/pairing.h"
 #include "indexer/store/many_looks.h"
+#include "indexer/store/photos_with_words.h"
 
 namespace quarterturn {
 namespace {
@@ -99,15 +100,13 @@ void make_anew(Library& library, const Calendar& calendar, const std::vector<Loo
 // Answers of the search, for either photo of a pair.
 std::vector<bool> with_words(Library& library, const std::vector<Pair>& pairs,
                              const std::string& words) {
-    PhotoSearch search;
-    search.words = words;
-    std::vector<PhotoId> found;
-    for (const FoundPhoto& photo : library.search().find(search)) found.push_back(photo.id);
-    std::ranges::sort(found);
+    const auto found = photos_with_words(library.database(), words);
+    if (!found) return std::vector<bool>(pairs.size(), true);
     std::vector<bool> result;
+    result.reserve(pairs.size());
     for (const Pair& pair : pairs) {
-        result.push_back(std::ranges::binary_search(found, pair.made.first) ||
-                         std::ranges::binary_search(found, pair.made.second));
+        result.push_back(std::ranges::binary_search(*found, pair.made.first) ||
+                         std::ranges::binary_search(*found, pair.made.second));
     }
     return result;
 }
@@ -151,8 +150,9 @@ void bring_pairs_up_to_date(Library& library) {
 PairWall::PairWall(Library& library, Date on) {
     bring_pairs_up_to_date(library);
     pairs_ = library.pairs().all();
-    const auto looks = by_id<LookId>(library.looks().all());
-    const auto facts = facts_of_looks(library);
+    const std::vector<Look> all_looks = library.looks().all();
+    const auto looks = by_id<LookId>(all_looks);
+    const auto facts = facts_of_looks(library, all_looks);
     const auto uses = allowed_uses(library, pairs_, on);
     const LookFacts none;
     for (std::size_t i = 0; i < pairs_.size(); ++i) {

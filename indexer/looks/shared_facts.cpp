@@ -10,6 +10,12 @@ constexpr std::array facts_of_hair{Fact::length, Fact::texture, Fact::density, F
 
 using AllFacts = std::map<LookId, LookFacts>;
 
+bool tells(const AllFacts& facts, LookId look, Fact fact) {
+    const auto own = facts.find(look);
+    return own != facts.end() &&
+           std::ranges::find(own->second, fact, &LookFact::fact) != own->second.end();
+}
+
 LookFacts told_of(const AllFacts& facts, LookId look, Fact fact) {
     LookFacts told;
     const auto own = facts.find(look);
@@ -24,12 +30,12 @@ bool share_a_sitting(const Look& one, const Look& other) {
 }
 
 // By all of them, each value once.
-LookFacts told_beside(const AllFacts& facts, const std::vector<Look>& hers, const Look& look,
+LookFacts told_beside(const AllFacts& facts, const std::vector<const Look*>& hers, const Look& look,
                       Fact fact) {
     LookFacts told;
-    for (const Look& other : hers) {
-        if (other.id == look.id || !share_a_sitting(look, other)) continue;
-        for (const LookFact& each : told_of(facts, other.id, fact)) {
+    for (const Look* other : hers) {
+        if (other->id == look.id || !share_a_sitting(look, *other)) continue;
+        for (const LookFact& each : told_of(facts, other->id, fact)) {
             const bool known = std::ranges::find(told, each.value, &LookFact::value) != told.end();
             if (!known) told.push_back(each);
         }
@@ -40,16 +46,20 @@ LookFacts told_beside(const AllFacts& facts, const std::vector<Look>& hers, cons
 }  // namespace
 
 AllFacts facts_of_looks(Library& library) {
+    return facts_of_looks(library, library.looks().all());
+}
+
+AllFacts facts_of_looks(Library& library, const std::vector<Look>& all_looks) {
     const AllFacts told = library.look_facts().all();
-    std::map<ClientId, std::vector<Look>> looks;
-    for (Look& look : library.looks().all()) looks[look.client].push_back(std::move(look));
+    std::map<ClientId, std::vector<const Look*>> looks;
+    for (const Look& look : all_looks) looks[look.client].push_back(&look);
     AllFacts facts = told;
     for (const auto& [client, hers] : looks) {
-        for (const Look& look : hers) {
+        for (const Look* look : hers) {
             for (const Fact fact : facts_of_hair) {
-                if (!told_of(told, look.id, fact).empty()) continue;
-                std::ranges::copy(told_beside(told, hers, look, fact),
-                                  std::back_inserter(facts[look.id]));
+                if (tells(told, look->id, fact)) continue;
+                std::ranges::copy(told_beside(told, hers, *look, fact),
+                                  std::back_inserter(facts[look->id]));
             }
         }
     }

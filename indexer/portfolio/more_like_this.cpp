@@ -41,11 +41,16 @@ bool is_candidate(const Pair& pair, std::optional<LookId> but, std::optional<Ang
 }
 
 using HairLooks = std::map<PhotoId, HairLook>;
+using FactsOfLooks = std::map<LookId, LookFacts>;
 
-std::vector<LikeCandidate> candidates(Library& library, const HairLooks& hair,
-                                      std::optional<LookId> but, std::optional<Angle> angle) {
-    bring_pairs_up_to_date(library);
-    const auto facts = facts_of_looks(library);
+HairLooks hair_looks_from(Library& library, std::optional<Angle> angle) {
+    HairLookTable table = hair_looks_of(library);
+    return angle ? table.of_pairs_from(*angle) : table.all();
+}
+
+std::vector<LikeCandidate> candidates(Library& library, const FactsOfLooks& facts,
+                                      const HairLooks& hair, std::optional<LookId> but,
+                                      std::optional<Angle> angle) {
     std::vector<LikeCandidate> result;
     for (const Pair& pair : library.pairs().all()) {
         if (!is_candidate(pair, but, angle)) continue;
@@ -97,12 +102,13 @@ MeasureReport measure_hair(Library& library, Decoder& decoder,
 }
 
 std::vector<LikePair> pairs_like(Library& library, const Pair& pair) {
+    bring_pairs_up_to_date(library);
     const PairPlace& place = pair.made.place;
-    const HairLooks hair = hair_looks_of(library).all();
-    const auto others = candidates(library, hair, place.look, place.angle);
+    const HairLooks hair = hair_looks_from(library, place.angle);
+    FactsOfLooks facts = facts_of_looks(library);
+    const auto others = candidates(library, facts, hair, place.look, place.angle);
     const auto own = hair.find(pair.made.second);
-    return more_like(facts_of_looks(library)[place.look],
-                     own == hair.end() ? HairLook{} : own->second, others);
+    return more_like(facts[place.look], own == hair.end() ? HairLook{} : own->second, others);
 }
 
 std::vector<LikePair> pairs_like(Library& library, Decoder& decoder, const Path& picture,
@@ -113,8 +119,10 @@ std::vector<LikePair> pairs_like(Library& library, Decoder& decoder, const Path&
         throw std::runtime_error("No head was found in " + picture.filename().string() +
                                  ": use a picture in which it stands free of the border.");
     }
+    bring_pairs_up_to_date(library);
     return more_like({}, hair,
-                     candidates(library, hair_looks_of(library).all(), std::nullopt, angle));
+                     candidates(library, facts_of_looks(library), hair_looks_from(library, angle),
+                                std::nullopt, angle));
 }
 
 }  // namespace quarterturn

@@ -18,6 +18,7 @@ class HairLookTable {
 
     void keep(const Photo& photo, const HairLook& look);  // or anew
     std::map<PhotoId, HairLook> all();
+    std::map<PhotoId, HairLook> of_pairs_from(Angle angle);
     std::vector<PhotoId> still_to_measure();  // second photos of pairs that have none
 
   private:

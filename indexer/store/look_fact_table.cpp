@@ -8,9 +8,17 @@
 namespace quarterturn {
 namespace {
 
-const std::string facts_that_hold =
-    "SELECT look, fact, value, said FROM look_fact AS each WHERE (said OR NOT EXISTS (SELECT 1 "
-    "FROM look_fact WHERE look = each.look AND fact = each.fact AND said = 1))";
+const std::string select_facts = "SELECT look, fact, value, said FROM look_fact";
+
+// What she has said of a fact holds, and else what was read.
+void leave_what_holds(LookFacts& facts) {
+    const LookFacts all = facts;
+    std::erase_if(facts, [&](const LookFact& fact) {
+        return !fact.said && std::ranges::any_of(all, [&](const LookFact& other) {
+            return other.said && other.fact == fact.fact;
+        });
+    });
+}
 
 std::map<LookId, LookFacts> facts_in(Statement& rows) {
     std::map<LookId, LookFacts> facts;
@@ -20,7 +28,10 @@ std::map<LookId, LookFacts> facts_in(Statement& rows) {
         rows.read(look, fact.fact, fact.value, fact.said);
         facts[look].push_back(std::move(fact));
     }
-    for (auto& [look, own] : facts) std::ranges::sort(own);
+    for (auto& [look, own] : facts) {
+        if (std::ranges::find(own, true, &LookFact::said) != own.end()) leave_what_holds(own);
+        std::ranges::sort(own);
+    }
     return facts;
 }
 
@@ -62,12 +73,12 @@ void LookFactTable::say(LookId look, Fact fact, std::span<const std::string> val
 }
 
 LookFacts LookFactTable::of(LookId look) {
-    Statement rows(*database_, facts_that_hold + " AND look = ?");
+    Statement rows(*database_, select_facts + " WHERE look = ?");
     return facts_in(rows.with(look))[look];
 }
 
 std::map<LookId, LookFacts> LookFactTable::all() {
-    Statement rows(*database_, facts_that_hold);
+    Statement rows(*database_, select_facts);
     return facts_in(rows);
 }
 

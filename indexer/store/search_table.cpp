@@ -5,6 +5,7 @@
 #include <nlohmann/json.hpp>
 
 #include "indexer/store/first_found.h"
+#include "indexer/store/photos_with_words.h"
 #include "indexer/store/search_words.h"
 
 namespace quarterturn {
@@ -177,6 +178,12 @@ std::vector<FoundPhoto> SearchTable::find(const PhotoSearch& search) {
                         "SELECT id, sitting, moment FROM photo WHERE " + conditions + newest_first);
     if (!queries.empty()) statement.with(with_words);
     return statement.rows(found_photo_in);
+}
+
+std::optional<std::vector<PhotoId>> photos_with_words(Database& database, std::string_view words) {
+    const auto queries = word_queries(words);
+    if (queries.empty()) return std::nullopt;
+    return photos_with_all(database, queries);
 }
 
 void SearchTable::rebuild() {

@@ -3,6 +3,7 @@
 #include <QApplication>
 #include <QCommandLineParser>
 #include <QIcon>
+#include <functional>
 
 #include "app/quarterturn/screens.h"
 #include "indexer/disk/clock.h"
@@ -45,17 +46,18 @@ Wishes read_wishes(const QApplication& application) {
     return {folder, parser.isSet(demo)};
 }
 
+void on_welcome(MainWindow& window, const std::function<void(WelcomePage&)>& act) {
+    window.show();
+    if (auto* welcome = window.findChild<WelcomePage*>()) act(*welcome);
+}
+
 void open_first(Session& session, MainWindow& window, const Wishes& wishes) {
-    if (wishes.demo) {
-        if (auto* welcome = window.findChild<WelcomePage*>()) welcome->try_demo();
-        return;
-    }
+    if (wishes.demo) return on_welcome(window, &WelcomePage::try_demo);
     const Path folder =
         wishes.library.isEmpty() ? Session::last_library() : Path(wishes.library.toStdString());
     if (folder.empty()) return;
     if (session.wants_passphrase(folder)) {
-        if (auto* welcome = window.findChild<WelcomePage*>()) welcome->open_or_ask(folder);
-        return;
+        return on_welcome(window, [&](WelcomePage& welcome) { welcome.open_or_ask(folder); });
     }
     const QString problem = session.open(folder);
     if (!problem.isEmpty()) session.say(problem);

@@ -2,6 +2,7 @@
 
 #include <QScrollArea>
 #include <QStackedLayout>
+#include <QTimer>
 
 #include "indexer/backup/reminder.h"
 #include "indexer/looks/coming_up.h"
@@ -81,10 +82,16 @@ void ComingUpScreen::refresh() {
     // What she is typing stays; the list follows when she is done.
     if (being_changed()) return;
     ComingUp coming = coming_up(session_.library(), session_.today());
-    show_reminders();
+    remind();
     empty_->setVisible(coming.ahead.empty() && coming.past.empty() && forms_->count() == 0);
     past_->show_past(std::move(coming.past), session_.today(), coming.ahead.empty());
     ahead_->show_ahead(std::move(coming.ahead), session_.today());
+}
+
+// All that ever went out is judged for it: the first time, once the window is there.
+void ComingUpScreen::remind() {
+    if (std::exchange(has_reminded_, true)) return show_reminders();
+    QTimer::singleShot(0, this, [this] { session_.attempt([this] { show_reminders(); }); });
 }
 
 // What is out there and may not be any longer, which consents and licences end soon, and whether a

@@ -23,6 +23,7 @@ class ComingUpScreen : public Screen {
 
   private:
     QLayout* build_head();
+    void remind();
     void show_reminders();
     void show_form(RecordForm* form);
     bool being_changed() const;
@@ -33,6 +34,7 @@ class ComingUpScreen : public Screen {
     QVBoxLayout* reminders_;
     PastList* past_;
     QWidget* empty_;
+    bool has_reminded_ = false;
 };
 
 }  // namespace quarterturn

@@ -111,7 +111,13 @@ void MainWindow::build() {
     column->addWidget(stack_, 1);
     column->addWidget(build_foot());
     setCentralWidget(page);
-    show_library();
+    if (session_.is_open() || isVisible()) show_library();
+}
+
+// The welcome is made when it is seen: mostly a library is open by then.
+void MainWindow::showEvent(QShowEvent* event) {
+    QMainWindow::showEvent(event);
+    if (stack_->count() == 0) show_library();
 }
 
 // Work that tells of itself on a screen goes on there: the screens are made anew when it has ended.

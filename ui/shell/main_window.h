@@ -28,6 +28,7 @@ class MainWindow : public QMainWindow {
     Moment moment() const { return moment_; }
 
   protected:
+    void showEvent(QShowEvent* event) override;
     void changeEvent(QEvent* event) override;
     void closeEvent(QCloseEvent* event) override;
     bool focusNextPrevChild(bool next) override;

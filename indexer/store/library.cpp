@@ -4,7 +4,6 @@
 #include "indexer/lock/lock_file.h"
 #include "indexer/store/lost_lock.h"
 #include "indexer/store/records_guard.h"
-#include "indexer/store/rewritten_records.h"
 
 namespace quarterturn {
 namespace {
@@ -47,19 +46,11 @@ void refuse_unless_library(FileSystem& disk, const Path& folder) {
     }
 }
 
-// A folder of hers may have a name that looks locked: it counts only where the records do too.
-void refuse_unreadable_records(FileSystem& disk, const Path& folder) {
-    const Path records = folder / records_name;
-    if (!disk.exists(records) || form_of_records(disk, records) == RecordsForm::plain) return;
-    refuse_lost_lock(disk, folder);
-}
-
 // Null when there is no lock.
 KeysInHand keys_of_library(FileSystem& disk, const Path& folder) try {
     const auto lock = read_lock(disk, folder);
     if (!lock) {
         key_ring::forget(folder);
-        refuse_unreadable_records(disk, folder);
         return nullptr;
     }
     if (lock->state != LockState::locked) {
@@ -79,7 +70,12 @@ KeysInHand keys_of_library(FileSystem& disk, const Path& folder) try {
 
 std::unique_ptr<Database> opened_records(const Path& folder, FileSystem& disk) {
     refuse_changes_of_another_file(folder, disk);
-    return std::make_unique<Database>(folder / records_name, disk);
+    try {
+        return std::make_unique<Database>(folder / records_name, disk);
+    } catch (const StoreError&) {
+        refuse_lost_lock(disk, folder);
+        throw;
+    }
 }
 
 }  // namespace

@@ -4,6 +4,7 @@
 #include <sys/stat.h>
 
 #include "tests/support/child.h"
+#include "tests/support/command.h"
 #include "tests/support/example_library.h"
 #include "tests/support/failing_disk.h"
 
@@ -30,6 +31,21 @@ TEST(LibraryFolder, IsMadeInANewOrEmptyFolderAndOpenedAgain) {
     std::filesystem::create_directory(folder / "empty");
     Library::create(folder / "empty");
     EXPECT_EQ(Library::open(folder / "empty").clients().all().size(), 0U);
+}
+
+// Closing a file lets go of every lock that the process has on it (fcntl(2), and "How To Corrupt An
+// SQLite Database File", 2.2): another program would take the last changes away with the log.
+TEST(LibraryFolder, KeepsHoldOfTheRecordsThroughAnotherOpeningAndAnotherProgram) {
+    const TemporaryFolder folder;
+    Library library = Library::create(folder / "library");
+    library.clients().add(client_called("Mira"));
+    Library::open(folder / "library");
+    const std::string count = "sqlite3 " + shell_word(folder / "library" / "records.sqlite") +
+                              " 'SELECT count(*) FROM client'";
+    EXPECT_EQ(output_of(count), "1\n");
+    library.clients().add(client_called("Noor"));
+    EXPECT_EQ(output_of(count), "2\n");
+    EXPECT_TRUE(std::filesystem::exists(folder / "library" / "records.sqlite-wal"));
 }
 
 TEST(LibraryFolder, IsForTheUserAlone) {

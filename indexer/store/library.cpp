@@ -73,7 +73,11 @@ std::unique_ptr<Database> opened_records(const Path& folder, FileSystem& disk) {
     try {
         return std::make_unique<Database>(folder / records_name, disk);
     } catch (const StoreError&) {
-        refuse_lost_lock(disk, folder);
+        try {
+            refuse_lost_lock(disk, folder);
+        } catch (const DiskError&) {
+            // The failure before this one is the one to tell of.
+        }
         throw;
     }
 }

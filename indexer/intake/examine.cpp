@@ -61,7 +61,7 @@ Examined Examiner::examine(std::span<const std::byte> bytes, FileKind kind,
     examined.device = device_in(metadata);
     examined.keywords = metadata.keywords;
     examined.photo.measures = measure(decoded.bgr);
-    const cv::Mat small = as_thumbnail(std::exchange(decoded.bgr, {}));
+    const cv::Mat small = shrink_to(std::exchange(decoded.bgr, {}), thumbnail_long_edge);
     examined.photo.fingerprint = fingerprint(small);
     examined.photo.flaws =
         judge_flaws(examined.photo.measures, decoded.full_width, decoded.full_height);

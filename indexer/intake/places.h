@@ -32,7 +32,7 @@ class Places {
 
     Library& library_;
     std::vector<Sitting> sittings_;
-    HoursOfSittings hours_;
+    SittingsByTime hours_;
     std::unordered_map<SittingId, std::string> folders_;
 };
 

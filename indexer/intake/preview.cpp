@@ -215,7 +215,7 @@ class Preview {
     const std::set<std::string> binned_;  // checksums
     const std::vector<Device> devices_;
     const std::vector<Sitting> sittings_;
-    const HoursOfSittings hours_;
+    const SittingsByTime hours_;
     std::unordered_set<std::string> known_;  // checksums of the library, and of the files met
     std::unordered_map<SittingId, int> in_sitting_;
     ImportPreview preview_;

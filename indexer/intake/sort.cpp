@@ -22,11 +22,11 @@ std::string why_unplaced(const Photo& photo, std::size_t fits) {
            " sittings: place it in the right one by hand.";
 }
 
-std::vector<SittingId> fitting(const Photo& photo, const HoursOfSittings& sittings) {
+std::vector<SittingId> fitting(const Photo& photo, const SittingsByTime& sittings) {
     return photo.moment ? sittings.at(*photo.moment) : std::vector<SittingId>{};
 }
 
-void place(Library& library, const HoursOfSittings& sittings, Photo& photo, SortReport& report) {
+void place(Library& library, const SittingsByTime& sittings, Photo& photo, SortReport& report) {
     const std::vector<SittingId> fits = fitting(photo, sittings);
     const auto sitting = fits.size() == 1 ? std::optional{fits.front()} : std::nullopt;
     if (!sitting) {
@@ -79,7 +79,7 @@ std::optional<Turned> sorted_again(Library& library, std::optional<Turned> turne
 
 SortReport place_by_time(Library& library) {
     Transaction transaction{library.database()};
-    const HoursOfSittings sittings(library.sittings().all());
+    const SittingsByTime sittings(library.sittings().all());
     std::vector<Photo> photos = library.photos().all();
     SortReport report;
     for (Photo& photo : photos) {
@@ -97,7 +97,7 @@ SortReport sort_by_time(Library& library) {
 }
 
 std::vector<UnplacedPhoto> unplaced_photos(Library& library) {
-    const HoursOfSittings sittings(library.sittings().all());
+    const SittingsByTime sittings(library.sittings().all());
     std::vector<UnplacedPhoto> unplaced;
     for (const Photo& photo : library.photos().in_no_sitting()) {
         if (photo.tags.placed_by_hand) continue;

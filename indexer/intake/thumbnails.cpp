@@ -1,8 +1,7 @@
 #include "indexer/intake/thumbnails.h"
 
-#include <opencv2/imgproc.hpp>
-
 #include "indexer/image/encode.h"
+#include "indexer/image/shrink.h"
 #include "indexer/intake/ordered_work.h"
 #include "indexer/intake/threads.h"
 #include "indexer/store/small_picture.h"
@@ -10,8 +9,7 @@
 namespace quarterturn {
 namespace {
 
-constexpr int least_long_edge = 480;  // pixels, where a whole factor leads to fewer than 512
-constexpr int jpeg_quality = 85;      // common practice for small pictures
+constexpr int jpeg_quality = 85;  // common practice for small pictures
 
 Decoded refused(std::string why) {
     Decoded decoded;
@@ -32,7 +30,7 @@ Decoded from_photo(Library& library, Decoder& decoder, const Photo& photo) try {
     const Bytes bytes = library.disk().read(library.photo_file(photo), any_size);
     Decoded decoded = decoder.decode({bytes, photo.file.orientation, thumbnail_long_edge});
     if (decoded.ok()) {
-        decoded.bgr = as_thumbnail(decoded.bgr);
+        decoded.bgr = shrink_to(decoded.bgr, thumbnail_long_edge);
         keep_thumbnail(library, photo.file.sha256, as_jpeg(decoded.bgr));
     }
     return decoded;
@@ -48,18 +46,7 @@ cv::Mat shrink_to(const cv::Mat& bgr, int long_edge) {
     const auto scaled = [&](int edge) {
         return std::max(1, static_cast<int>(std::int64_t{edge} * long_edge / longest));
     };
-    cv::Mat small;
-    cv::resize(bgr, small, {scaled(bgr.cols), scaled(bgr.rows)}, 0, 0, cv::INTER_AREA);
-    return small;
-}
-
-// Means of whole blocks take a twentieth of the time that means of parts of pixels take.
-cv::Mat as_thumbnail(const cv::Mat& bgr) {
-    const int longest = std::max(bgr.cols, bgr.rows);
-    const int factor = (longest + thumbnail_long_edge - 1) / thumbnail_long_edge;
-    const bool whole = factor > 1 && bgr.cols % factor == 0 && bgr.rows % factor == 0;
-    if (!whole || longest / factor < least_long_edge) return shrink_to(bgr, thumbnail_long_edge);
-    return shrink_to(bgr, longest / factor);
+    return shrunk_to(bgr, {scaled(bgr.cols), scaled(bgr.rows)});
 }
 
 Bytes as_jpeg(const cv::Mat& small) {

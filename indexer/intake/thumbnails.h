@@ -1,7 +1,6 @@
 #pragma once
-// The small pictures in cache/: upright, in sRGB, JPEG, 480 to 512 px on the long edge, by
-// checksum. They can be deleted at any time; one that is missing or damaged is made again from the
-// photo.
+// The small pictures in cache/: upright, in sRGB, JPEG, 512 px on the long edge, by checksum. They
+// can be deleted at any time; one that is missing or damaged is made again from the photo.
 
 #include <functional>
 #include <opencv2/core.hpp>
@@ -16,7 +15,6 @@ inline constexpr int thumbnail_long_edge = 512;  // pixels
 
 // The picture no larger than `long_edge` pixels on its long edge.
 cv::Mat shrink_to(const cv::Mat& bgr, int long_edge);
-cv::Mat as_thumbnail(const cv::Mat& bgr);
 Bytes as_jpeg(const cv::Mat& small);
 
 // Where the small picture lies, whether it is there or not.

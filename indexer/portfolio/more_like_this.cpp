@@ -73,7 +73,7 @@ cv::Mat small_picture_in(Library& library, Decoder& decoder, const Path& file) {
         throw std::runtime_error(file.filename().string() +
                                  " cannot be compared: " + decoded.refused);
     }
-    return as_thumbnail(decoded.bgr);
+    return shrink_to(decoded.bgr, thumbnail_long_edge);
 }
 
 MeasureReport measure_hair(Library& library, Decoder& decoder,

@@ -48,7 +48,7 @@ StageSuggestion suggest(PhotoId photo, int group, int first_after, int last_grou
 
 }  // namespace
 
-HoursOfSittings::HoursOfSittings(std::span<const Sitting> sittings) {
+SittingsByTime::SittingsByTime(std::span<const Sitting> sittings) {
     for (const Sitting& sitting : sittings) {
         hours_.push_back({sitting.starts, sitting.ends, sitting.ends, hours_.size(), sitting.id});
     }
@@ -58,7 +58,7 @@ HoursOfSittings::HoursOfSittings(std::span<const Sitting> sittings) {
     }
 }
 
-std::vector<SittingId> HoursOfSittings::at(LocalTime moment) const {
+std::vector<SittingId> SittingsByTime::at(LocalTime moment) const {
     std::vector<Hours> holding;
     auto next = std::ranges::upper_bound(hours_, moment, {}, &Hours::starts);
     while (next != hours_.begin() && std::prev(next)->last_end >= moment) {
@@ -69,10 +69,6 @@ std::vector<SittingId> HoursOfSittings::at(LocalTime moment) const {
     std::vector<SittingId> found;
     for (const Hours& hours : holding) found.push_back(hours.sitting);
     return found;
-}
-
-std::vector<SittingId> sittings_at(LocalTime moment, std::span<const Sitting> sittings) {
-    return HoursOfSittings(sittings).at(moment);
 }
 
 std::vector<StageSuggestion> suggest_stages(std::span<const TimedPhoto> photos, int looks) {

@@ -12,10 +12,10 @@
 
 namespace quarterturn {
 
-// The hours of many sittings, so that those of a moment are found without looking at all.
-class HoursOfSittings {
+// Sittings by their hours, so that those of a moment are found without looking at all of them.
+class SittingsByTime {
   public:
-    explicit HoursOfSittings(std::span<const Sitting> sittings);
+    explicit SittingsByTime(std::span<const Sitting> sittings);
 
     // The sittings whose hours hold this moment: none, one, or several, in the order they were
     // given. Ends are inside.
@@ -31,9 +31,6 @@ class HoursOfSittings {
     };
     std::vector<Hours> hours_;  // by their start
 };
-
-// The same of a few.
-std::vector<SittingId> sittings_at(LocalTime moment, std::span<const Sitting> sittings);
 
 struct TimedPhoto {
     PhotoId photo;

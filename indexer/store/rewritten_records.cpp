@@ -23,6 +23,14 @@ SQLite::Database opened(const Path& file, RecordsForm form) {
             wait_to_be_alone_ms, vfs_for(form)};
 }
 
+// By its first bytes. Not while this process has it open: whoever closes a file lets go of all
+// locks that the process has on it.
+RecordsForm form_of(FileSystem& disk, const Path& records) {
+    const Bytes front = disk.read_front(records, std::ssize(magic));
+    const std::string_view text(reinterpret_cast<const char*>(front.data()), front.size());
+    return text == magic ? RecordsForm::plain : RecordsForm::locked;
+}
+
 // While the connection is open nobody else can read the file.
 void hold_alone(SQLite::Database& records) try {
     records.exec("PRAGMA locking_mode = EXCLUSIVE");
@@ -73,7 +81,7 @@ void refuse_unless_sound(SQLite::Database& records) {
 
 void rewrite(FileSystem& disk, const Path& records, RecordsForm form) {
     const Path waiting(records.native() + ".rewritten");
-    SQLite::Database before = opened(records, form_of_records(disk, records));
+    SQLite::Database before = opened(records, form_of(disk, records));
     hold_alone(before);
     // What stands in the log would lie beside the new file.
     before.execAndGet("PRAGMA wal_checkpoint(TRUNCATE)");
@@ -91,21 +99,15 @@ void rewrite(FileSystem& disk, const Path& records, RecordsForm form) {
 
 }  // namespace
 
-RecordsForm form_of_records(FileSystem& disk, const Path& records) {
-    const Bytes front = disk.read_front(records, std::ssize(magic));
-    const std::string_view text(reinterpret_cast<const char*>(front.data()), front.size());
-    return text == magic ? RecordsForm::plain : RecordsForm::locked;
-}
-
 void refuse_unless_alone_with(FileSystem& disk, const Path& records) {
     in_words([&] {
-        SQLite::Database opened_records = opened(records, form_of_records(disk, records));
+        SQLite::Database opened_records = opened(records, form_of(disk, records));
         hold_alone(opened_records);
     });
 }
 
 void rewrite_records(FileSystem& disk, const Path& records, RecordsForm form) {
-    if (form_of_records(disk, records) == form) return;
+    if (form_of(disk, records) == form) return;
     in_words([&] { rewrite(disk, records, form); });
     const Path journal(records.native() + "-journal");
     if (disk.exists(journal)) disk.remove(journal);

@@ -7,9 +7,6 @@ namespace quarterturn {
 
 enum class RecordsForm { plain, locked };
 
-// By its first bytes.
-RecordsForm form_of_records(FileSystem& disk, const Path& records);
-
 // Throws StoreError while another program has the records open, DiskError.
 void refuse_unless_alone_with(FileSystem& disk, const Path& records);
 

@@ -22,6 +22,7 @@ using benchmark::State;
 struct Given {
     Bytes photo;
     cv::Mat measured;  // at the measuring edge
+    cv::Mat small;
     std::unique_ptr<Library> library;
     std::unique_ptr<Decoder> here = make_local_decoder();
     std::unique_ptr<Decoder> confined = make_confined_decoder();
@@ -37,6 +38,7 @@ void set_up(const Path& photos, const Path& library) {
     Given& all = given();
     all.photo = disk.read(disk.list(photos).at(0), any_size);
     all.measured = all.here->decode({all.photo, 1, measuring_edge}).bgr;
+    all.small = shrink_to(all.measured, thumbnail_long_edge);
     all.library = std::make_unique<Library>(Library::open(library));
     cv::setNumThreads(1);
 }
@@ -62,10 +64,10 @@ void photo_measured(State& state) {
     repeat(state, [] { return measure(given().measured); });
 }
 void photo_fingerprint(State& state) {
-    repeat(state, [] { return fingerprint(given().measured); });
+    repeat(state, [] { return fingerprint(given().small); });
 }
 void photo_small_picture(State& state) {
-    repeat(state, [] { return as_jpeg(as_thumbnail(given().measured)); });
+    repeat(state, [] { return as_jpeg(shrink_to(given().measured, thumbnail_long_edge)); });
 }
 void search_for_a_word(State& state) {
     repeat(state, [] { return SearchTable{given().library->database()}.find({.words = "pearl"}); });

@@ -10,32 +10,6 @@ warm=$(mktemp)
 trap 'rm -rf "$ours" "$theirs" "$warm" "$folder/library" "$folder/vips"' EXIT
 export QUARTERTURN_LIBRARY=$folder/library
 day=2027-05-15
-angles=(left front right back)
-qturn() { "$build/app/qturn" "$@" >/dev/null; }
-
-# Six clients with a look each, photographed from four angles.
-library_of_a_wedding() {
-  local files=("$photos"/*.jpg) party=() number=0 client
-  rm -rf "$QUARTERTURN_LIBRARY"
-  qturn init
-  for client in 1 2 3 4 5 6; do
-    qturn client add "Client $client"
-    party+=(--party "Client $client=bridesmaid")
-  done
-  qturn wedding add Wedding --date "$day" --ready-by 12:00 "${party[@]}"
-  qturn import "${files[@]:0:24}" || [ $? -eq 3 ]
-  for client in 1 2 3 4 5 6; do
-    qturn sitting add "Client $client" --starts "2027-04-0${client}T10:00" \
-      --ends "2027-04-0${client}T12:00" --wedding Wedding
-    qturn look add "Client $client" "Look $client" --sitting "$client" --wedding Wedding
-    for angle in "${angles[@]}"; do
-      number=$((number + 1))
-      qturn place "$number" --sitting "$client"
-      qturn tag "$number" --look "Look $client" --stage after --angle "$angle"
-      qturn accept "$number" --because 'drawn for this measure'
-    done
-  done
-}
 
 board() { "$build/tests/bench/bench_board" "$QUARTERTURN_LIBRARY" "$day" 1920x1080 >"$folder/board"; }
 
@@ -49,7 +23,7 @@ vips() {
   wait
 }
 
-library_of_a_wedding
+library_of_a_wedding "$day" left front right back
 for run in $(seq "$runs"); do
   rm -rf "$QUARTERTURN_LIBRARY/cache"
   seconds board >>"$ours"

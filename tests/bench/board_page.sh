@@ -8,34 +8,8 @@ source "$(dirname "$0")/common.sh"
 trap 'rm -rf "$ours" "$theirs" "$folder/library" "$folder/vips" "$folder/board.html"' EXIT
 export QUARTERTURN_LIBRARY=$folder/library
 day=2027-05-15
-angles=(left front right back crown)
 files=("$photos"/*.jpg)
 files=("${files[@]:0:30}")
-qturn() { "$build/app/qturn" "$@" >/dev/null; }
-
-# Six clients with a look each, photographed from five angles.
-library_of_a_wedding() {
-  local party=() number=0 client
-  rm -rf "$QUARTERTURN_LIBRARY"
-  qturn init
-  for client in 1 2 3 4 5 6; do
-    qturn client add "Client $client"
-    party+=(--party "Client $client=bridesmaid")
-  done
-  qturn wedding add Wedding --date "$day" --ready-by 12:00 "${party[@]}"
-  qturn import "${files[@]}" || [ $? -eq 3 ]
-  for client in 1 2 3 4 5 6; do
-    qturn sitting add "Client $client" --starts "2027-04-0${client}T10:00" \
-      --ends "2027-04-0${client}T12:00" --wedding Wedding
-    qturn look add "Client $client" "Look $client" --sitting "$client" --wedding Wedding
-    for angle in "${angles[@]}"; do
-      number=$((number + 1))
-      qturn place "$number" --sitting "$client"
-      qturn tag "$number" --look "Look $client" --stage after --angle "$angle"
-      qturn accept "$number" --because 'drawn for this measure'
-    done
-  done
-}
 
 board() { qturn board Wedding --replace --out "$folder/board.html" || [ $? -eq 3 ]; }
 
@@ -47,7 +21,7 @@ vips() {
   wait
 }
 
-library_of_a_wedding
+library_of_a_wedding "$day" left front right back crown
 board
 sizes() { grep -o '<img[^>]*width="[0-9]*" height="[0-9]*"' "$folder/board.html"; }
 size=$(sizes | sed 's/.*width="\([0-9]*\)" height="\([0-9]*\)"/\1x\2/' | sort -n | tail -1)

@@ -39,3 +39,32 @@ middle() { sort -n | awk '{ value[NR] = $1 } END { print value[int((NR + 1) / 2)
 build_programs
 make_photos
 ours=$(mktemp) theirs=$(mktemp)
+
+qturn() { "$build/app/qturn" "$@" >/dev/null; }
+
+# library_of_a_wedding DAY ANGLES: in QUARTERTURN_LIBRARY, six clients with a look each, photographed
+# from each of the angles.
+library_of_a_wedding() {
+  local day=$1 party=() number=0 client angle
+  shift
+  local files=("$photos"/*.jpg)
+  rm -rf "$QUARTERTURN_LIBRARY"
+  qturn init
+  for client in 1 2 3 4 5 6; do
+    qturn client add "Client $client"
+    party+=(--party "Client $client=bridesmaid")
+  done
+  qturn wedding add Wedding --date "$day" --ready-by 12:00 "${party[@]}"
+  qturn import "${files[@]:0:6 * $#}" || [ $? -eq 3 ]
+  for client in 1 2 3 4 5 6; do
+    qturn sitting add "Client $client" --starts "2027-04-0${client}T10:00" \
+      --ends "2027-04-0${client}T12:00" --wedding Wedding
+    qturn look add "Client $client" "Look $client" --sitting "$client" --wedding Wedding
+    for angle in "$@"; do
+      number=$((number + 1))
+      qturn place "$number" --sitting "$client"
+      qturn tag "$number" --look "Look $client" --stage after --angle "$angle"
+      qturn accept "$number" --because 'drawn for this measure'
+    done
+  done
+}

@@ -17,7 +17,6 @@ library_of_24() {
   qturn import "${files[@]:0:24}" || [ $? -eq 3 ]
   qturn place 1-24 --sitting 1
 }
-qturn() { "$build/app/qturn" "$@" >/dev/null; }
 sheet() { qturn sheet --sitting 1 --replace --out "$folder/sheet.$1"; }
 
 # A frame is 27.7 mm wide on our sheet; six columns and four rows share the page of 2480 × 3508.

@@ -86,7 +86,7 @@ void PastList::show_months() {
     }
     const int more = static_cast<int>(past_.size() - shown);
     if (more == 0) return;
-    QPushButton* rest = make_quiet_button(tr("Show %n month(s) before", nullptr, more));
+    QPushButton* rest = make_quiet_button(tr("Show %n earlier month(s)", nullptr, more));
     connect(rest, &QPushButton::clicked, this, [this] {
         all_shown_ = true;
         rebuild();

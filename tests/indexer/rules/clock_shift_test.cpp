@@ -208,13 +208,14 @@ RC_GTEST_PROP(ClockShifts, AProposalAlwaysHelps, ()) {
         sitting(1, "2026-05-02T10:00", "2026-05-02T13:00"),
         sitting(2, "2026-05-02T15:00", "2026-05-02T19:00"),
     };
+    const SittingsByTime by_time(sittings);
     for (const ClockShift& shift : propose({one, other}, sittings)) {
         const auto& device = shift.device == phone ? one : other;
         int now = 0;
         int then = 0;
         for (const TimedPhoto& photo : device.photos) {
-            now += sittings_at(photo.moment, sittings).empty() ? 0 : 1;
-            then += sittings_at(photo.moment + shift.shift, sittings).empty() ? 0 : 1;
+            now += by_time.at(photo.moment).empty() ? 0 : 1;
+            then += by_time.at(photo.moment + shift.shift).empty() ? 0 : 1;
         }
         RC_ASSERT(shift.fit_now == now);
         RC_ASSERT(shift.fit_then == then);

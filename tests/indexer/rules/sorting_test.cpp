@@ -40,14 +40,35 @@ std::string stages_of(const std::vector<TimedPhoto>& photos, int looks = 1) {
     return text;
 }
 
-TEST(SittingsAt, HoursHoldBothTheirEnds) {
-    const std::vector sittings{sitting(1, "2026-05-02T10:00", "2026-05-02T13:00"),
-                               sitting(2, "2026-05-02T13:00", "2026-05-02T14:00")};
+TEST(SittingsByTime, HoursHoldBothTheirEnds) {
+    const SittingsByTime sittings(std::vector{sitting(1, "2026-05-02T10:00", "2026-05-02T13:00"),
+                                              sitting(2, "2026-05-02T13:00", "2026-05-02T14:00")});
     using Ids = std::vector<SittingId>;
-    EXPECT_EQ(sittings_at(at("2026-05-02T09:59:59.999"), sittings), Ids{});
-    EXPECT_EQ(sittings_at(at("2026-05-02T10:00"), sittings), Ids{SittingId{1}});
-    EXPECT_EQ(sittings_at(at("2026-05-02T13:00"), sittings), (Ids{SittingId{1}, SittingId{2}}));
-    EXPECT_EQ(sittings_at(at("2026-05-02T14:00:00.001"), sittings), Ids{});
+    EXPECT_EQ(sittings.at(at("2026-05-02T09:59:59.999")), Ids{});
+    EXPECT_EQ(sittings.at(at("2026-05-02T10:00")), Ids{SittingId{1}});
+    EXPECT_EQ(sittings.at(at("2026-05-02T13:00")), (Ids{SittingId{1}, SittingId{2}}));
+    EXPECT_EQ(sittings.at(at("2026-05-02T14:00:00.001")), Ids{});
+}
+
+// Also where some lie within others, and a long one reaches over many that begin later.
+RC_GTEST_PROP(SittingsByTime, FindThoseThatLookingAtAllFinds, ()) {
+    const LocalTime day = at("2026-05-02T00:00");
+    std::vector<Sitting> sittings;
+    for (int id = 1, count = *rc::gen::inRange(0, 12); id <= count; ++id) {
+        Sitting one = sitting(id, "2026-05-02T00:00", "2026-05-02T00:00");
+        one.starts = day + std::chrono::minutes{*rc::gen::inRange(0, 20)};
+        one.ends = one.starts + std::chrono::minutes{*rc::gen::inRange(0, 20)};
+        sittings.push_back(one);
+    }
+    const SittingsByTime by_time(sittings);
+    for (int minute = -1; minute <= 41; ++minute) {
+        const LocalTime moment = day + std::chrono::minutes{minute};
+        std::vector<SittingId> all;
+        for (const Sitting& one : sittings) {
+            if (one.starts <= moment && moment <= one.ends) all.push_back(one.id);
+        }
+        RC_ASSERT(by_time.at(moment) == all);
+    }
 }
 
 TEST(SuggestStages, ATrialFallsIntoBeforeDuringAndAfter) {

@@ -6,8 +6,10 @@
 #include <rapidcheck/gtest.h>
 
 #include <SQLiteCpp/SQLiteCpp.h>
+#include <ranges>
 #include <set>
 
+#include "indexer/store/first_found.h"
 #include "tests/support/arbitrary_text.h"
 #include "tests/support/example_library.h"
 
@@ -90,8 +92,19 @@ class Story {
         for (; times > 0; --times) {
             const PhotoSearch search = any_search();
             RC_LOG() << "words: " << search.words;
-            RC_ASSERT(ids(library().search().find(search)) == expected(search));
+            const auto all = library().search().find(search);
+            RC_ASSERT(ids(all) == expected(search));
+            compare_first_page(search, all);
         }
+    }
+
+    // Its photos are the first of all, and as many as were asked for where others follow.
+    void compare_first_page(const PhotoSearch& search, const std::vector<FoundPhoto>& all) {
+        const int at_most = *rc::gen::inRange(1, 8);
+        const FirstFound first = first_found(library().database(), search, at_most);
+        RC_ASSERT(first.all == (first.photos.size() == all.size()));
+        RC_ASSERT(first.all || first.photos.size() == static_cast<std::size_t>(at_most));
+        RC_ASSERT(std::ranges::equal(first.photos, all | std::views::take(first.photos.size())));
     }
 
     // The index says what the records say, row by row.

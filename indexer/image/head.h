@@ -10,6 +10,9 @@
 
 namespace quarterturn {
 
+// Counts up when heads are looked for in another way.
+inline constexpr int head_search_version = 1;
+
 // Viola and Jones (2001), as OpenCV's cascades. Holds the cascades; one for each thread.
 class HeadFinder {
   public:

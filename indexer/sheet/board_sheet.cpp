@@ -121,7 +121,7 @@ Document board_sheet(const WeddingBoard& board, Library& library, Decoder& decod
             photos.bands.push_back(photos_of_look(look, library.folder()));
         }
     }
-    find_heads(photos, style, decoder, library.disk());
+    find_heads(photos, style, library, decoder);
     BoardPages pages(content, style, ruler);
     auto band = photos.bands.begin();
     for (const BoardClient& client : board.clients) {

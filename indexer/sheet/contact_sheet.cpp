@@ -50,7 +50,7 @@ Document contact_sheet(Library& library, Decoder& decoder, TextRuler& ruler, Loo
     SheetContent content = look_content(library, look_state(library, look), wishes);
     content.business_line = business_words(library.settings());
     const SheetStyle style = sheet_style(wishes.paper);
-    find_heads(content, style, decoder, library.disk());
+    find_heads(content, style, library, decoder);
     return lay_out(content, style, ruler);
 }
 

@@ -9,19 +9,16 @@ namespace quarterturn {
 namespace {
 
 std::vector<SheetPhoto> photos_on(const WeddingBoard& board, Library& library, Decoder& decoder) {
-    SheetContent content;
-    content.bands.emplace_back();
+    std::vector<SheetPhoto> photos;
     for (const BoardClient& client : board.clients) {
         for (const BoardLook& look : client.looks) {
             for (const BoardShot& shot : look.shots) {
                 if (!shot.photo) continue;
-                content.bands.front().cells.push_back(photo_cell(*shot.photo, library.folder()));
+                photos.push_back(*photo_cell(*shot.photo, library.folder()).photo);
             }
         }
     }
-    find_heads(content, sheet_style(Paper::a4), decoder, library.disk());
-    std::vector<SheetPhoto> photos;
-    for (SheetCell& cell : content.bands.front().cells) photos.push_back(std::move(*cell.photo));
+    find_heads(photos, library, decoder);
     return photos;
 }
 

@@ -8,6 +8,7 @@ namespace quarterturn {
 
 SheetCell photo_cell(const Photo& photo, const Path& library_folder) {
     SheetPhoto shown;
+    shown.id = photo.id;
     shown.item.file = library_folder / photo.file.path;
     shown.item.sha256 = photo.file.sha256;
     shown.item.orientation = photo.file.orientation;

@@ -6,12 +6,14 @@
 #include <string>
 #include <vector>
 
+#include "indexer/record/id.h"
 #include "indexer/record/recipe_text.h"
 #include "indexer/sheet/page.h"
 
 namespace quarterturn {
 
 struct SheetPhoto {
+    PhotoId id;
     PhotoItem item;            // without its box and part
     Size upright;              // pixels; zero when not known
     bool of_a_head = false;    // a head may be found on it: neither a detail nor untagged

@@ -274,7 +274,7 @@ Document take_down_card(const TakeDown& take_down, Library& library, Decoder& de
     content.bands = {row_of("How it is now", take_down.before, library.folder()),
                      row_of("On the way", take_down.during, library.folder()),
                      row_of("How it should look after", take_down.after, library.folder())};
-    find_heads(content, style, decoder, library.disk());
+    find_heads(content, style, library, decoder);
     const auto fits = [&](CardSize size) {
         SheetFlow trial(content, style, ruler);
         return Card(trial, take_down, content.bands, size).put();

@@ -35,6 +35,7 @@ extern const Migration backups;
 extern const Migration undo_journal;
 extern const Migration photos_gone;
 extern const Migration large_libraries;
+extern const Migration found_heads;
 
 // SQLite's user_version, which counts the steps that a file has behind it.
 int schema_version(SQLite::Database& database);

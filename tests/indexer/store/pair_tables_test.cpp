@@ -4,6 +4,7 @@
 
 #include <array>
 
+#include "indexer/store/found_head_table.h"
 #include "indexer/store/hair_look_table.h"
 #include "indexer/store/laid_pair_table.h"
 #include "tests/support/example_library.h"
@@ -207,6 +208,20 @@ TEST_F(PairRecords, HairIsMeasuredOnceUntilThePhotoIsShownTheOtherWayRound) {
     tag(second, mirrored);
     EXPECT_TRUE(HairLookTable(library.database(), 1).all().empty());
     EXPECT_EQ(HairLookTable(library.database(), 1).still_to_measure(), std::vector{second});
+}
+
+TEST_F(PairRecords, HeadsThatWereFoundAreKeptAsLongAsTheirPhotoAndTheSearch) {
+    FoundHeadTable heads(library.database(), 2);
+    const std::map<PhotoId, FoundHead> found{{first, HeadBox{0.25, 0.125, 0.5, 0.625}},
+                                             {second, std::nullopt}};
+    heads.keep(found);
+    heads.keep({{PhotoId{999}, HeadBox{}}});
+    reopen();
+    const std::array all{first, second, third, PhotoId{999}};
+    EXPECT_EQ(FoundHeadTable(library.database(), 2).of(all), found);
+    EXPECT_TRUE(FoundHeadTable(library.database(), 3).of(all).empty());
+    FoundHeadTable(library.database(), 2).keep({{second, HeadBox{0, 0, 1, 1}}});
+    EXPECT_EQ(FoundHeadTable(library.database(), 2).of(all).at(second), (HeadBox{0, 0, 1, 1}));
 }
 
 TEST_F(PairRecords, AnAlignmentHoldsForTheSameTwoPhotosShownTheSameWay) {

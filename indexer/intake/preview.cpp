@@ -1,6 +1,6 @@
 #include "indexer/intake/preview.h"
 
-#include <unordered_map>
+#include <map>
 #include <unordered_set>
 
 #include "indexer/disk/checksum.h"
@@ -8,6 +8,7 @@
 #include "indexer/intake/photo_file.h"
 #include "indexer/intake/threads.h"
 #include "indexer/intake/time_left.h"
+#include "indexer/intake/twins.h"
 #include "indexer/intake/walk.h"
 #include "indexer/rules/sorting.h"
 #include "indexer/worker/confined.h"
@@ -16,14 +17,15 @@ namespace quarterturn {
 namespace {
 
 // EXIF in a JPEG is at most 64 KB and stands at the front (EXIF 2.32 on APP1), behind little else.
-constexpr std::int64_t front_bytes = 72 * 1024;
+constexpr std::int64_t front_bytes = marked_front_bytes;
 // Threads that wait for each other after each file take as long for that as for a look at it.
 constexpr std::size_t at_once = 16;
 
 struct Glimpse {
     std::optional<LocalTime> taken;
     Device device;
-    std::string sha256;  // empty where no other file can be the same
+    std::optional<std::uint64_t> mark;  // nothing where no other file can be the same
+    std::string sha256;                 // empty where no other file is the same by its mark
 };
 
 using Glimpsed = std::variant<LeftAlone, Refused, Glimpse>;
@@ -37,12 +39,7 @@ Device nameless(Device device) {
 // What one thread does with one file.
 class Glancer {
   public:
-    Glancer(FileSystem& disk, const std::vector<StoredFile>& stored,
-            const std::vector<FoundFile>& files)
-        : disk_(disk) {
-        for (const StoredFile& file : stored) ++times_[file.bytes];
-        for (const FoundFile& found : files) ++times_[found.state.bytes];
-    }
+    Glancer(FileSystem& disk, const PossibleTwins& twins) : disk_(disk), twins_(twins) {}
 
     Glimpsed glance(const FoundFile& found) const try {
         if (!may_be_photo(disk_, found.file)) return LeftAlone{};
@@ -60,14 +57,21 @@ class Glancer {
         return Refused{reason.what()};
     }
 
+    Glimpsed with_checksum(const FoundFile& found, Glimpse glimpse) const try {
+        glimpse.sha256 = sha256(disk_.read(found.file, largest_photo_file));
+        return glimpse;
+    } catch (const DiskError& error) {
+        return Refused{error.what()};
+    }
+
   private:
     Glimpse look_at(const FoundFile& found, const Bytes& front) const {
-        const FileMetadata at_front = read_metadata_confined(front);
-        const bool may_be_twin = times_.at(found.state.bytes) > 1;
-        if (!may_be_twin && at_front.taken) return glimpse_of(at_front);
-        const Bytes whole = disk_.read(found.file, largest_photo_file);
-        Glimpse glimpse = glimpse_of(at_front.taken ? at_front : read_metadata_confined(whole));
-        if (may_be_twin) glimpse.sha256 = sha256(whole);
+        FileMetadata says = read_metadata_confined(front);
+        if (!says.taken) {
+            says = read_metadata_confined(disk_.read(found.file, largest_photo_file));
+        }
+        Glimpse glimpse = glimpse_of(says);
+        glimpse.mark = twins_.mark(found.state.bytes, front);
         return glimpse;
     }
 
@@ -79,7 +83,7 @@ class Glancer {
     }
 
     FileSystem& disk_;
-    std::unordered_map<std::int64_t, int> times_;  // how many files have so many bytes
+    const PossibleTwins& twins_;
 };
 
 class Preview {
@@ -123,28 +127,68 @@ class Preview {
     }
 
     void look_at_all(const std::vector<FoundFile>& files) {
-        const Glancer glancer{library_.disk(), stored_, files};
+        PossibleTwins twins{library_, stored_, files};
+        const Glancer glancer{library_.disk(), twins};
         TimeLeft time{std::ssize(files)};
-        const auto glance = [&](std::size_t group) {
-            std::vector<Glimpsed> seen;
-            const std::size_t end = std::min(files.size(), (group + 1) * at_once);
-            for (std::size_t i = group * at_once; i < end; ++i) {
-                seen.push_back(glancer.glance(files[i]));
-            }
-            return seen;
+        std::vector<Glimpsed> seen;
+        const auto glance = [&](std::size_t i) { return glancer.glance(files[i]); };
+        in_groups(files.size(), glance, [&](Glimpsed glimpsed) {
+            if (!marked(glimpsed)) tell(files[seen.size()].file, time);
+            seen.push_back(std::move(glimpsed));
+        });
+        const std::vector<std::size_t> alike = alike_among(seen, files, twins, time);
+        const auto read = [&](std::size_t i) {
+            return glancer.with_checksum(files[alike[i]], std::get<Glimpse>(seen[alike[i]]));
         };
-        const std::size_t groups = (files.size() + at_once - 1) / at_once;
-        OrderedWork<std::vector<Glimpsed>> work{groups, worker_count(), glance, wishes_.stop};
-        std::size_t next = 0;
-        while (const auto group = work.next()) {
-            for (const Glimpsed& glimpsed : *group) {
-                const FoundFile& found = files[next++];
-                std::visit([&](const auto& what) { meet(found, what); }, glimpsed);
-                time.done(1);
-                tell(found.file, time);
+        std::size_t settled = 0;
+        in_groups(alike.size(), read, [&](Glimpsed glimpsed) {
+            const std::size_t i = alike[settled++];
+            tell(files[i].file, time);
+            seen[i] = std::move(glimpsed);
+        });
+        preview_.stopped = seen.size() < files.size() || settled < alike.size();
+        for (std::size_t i = 0; i < seen.size(); ++i) {
+            std::visit([&](const auto& what) { meet(files[i], what); }, seen[i]);
+        }
+    }
+
+    static const Glimpse* marked(const Glimpsed& glimpsed) {
+        const auto* glimpse = std::get_if<Glimpse>(&glimpsed);
+        return glimpse != nullptr && glimpse->mark ? glimpse : nullptr;
+    }
+
+    std::vector<std::size_t> alike_among(const std::vector<Glimpsed>& seen,
+                                         const std::vector<FoundFile>& files, PossibleTwins& twins,
+                                         TimeLeft& time) {
+        std::vector<std::size_t> alike;
+        for (std::size_t i = 0; i < seen.size(); ++i) {
+            if (const auto* glimpse = marked(seen[i])) {
+                twins.add(files[i].state.bytes, *glimpse->mark);
             }
         }
-        preview_.stopped = next < files.size();
+        for (std::size_t i = 0; i < seen.size(); ++i) {
+            const auto* glimpse = marked(seen[i]);
+            if (glimpse == nullptr) continue;
+            const bool may = twins.may_have_twin(files[i].state.bytes, *glimpse->mark);
+            may ? alike.push_back(i) : tell(files[i].file, time);
+        }
+        return alike;
+    }
+
+    // work(0) … work(count - 1) on several threads, each taken in turn.
+    void in_groups(std::size_t count, const std::function<Glimpsed(std::size_t)>& work,
+                   const std::function<void(Glimpsed)>& take) const {
+        const auto do_group = [&](std::size_t group) {
+            std::vector<Glimpsed> done;
+            const std::size_t end = std::min(count, (group + 1) * at_once);
+            for (std::size_t i = group * at_once; i < end; ++i) done.push_back(work(i));
+            return done;
+        };
+        const std::size_t groups = (count + at_once - 1) / at_once;
+        OrderedWork<std::vector<Glimpsed>> all{groups, worker_count(), do_group, wishes_.stop};
+        while (auto group = all.next()) {
+            for (Glimpsed& done : *group) take(std::move(done));
+        }
     }
 
     void meet(const FoundFile& found, const LeftAlone&) {
@@ -202,7 +246,8 @@ class Preview {
         std::ranges::stable_sort(preview_.devices, std::greater{}, &PhotosOfDevice::photos);
     }
 
-    void tell(const Path& file, const TimeLeft& time) {
+    void tell(const Path& file, TimeLeft& time) {
+        time.done(1);
         ++progress_.done;
         progress_.file = file;
         progress_.left = time.left();

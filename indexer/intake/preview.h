@@ -1,8 +1,8 @@
 #pragma once
 // What bringing these files in would do, told before anything is copied. Files are only read, and
 // no further than needed: the front, for the time and the device; the whole where the front does
-// not say, or where a photo of the library or another of these files has just as many bytes, so
-// that it may be the same.
+// not say, or where a photo of the library or another of these files has just as many bytes and
+// the same front, so that it may be the same.
 
 #include "indexer/intake/by_sitting.h"
 #include "indexer/intake/import.h"

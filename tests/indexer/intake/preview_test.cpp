@@ -64,6 +64,34 @@ TEST_F(PreviewTest, KnowsWhatIsHereUnderAnyNameAndWhatIsThereTwice) {
     EXPECT_EQ(told.already_here.size(), 2U);
 }
 
+TEST_F(PreviewTest, TellsFilesApartThatDifferInTheirLastByteAlone) {
+    write_photo(card / "a.jpg", 1, {.taken = "2026:11:07 10:12:03"});
+    Bytes bytes = read_bytes(card / "a.jpg");
+    bytes.resize(bytes.size() + 200'000);
+    write_bytes(card / "a.jpg", bytes);
+    bring_in();
+    std::filesystem::rename(card / "a.jpg", card / "same.jpg");
+    bytes.back() = std::byte{1};
+    write_bytes(card / "other.jpg", bytes);
+    bytes.back() = std::byte{2};
+    write_bytes(card / "third.jpg", bytes);
+    write_bytes(card / "third again.jpg", bytes);
+    const ImportPreview told = preview();
+    EXPECT_EQ(told.fresh, 2);
+    EXPECT_EQ(told.already_here.size(), 2U);
+    const ImportReport came = bring_in();
+    EXPECT_EQ(came.imported.size(), 2U);
+    EXPECT_EQ(came.already_here.size(), 2U);
+}
+
+TEST_F(PreviewTest, KnowsWhatIsHereThoughTheFileInTheLibraryCannotBeRead) {
+    write_photo(card / "a.jpg", 1);
+    bring_in();
+    std::filesystem::remove(library.photo_file(library.photos().all().at(0)));
+    std::filesystem::rename(card / "a.jpg", card / "renamed.jpg");
+    EXPECT_EQ(preview().already_here.size(), 1U);
+}
+
 TEST_F(PreviewTest, LeavesOtherFilesAloneAndRefusesWhatHoldsNoPhoto) {
     write_file(card / "notes.txt", "buy pins");
     write_file(card / "empty.jpg", "");

@@ -4,6 +4,7 @@
 
 #include "indexer/intake/sort.h"
 #include "tests/indexer/intake/import_fixture.h"
+#include "tests/support/files.h"
 
 namespace quarterturn {
 namespace {

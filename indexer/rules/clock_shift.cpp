@@ -133,12 +133,12 @@ ClockShift proposal(const Case& at_hand, int shift, const std::string& evidence 
     return {at_hand.device, minutes{shift}, because, at_hand.photos(), at_hand.fit_now, fit_then};
 }
 
-struct Verdict {
+struct Agreement {
     bool told = false;  // the other devices have something to say of it
     std::optional<ClockShift> shift;
 };
 
-Verdict judge_by_others(const Case& at_hand, const SittingHours& hours) {
+Agreement judge_by_others(const Case& at_hand, const SittingHours& hours) {
     const auto best = likeliest_shift(at_hand);
     if (!best || beside_others(at_hand, *best) < fewest_beside) return {};
     const bool most_beside = 2 * beside_others(at_hand, *best) >= in_company(at_hand, *best, hours);
@@ -218,7 +218,7 @@ std::optional<ClockShift> judge_device(const DevicePhotos& device,
     at_hand.others = moments_of_others(device, devices, hours);
     at_hand.fits = fit_curve(at_hand.moments, hours);
     at_hand.likeness = likeness_curve(at_hand.moments, at_hand.others);
-    const Verdict verdict = judge_by_others(at_hand, hours);
+    const Agreement verdict = judge_by_others(at_hand, hours);
     return verdict.told ? verdict.shift : judge_alone(at_hand);
 }
 

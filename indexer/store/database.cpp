@@ -2,7 +2,6 @@
 
 #include <SQLiteCpp/Backup.h>
 #include <sqlite3.h>
-#include <sys/stat.h>
 #include <unistd.h>
 
 #include <cerrno>
@@ -11,6 +10,8 @@
 #include "indexer/store/change_stamp.h"
 #include "indexer/store/migrations/migrations.h"
 #include "indexer/store/records_file.h"
+#include "indexer/store/records_guard.h"
+#include "indexer/store/records_watch.h"
 #include "indexer/store/store_error.h"
 
 namespace quarterturn {
@@ -51,11 +52,6 @@ void refuse_unless_writable(const Path& file) {
     }
 }
 
-std::uint64_t number_on_disk(const Path& file) {
-    struct stat there {};
-    return ::stat(file.c_str(), &there) == 0 ? there.st_ino : 0;
-}
-
 void refuse_unless_ours(SQLite::Database& handle, const Path& file) {
     if (handle.execAndGet("PRAGMA application_id").getInt() != application_id) {
         throw StoreError(file.string() +
@@ -67,6 +63,12 @@ void refuse_unless_ours(SQLite::Database& handle, const Path& file) {
                          " may not be changed: allow it in its permissions, or sign in as the "
                          "user it belongs to.");
     }
+}
+
+// The log stays as it is when the records are closed.
+void leave_log(SQLite::Database& handle) {
+    sqlite3_db_config(handle.getHandle(), SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1, nullptr);
+    sqlite3_wal_autocheckpoint(handle.getHandle(), 0);
 }
 
 // True when the file is older than this program.
@@ -139,21 +141,39 @@ std::unique_ptr<SQLite::Database> open_library_file(const Path& file, FileSystem
 
 Database::Database(const Path& file, FileSystem& disk)
     : file_(std::filesystem::absolute(file)),
-      handle_(in_words([&] { return open_library_file(file_, disk); })) {
-    number_on_disk_ = number_on_disk(file_);
-}
+      disk_(&disk),
+      handle_(in_words([&] { return open_library_file(file_, disk); })),
+      watch_(std::make_unique<RecordsWatch>(file_, *handle_)) {}
 
-Database::~Database() = default;
 Database::Database(Database&&) noexcept = default;
-Database& Database::operator=(Database&&) noexcept = default;
+
+// Whoever closes the records last carries over what stands in their log.
+Database::~Database() {
+    if (!handle_) return;
+    try {
+        refuse_if_replaced();
+    } catch (const std::exception&) {
+        // It was said before, or is said when the library is opened the next time.
+        if (!kept_) leave_log(*handle_);
+    }
+}
 
 int Database::schema_version() {
     return in_words([&] { return quarterturn::schema_version(*handle_); });
 }
 
 void Database::refuse_if_replaced() {
-    const std::uint64_t now = number_on_disk(file_);
-    if (now == number_on_disk_ || now == 0) return;
+    switch (watch_->look()) {
+        case RecordsWatch::Found::as_left:
+            return;
+        case RecordsWatch::Found::replaced:
+            return refuse_replaced();
+        case RecordsWatch::Found::overwritten:
+            return refuse_overwritten();
+    }
+}
+
+void Database::refuse_replaced() {
     if (!kept_) {
         const Path place = free_place_for_records(file_.parent_path());
         in_words([&] {
@@ -170,6 +190,16 @@ void Database::refuse_if_replaced() {
                      "window of the program, "
                      "and open the library again. Keep it in a folder that no such service "
                      "copies.");
+}
+
+// Nothing of the log may come into that file, now or when it is closed.
+void Database::refuse_overwritten() {
+    leave_log(*handle_);
+    if (!kept_) {
+        keep_overwritten(file_, *disk_);
+        kept_ = true;
+    }
+    throw StoreError(overwritten_sentence(file_));
 }
 
 ChangeStamp change_stamp(Database& database) {

@@ -14,6 +14,8 @@ class Database;
 
 namespace quarterturn {
 
+class RecordsWatch;
+
 class StoreError : public std::runtime_error {
     using std::runtime_error::runtime_error;
 };
@@ -26,22 +28,26 @@ class Database {
     explicit Database(const Path& file, FileSystem& disk = real_file_system());
     ~Database();
     Database(Database&&) noexcept;
-    Database& operator=(Database&&) noexcept;
+    Database& operator=(Database&&) = delete;
 
     SQLite::Database& handle() { return *handle_; }
     int schema_version();
     // A number that differs from the one before when another connection, in this program or in
     // another, has changed the records since (SQLite's data_version).
     std::int64_t version_of_others();
-    // Throws StoreError when another file lies in the place of the one that is open: what is written
-    // into that would be lost. It is copied beside it first.
+    // Throws StoreError when another file lies in the place of the one that is open, or was written
+    // over it: what is written into that would be lost. Copies are made beside it first.
     void refuse_if_replaced();
 
   private:
+    void refuse_replaced();
+    void refuse_overwritten();
+
     Path file_;
-    std::uint64_t number_on_disk_ = 0;
+    FileSystem* disk_;
     bool kept_ = false;
     std::unique_ptr<SQLite::Database> handle_;
+    std::unique_ptr<RecordsWatch> watch_;
 };
 
 // Rolls back what was done since it began, unless committed. One inside another joins it: only the

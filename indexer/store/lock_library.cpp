@@ -103,6 +103,25 @@ Path whole(const Path& folder) {
     return normal.has_filename() ? normal : normal.parent_path();
 }
 
+// Wrapped into another library's lock, or an older one of this, a key would lose what it opens.
+void refuse_unless_of(const LockFile& lock, const KeysInHand& keys, const Path& folder) {
+    if (lock.state == LockState::locked && lock.mark == keys->mark()) return;
+    throw StoreError(folder.string() +
+                     " was locked or unlocked meanwhile: open it again, and try again. Nothing was "
+                     "changed.");
+}
+
+// Of two at once, the second would put back what the first has changed.
+void change_lock(FileSystem& disk, const Path& folder, const KeysInHand& keys,
+                 const std::function<void(LockFile&)>& change) {
+    const FolderLock alone(folder);
+    refuse_unless_held(alone);
+    LockFile lock = lock_there(disk, folder);
+    refuse_unless_of(lock, keys, folder);
+    change(lock);
+    write_lock(disk, folder, lock);
+}
+
 }  // namespace
 
 NewLock new_lock(std::string_view passphrase, const GuessCost& cost) {
@@ -166,9 +185,14 @@ void change_passphrase(FileSystem& disk, const Path& folder, const KeysInHand& k
     if (const auto reason = reason_against_passphrase(passphrase); !reason.empty()) {
         throw LockError(reason);
     }
-    LockFile lock = lock_there(disk, folder);
-    wrap_by_passphrase(lock, *keys, passphrase, cost);
-    write_lock(disk, folder, lock);
+    change_lock(disk, folder, keys,
+                [&](LockFile& lock) { wrap_by_passphrase(lock, *keys, passphrase, cost); });
+}
+
+void renew_recovery_key(FileSystem& disk, const Path& folder, const KeysInHand& keys,
+                        const std::function<void(const std::string& key)>& print) {
+    change_lock(disk, folder, keys,
+                [&](LockFile& lock) { print(wrap_by_new_recovery_key(lock, *keys)); });
 }
 
 }  // namespace quarterturn

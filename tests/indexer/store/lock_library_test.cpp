@@ -5,6 +5,7 @@
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <gtest/gtest.h>
 
+#include "indexer/disk/folder_lock.h"
 #include "indexer/lock/key_ring.h"
 #include "indexer/lock/locked_name.h"
 #include "tests/support/example_library.h"
@@ -284,6 +285,54 @@ TEST(ChangePassphrase, LeavesTheOldOneBehind) {
     EXPECT_THROW(keys_from(*now, passphrase), LockError);
     EXPECT_EQ(keys_from(*now, "nine herons over the weir")->mark(), lock.keys->mark());
     EXPECT_EQ(keys_from(*now, lock.recovery_key)->mark(), lock.keys->mark());
+}
+
+TEST(ChangePassphrase, OfTwoAtOnceOneIsRefused) {
+    const LibraryToLock made;
+    const NewLock lock = cheap_lock();
+    lock_library(real_file_system(), made.library, lock, {});
+    const Bytes before = read_bytes(made.library / lock_file_name);
+    {
+        const FolderLock other(made.library);
+        EXPECT_THROW(change_passphrase(real_file_system(), made.library, lock.keys,
+                                       "nine herons over the weir", least_guess_cost()),
+                     StoreError);
+        EXPECT_THROW(renew_recovery_key(real_file_system(), made.library, lock.keys,
+                                        [](const std::string&) {}),
+                     StoreError);
+    }
+    EXPECT_EQ(read_bytes(made.library / lock_file_name), before);
+}
+
+TEST(ChangePassphrase, KeysFromBeforeALibraryWasLockedAnewChangeNothing) {
+    const LibraryToLock made;
+    const NewLock before = cheap_lock();
+    lock_library(real_file_system(), made.library, before, {});
+    unlock_for_good(real_file_system(), made.library, before.keys, {});
+    const NewLock now = cheap_lock();
+    lock_library(real_file_system(), made.library, now, {});
+    EXPECT_THROW(change_passphrase(real_file_system(), made.library, before.keys,
+                                   "nine herons over the weir", least_guess_cost()),
+                 StoreError);
+    const auto file = read_lock(real_file_system(), made.library);
+    EXPECT_EQ(keys_from(*file, passphrase)->mark(), now.keys->mark());
+}
+
+TEST(RenewRecoveryKey, CountsOnceItsPageIsThere) {
+    const LibraryToLock made;
+    const NewLock lock = cheap_lock();
+    lock_library(real_file_system(), made.library, lock, {});
+    const auto no_page = [](const std::string&) { throw StoreError("The disk is full."); };
+    EXPECT_THROW(renew_recovery_key(real_file_system(), made.library, lock.keys, no_page),
+                 StoreError);
+    EXPECT_TRUE(keys_from(*read_lock(real_file_system(), made.library), lock.recovery_key));
+    std::string printed;
+    renew_recovery_key(real_file_system(), made.library, lock.keys,
+                       [&](const std::string& key) { printed = key; });
+    const auto now = read_lock(real_file_system(), made.library);
+    EXPECT_TRUE(keys_from(*now, printed));
+    EXPECT_TRUE(keys_from(*now, passphrase));
+    EXPECT_THROW(keys_from(*now, lock.recovery_key), LockError);
 }
 
 }  // namespace

@@ -50,7 +50,8 @@ class Library {
     // it cannot be read yet.
     static Library open(const Path& folder, FileSystem& disk = real_file_system());
     // Where `open` throws RecordsUnwritable: changes nothing in the folder and lets nothing be
-    // changed. Throws as `open`, and when the records have to be written to before they can be read.
+    // changed. Throws as `open`, and when the records have to be written to before they can be
+    // read.
     static Library open_to_look(const Path& folder, FileSystem& disk = real_file_system());
 
     const Path& folder() const { return folder_; }

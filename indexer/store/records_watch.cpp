@@ -41,8 +41,8 @@ class NobodyCarries {
   private:
     bool ask(int what) {
         return has_log_index(file_) &&
-               file_->pMethods->xShmLock(file_, lock_of_carrying, 1,
-                                         what | SQLITE_SHM_EXCLUSIVE) == SQLITE_OK;
+               file_->pMethods->xShmLock(file_, lock_of_carrying, 1, what | SQLITE_SHM_EXCLUSIVE) ==
+                   SQLITE_OK;
     }
 
     sqlite3_file* file_;
@@ -85,7 +85,8 @@ RecordsWatch::Found RecordsWatch::look() {
 
 RecordsWatch::Found RecordsWatch::look_closely() {
     const NobodyCarries alone(open_file_of(records_));
-    if (!alone.held()) return Found::as_left;  // they are carried over just now: the next look tells
+    if (!alone.held())
+        return Found::as_left;  // they are carried over just now: the next look tells
     const Carried carried_now = carried();
     overwritten_ = carried_now == carried_;
     if (overwritten_) return Found::overwritten;

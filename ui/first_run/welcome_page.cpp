@@ -142,9 +142,8 @@ void WelcomePage::show_choices() {
 // Once it is done, or went wrong, the library is opened, or its passphrase asked for again.
 void WelcomePage::do_closed_work(const ClosedWork& work) {
     const auto done = std::make_shared<std::optional<QString>>();
-    job_ = std::make_unique<Job>([work, done](Job& job) {
-        return [done, said = work.work(job)] { *done = said; };
-    });
+    job_ = std::make_unique<Job>(
+        [work, done](Job& job) { return [done, said = work.work(job)] { *done = said; }; });
     show_progress_of(*job_, work.title);
     if (unlock_ != nullptr) unlock_->hide();
     connect(job_.get(), &Job::ended, this, [this, work, done] {

@@ -157,12 +157,12 @@ void LockPart::print_new_recovery_key() {
 void LockPart::take_off() {
     if (!nothing_runs()) return;
     const Path library = session_.library().folder();
-    session_.close_for({tr("Unlocking the library for good"), library,
-                        [library, keys = session_.library().keys(),
-                         &disk = session_.disk()](Job& job) {
-                            return said_of(unlock_for_good(disk, library, keys, lock_wishes(job)),
-                                           tr("The library is not locked any longer."));
-                        }});
+    session_.close_for(
+        {tr("Unlocking the library for good"), library,
+         [library, keys = session_.library().keys(), &disk = session_.disk()](Job& job) {
+             return said_of(unlock_for_good(disk, library, keys, lock_wishes(job)),
+                            tr("The library is not locked any longer."));
+         }});
 }
 
 }  // namespace quarterturn

@@ -159,7 +159,8 @@ TEST(LibraryFolder, IsLookedAtOnADiskThatCanOnlyBeRead) {
     const std::string why = "lies on a disk that can only be read: copy the library's folder";
     EXPECT_TRUE(answer->starts_with("Mira Vale\n")) << *answer;
     std::size_t times = 0;
-    for (auto found = answer->find(why); found != answer->npos; found = answer->find(why, found + 1)) {
+    for (auto found = answer->find(why); found != answer->npos;
+         found = answer->find(why, found + 1)) {
         ++times;
     }
     EXPECT_EQ(times, 3U) << *answer;

@@ -1,9 +1,9 @@
+#include <sys/stat.h>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QTest>
-#include <sys/stat.h>
 
 #include "indexer/lock/key_ring.h"
 #include "indexer/store/lock_library.h"

@@ -101,10 +101,11 @@ Reply change(Session& session, const LockOptions& options) {
 Reply new_recovery_key(Session& session, const LockOptions& options) {
     refuse_bad_pdf(session, options.recovery_key_out, options.replace);
     const KeysInHand keys = session.unlocked_keys();
-    LockFile lock = read_lock(real_file_system(), session.folder()).value();
-    const std::string key = wrap_by_new_recovery_key(lock, *keys);
-    write_recovery_key(session, key, options);
-    write_lock(real_file_system(), session.folder(), lock);
+    std::string key;
+    renew_recovery_key(real_file_system(), session.folder(), keys, [&](const std::string& made) {
+        write_recovery_key(session, made, options);
+        key = made;
+    });
     Reply reply{recovery_key_lines(key, options),
                 {{"recovery_key_file", options.recovery_key_out}}};
     reply.lines.emplace_back(
@@ -124,7 +125,10 @@ Reply remove_lock(Session& session, const LockOptions& options) {
 
 Reply status(Session& session) {
     const auto lock = read_lock(real_file_system(), session.folder());
-    if (!lock) return {{"The library is not locked."}, {{"locked", false}, {"unfinished", false}}};
+    if (!lock) {
+        (void)session.library();  // where lock.json is lost, this says so
+        return {{"The library is not locked."}, {{"locked", false}, {"unfinished", false}}};
+    }
     const bool unfinished = lock->state != LockState::locked;
     Reply reply{{unfinished ? "The library was being locked or unlocked for good, which was "
                               "interrupted: run any command to go on."

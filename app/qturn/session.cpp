@@ -31,6 +31,17 @@ void go_on_erasing(Library& library) try {
     return;
 }
 
+// On a disk that can only be read, what is in it can still be looked at.
+Library opened(const Path& folder) {
+    try {
+        return Library::open(folder);
+    } catch (const RecordsUnwritable& reason) {
+        Library library = Library::open_to_look(folder);
+        std::cerr << "Only to be looked at: " << safe_text(reason.what()) << '\n';
+        return library;
+    }
+}
+
 }  // namespace
 
 Path Session::folder() const {
@@ -83,8 +94,8 @@ Library& Session::library() {
         }
         unlock(folder());
         go_on_locking(folder());
-        library_ = Library::open(folder());
-        go_on_erasing(*library_);
+        library_ = opened(folder());
+        if (!library_->only_to_look()) go_on_erasing(*library_);
     }
     return *library_;
 }

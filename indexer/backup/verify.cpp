@@ -37,7 +37,7 @@ class Verifying {
         report_.records = record_problems(library_);
         std::ranges::move(records_of_others(library_), std::back_inserter(report_.records));
         check_seals();
-        library_.verification().finish(wishes_.now, problems());
+        if (remembers_) library_.verification().finish(wishes_.now, problems());
         return std::move(report_);
     }
 
@@ -47,7 +47,7 @@ class Verifying {
     std::vector<LibraryFile> still_to_read(const std::vector<LibraryFile>& all) {
         const auto reached = library_.verification().reached();
         if (wishes_.from_start || !reached || !reached->last_photo) {
-            library_.verification().begin();
+            if (remembers_) library_.verification().begin();
             return all;
         }
         const auto wrong = library_.verification().problems();
@@ -97,7 +97,7 @@ class Verifying {
         const Looked looked = look_at(library_.disk(), library_.folder() / file.path, file);
         if (!looked) return;
         FileTrouble trouble{file.path, *looked};
-        if (wishes_.heal && *looked != Trouble::unreadable) {
+        if (remembers_ && wishes_.heal && *looked != Trouble::unreadable) {
             const Healed healed = heal(library_, file, sources());
             trouble.healed_from = healed.from;
             trouble.set_aside = healed.set_aside;
@@ -120,7 +120,9 @@ class Verifying {
         if (report_.files % kept_every == 0) keep();
     }
 
-    void keep() { library_.verification().reach(last_, wrong_photos_); }
+    void keep() {
+        if (remembers_) library_.verification().reach(last_, wrong_photos_);
+    }
 
     void tell(ImportProgress progress) {
         progress.done = report_.files;
@@ -167,6 +169,7 @@ class Verifying {
 
     Library& library_;
     const VerifyWishes& wishes_;
+    const bool remembers_ = !library_.only_to_look();
     VerifyReport report_;
     std::optional<std::vector<BackupSource>> sources_;
     PhotoId last_;

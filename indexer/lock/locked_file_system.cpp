@@ -15,13 +15,6 @@ Path whole_path(const Path& path) {
     return normal.has_filename() ? normal : normal.parent_path();
 }
 
-std::string lock_part(const LibraryKeys& keys, const Path& folder, const Path& name,
-                      const Path& whole) try {
-    return lock_name(keys, folder.generic_string(), name.native());
-} catch (const std::length_error&) {
-    throw disk_error(ENAMETOOLONG, whole, Doing::writing);
-}
-
 }  // namespace
 
 bool stays_as_it_is(const Path& below) {
@@ -40,7 +33,7 @@ bool stays_as_it_is(const Path& below) {
 }
 
 LockedFileSystem::LockedFileSystem(FileSystem& beneath, const Path& folder, KeysInHand keys)
-    : beneath_(beneath), folder_(whole_path(folder)), keys_(std::move(keys)) {}
+    : beneath_(beneath), fronts_(beneath), folder_(whole_path(folder)), keys_(std::move(keys)) {}
 
 Path LockedFileSystem::plain_name(const Path& place, Path plain) const {
     const Path asked_for = plain;
@@ -82,7 +75,9 @@ Path LockedFileSystem::place_of(const Path& plain) const {
     Path folder;
     for (const Path& part : *rest) {
         const bool stays = folder.empty() || stays_as_it_is(folder / part);
-        place /= stays ? part : Path(lock_part(*keys_, folder, part, plain));
+        place /=
+            stays ? part
+                  : place_of_locked_name(lock_name(*keys_, folder.generic_string(), part.native()));
         folder /= part;
     }
     return place;
@@ -163,17 +158,27 @@ void LockedFileSystem::read_back(const Path& file,
 
 void LockedFileSystem::write_new(const Path& file, std::span<const std::byte> bytes) {
     named(file, Doing::writing, [&] {
-        if (!encrypted(file)) return beneath_.write_new(place_of(file), bytes);
-        beneath_.write_new(place_of(file), locked_contents(*keys_, bytes));
+        const Path place = place_of(file);
+        if (!encrypted(file)) return beneath_.write_new(place, bytes);
+        fronts_.make(place);
+        beneath_.write_new(place, locked_contents(*keys_, bytes));
     });
 }
 
 void LockedFileSystem::sync_file(const Path& file) {
-    named(file, Doing::writing, [&] { beneath_.sync_file(place_of(file)); });
+    named(file, Doing::writing, [&] {
+        const Path place = place_of(file);
+        beneath_.sync_file(place);
+        fronts_.sync(place);
+    });
 }
 
 void LockedFileSystem::sync_folder(const Path& folder) {
     named(folder, Doing::writing, [&] { beneath_.sync_folder(place_of(folder)); });
+}
+
+void LockedFileSystem::drop_empty_fronts(const Path& folder) {
+    fronts_.drop_empty_in(place_of(folder));
 }
 
 void LockedFileSystem::refuse_to_move(const Path& from, const Path& to, Doing doing) {
@@ -187,7 +192,11 @@ void LockedFileSystem::move(const Path& from, const Path& to, Move move) {
     refuse_to_move(from, to, Doing::moving);
     const Path place = place_of(from);
     try {
-        move(place, place_of(to));
+        const Path other = place_of(to);
+        fronts_.make(other);
+        move(place, other);
+        fronts_.sync(other);
+        fronts_.drop_if_empty(place);
     } catch (const DiskError& error) {
         throw disk_error(error.error_number(), error.file() == place ? from : to, Doing::moving);
     }
@@ -205,15 +214,29 @@ void LockedFileSystem::rename_over(const Path& from, const Path& to) {
 
 void LockedFileSystem::link_new(const Path& existing, const Path& name) {
     refuse_to_move(existing, name, Doing::linking);
-    named(name, Doing::linking, [&] { beneath_.link_new(place_of(existing), place_of(name)); });
+    named(name, Doing::linking, [&] {
+        const Path place = place_of(name);
+        fronts_.make(place);
+        beneath_.link_new(place_of(existing), place);
+        fronts_.sync(place);
+    });
 }
 
 void LockedFileSystem::remove(const Path& file) {
-    named(file, Doing::removing, [&] { beneath_.remove(place_of(file)); });
+    named(file, Doing::removing, [&] {
+        const Path place = place_of(file);
+        beneath_.remove(place);
+        fronts_.drop_if_empty(place);
+    });
 }
 
 void LockedFileSystem::remove_empty_folder(const Path& folder) {
-    named(folder, Doing::removing, [&] { beneath_.remove_empty_folder(place_of(folder)); });
+    named(folder, Doing::removing, [&] {
+        const Path place = place_of(folder);
+        if (beneath_.is_folder(place)) drop_empty_fronts(folder);
+        beneath_.remove_empty_folder(place);
+        fronts_.drop_if_empty(place);
+    });
 }
 
 void LockedFileSystem::make_folders(const Path& folder) {
@@ -227,6 +250,11 @@ std::optional<Path> LockedFileSystem::plain_entry(const Path& folder, const Path
     return plain ? std::optional(folder / *plain) : std::nullopt;
 }
 
+std::vector<std::string> LockedFileSystem::names_at(const Path& below_folder, const Path& entry) {
+    if (below_folder.empty()) return {entry.filename().native()};
+    return fronts_.names_at(entry);
+}
+
 std::vector<Path> LockedFileSystem::list(const Path& folder) {
     const auto below_folder = below(folder);
     const auto found =
@@ -234,8 +262,12 @@ std::vector<Path> LockedFileSystem::list(const Path& folder) {
     if (!below_folder) return found;
     std::vector<Path> entries;
     for (const Path& entry : found) {
-        if (auto plain = plain_entry(folder, *below_folder, entry.filename().native())) {
-            entries.push_back(std::move(*plain));
+        const auto names =
+            named(folder, Doing::reading, [&] { return names_at(*below_folder, entry); });
+        for (const std::string& name : names) {
+            if (auto plain = plain_entry(folder, *below_folder, name)) {
+                entries.push_back(std::move(*plain));
+            }
         }
     }
     std::ranges::sort(entries);

@@ -12,6 +12,7 @@
 #include "indexer/disk/disk_error.h"
 #include "indexer/disk/file_system.h"
 #include "indexer/lock/library_keys.h"
+#include "indexer/lock/name_fronts.h"
 
 namespace quarterturn {
 
@@ -26,8 +27,10 @@ class LockedFileSystem final : public FileSystem {
     FileSystem& beneath() { return beneath_; }
     const LibraryKeys& keys() const { return *keys_; }
     const KeysInHand& keys_in_hand() const { return keys_; }
-    // Where a path in plain words lies on the disk. Throws DiskError when a name of it is too long.
+    // Where a path in plain words lies on the disk.
     Path place_of(const Path& plain) const;
+    // Of long names whose file is gone, when the program was interrupted in between.
+    void drop_empty_fronts(const Path& folder);
 
     // Of a file that is no locked one any longer, the size is -1.
     FileState state(const Path& file) override;
@@ -63,6 +66,7 @@ class LockedFileSystem final : public FileSystem {
                      const std::function<void(std::span<const std::byte>)>& take);
     std::optional<Path> plain_entry(const Path& folder, const Path& below_folder,
                                     const std::string& name) const;
+    std::vector<std::string> names_at(const Path& below_folder, const Path& entry);
     void refuse_to_move(const Path& from, const Path& to, Doing doing);
     template <class Move>
     void move(const Path& from, const Path& to, Move move);
@@ -73,6 +77,7 @@ class LockedFileSystem final : public FileSystem {
     auto named(const Path& plain, Doing doing, Call call) const;
 
     FileSystem& beneath_;
+    NameFronts fronts_;
     Path folder_;
     KeysInHand keys_;
 };

@@ -4,7 +4,6 @@
 
 #include <algorithm>
 #include <array>
-#include <stdexcept>
 #include <string_view>
 
 namespace quarterturn {
@@ -13,6 +12,8 @@ namespace {
 constexpr std::string_view small_letters = "abcdefghijklmnopqrstuvwxyz234567";
 constexpr std::size_t name_mark_bytes = 16;
 constexpr unsigned bits_of_small_letter = 5;
+constexpr std::size_t longest_in_one = 255;
+constexpr std::size_t front_letters = 200;
 constexpr unsigned letter_mask = (1U << bits_of_small_letter) - 1;
 
 std::string base32(std::string_view bytes) {
@@ -72,7 +73,6 @@ std::string crypted(const LibraryKeys& keys, const std::string& mark, std::strin
 }  // namespace
 
 std::string lock_name(const LibraryKeys& keys, const std::string& folder, const std::string& name) {
-    if (name.size() > longest_name_to_lock) throw std::length_error(name);
     const std::string mark = name_mark(keys, folder, name);
     return base32(mark + crypted(keys, mark, name));
 }
@@ -86,6 +86,20 @@ std::optional<std::string> unlock_name(const LibraryKeys& keys, const std::strin
     // The second asks that the last letter had no bits to spare.
     if (name_mark(keys, folder, name) != mark || base32(*bytes) != locked) return std::nullopt;
     return name;
+}
+
+Path place_of_locked_name(const std::string& locked) {
+    if (locked.size() <= longest_in_one) return locked;
+    return Path(locked.substr(0, front_letters) + '-') / locked.substr(front_letters);
+}
+
+bool is_front_of_locked_name(const std::string& name) {
+    return name.size() == front_letters + 1 && name.back() == '-' &&
+           name.find_first_not_of(small_letters) == front_letters;
+}
+
+std::string joined_locked_name(const std::string& front, const std::string& rest) {
+    return front.substr(0, front_letters) + rest;
 }
 
 bool looks_locked(const std::string& name) {

@@ -137,6 +137,7 @@ Pair choose(Library& library, const Pair& pair, const PairChoice& choice) {
 }  // namespace
 
 void bring_pairs_up_to_date(Library& library) {
+    if (library.only_to_look()) return;
     std::vector<LookId> changed = library.pairs().to_make(looks_at_once);
     if (changed.empty()) return;
     Transaction transaction(library.database());

@@ -1,8 +1,8 @@
 #include "indexer/store/database.h"
 
 #include <SQLiteCpp/Backup.h>
+#include <fcntl.h>
 #include <sqlite3.h>
-#include <sys/stat.h>
 #include <unistd.h>
 
 #include <cerrno>
@@ -11,6 +11,9 @@
 #include "indexer/store/change_stamp.h"
 #include "indexer/store/migrations/migrations.h"
 #include "indexer/store/records_file.h"
+#include "indexer/store/records_guard.h"
+#include "indexer/store/records_uri.h"
+#include "indexer/store/records_watch.h"
 #include "indexer/store/store_error.h"
 
 namespace quarterturn {
@@ -23,37 +26,46 @@ Path with_ending(const Path& file, const std::string& ending) {
     return Path(file.native() + ending);
 }
 
+void trust_nothing(SQLite::Database& handle) {
+    sqlite3_db_config(handle.getHandle(), SQLITE_DBCONFIG_DEFENSIVE, 1, nullptr);
+    handle.exec("PRAGMA trusted_schema = OFF");
+    handle.exec("PRAGMA cell_size_check = ON");
+}
+
 std::unique_ptr<SQLite::Database> open_file(const Path& file) {
     // An absolute path, since SQLite takes ":memory:" and the like for something else.
     auto handle = std::make_unique<SQLite::Database>(std::filesystem::absolute(file).native(),
                                                      SQLite::OPEN_READWRITE | SQLITE_OPEN_EXRESCODE,
                                                      wait_for_others_ms, vfs_of_records(file));
-    sqlite3_db_config(handle->getHandle(), SQLITE_DBCONFIG_DEFENSIVE, 1, nullptr);
-    handle->exec("PRAGMA trusted_schema = OFF");
-    handle->exec("PRAGMA cell_size_check = ON");
+    trust_nothing(*handle);
     handle->exec("PRAGMA secure_delete = ON");
     handle->exec("PRAGMA synchronous = FULL");
     return handle;
 }
 
-// SQLite would make the files beside it as unchangeable as this one, and they would stay so.
-void refuse_unless_writable(const Path& file) {
-    if (::access(file.c_str(), W_OK) == 0) return;
-    if (errno == EROFS) {
-        throw StoreError(file.string() +
-                         " lies on a disk that can only be read: copy the library's folder to "
-                         "another disk and open it there.");
+// SQLite would make the files beside these records as unchangeable as they are, and they would stay
+// so. Empty when all of it may be changed.
+std::string reason_against_writing(const Path& file) {
+    for (const Path& place : {file, file.parent_path()}) {
+        if (::faccessat(AT_FDCWD, place.c_str(), W_OK, AT_EACCESS) == 0) continue;
+        if (errno == EROFS) {
+            return place.string() +
+                   " lies on a disk that can only be read: copy the library's folder to another "
+                   "disk and open it there.";
+        }
+        if (errno == EACCES || errno == EPERM) {
+            return place.string() +
+                   " may not be changed: allow it in its permissions, or sign in as the user it "
+                   "belongs to; or copy the library's folder to a place you can write in and open "
+                   "it there.";
+        }
     }
-    if (errno == EACCES || errno == EPERM) {
-        throw StoreError(file.string() +
-                         " may not be changed: allow it in its permissions, or sign in as the "
-                         "user it belongs to.");
-    }
+    return {};
 }
 
-std::uint64_t number_on_disk(const Path& file) {
-    struct stat there {};
-    return ::stat(file.c_str(), &there) == 0 ? there.st_ino : 0;
+void refuse_unless_writable(const Path& file) {
+    const std::string reason = reason_against_writing(file);
+    if (!reason.empty()) throw RecordsUnwritable(reason);
 }
 
 void refuse_unless_ours(SQLite::Database& handle, const Path& file) {
@@ -62,11 +74,19 @@ void refuse_unless_ours(SQLite::Database& handle, const Path& file) {
                          " is no library file of this program and was left as it is: name the "
                          "folder of a library.");
     }
-    if (sqlite3_db_readonly(handle.getHandle(), "main") != 0) {
-        throw StoreError(file.string() +
-                         " may not be changed: allow it in its permissions, or sign in as the "
-                         "user it belongs to.");
-    }
+}
+
+void refuse_unless_changeable(SQLite::Database& handle, const Path& file) {
+    if (sqlite3_db_readonly(handle.getHandle(), "main") == 0) return;
+    throw RecordsUnwritable(file.string() +
+                            " may not be changed: allow it in its permissions, or sign in as the "
+                            "user it belongs to.");
+}
+
+// The log stays as it is when the records are closed.
+void leave_log(SQLite::Database& handle) {
+    sqlite3_db_config(handle.getHandle(), SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1, nullptr);
+    sqlite3_wal_autocheckpoint(handle.getHandle(), 0);
 }
 
 // True when the file is older than this program.
@@ -126,6 +146,7 @@ std::unique_ptr<SQLite::Database> open_library_file(const Path& file, FileSystem
     refuse_unless_writable(file);
     auto handle = open_file(file);
     refuse_unless_ours(*handle, file);
+    refuse_unless_changeable(*handle, file);
     if (needs_migration(*handle, file)) {
         keep_copy(*handle, file, disk);
         migrate(*handle, all_migrations());
@@ -135,25 +156,78 @@ std::unique_ptr<SQLite::Database> open_library_file(const Path& file, FileSystem
     return handle;
 }
 
-}  // namespace
-
-Database::Database(const Path& file, FileSystem& disk)
-    : file_(std::filesystem::absolute(file)),
-      handle_(in_words([&] { return open_library_file(file_, disk); })) {
-    number_on_disk_ = number_on_disk(file_);
+// Without its log, which SQLite cannot read where it may write nothing.
+std::unique_ptr<SQLite::Database> open_unchangeable(const Path& file) {
+    const std::string vfs = vfs_of_records(file);
+    auto handle = std::make_unique<SQLite::Database>(
+        records_uri(file, vfs.empty() ? "immutable=1" : "immutable=1&vfs=" + vfs),
+        SQLite::OPEN_READONLY | SQLite::OPEN_URI | SQLITE_OPEN_EXRESCODE);
+    trust_nothing(*handle);
+    return handle;
 }
 
-Database::~Database() = default;
+std::unique_ptr<SQLite::Database> open_to_look(const Path& file, FileSystem& disk) {
+    const auto refuse = [&](const char* why) {
+        throw StoreError(file.string() + " lies where nothing can be written, and " + why +
+                         ": copy the library's folder to a place you can write in, and open it "
+                         "there. Nothing was changed.");
+    };
+    const Path log = with_ending(file, "-wal");
+    if (disk.exists(log) && disk.state(log).bytes > 0) {
+        refuse("what was last saved waits in a file beside it");
+    }
+    auto handle = open_unchangeable(file);
+    refuse_unless_ours(*handle, file);
+    if (needs_migration(*handle, file)) refuse("was written by an older version of this program");
+    return handle;
+}
+
+}  // namespace
+
+Database::Database(const Path& file, FileSystem& disk, Opening opening)
+    : file_(std::filesystem::absolute(file)),
+      disk_(&disk),
+      handle_(in_words([&] {
+          return opening == Opening::to_look ? open_to_look(file_, disk)
+                                             : open_library_file(file_, disk);
+      })),
+      watch_(opening == Opening::to_look ? nullptr
+                                         : std::make_unique<RecordsWatch>(file_, *handle_)) {}
+
 Database::Database(Database&&) noexcept = default;
-Database& Database::operator=(Database&&) noexcept = default;
+
+// Whoever closes the records last carries over what stands in their log.
+Database::~Database() {
+    if (!handle_ || only_to_look()) return;
+    try {
+        refuse_if_replaced();
+    } catch (const std::exception&) {
+        // It was said before, or is said when the library is opened the next time.
+        if (!kept_) leave_log(*handle_);
+    }
+}
 
 int Database::schema_version() {
     return in_words([&] { return quarterturn::schema_version(*handle_); });
 }
 
 void Database::refuse_if_replaced() {
-    const std::uint64_t now = number_on_disk(file_);
-    if (now == number_on_disk_ || now == 0) return;
+    if (only_to_look()) {
+        const std::string reason = reason_against_writing(file_);
+        throw RecordsUnwritable(reason.empty() ? file_.string() + " is open to be looked at alone."
+                                               : reason);
+    }
+    switch (watch_->look()) {
+        case RecordsWatch::Found::as_left:
+            return;
+        case RecordsWatch::Found::replaced:
+            return refuse_replaced();
+        case RecordsWatch::Found::overwritten:
+            return refuse_overwritten();
+    }
+}
+
+void Database::refuse_replaced() {
     if (!kept_) {
         const Path place = free_place_for_records(file_.parent_path());
         in_words([&] {
@@ -170,6 +244,16 @@ void Database::refuse_if_replaced() {
                      "window of the program, "
                      "and open the library again. Keep it in a folder that no such service "
                      "copies.");
+}
+
+// Nothing of the log may come into that file, now or when it is closed.
+void Database::refuse_overwritten() {
+    leave_log(*handle_);
+    if (!kept_) {
+        keep_overwritten(file_, *disk_);
+        kept_ = true;
+    }
+    throw StoreError(overwritten_sentence(file_));
 }
 
 ChangeStamp change_stamp(Database& database) {

@@ -14,34 +14,53 @@ class Database;
 
 namespace quarterturn {
 
+class RecordsWatch;
+
 class StoreError : public std::runtime_error {
     using std::runtime_error::runtime_error;
 };
+
+// The records lie where nothing can be written.
+class RecordsUnwritable : public StoreError {
+    using StoreError::StoreError;
+};
+
+enum class Opening { to_change, to_look };
 
 class Database {
   public:
     // Creates the file (mode 0600) when it is not there; an older one is copied beside itself and
     // brought up to date. Throws StoreError when it is no library file, is damaged, may not be
     // changed, or was written by a newer version; DiskError when it cannot be made or copied.
-    explicit Database(const Path& file, FileSystem& disk = real_file_system());
+    //
+    // To look, the file is opened as it is and nothing is written, here or beside it; nobody may
+    // change it meanwhile. Throws StoreError, too, when changes wait beside it or it is older.
+    explicit Database(const Path& file, FileSystem& disk = real_file_system(),
+                      Opening opening = Opening::to_change);
     ~Database();
     Database(Database&&) noexcept;
-    Database& operator=(Database&&) noexcept;
+    Database& operator=(Database&&) = delete;
 
     SQLite::Database& handle() { return *handle_; }
+    bool only_to_look() const { return !watch_; }
     int schema_version();
     // A number that differs from the one before when another connection, in this program or in
     // another, has changed the records since (SQLite's data_version).
     std::int64_t version_of_others();
-    // Throws StoreError when another file lies in the place of the one that is open: what is written
-    // into that would be lost. It is copied beside it first.
+    // Throws RecordsUnwritable when it is open to look; StoreError when another file lies in the
+    // place of the one that is open, or was written over it: what is written into that would be
+    // lost. Copies are made beside it first.
     void refuse_if_replaced();
 
   private:
+    void refuse_replaced();
+    void refuse_overwritten();
+
     Path file_;
-    std::uint64_t number_on_disk_ = 0;
+    FileSystem* disk_;
     bool kept_ = false;
     std::unique_ptr<SQLite::Database> handle_;
+    std::unique_ptr<RecordsWatch> watch_;  // null when it is open to look
 };
 
 // Rolls back what was done since it began, unless committed. One inside another joins it: only the

@@ -68,10 +68,12 @@ KeysInHand keys_of_library(FileSystem& disk, const Path& folder) try {
     throw StoreError(error.what());
 }
 
-std::unique_ptr<Database> opened_records(const Path& folder, FileSystem& disk) {
-    refuse_changes_of_another_file(folder, disk);
+std::unique_ptr<Database> opened_records(const Path& folder, FileSystem& disk, Opening opening) {
+    if (opening == Opening::to_change) refuse_changes_of_another_file(folder, disk);
     try {
-        return std::make_unique<Database>(folder / records_name, disk);
+        return std::make_unique<Database>(folder / records_name, disk, opening);
+    } catch (const RecordsUnwritable&) {
+        throw;
     } catch (const StoreError&) {
         try {
             refuse_lost_lock(disk, folder);
@@ -84,16 +86,17 @@ std::unique_ptr<Database> opened_records(const Path& folder, FileSystem& disk) {
 
 }  // namespace
 
-Library::Library(Path folder, FileSystem& disk)
+Library::Library(Path folder, FileSystem& disk, Opening opening)
     : folder_(std::move(folder)),
       disk_(&disk),
       keys_(keys_of_library(disk, folder_)),
       locked_(keys_ ? std::make_unique<LockedFileSystem>(disk, folder_, keys_) : nullptr),
-      database_(opened_records(folder_, disk)) {
+      database_(opened_records(folder_, disk, opening)) {
     // Somebody may have locked or unlocked it while the records were being opened.
     if (keys_of_library(disk, folder_) != keys_) {
         throw LibraryLocked(folder_.string() + " was locked or unlocked just now: open it again.");
     }
+    if (only_to_look()) return;
     this->disk().make_folders(cache_folder());
     this->disk().make_folders(incoming_folder());
     remember_records_file(folder_, disk);
@@ -103,19 +106,25 @@ Library Library::create(const Path& folder, FileSystem& disk) {
     const Path place = std::filesystem::absolute(folder);
     refuse_unless_empty(disk, place);
     disk.make_folders(place / photos_name);
-    return {place, disk};
+    return {place, disk, Opening::to_change};
 }
 
 Library Library::open(const Path& folder, FileSystem& disk) {
     const Path place = std::filesystem::absolute(folder);
     refuse_unless_library(disk, place);
-    Library library{place, disk};
+    Library library{place, disk, Opening::to_change};
     try {
         library.history().let_old_edits_go();
     } catch (const StoreError&) {
         // Another program writes, or the disk is full: they go the next time.
     }
     return library;
+}
+
+Library Library::open_to_look(const Path& folder, FileSystem& disk) {
+    const Path place = std::filesystem::absolute(folder);
+    refuse_unless_library(disk, place);
+    return {place, disk, Opening::to_look};
 }
 
 }  // namespace quarterturn

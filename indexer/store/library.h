@@ -49,6 +49,10 @@ class Library {
     // Throws StoreError when the folder is no library, or from a newer version; LibraryLocked when
     // it cannot be read yet.
     static Library open(const Path& folder, FileSystem& disk = real_file_system());
+    // Where `open` throws RecordsUnwritable: changes nothing in the folder and lets nothing be
+    // changed. Throws as `open`, and when the records have to be written to before they can be
+    // read.
+    static Library open_to_look(const Path& folder, FileSystem& disk = real_file_system());
 
     const Path& folder() const { return folder_; }
     Path photo_file(const Photo& photo) const { return folder_ / photo.file.path; }
@@ -59,6 +63,7 @@ class Library {
     // Null while the library has no lock.
     const KeysInHand& keys() const { return keys_; }
     Database& database() { return *database_; }
+    bool only_to_look() const { return database_->only_to_look(); }
 
     ClientTable clients() { return ClientTable{*database_}; }
     WeddingTable weddings() { return WeddingTable{*database_}; }
@@ -90,7 +95,7 @@ class Library {
     SettingsTable settings() { return SettingsTable{*database_}; }
 
   private:
-    Library(Path folder, FileSystem& disk);
+    Library(Path folder, FileSystem& disk, Opening opening);
 
     Path folder_;
     FileSystem* disk_;

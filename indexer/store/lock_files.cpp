@@ -13,8 +13,9 @@ bool is_at_top(const Path& folder, const Path& file) {
 
 bool is_locked_name(LockedFileSystem& locked, const Path& below) {
     const Path folder = below.parent_path();
-    return !folder.empty() &&
-           unlock_name(locked.keys(), folder.generic_string(), below.filename().native());
+    const std::string name = below.filename().native();
+    return !folder.empty() && (is_front_of_locked_name(name) ||
+                               unlock_name(locked.keys(), folder.generic_string(), name));
 }
 
 void gather_plain(LockedFileSystem& locked, const Path& folder, const Path& below,
@@ -43,6 +44,7 @@ void drop_plain_folders(LockedFileSystem& locked, const Path& folder, const Path
 }
 
 void drop_locked_folders(LockedFileSystem& locked, const Path& folder, const Path& top) {
+    locked.drop_empty_fronts(folder);
     for (const Path& entry : locked.list(folder)) {
         if (!locked.is_folder(entry)) continue;
         drop_locked_folders(locked, entry, top);
@@ -97,7 +99,7 @@ bool unlock_file_at(LockedFileSystem& locked, const Path& folder, const Path& fi
     disk.make_folders(file.parent_path());
     disk.rename_over(locked.place_of(file), file);
     disk.sync_folder(file.parent_path());
-    return false;
+    return false;  // the front of a long name goes with the folders
 }
 
 template <class Convert>

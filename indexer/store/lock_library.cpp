@@ -1,6 +1,7 @@
 #include "indexer/store/lock_library.h"
 
 #include <algorithm>
+#include <climits>
 
 #include "indexer/disk/folder_lock.h"
 #include "indexer/lock/key_ring.h"
@@ -46,16 +47,15 @@ void refuse_plain_records(FileSystem& disk, const Path& folder) {
     }
 }
 
-// Before anything is written: each new name is one that the disk can take.
-void refuse_long_names(LockedFileSystem& locked, const Path& folder) {
+// Before anything is written: each new path is one that the system takes, also while a file waits
+// under another name. Locked, it is longer.
+void refuse_long_paths(LockedFileSystem& locked, const Path& folder) {
+    constexpr std::size_t longest_path = PATH_MAX - 64;
     for (const Path& file : files_to_lock(locked, folder)) {
-        try {
-            (void)locked.place_of(file);
-        } catch (const DiskError&) {
-            throw StoreError("The name of " + file.string() +
-                             " is too long to be locked: shorten it or its folder's to 140 letters "
-                             "(bytes), and try again. Nothing was changed.");
-        }
+        if (locked.place_of(file).native().size() < longest_path) continue;
+        throw StoreError("The path of " + file.string() +
+                         " is too long to be locked: shorten the names of its folders, and try "
+                         "again. Nothing was changed.");
     }
 }
 
@@ -103,6 +103,25 @@ Path whole(const Path& folder) {
     return normal.has_filename() ? normal : normal.parent_path();
 }
 
+// Wrapped into another library's lock, or an older one of this, a key would lose what it opens.
+void refuse_unless_of(const LockFile& lock, const KeysInHand& keys, const Path& folder) {
+    if (lock.state == LockState::locked && lock.mark == keys->mark()) return;
+    throw StoreError(folder.string() +
+                     " was locked or unlocked meanwhile: open it again, and try again. Nothing was "
+                     "changed.");
+}
+
+// Of two at once, the second would put back what the first has changed.
+void change_lock(FileSystem& disk, const Path& folder, const KeysInHand& keys,
+                 const std::function<void(LockFile&)>& change) {
+    const FolderLock alone(folder);
+    refuse_unless_held(alone);
+    LockFile lock = lock_there(disk, folder);
+    refuse_unless_of(lock, keys, folder);
+    change(lock);
+    write_lock(disk, folder, lock);
+}
+
 }  // namespace
 
 NewLock new_lock(std::string_view passphrase, const GuessCost& cost) {
@@ -124,7 +143,7 @@ LockReport lock_library(FileSystem& disk, const Path& folder, const NewLock& loc
     refuse_unless_held(alone);
     LockedFileSystem locked(disk, place, lock.keys);
     refuse_plain_records(disk, place);
-    refuse_long_names(locked, place);
+    refuse_long_paths(locked, place);
     refuse_unless_alone_with(disk, place / records_file_name);
     key_ring::add(place, lock.keys);
     LockFile file = lock.file;
@@ -166,9 +185,14 @@ void change_passphrase(FileSystem& disk, const Path& folder, const KeysInHand& k
     if (const auto reason = reason_against_passphrase(passphrase); !reason.empty()) {
         throw LockError(reason);
     }
-    LockFile lock = lock_there(disk, folder);
-    wrap_by_passphrase(lock, *keys, passphrase, cost);
-    write_lock(disk, folder, lock);
+    change_lock(disk, folder, keys,
+                [&](LockFile& lock) { wrap_by_passphrase(lock, *keys, passphrase, cost); });
+}
+
+void renew_recovery_key(FileSystem& disk, const Path& folder, const KeysInHand& keys,
+                        const std::function<void(const std::string& key)>& print) {
+    change_lock(disk, folder, keys,
+                [&](LockFile& lock) { print(wrap_by_new_recovery_key(lock, *keys)); });
 }
 
 }  // namespace quarterturn

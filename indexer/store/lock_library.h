@@ -37,7 +37,7 @@ struct NewLock {
 // Throws LockError when the passphrase will not do.
 NewLock new_lock(std::string_view passphrase, const GuessCost& cost = usual_guess_cost());
 
-// Throw StoreError when the folder is no library, has a lock already or has none, holds a name that
+// Throw StoreError when the folder is no library, has a lock already or has none, holds a path that
 // is too long, and while another window or command has it open; LockError when lock.json is
 // damaged; DiskError.
 LockReport lock_library(FileSystem& disk, const Path& folder, const NewLock& lock,
@@ -48,8 +48,14 @@ LockReport unlock_for_good(FileSystem& disk, const Path& folder, const KeysInHan
 LockReport finish_locking(FileSystem& disk, const Path& folder, const KeysInHand& keys,
                           const LockWishes& wishes);
 
-// The passphrase before opens it no longer; backups keep it until they are made again.
+// The passphrase before opens it no longer; backups keep it until they are made again. Throws
+// StoreError while another window or command is at work on the lock, and when the library was
+// locked anew since the keys were had; LockError when the passphrase will not do.
 void change_passphrase(FileSystem& disk, const Path& folder, const KeysInHand& keys,
                        std::string_view passphrase, const GuessCost& cost = usual_guess_cost());
+// The same for the recovery key, which is given to `print` before it counts: what that throws
+// leaves the one before in force.
+void renew_recovery_key(FileSystem& disk, const Path& folder, const KeysInHand& keys,
+                        const std::function<void(const std::string& key)>& print);
 
 }  // namespace quarterturn

@@ -9,11 +9,14 @@
 
 #include "indexer/disk/folder_lock.h"
 #include "indexer/store/records_file.h"
+#include "indexer/store/records_watch.h"
 
 namespace quarterturn {
 namespace {
 
 constexpr std::int64_t most_mark_bytes = 64;
+// What the library remembers in place of a file's number.
+constexpr std::string_view was_overwritten = "written over";
 
 Path mark_of(const Path& library) {
     return library / (records_file_name + std::string(".opened"));
@@ -44,35 +47,46 @@ bool any_wait(const Path& records, FileSystem& disk) {
     return disk.exists(changes) && disk.state(changes).bytes > 0;
 }
 
-void copy(FileSystem& disk, const Path& from, const Path& to) {
-    disk.write_new(to, disk.read(from, any_size));
-    disk.sync_file(to);
+// This process may have the records open: past SQLite, only other files are read.
+struct Both {
+    Bytes records;
+    Bytes changes;
+};
+
+Both both_of(const Path& records, FileSystem& disk) {
+    return {raw_records(records),
+            any_wait(records, disk) ? disk.read(changes_of(records), any_size) : Bytes{}};
 }
 
-bool same_bytes(FileSystem& disk, const Path& one, const Path& other) {
-    return disk.exists(other) && disk.read(one, any_size) == disk.read(other, any_size);
+void write_both(const Both& both, const Path& to, FileSystem& disk) {
+    disk.write_new(to, both.records);
+    disk.sync_file(to);
+    if (both.changes.empty()) return;
+    disk.write_new(changes_of(to), both.changes);
+    disk.sync_file(changes_of(to));
+}
+
+bool holds(const Path& file, const Bytes& bytes, FileSystem& disk) {
+    return disk.exists(file) && disk.read(file, any_size) == bytes;
 }
 
 // The same as it was refused before is kept once.
-std::optional<Path> kept_before(const Path& library, FileSystem& disk) {
-    const Path records = library / records_file_name;
+std::optional<Path> kept_before(const Path& library, const Both& both, FileSystem& disk) {
     for (const Path& kept : disk.list(library)) {
         const std::string name = kept.filename().string();
         if (name.find(".kept-") == name.npos || name.ends_with("-wal")) continue;
-        if (same_bytes(disk, records, kept) &&
-            same_bytes(disk, changes_of(records), changes_of(kept))) {
-            return kept;
-        }
+        if (!holds(kept, both.records, disk)) continue;
+        if (both.changes.empty() || holds(changes_of(kept), both.changes, disk)) return kept;
     }
     return std::nullopt;
 }
 
-Path keep_copies(const Path& library, FileSystem& disk) {
-    if (const auto before = kept_before(library, disk)) return *before;
-    const Path records = library / records_file_name;
+Path keep_copies(const Path& records, FileSystem& disk) {
+    const Path library = records.parent_path();
+    const Both both = both_of(records, disk);
+    if (const auto before = kept_before(library, both, disk)) return *before;
     Path kept = free_place_for_records(library);
-    copy(disk, records, kept);
-    copy(disk, changes_of(records), changes_of(kept));
+    write_both(both, kept, disk);
     disk.sync_folder(library);
     return kept;
 }
@@ -94,8 +108,7 @@ bool any_of_trial(const Path& trial, FileSystem& disk) {
 
 // Tried on copies, which SQLite changes.
 bool go_together(const Path& records, const Path& trial, FileSystem& disk) {
-    copy(disk, records, trial);
-    copy(disk, changes_of(records), changes_of(trial));
+    write_both(both_of(records, disk), trial, disk);
     bool sound = false;
     try {
         sound = sound_copy(trial);
@@ -112,6 +125,9 @@ void refuse_changes_of_another_file(const Path& library, FileSystem& disk) {
     const Path records = library / records_file_name;
     const Path trial(records.native() + ".trial");
     const std::string before = remembered(library, disk);
+    if (before == was_overwritten && any_wait(records, disk)) {
+        throw StoreError(overwritten_sentence(records));
+    }
     const bool doubted =
         !before.empty() && before != which_file(library) && any_wait(records, disk);
     if (!doubted && !any_of_trial(trial, disk)) return;
@@ -123,7 +139,7 @@ void refuse_changes_of_another_file(const Path& library, FileSystem& disk) {
                          ": try again in a moment. Nothing was changed.");
     }
     if (go_together(records, trial, disk)) return;
-    const Path kept = keep_copies(library, disk);
+    const Path kept = keep_copies(records, disk);
     throw StoreError(
         records.string() +
         " was put in the place of another file, as services do that copy folders, and what was "
@@ -134,6 +150,22 @@ void refuse_changes_of_another_file(const Path& library, FileSystem& disk) {
         "records.sqlite-wal and records.sqlite-shm; to go back, put a copy that was kept without "
         "a -wal in its place, or make the library again with qturn restore. Keep the library in a "
         "folder that no such service copies.");
+}
+
+void keep_overwritten(const Path& records, FileSystem& disk) {
+    replace_file(disk, mark_of(records.parent_path()), std::as_bytes(std::span(was_overwritten)));
+    keep_copies(records, disk);
+}
+
+std::string overwritten_sentence(const Path& records) {
+    return records.string() +
+           " was written over by another file while the library was open, as services do that "
+           "copy folders. Nothing was changed since; copies of that file and of what was last "
+           "saved here are kept beside it, in files whose names begin with records.sqlite.kept. "
+           "Close every window of the program. To go back, make the library again from the newest "
+           "backup in a new place, with qturn restore or on the window's first page; to go on with "
+           "the other file, remove records.sqlite-wal and records.sqlite-shm. Keep the library in "
+           "a folder that no such service copies.";
 }
 
 void remember_records_file(const Path& library, FileSystem& disk) try {

@@ -12,6 +12,12 @@ namespace quarterturn {
 // opened as ever.
 void refuse_changes_of_another_file(const Path& library, FileSystem& disk);
 
+// Of records that were written over while they were open (records_watch.h): keeps copies of that
+// file and of the changes that do not belong to it, and remembers that they do not. Throws
+// DiskError and StoreError.
+void keep_overwritten(const Path& records, FileSystem& disk);
+std::string overwritten_sentence(const Path& records);
+
 // After it: which file that is.
 void remember_records_file(const Path& library, FileSystem& disk);
 

@@ -4,6 +4,7 @@
 
 #include "indexer/lock/locked_page.h"
 #include "indexer/lock/locked_vfs.h"
+#include "indexer/store/records_uri.h"
 #include "indexer/store/store_error.h"
 
 namespace quarterturn {
@@ -43,23 +44,6 @@ void hold_alone(SQLite::Database& records) try {
         "changed.");
 }
 
-// A name of a file as SQLite reads it in a URI (https://sqlite.org/uri.html).
-std::string uri_of(const Path& file, const std::string& vfs) {
-    constexpr std::string_view plain =
-        "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789/-._~";
-    constexpr std::string_view digits = "0123456789abcdef";
-    std::string uri = "file:";
-    for (const char c : file.native()) {
-        if (plain.find(c) != std::string_view::npos) {
-            uri += c;
-        } else {
-            const auto byte = static_cast<unsigned char>(c);
-            uri.append({'%', digits[byte >> 4U], digits[byte & 15U]});
-        }
-    }
-    return uri + "?vfs=" + vfs;
-}
-
 void leave_room_for_seals(SQLite::Database& records) {
     int reserved = reserved_bytes;
     sqlite3_file_control(records.getHandle(), "main", SQLITE_FCNTL_RESERVE_BYTES, &reserved);
@@ -68,7 +52,7 @@ void leave_room_for_seals(SQLite::Database& records) {
 void write_anew(SQLite::Database& records, const Path& to, RecordsForm form) {
     if (form == RecordsForm::locked) leave_room_for_seals(records);
     SQLite::Statement vacuum(records, "VACUUM INTO ?");
-    vacuum.bind(1, uri_of(to, vfs_for(form)));
+    vacuum.bind(1, records_uri(to, "vfs=" + vfs_for(form)));
     vacuum.exec();
 }
 

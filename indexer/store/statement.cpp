@@ -13,8 +13,9 @@ namespace {
 
 constexpr std::string_view flaw_separator = ", ";
 
+// Or carries changes over into their file, or takes a copy that others are to rely on.
 bool changes_records(std::string_view sql) {
-    constexpr std::array changing{"INSERT", "UPDATE", "DELETE"};
+    constexpr std::array changing{"INSERT", "UPDATE", "DELETE", "VACUUM", "PRAGMA wal_checkpoint"};
     return std::ranges::any_of(changing, [&](const char* word) { return sql.starts_with(word); });
 }
 

@@ -24,6 +24,7 @@ Transaction::~Transaction() {
 }
 
 void Transaction::commit() {
+    if (outermost_) database_.refuse_if_replaced();
     execute(outermost_ ? "COMMIT" : "RELEASE joined");
     committed_ = true;
 }

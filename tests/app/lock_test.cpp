@@ -1,5 +1,7 @@
 // The main job on a locked library, and a search of every byte of it.
 
+#include <sys/stat.h>
+
 #include "indexer/lock/key_ring.h"
 #include "indexer/lock/lock_file.h"
 #include "tests/app/card_test.h"
@@ -43,6 +45,19 @@ class LockTest : public CardTest {
         forget_keys();
         arguments.insert(arguments.end(), {"--passphrase-file", folder / words});
         return arguments;
+    }
+
+    // As "lock set" or "lock remove" leaves the library when it is killed at the end.
+    void interrupt(LockState state) {
+        LockFile lock = read_lock(real_file_system(), library).value();
+        lock.state = state;
+        write_lock(real_file_system(), library, lock);
+        forget_keys();
+    }
+
+    Path first_photo_file() {
+        std::vector<Path> files = files_below(real_file_system(), Path(library) / "photos");
+        return files.at(0);
     }
 
     // Which of the texts stands in a name or a byte of the folder.
@@ -124,6 +139,63 @@ TEST_F(LockTest, IsRemovedForGood) {
     EXPECT_EQ(answer({"verify"})["whole"], true);
     EXPECT_EQ(output_of("cd " + shell_word(library) + " && find photos -name front.jpg | wc -l"),
               "1\n");
+}
+
+TEST_F(LockTest, GoesOnWithLockingThatWasInterruptedAndSaysSo) {
+    said({"import", card});
+    lock_it();
+    ASSERT_EQ(::mkfifo((std::filesystem::path(library) / "photos/pipe").c_str(), 0600), 0);
+    interrupt(LockState::locking);
+    EXPECT_EQ(answer({"lock", "status"}, 3)["unfinished"], true);
+    EXPECT_NE(complained({"lock", "set", "--new-passphrase-file", folder / "words",
+                          "--recovery-key-out", folder / "key-2.pdf"},
+                         1)
+                  .find("run another command, such as qturn photos, to go on"),
+              std::string::npos);
+    EXPECT_FALSE(std::filesystem::exists(folder / "key-2.pdf"));
+    const Ran ran = run(with("words", {"photos"}));
+    EXPECT_EQ(ran.code, 0) << ran.error;
+    EXPECT_NE(ran.error.find("Locking this library was interrupted: going on with that first."),
+              std::string::npos)
+        << ran.error;
+    EXPECT_NE(ran.error.find("photos/pipe is no ordinary file and was left as it is: remove it."),
+              std::string::npos)
+        << ran.error;
+    EXPECT_EQ(ran.out.find("interrupted"), std::string::npos) << "it is no part of the answer";
+    const json status = answer({"lock", "status"});
+    EXPECT_EQ(status["locked"], true);
+    EXPECT_EQ(status["unfinished"], false);
+    EXPECT_EQ(run(with("words", {"photos"})).error, "") << "said once";
+}
+
+TEST_F(LockTest, GoesOnWithUnlockingThatWasInterruptedAndSaysSo) {
+    said({"import", card});
+    lock_it();
+    const Path damaged = first_photo_file();
+    auto bytes = read_bytes(damaged);
+    bytes.at(bytes.size() / 2) ^= std::byte{1};
+    write_bytes(damaged, bytes);
+    interrupt(LockState::unlocking);
+    const Ran ran = run(with("words", {"photos"}));
+    EXPECT_EQ(ran.code, 0) << ran.error;
+    EXPECT_NE(ran.error.find("Unlocking this library for good was interrupted: going on with that "
+                             "first."),
+              std::string::npos)
+        << ran.error;
+    EXPECT_NE(ran.error.find("is damaged: check the library (qturn verify)"), std::string::npos)
+        << ran.error;
+    EXPECT_EQ(answer({"lock", "status"})["locked"], false);
+    EXPECT_EQ(answer({"verify"}, 3)["troubles"].size(), 1U);
+}
+
+TEST_F(LockTest, WithoutItsLockFileTheStatusSaysWhatIsMissing) {
+    said({"import", card});
+    lock_it();
+    forget_keys();
+    std::filesystem::remove(std::filesystem::path(library) / lock_file_name);
+    const std::string words = complained({"lock", "status"}, 1);
+    EXPECT_NE(words.find("its lock.json is gone"), std::string::npos) << words;
+    EXPECT_NE(words.find("Copy lock.json into it from the newest backup"), std::string::npos);
 }
 
 TEST_F(LockTest, RestoresALockedBackup) {

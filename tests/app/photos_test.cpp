@@ -3,6 +3,7 @@
 #include <map>
 
 #include "tests/app/card_test.h"
+#include "tests/support/child.h"
 
 namespace quarterturn {
 namespace {
@@ -169,6 +170,38 @@ TEST_F(PhotosTest, FileNamesCannotSpeakToTheTerminal) {
         EXPECT_EQ(text.find('\xFF'), std::string::npos) << text;
     }
     EXPECT_EQ(json::parse(listed_json.out)["photos"].size(), 1U);
+}
+
+// As on a DVD: what is in it can be listed, found, drawn and checked.
+TEST_F(PhotosTest, ALibraryOnADiskThatCanOnlyBeReadIsLookedAt) {
+    make_photo(card / "DCIM/front.jpg", 1, "'-DateTimeOriginal=2026:10:03 11:00:00'");
+    said({"client", "add", "Ada Lindqvist"});
+    said({"look", "add", "Ada Lindqvist", "Low bun"});
+    said({"import", card});
+    said({"tag", "front.jpg", "--look", "Low bun", "--stage", "after", "--angle", "front"});
+    const auto answer = on_read_only_disk(library, [&] {
+        std::string told;
+        const std::vector<Arguments> looking{{"photos"},
+                                             {"client", "list"},
+                                             {"look", "show", "Low bun"},
+                                             {"coverage", "Low bun"},
+                                             {"find", "bun"},
+                                             {"pairs", "list"},
+                                             {"sheet", "Low bun", "--out", folder / "sheet.pdf"},
+                                             {"verify"}};
+        for (const Arguments& arguments : looking) {
+            const Ran ran = run(arguments);
+            const bool told_why = ran.error.find("Only to be looked at: ") != std::string::npos;
+            if (ran.code == 1 || !told_why) told += arguments[0] + ": " + ran.out + ran.error;
+        }
+        const Ran changing = run({"tag", "front.jpg", "--note", "loose"});
+        return told + std::to_string(changing.code) + changing.error;
+    });
+    if (!answer) GTEST_SKIP() << "The system lets us have no disk that can only be read.";
+    EXPECT_TRUE(answer->starts_with("1")) << *answer;
+    EXPECT_NE(answer->find("copy the library's folder to another disk"), std::string::npos);
+    EXPECT_EQ(output_of("pdfimages -list " + shell_word(folder / "sheet.pdf") + " | grep -c image"),
+              "1\n");
 }
 
 TEST_F(PhotosTest, DeletedCacheIsMadeAgain) {

@@ -70,21 +70,43 @@ inline std::string as_stranger(const Work& work) {
     });
 }
 
-// As in_child, with a disk of so many bytes at `folder`. Nothing where the system does not let us.
-inline std::optional<std::string> on_small_disk(const std::filesystem::path& folder, long bytes,
-                                                const Work& work) {
-    constexpr const char* refused = "no small disk can be had";
+namespace child_detail {
+
+// As in_child, with disks that nobody else sees. Nothing where the system does not let us.
+inline std::optional<std::string> with_disks(const std::function<bool()>& mount_them,
+                                             const Work& work) {
+    constexpr const char* refused = "no such disk can be had";
     const std::string answer = in_child([&]() -> std::string {
         const int wanted = ::geteuid() == 0 ? CLONE_NEWNS : CLONE_NEWNS | CLONE_NEWUSER;
-        const std::string size = "size=" + std::to_string(bytes);
         if (::unshare(wanted) != 0 ||
-            ::mount(nullptr, "/", nullptr, MS_REC | MS_PRIVATE, nullptr) != 0 ||
-            ::mount("small", folder.c_str(), "tmpfs", 0, size.c_str()) != 0) {
+            ::mount(nullptr, "/", nullptr, MS_REC | MS_PRIVATE, nullptr) != 0 || !mount_them()) {
             return refused;
         }
         return work();
     });
     return answer == refused ? std::nullopt : std::optional{answer};
+}
+
+}  // namespace child_detail
+
+// As in_child, with a disk of so many bytes at `folder`. Nothing where the system does not let us.
+inline std::optional<std::string> on_small_disk(const std::filesystem::path& folder, long bytes,
+                                                const Work& work) {
+    const std::string size = "size=" + std::to_string(bytes);
+    return child_detail::with_disks(
+        [&] { return ::mount("small", folder.c_str(), "tmpfs", 0, size.c_str()) == 0; }, work);
+}
+
+// The same, with what lies in `folder` on a disk that can only be read.
+inline std::optional<std::string> on_read_only_disk(const std::filesystem::path& folder,
+                                                    const Work& work) {
+    return child_detail::with_disks(
+        [&] {
+            const char* place = folder.c_str();
+            return ::mount(place, place, nullptr, MS_BIND, nullptr) == 0 &&
+                   ::mount(nullptr, place, nullptr, MS_BIND | MS_REMOUNT | MS_RDONLY, nullptr) == 0;
+        },
+        work);
 }
 
 }  // namespace quarterturn

@@ -67,14 +67,14 @@ void UnlockPart::take_recovery_key() {
     words_->setFocus();
 }
 
-std::function<void(Job&)> unlocking(const Path& library, FileSystem& disk,
-                                    const std::string& words) {
+std::function<QString(Job&)> unlocking(const Path& library, FileSystem& disk,
+                                       const std::string& words) {
     return [library, &disk, words](Job& job) {
         const auto lock = read_lock(disk, library);
-        if (!lock) return;
+        if (!lock) return QString();
         const KeysInHand keys = keys_from(*lock, words);
         key_ring::add(library, keys);
-        finish_locking(disk, library, keys, lock_wishes(job));
+        return said_of(finish_locking(disk, library, keys, lock_wishes(job)), {});
     };
 }
 

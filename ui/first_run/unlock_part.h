@@ -32,7 +32,8 @@ class UnlockPart : public QFrame {
 };
 
 // Puts the library's key on the key ring, and goes on with its locking where that was interrupted.
-std::function<void(Job&)> unlocking(const Path& library, FileSystem& disk,
-                                    const std::string& words);
+// Answers what to say of that.
+std::function<QString(Job&)> unlocking(const Path& library, FileSystem& disk,
+                                       const std::string& words);
 
 }  // namespace quarterturn

@@ -119,7 +119,7 @@ void WelcomePage::open_or_ask(const Path& folder) {
 void WelcomePage::ask_passphrase(const Path& folder) {
     ask_words_for(folder, [this, folder](const std::string& words) {
         do_closed_work(
-            {tr("Opening the library"), folder, unlocking(folder, session_.disk(), words), {}});
+            {tr("Opening the library"), folder, unlocking(folder, session_.disk(), words)});
     });
 }
 
@@ -141,16 +141,14 @@ void WelcomePage::show_choices() {
 
 // Once it is done, or went wrong, the library is opened, or its passphrase asked for again.
 void WelcomePage::do_closed_work(const ClosedWork& work) {
-    const auto went_well = std::make_shared<bool>(false);
-    job_ = std::make_unique<Job>([work, went_well](Job& job) {
-        work.work(job);
-        return [went_well] { *went_well = true; };
-    });
+    const auto done = std::make_shared<std::optional<QString>>();
+    job_ = std::make_unique<Job>(
+        [work, done](Job& job) { return [done, said = work.work(job)] { *done = said; }; });
     show_progress_of(*job_, work.title);
     if (unlock_ != nullptr) unlock_->hide();
-    connect(job_.get(), &Job::ended, this, [this, work, went_well] {
-        const QString said = *went_well ? work.done : notice_->said();
-        if (!*went_well && unlock_ != nullptr) {
+    connect(job_.get(), &Job::ended, this, [this, work, done] {
+        const QString said = done->value_or(notice_->said());
+        if (!*done && unlock_ != nullptr) {
             choices_->hide();
             unlock_->show();
             return;
@@ -196,7 +194,7 @@ void WelcomePage::restore_from(const Path& backup, const Path& folder, const std
     wishes.to = folder;
     wishes.now = session_.now();
     job_ = std::make_unique<Job>([this, wishes, words, &disk = session_.disk()](Job& job) {
-        if (!words.empty()) unlocking(wishes.from, disk, words)(job);
+        if (!words.empty()) (void)unlocking(wishes.from, disk, words)(job);
         RestoreWishes all = wishes;
         all.stop = job.stop_token();
         all.progress = progress_to(job);

@@ -4,6 +4,7 @@
 
 #include "indexer/intake/thumbnails.h"
 #include "indexer/portfolio/inspiration.h"
+#include "indexer/worker/worker_process.h"
 #include "ui/pictures/picture_source.h"
 #include "ui/shell/session.h"
 #include "ui/widgets/words.h"
@@ -16,10 +17,12 @@ constexpr int kept_kilobytes = 64 << 10;
 FilePicture read_picture(FileSystem& disk, Decoder& decoder, const Path& file, int edge) {
     try {
         const Decoded decoded = picture_from_elsewhere(disk, decoder, file, edge);
-        if (!decoded.ok()) return {{}, from_utf8(decoded.refused)};
-        return {to_image(shrink_to(decoded.bgr, edge)), {}};
+        if (!decoded.ok()) return {{}, from_utf8(decoded.refused), decoded.nothing_opens};
+        return {to_image(shrink_to(decoded.bgr, edge)), {}, false};
+    } catch (const NoWorker& reason) {
+        return {{}, from_utf8(reason.what()), true};
     } catch (const std::exception& problem) {
-        return {{}, from_utf8(problem.what())};
+        return {{}, from_utf8(problem.what()), false};
     }
 }
 
@@ -52,6 +55,9 @@ void FilePictures::decode(const Path& file, int edge, const QString& key) {
 void FilePictures::keep(const QString& key, const FilePicture& picture) {
     on_their_way_.erase(key);
     kept_.insert(key, new FilePicture(picture), picture.picture.sizeInBytes() / 1024 + 1);
+    if (picture.nothing_opens && !std::exchange(said_nothing_opens_, true)) {
+        emit nothing_opens(picture.refused);
+    }
     emit arrived();
 }
 

@@ -14,7 +14,8 @@ class Session;
 
 struct FilePicture {
     QImage picture;
-    QString refused;  // why there is none
+    QString refused;             // why there is none
+    bool nothing_opens = false;  // nor will there be one of any file
 };
 
 // Pictures that are no photos of the library, decoded on a thread of their own.
@@ -31,6 +32,7 @@ class FilePictures : public QObject {
 
   signals:
     void arrived();
+    void nothing_opens(const QString& why);  // once, however many files are asked for
 
   private:
     void decode(const Path& file, int edge, const QString& key);
@@ -39,6 +41,7 @@ class FilePictures : public QObject {
     Session& session_;
     QCache<QString, FilePicture> kept_;
     std::set<QString> on_their_way_;
+    bool said_nothing_opens_ = false;
     QThreadPool pool_;
 };
 

@@ -57,6 +57,7 @@ KeptPicturesPage::KeptPicturesPage(Session& session, QWidget* parent)
         show_icons();
         show_one();
     });
+    connect(files_, &FilePictures::nothing_opens, &session_, &Session::say);
     connect(&session_, &Session::opened, files_, &FilePictures::forget);
 }
 
@@ -206,12 +207,15 @@ void KeptPicturesPage::show_one() {
         list_->item(list_->currentRow())->text().replace(u'\n', QStringLiteral("  ·  "));
     words_->setText(words);
     large_->setAccessibleName(words);
-    const bool refused = picture && !picture->refused.isEmpty();
-    //: the name of a picture's file, and why it cannot be shown
-    problem_->say(
-        refused
-            ? tr("%1 cannot be shown: %2").arg(isolated(from_utf8(kept->name)), picture->refused)
-            : QString());
+    const QString name = isolated(from_utf8(kept->name));
+    if (!picture || picture->refused.isEmpty()) {
+        problem_->say({});
+    } else if (picture->nothing_opens) {
+        problem_->say(tr("%1 cannot be shown.").arg(name));  // why is said once for all
+    } else {
+        //: the name of a picture's file, and why it cannot be shown
+        problem_->say(tr("%1 cannot be shown: %2").arg(name, picture->refused));
+    }
 }
 
 void KeptPicturesPage::say(const QString& problem) {

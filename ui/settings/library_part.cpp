@@ -56,7 +56,7 @@ void LibraryPart::open_another() {
     const Path library(to_utf8(folder));
     if (!session_.wants_passphrase(library)) return notice_->say(session_.open(library));
     if (session_.work() != nullptr) return notice_->say(tr("Wait until the work has ended."));
-    session_.close_for({tr("Opening the library"), library, [](Job&) {}, {}});
+    session_.close_for({tr("Opening the library"), library, [](Job&) { return QString(); }});
 }
 
 }  // namespace quarterturn

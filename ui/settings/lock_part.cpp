@@ -117,11 +117,11 @@ void LockPart::put_on() {
              const NewLock lock = new_lock(words);
              page.key = lock.recovery_key;
              write_recovery_key(page, decoder, disk, file);
-             lock_library(disk, page.library, lock, lock_wishes(job));
-         },
-         tr("The library is locked. Print %1, put the page away apart from the laptop, and remove "
-            "the file.")
-             .arg(isolated(from_utf8(file->native())))});
+             return said_of(lock_library(disk, page.library, lock, lock_wishes(job)),
+                            tr("The library is locked. Print %1, put the page away apart from the "
+                               "laptop, and remove the file.")
+                                .arg(isolated(from_utf8(file.native()))));
+         }});
 }
 
 void LockPart::change() {
@@ -146,11 +146,10 @@ void LockPart::print_new_recovery_key() {
     if (!file) return;
     ways_out_.save_as([file = *file, today = session_.today(), &disk = session_.disk(),
                        &decoder = session_.decoder()](Library& library) {
-        LockFile lock = read_lock(disk, library.folder()).value();
-        const std::string key = wrap_by_new_recovery_key(lock, *library.keys());
-        Written written =
-            write_recovery_key({key, library.folder(), today, {}}, decoder, disk, file);
-        write_lock(disk, library.folder(), lock);
+        Written written;
+        renew_recovery_key(disk, library.folder(), library.keys(), [&](const std::string& key) {
+            written = write_recovery_key({key, library.folder(), today, {}}, decoder, disk, file);
+        });
         return written;
     });
 }
@@ -158,10 +157,12 @@ void LockPart::print_new_recovery_key() {
 void LockPart::take_off() {
     if (!nothing_runs()) return;
     const Path library = session_.library().folder();
-    session_.close_for({tr("Unlocking the library for good"), library,
-                        [library, keys = session_.library().keys(), &disk = session_.disk()](
-                            Job& job) { unlock_for_good(disk, library, keys, lock_wishes(job)); },
-                        tr("The library is not locked any longer.")});
+    session_.close_for(
+        {tr("Unlocking the library for good"), library,
+         [library, keys = session_.library().keys(), &disk = session_.disk()](Job& job) {
+             return said_of(unlock_for_good(disk, library, keys, lock_wishes(job)),
+                            tr("The library is not locked any longer."));
+         }});
 }
 
 }  // namespace quarterturn

@@ -17,12 +17,11 @@
 
 namespace quarterturn {
 
-// Work on a library that nobody may have open meanwhile. `done` is what to say after it.
+// Work on a library that nobody may have open meanwhile. It answers what to say after it.
 struct ClosedWork {
     QString title;
     Path library;
-    std::function<void(Job&)> work;
-    QString done;
+    std::function<QString(Job&)> work;
 };
 
 class Session : public QObject {

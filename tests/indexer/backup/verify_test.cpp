@@ -52,6 +52,18 @@ TEST_F(VerifyTest, FindsAFlippedBitAMissingFileAndOneWithoutARecord) {
     EXPECT_EQ(library.verification().reached()->problems, 3);
 }
 
+TEST_F(VerifyTest, FindsTheSameInALibraryThatCanOnlyBeLookedAt) {
+    flip_a_bit(file_of("one.jpg"));
+    const Path place = library.folder();
+    library = Library::create(folder / "elsewhere");
+    library = Library::open_to_look(place);
+    const VerifyReport report = look();
+    ASSERT_EQ(report.troubles.size(), 1U);
+    EXPECT_EQ(report.troubles[0].trouble, Trouble::changed);
+    EXPECT_FALSE(report.troubles[0].healed());
+    EXPECT_FALSE(library.verification().reached());
+}
+
 TEST_F(VerifyTest, FindsDamagedPapersAndPictures) {
     flip_a_bit(library.folder() / library.consents().papers().at(0).path);
     flip_a_bit(library.folder() / "inspiration/torn out.jpg");

@@ -91,11 +91,9 @@ TEST(LockedContents, ShowPiecesThatChangedPlaces) {
 RC_GTEST_PROP(LockedName, ComesBackInItsFolderAlone, ()) {
     const auto name = *rc::gen::suchThat(
         rc::gen::container<std::string>(rc::gen::arbitrary<char>()), [](const std::string& text) {
-            return !text.empty() && text.size() <= longest_name_to_lock &&
-                   text.find('\0') == std::string::npos;
+            return !text.empty() && text.size() <= 255 && text.find('\0') == std::string::npos;
         });
     const std::string locked = lock_name(keys(), "photos/2026", name);
-    RC_ASSERT(locked.size() <= 255U);
     RC_ASSERT(locked.find_first_not_of("abcdefghijklmnopqrstuvwxyz234567") == std::string::npos);
     RC_ASSERT(locked == lock_name(keys(), "photos/2026", name));
     RC_ASSERT(unlock_name(keys(), "photos/2026", locked) == name);
@@ -103,10 +101,22 @@ RC_GTEST_PROP(LockedName, ComesBackInItsFolderAlone, ()) {
     RC_ASSERT(!unlock_name(*new_library_keys(), "photos/2026", locked).has_value());
 }
 
-TEST(LockedName, IsRefusedWhereItWouldNotFit) {
-    EXPECT_EQ(lock_name(keys(), "a", std::string(longest_name_to_lock, 'n')).size(), 255U);
-    EXPECT_THROW(lock_name(keys(), "a", std::string(longest_name_to_lock + 1, 'n')),
-                 std::length_error);
+TEST(LockedName, TakesTwoWhereOneWouldBeTooLong) {
+    for (std::size_t length = 1; length <= 255; ++length) {
+        const std::string name(length, 'n');
+        const std::string locked = lock_name(keys(), "a", name);
+        const Path place = place_of_locked_name(locked);
+        for (const Path& part : place) EXPECT_LE(part.native().size(), 255U) << length;
+        // As libraries were locked before there were two.
+        EXPECT_EQ(place.has_parent_path(), length > 143) << length;
+        const std::string front = place.parent_path().native();
+        EXPECT_EQ(is_front_of_locked_name(front), length > 143) << length;
+        EXPECT_FALSE(is_front_of_locked_name(place.filename().native())) << length;
+        if (length <= 143) continue;
+        const std::string joined = joined_locked_name(front, place.filename().native());
+        EXPECT_EQ(unlock_name(keys(), "a", joined), name) << length;
+        EXPECT_FALSE(looks_locked(front)) << length;
+    }
 }
 
 }  // namespace

@@ -82,9 +82,33 @@ TEST(LockedFileSystem, RefusesWhatItsNamesCannotDo) {
     LockedFolder made;
     const Path folder = made.photo.parent_path();
     EXPECT_THROW(made.disk.rename_new(folder, made.folder / "photos/other"), DiskError);
-    EXPECT_THROW(made.disk.write_new(folder / std::string(144, 'n'), {}), DiskError);
     EXPECT_THROW(made.disk.rename_new(made.photo, made.folder / "records.sqlite"), DiskError);
     EXPECT_TRUE(made.disk.exists(made.photo));
+}
+
+TEST(LockedFileSystem, LeavesNothingOfALongNameBehind) {
+    LockedFolder made;
+    const Path folder = made.photo.parent_path();
+    const Path file = folder / std::string(200, 'n');
+    made.disk.write_new(file, bytes_in("bun"));
+    EXPECT_EQ(made.disk.list(folder), (std::vector{made.photo, file}));
+    const Path moved = folder / std::string(201, 'n');
+    made.disk.rename_new(file, moved);
+    EXPECT_EQ(text_in(made.disk.read(moved, any_size)), "bun");
+    made.disk.remove(moved);
+    EXPECT_EQ(real_file_system().list(made.disk.place_of(folder)),
+              std::vector{made.disk.place_of(made.photo)});
+}
+
+TEST(LockedFileSystem, WhatAnInterruptionLeftOfALongNameIsNoFile) {
+    LockedFolder made;
+    const Path folder = made.photo.parent_path();
+    const Path front = made.disk.place_of(folder / std::string(200, 'n')).parent_path();
+    real_file_system().make_folders(front);
+    EXPECT_EQ(made.disk.list(folder), std::vector{made.photo});
+    made.disk.remove(made.photo);
+    made.disk.remove_empty_folder(folder);
+    EXPECT_FALSE(made.disk.exists(folder));
 }
 
 // What calls on a file system answer, in a text; an error is its number and the file it names.
@@ -162,7 +186,8 @@ class Caller {
 };
 
 std::string any_path() {
-    static const std::vector<std::string> names{"photos", "a", "Ähre", "IMG 1.jpg", "b.txt"};
+    static const std::vector<std::string> names{
+        "photos", "a", "Ähre", "IMG 1.jpg", "b.txt", std::string(144, 'l'), std::string(250, 'm')};
     std::string path = *rc::gen::elementOf(std::vector<std::string>{"photos", "cache"});
     for (int depth = *rc::gen::inRange(0, 3); depth > 0; --depth) {
         path += '/' + *rc::gen::elementOf(names);

@@ -144,6 +144,52 @@ TEST(LibraryFolder, SaysWhenItsRecordsMayNotBeChanged) {
         << answer;
 }
 
+TEST(LibraryFolder, IsLookedAtOnADiskThatCanOnlyBeRead) {
+    const TemporaryFolder folder;
+    const Path place = folder / "a library?";
+    Library::create(place).clients().add(client_called("Mira Vale"));
+    const auto answer = on_read_only_disk(place, [&]() -> std::string {
+        const std::string refused = refusal([&] { Library::open(place); });
+        Library library = Library::open_to_look(place);
+        std::string told = library.clients().all().at(0).name + '\n' + refused + '\n';
+        told += refusal([&] { library.clients().add(client_called("Ada")); }) + '\n';
+        return told + refusal([&] { Transaction{library.database()}; });
+    });
+    if (!answer) GTEST_SKIP() << "The system lets us have no disk that can only be read.";
+    const std::string why = "lies on a disk that can only be read: copy the library's folder";
+    EXPECT_TRUE(answer->starts_with("Mira Vale\n")) << *answer;
+    std::size_t times = 0;
+    for (auto found = answer->find(why); found != answer->npos;
+         found = answer->find(why, found + 1)) {
+        ++times;
+    }
+    EXPECT_EQ(times, 3U) << *answer;
+}
+
+TEST(LibraryFolder, LookedAtItIsNotChanged) {
+    const TemporaryFolder folder;
+    Library::create(folder / "library").clients().add(client_called("Mira Vale"));
+    std::filesystem::remove(folder / "library" / "records.sqlite.opened");
+    std::filesystem::remove_all(folder / "library" / "cache");
+    const auto before = real_file_system().list(folder / "library");
+    {
+        Library library = Library::open_to_look(folder / "library");
+        EXPECT_EQ(library.clients().all().size(), 1U);
+        EXPECT_THROW(library.clients().add(client_called("Ada")), RecordsUnwritable);
+        EXPECT_EQ(real_file_system().list(folder / "library"), before);
+    }
+    EXPECT_EQ(real_file_system().list(folder / "library"), before);
+}
+
+TEST(LibraryFolder, ToLookAtItNothingMayWaitToBeSaved) {
+    const TemporaryFolder folder;
+    Library open = Library::create(folder / "library");
+    open.clients().add(client_called("Mira Vale"));
+    const Path copied = folder / "copied";
+    std::filesystem::copy(folder / "library", copied, std::filesystem::copy_options::recursive);
+    EXPECT_TRUE(says(refusal([&] { Library::open_to_look(copied); }), "waits in a file beside it"));
+}
+
 TEST(LibraryFolder, KeepsWhatWasSavedWhenTheDiskFillsUp) {
     const TemporaryFolder folder;
     const auto answer = on_small_disk(folder.path(), 1'000'000, [&]() -> std::string {

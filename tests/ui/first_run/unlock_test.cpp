@@ -1,6 +1,8 @@
+#include <sys/stat.h>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QSignalSpy>
 #include <QTest>
 
 #include "indexer/lock/key_ring.h"
@@ -86,6 +88,19 @@ TEST_F(UnlockTest, SaysThatLockingWasInterruptedAndGoesOn) {
     type(passphrase);
     EXPECT_TRUE(QTest::qWaitFor([this] { return session.is_open(); }));
     EXPECT_EQ(read_lock(real_file_system(), library)->state, LockState::locked);
+}
+
+TEST_F(UnlockTest, SaysWhatCouldNotBeLockedWhenItGoesOn) {
+    LockFile half_done = read_lock(real_file_system(), library).value();
+    half_done.state = LockState::locking;
+    write_lock(real_file_system(), library, half_done);
+    ASSERT_EQ(::mkfifo((library / "photos" / "pipe").c_str(), 0600), 0);
+    page.open_or_ask(library);
+    QSignalSpy said(&session, &Session::said);
+    type(passphrase);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return session.is_open() && !said.isEmpty(); }));
+    ASSERT_FALSE(said.isEmpty());
+    EXPECT_TRUE(said.last().at(0).toString().contains(QStringLiteral("no ordinary file")));
 }
 
 TEST_F(UnlockTest, HasNoScreenProblems) {

@@ -1,10 +1,12 @@
 // The pictures that clients brought: listed, opened and removed.
 
 #include <QListWidget>
+#include <QSignalSpy>
 
 #include "indexer/portfolio/inspiration.h"
 #include "tests/support/files.h"
 #include "tests/ui/pairs/pairs_fixture.h"
+#include "ui/pairs/file_pictures.h"
 #include "ui/pairs/kept_pictures_page.h"
 
 namespace quarterturn {
@@ -54,6 +56,22 @@ TEST_F(KeptPicturesTest, EachSaysWhoseItIsAndSinceWhenTheNewestFirst) {
     EXPECT_TRUE(QTest::qWaitFor([&] { return says(QStringLiteral("cannot be shown")); }))
         << "a picture that cannot be read says so";
     EXPECT_EQ(problems_at_all_sizes(screen), QStringList());
+}
+
+TEST_F(KeptPicturesTest, WhyNothingCanBeOpenedIsSaidOnce) {
+    open.decoder.nothing_opens = true;
+    keep("plait.jpg", open.example.mira, "2026-11-01T10:00");
+    keep("low bun.jpg", open.example.mira, "2026-11-05T10:00");
+    FilePictures files(open.session);
+    QSignalSpy said(&files, &FilePictures::nothing_opens);
+    QSignalSpy arrived(&files, &FilePictures::arrived);
+    for (const Inspiration& kept : library().inspirations().all()) {
+        files.at_hand(inspiration_file(library(), kept), 64);
+    }
+    EXPECT_TRUE(QTest::qWaitFor([&] { return arrived.count() == 2; }));
+    EXPECT_EQ(said.count(), 1);
+    open_kept();
+    EXPECT_TRUE(QTest::qWaitFor([&] { return says(QStringLiteral("cannot be shown.")); }));
 }
 
 TEST_F(KeptPicturesTest, OneIsRemovedOnlyAfterAQuestion) {

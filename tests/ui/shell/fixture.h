@@ -1,6 +1,8 @@
 #pragma once
 // A session over the example library, and screens that say what was asked of them.
 
+#include <atomic>
+
 #include "indexer/image/decode.h"
 #include "tests/support/example_library.h"
 #include "tests/ui/support/print.h"
@@ -15,8 +17,11 @@ class NoDecoder final : public Decoder {
     Decoded decode(const DecodeRequest&) override {
         Decoded decoded;
         decoded.refused = "there is no decoder in this test";
+        decoded.nothing_opens = nothing_opens;
         return decoded;
     }
+
+    std::atomic<bool> nothing_opens = false;
 };
 
 struct OpenSession {

@@ -42,6 +42,8 @@ export ASAN_OPTIONS=quarantine_size_mb=4:thread_local_quarantine_size_kb=64:mall
 # A test that forks goes on in the child, as the program does when it starts a worker.
 export TSAN_OPTIONS=suppressions=$PWD/tests/support/races_of_others.txt:die_after_fork=0
 TSAN_OPTIONS+=:external_symbolizer_path=/usr/bin/llvm-symbolizer-16
+# Qt and others are built without it, and lock in ways that it does not see.
+TSAN_OPTIONS+=:ignore_noninstrumented_modules=1
 # Properties are tried on the same cases in every run; RC_PARAMS=seed=N tries others.
 export RC_PARAMS=${RC_PARAMS:-seed=20261107}
 

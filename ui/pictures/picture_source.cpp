@@ -1,5 +1,7 @@
 #include "ui/pictures/picture_source.h"
 
+#include <opencv2/imgproc.hpp>
+
 #include "indexer/intake/thumbnails.h"
 
 namespace quarterturn {
@@ -47,9 +49,11 @@ PictureSourceMaker library_pictures(const Path& folder, FileSystem& disk, Decode
 
 QImage to_image(const cv::Mat& bgr) {
     if (bgr.empty()) return {};
-    const QImage view(bgr.data, bgr.cols, bgr.rows, static_cast<qsizetype>(bgr.step),
-                      QImage::Format_BGR888);
-    return view.convertToFormat(QImage::Format_RGB32);
+    QImage image(bgr.cols, bgr.rows, QImage::Format_RGB32);
+    cv::Mat pixels(image.height(), image.width(), CV_8UC4, image.bits(),
+                   static_cast<std::size_t>(image.bytesPerLine()));
+    cv::cvtColor(bgr, pixels, cv::COLOR_BGR2BGRA);
+    return image;
 }
 
 }  // namespace quarterturn

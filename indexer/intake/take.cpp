@@ -6,10 +6,9 @@
 namespace quarterturn {
 namespace {
 
-constexpr std::int64_t megabyte = 1'000'000;
 // These and largest_photo_file keep an import below 500 MB; chosen by measurement, see tests/bench.
-constexpr std::int64_t files_in_memory = 160 * megabyte;
-constexpr std::int64_t decoding_memory = 160 * megabyte;
+constexpr std::int64_t files_in_memory = 160'000'000;
+constexpr std::int64_t decoding_memory = 160'000'000;
 
 std::string linked(const Path& copy) {
     return "The library has no copy of its own: " + copy.string() +

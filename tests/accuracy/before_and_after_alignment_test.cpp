@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cstdio>
+#include <cstdlib>
 #include <map>
 #include <numbers>
 
@@ -132,7 +133,14 @@ bool done_otherwise(const TruePhoto& first, const TruePhoto& second) {
            first.row.at("angle") == second.row.at("angle");
 }
 
+// ALIGNED_EVERY=1 lays all pairs, which takes as long as all other measures of accuracy together.
+int every_how_many() {
+    const char* said = std::getenv("ALIGNED_EVERY");
+    return said == nullptr ? 3 : std::max(1, std::atoi(said));
+}
+
 TEST(BeforeAndAfterAlignment, IsWithinItsLimitsWhereItIsSure) {
+    std::map<std::string, int> met;
     HeadFinder finder;
     const auto bare = bare_heads();
     const auto photos = heads_of_the_demo();
@@ -140,6 +148,7 @@ TEST(BeforeAndAfterAlignment, IsWithinItsLimitsWhereItIsSure) {
     for (const TruePhoto& first : photos) {
         for (const TruePhoto& second : photos) {
             if (&second <= &first || !done_otherwise(first, second)) continue;
+            if (met[first.row.at("angle")]++ % every_how_many() != 0) continue;
             const HeadAlignment laid = align_heads(finder, first.picture, second.picture);
             const std::string& file = first.row.at("file");
             const std::string& other = second.row.at("file");
@@ -154,10 +163,10 @@ TEST(BeforeAndAfterAlignment, IsWithinItsLimitsWhereItIsSure) {
         }
     }
     print(by_angle);
-    // As many as this are laid without her help.
-    for (const auto& [angle, least] :
-         std::map<std::string, int>{{"front", 11}, {"left", 11}, {"right", 5}, {"back", 2}}) {
-        EXPECT_GE(by_angle[angle].sure, least) << angle;
+    // As many as this are laid without her help; from behind, 2 of all 31.
+    for (const auto& [angle, least_share] :
+         std::map<std::string, double>{{"front", 0.7}, {"left", 0.55}, {"right", 0.5}}) {
+        EXPECT_GE(by_angle[angle].sure, least_share * by_angle[angle].pairs) << angle;
     }
     // From behind she moves the heads a little where they are not laid surely: the head's outline
     // tells neither how far round the camera stood nor how high hair stands on it.

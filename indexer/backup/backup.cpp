@@ -6,8 +6,8 @@
 #include "indexer/backup/backup_place.h"
 #include "indexer/backup/known_records.h"
 #include "indexer/backup/one_file_on_disk.h"
+#include "indexer/backup/records_copy.h"
 #include "indexer/backup/write_files.h"
-#include "indexer/disk/checksum.h"
 #include "indexer/disk/volume.h"
 #include "indexer/intake/move_lock.h"
 #include "indexer/store/erasure_table.h"
@@ -15,8 +15,6 @@
 
 namespace quarterturn {
 namespace {
-
-constexpr auto waiting_records = "records/.writing.sqlite";
 
 class BackupRun {
   public:
@@ -204,22 +202,9 @@ class BackupRun {
     }
 
     void write_records() {
-        FileSystem& disk = folder_.disk();
-        const Path waiting = folder_.file(waiting_records);
-        disk.make_folders(waiting.parent_path());
-        copy_records(library_, waiting);
-        const std::string sum = sha256_of_file(disk, waiting);
-        if (sha256_read_back(disk, waiting) != sum || !sound_copy(waiting)) {
-            throw StoreError("The records could not be copied whole to " +
-                             folder_.folder().string() +
-                             ": run qturn verify; the backup before is as it was.");
-        }
-        const Path file = folder_.file(report_.backup.newest_records);
-        if (disk.exists(file)) disk.remove(file);  // left by a backup that did not end
-        disk.rename_new(waiting, file);
-        disk.sync_folder(file.parent_path());
-        new_.files[report_.backup.newest_records] = sum;
-        report_.records = report_.backup.newest_records;
+        const std::string& path = report_.backup.newest_records;
+        new_.files[path] = write_records_copy(library_, folder_, path);
+        report_.records = path;
     }
 
     void note_records_kept() {

@@ -227,8 +227,10 @@ void Database::refuse_if_replaced() {
     }
 }
 
+// SQLite takes no copy within a change; the next look does, or closing.
 void Database::refuse_replaced() {
-    if (!kept_) {
+    const bool within_change = sqlite3_get_autocommit(handle_->getHandle()) == 0;
+    if (!kept_ && !within_change) {
         const Path place = free_place_for_records(file_.parent_path());
         in_words([&] {
             SQLite::Statement keep(*handle_, "VACUUM INTO ?");
@@ -241,9 +243,8 @@ void Database::refuse_replaced() {
                      " was replaced by another file while the library was open, as services do "
                      "that copy folders. Nothing was changed; what was saved here before is kept "
                      "beside it, in a file whose name begins with records.sqlite.kept. Close every "
-                     "window of the program, "
-                     "and open the library again. Keep it in a folder that no such service "
-                     "copies.");
+                     "window of the program, and open the library again. Keep it in a folder that "
+                     "no such service copies.");
 }
 
 // Nothing of the log may come into that file, now or when it is closed.

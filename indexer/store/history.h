@@ -3,7 +3,8 @@
 // restart: changes of tags, clock shifts and the bin for good, edits of other records for a day.
 // Whoever did them, they are undone in the order they were done. A new action after an undo drops
 // what was undone. What can never be undone stands among them for a day as a stop, so that undoing
-// never steps over it to what was done before without a word.
+// never steps over it to what was done before without a word. What goes after that day is the way
+// back alone: consents, sign-offs and the ledger are records of their own, and stay.
 
 #include <chrono>
 #include <cstdint>

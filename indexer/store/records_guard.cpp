@@ -66,7 +66,7 @@ void write_both(const Both& both, const Path& to, FileSystem& disk) {
     disk.sync_file(changes_of(to));
 }
 
-bool holds(const Path& file, const Bytes& bytes, FileSystem& disk) {
+bool holds_bytes(const Path& file, const Bytes& bytes, FileSystem& disk) {
     return disk.exists(file) && disk.read(file, any_size) == bytes;
 }
 
@@ -75,8 +75,8 @@ std::optional<Path> kept_before(const Path& library, const Both& both, FileSyste
     for (const Path& kept : disk.list(library)) {
         const std::string name = kept.filename().string();
         if (name.find(".kept-") == name.npos || name.ends_with("-wal")) continue;
-        if (!holds(kept, both.records, disk)) continue;
-        if (both.changes.empty() || holds(changes_of(kept), both.changes, disk)) return kept;
+        if (!holds_bytes(kept, both.records, disk)) continue;
+        if (both.changes.empty() || holds_bytes(changes_of(kept), both.changes, disk)) return kept;
     }
     return std::nullopt;
 }

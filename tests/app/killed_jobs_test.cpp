@@ -18,6 +18,7 @@
 #include "indexer/worker/confined.h"
 #include "tests/indexer/looks/whole_look.h"
 #include "tests/indexer/store/version_1.h"
+#include "tests/support/command.h"
 #include "tests/support/files.h"
 #include "tests/support/killed.h"
 #include "tests/support/records_dump.h"

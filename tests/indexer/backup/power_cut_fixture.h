@@ -5,7 +5,8 @@
 #include <optional>
 
 #include "indexer/store/library.h"
-#include "tests/support/power_cut.h"
+#include "tests/support/recording_disk.h"
+#include "tests/support/recording_sqlite.h"
 #include "tests/support/temporary_folder.h"
 
 namespace quarterturn {

@@ -141,6 +141,39 @@ TEST_F(SortTest, TellsAShiftFromTwoPhotosOfOneMoment) {
         StoreError);
 }
 
+TEST_F(SortTest, UndoingWhatMovesNoPhotoSortsNone) {
+    write_photo(card / "a.jpg", 1, {.taken = "2026:12:01 15:10:00"});
+    bring_in();
+    const PhotoId id = photo_named("a.jpg").id;
+    Tags noted = photo_named("a.jpg").tags;
+    noted.note = "the comb sits low";
+    library.history().apply({"noted", {{id, noted}}});
+    Client client = library.clients().find(mira).value();
+    client.note = "tender left ear";
+    library.history().record("changed a client", [&] { library.clients().change(client); });
+    // Not sorted yet, so that it shows whether undo does it.
+    add_sitting(mira, "2026-12-01T15:00", "2026-12-01T16:00");
+    for (const char* said : {"changed a client", "noted"}) {
+        EXPECT_EQ(undo(library).value().said, said);
+        EXPECT_FALSE(photo_named("a.jpg").tags.sitting) << said;
+    }
+    for (const char* said : {"noted", "changed a client"}) {
+        EXPECT_EQ(redo(library).value().said, said);
+        EXPECT_FALSE(photo_named("a.jpg").tags.sitting) << said;
+    }
+}
+
+TEST_F(SortTest, UndoingWhatMovesSittingsSortsAll) {
+    write_photo(card / "a.jpg", 1, {.taken = "2026:12:01 15:10:00"});
+    bring_in();
+    library.history().record("added a sitting",
+                             [&] { add_sitting(mira, "2026-12-05T15:00", "2026-12-05T16:00"); });
+    const SittingId there = add_sitting(mira, "2026-12-01T15:00", "2026-12-01T16:00");
+    EXPECT_FALSE(photo_named("a.jpg").tags.sitting);
+    EXPECT_EQ(undo(library).value().said, "added a sitting");
+    EXPECT_EQ(photo_named("a.jpg").tags.sitting, there);
+}
+
 TEST_F(SortTest, KeepsPhotosOfOneNameApartInTheNewFolder) {
     write_photo(card / "1" / "a.jpg", 1, {.taken = "2026:12:01 15:10:00"});
     write_photo(card / "2" / "a.jpg", 2, {.taken = "2026:12:02 15:10:00"});

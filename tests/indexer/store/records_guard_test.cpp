@@ -122,6 +122,25 @@ TEST_F(ReplacedRecords, WhatIsClosedRightAfterwardsIsNotJoinedEither) {
     EXPECT_TRUE(std::filesystem::exists(folder / "library" / "records.sqlite.kept-1-wal"));
 }
 
+TEST_F(ReplacedRecords, ReplacedBetweenBeginAndCommitWhatWasSavedBeforeIsKept) {
+    const Path other = other_records();
+    library.clients().add(client_called("Ada Vale"));
+    {
+        Transaction transaction(library.database());
+        library.clients().add(client_called("Bea Holm"));
+        std::filesystem::rename(other, records);
+        try {
+            transaction.commit();
+            FAIL() << "wrote into a file that is gone";
+        } catch (const StoreError& error) {
+            EXPECT_NE(std::string(error.what()).find("was replaced"), std::string::npos);
+        }
+    }
+    close();
+    EXPECT_EQ(clients_in(folder / "library" / "records.sqlite.kept-1"), 2U);
+    EXPECT_EQ(clients_in(records), 400U);
+}
+
 TEST_F(ReplacedRecords, WrittenOverBetweenBeginAndCommitTheChangeIsNotMade) {
     const Path other = other_records();
     Transaction transaction(library.database());

@@ -1,105 +1,19 @@
 #include "ui/all_photos/all_photos_screen.h"
 
 #include <QAccessible>
-#include <QLabel>
-#include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
 #include <QScrollBar>
 #include <QSignalSpy>
-#include <QTest>
-#include <mutex>
-#include <set>
 
 #include "indexer/intake/bin.h"
-#include "tests/support/failing_disk.h"
-#include "tests/support/many_photos.h"
-#include "tests/ui/shell/fixture.h"
-#include "tests/ui/support/screen_checks.h"
-#include "ui/all_photos/photo_shelves.h"
+#include "tests/ui/all_photos/all_photos_fixture.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/choice_list.h"
 #include "ui/widgets/empty_page.h"
 
 namespace quarterturn {
 namespace {
-
-class AllPhotosTest : public testing::Test {
-  protected:
-    AllPhotosTest() {
-        QObject::connect(&open.session, &Session::records_changed, &screen,
-                         [this] { screen.refresh(); });
-        screen.resize(1280, 800);
-    }
-
-    Library& library() { return open.session.library(); }
-
-    PhotoId add(const std::string& name, const char* taken, Tags tags = {},
-                std::vector<Flaw> flaws = {}) {
-        Photo photo = example_photo(name, taken ? std::optional(taken_at(taken)) : std::nullopt);
-        photo.tags = std::move(tags);
-        photo.flaws = std::move(flaws);
-        return library().photos().add(photo);
-    }
-
-    // Two of the trial, one of a year before that lies nowhere, and one without a time.
-    void add_photos() {
-        Tags placed;
-        placed.sitting = open.example.trial;
-        placed.look = open.example.look;
-        placed.stage = Stage::after;
-        placed.angle = Angle::left;
-        placed.note = "the comb sits low";
-        first = add("a.jpg", "2026-11-07T10:12:00", placed, {Flaw::out_of_focus});
-        Tags waiting;
-        waiting.sitting = open.example.trial;
-        second = add("b.jpg", "2026-11-07T10:10:00", waiting);
-        third = add("c.jpg", "2025-03-02T10:00:00");
-        last = add("d.jpg", nullptr);
-    }
-
-    void show() {
-        screen.refresh();
-        show_active(screen);
-    }
-
-    void press(int key, Qt::KeyboardModifiers modifiers = Qt::NoModifier) {
-        QTest::keyClick(screen.windowHandle(), static_cast<Qt::Key>(key), modifiers);
-        show_active(screen);
-    }
-
-    void type(const QString& words) {
-        press(Qt::Key_F, Qt::ControlModifier);
-        QTest::keyClicks(QApplication::focusWidget(), words);
-        press(Qt::Key_Return);
-    }
-
-    template <class Widget>
-    Widget* with_text(const QString& part) {
-        for (Widget* widget : screen.findChildren<Widget*>()) {
-            if (widget->isVisible() && widget->text().contains(part)) return widget;
-        }
-        return nullptr;
-    }
-
-    bool says(const QString& part) { return with_text<QLabel>(part) != nullptr; }
-    PhotoShelves& shelves() { return *screen.findChild<PhotoShelves*>(); }
-    QLineEdit& field() { return *screen.findChild<QLineEdit*>(); }
-
-    int washed_pixels() {
-        const QImage picture = shelves().viewport()->grab().toImage();
-        const QRgb wash = wash_colour(shelves().palette()).rgb();
-        int count = 0;
-        for (int y = 0; y < picture.height(); ++y) {
-            for (int x = 0; x < picture.width(); ++x) count += picture.pixel(x, y) == wash ? 1 : 0;
-        }
-        return count;
-    }
-
-    OpenSession open;
-    AllPhotosScreen screen{open.session};
-    PhotoId first, second, third, last;
-};
 
 TEST_F(AllPhotosTest, CountsThePhotosAndSaysTheirOrder) {
     add_photos();
@@ -322,64 +236,6 @@ TEST_F(AllPhotosTest, WithoutPhotosItSaysWhatBelongsHere) {
     QTest::mouseClick(screen.findChild<EmptyPage*>()->findChild<QPushButton*>(), Qt::LeftButton);
     ASSERT_EQ(asked.size(), 1);
     EXPECT_EQ(asked[0][0].value<Place>().moment, Moment::bringing_in);
-}
-
-// Notes for which photos a small picture was asked of the disk.
-class NotingDisk : public FailingDisk {
-  public:
-    bool exists(const Path& file) override {
-        if (file.extension() == ".jpg") {
-            const std::lock_guard lock(mutex_);
-            asked_.insert(file.filename().string());
-        }
-        return FailingDisk::exists(file);
-    }
-    std::size_t asked() {
-        const std::lock_guard lock(mutex_);
-        return asked_.size();
-    }
-
-  private:
-    std::mutex mutex_;
-    std::set<std::string> asked_;
-};
-
-TEST(AllPhotosOfALargeLibrary, OnlyWhatIsSeenIsAskedFor) {
-    const TemporaryFolder folder;
-    {
-        Library library = Library::create(folder / "library");
-        fill_with_photos(library, 100'000);
-    }
-    NotingDisk disk;
-    NoDecoder decoder;
-    Session session(disk, decoder, [] { return at("2026-11-07T08:00:00"); });
-    ASSERT_EQ(session.open(folder / "library"), QString());
-    AllPhotosScreen screen(session);
-    screen.resize(1280, 800);
-    screen.refresh();
-    show_active(screen);
-    auto& shelves = *screen.findChild<PhotoShelves*>();
-    ASSERT_GT(shelves.model()->rowCount(), 0) << "the first of them at once";
-    ASSERT_TRUE(QTest::qWaitFor([&] { return shelves.model()->rowCount() == 100'000; }));
-    const auto in_view = [&](int position) {
-        return shelves.viewport()->rect().intersects(
-            shelves.visualRect(shelves.model()->index(position, 0)));
-    };
-    std::size_t seen = 0;
-    while (in_view(static_cast<int>(seen))) ++seen;
-    ASSERT_GT(seen, 5U);
-    EXPECT_TRUE(QTest::qWaitFor([&] { return disk.asked() >= seen; }));
-    QTest::qWait(50);
-    EXPECT_EQ(disk.asked(), seen);
-
-    shelves.setFocus();
-    QTest::keyClick(screen.windowHandle(), Qt::Key_End);
-    show_active(screen);
-    EXPECT_TRUE(in_view(99'999));
-    EXPECT_EQ(shelves.currentIndex().row(), 99'999);
-    EXPECT_TRUE(QTest::qWaitFor([&] { return disk.asked() > seen; }));
-    QTest::qWait(50);
-    EXPECT_LE(disk.asked(), 3 * seen) << "what was scrolled over is not asked for";
 }
 
 }  // namespace

@@ -5,6 +5,8 @@
 
 #include "indexer/erasure/empty_bin.h"
 #include "indexer/intake/tagging.h"
+#include "tests/support/child.h"
+#include "tests/support/command.h"
 #include "tests/support/consent_said.h"
 #include "tests/ui/shell/fixture.h"
 
@@ -43,6 +45,30 @@ TEST_F(SessionTest, SaysInASentenceWhyAFolderCannotBeOpened) {
     EXPECT_FALSE(problem.isEmpty());
     EXPECT_TRUE(open.session.is_open());
     EXPECT_EQ(library().folder(), open.example.folder / "library");
+}
+
+TEST_F(SessionTest, SaysWhereToCopyALibraryFromADiskThatCanOnlyBeRead) {
+    const Path place = open.example.folder / "on a DVD";
+    Library::create(place);
+    const auto answer = on_read_only_disk(place, [&] {
+        Session session(real_file_system(), open.decoder, [] { return at("2026-11-07T08:00:00"); });
+        return session.open(place).toStdString();
+    });
+    if (!answer) GTEST_SKIP() << "The system lets us have no disk that can only be read.";
+    EXPECT_NE(answer->find("copy the library's folder to another disk"), std::string::npos)
+        << *answer;
+}
+
+TEST_F(SessionTest, SaysOnceThatItsRecordsWereWrittenOver) {
+    const Path other = open.example.folder / "other";
+    Library::create(other);
+    output_of("cp " + shell_word(other / "records.sqlite") + ' ' +
+              shell_word(open.example.folder / "library" / "records.sqlite"));
+    EXPECT_FALSE(open.session.changed_outside());
+    EXPECT_FALSE(open.session.changed_outside());
+    ASSERT_EQ(said.count(), 1);
+    EXPECT_TRUE(said[0][0].toString().contains(QStringLiteral("was written over")));
+    EXPECT_TRUE(said[0][0].toString().contains(QStringLiteral("Close every window")));
 }
 
 TEST_F(SessionTest, UndoesTagsAndOtherRecordsInTheOrderTheyWereDone) {

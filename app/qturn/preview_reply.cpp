@@ -7,7 +7,7 @@
 namespace quarterturn {
 namespace {
 
-std::string minute_text(LocalTime time) {
+std::string day_and_minute(LocalTime time) {
     return iso_text(date_of(time)) + ' ' + clock_text(time);
 }
 
@@ -26,8 +26,8 @@ void add_waiting(std::vector<std::string>& lines, int count, const std::string& 
 std::vector<std::string> lines_of(const ImportPreview& preview, const Names& names) {
     std::vector<std::string> lines{photos_text(preview.fresh) + " would be brought in."};
     if (preview.first) {
-        lines.push_back("Taken from " + minute_text(*preview.first) + " to " +
-                        minute_text(*preview.last) + '.');
+        lines.push_back("Taken from " + day_and_minute(*preview.first) + " to " +
+                        day_and_minute(*preview.last) + '.');
     }
     for (const PhotosOfDevice& device : preview.devices) {
         lines.push_back("  " + photos_text(device.photos) + " by " + device_name(device.device));

@@ -5,6 +5,7 @@
 #include "indexer/image/codec.h"
 #include "indexer/image/measure.h"
 #include "indexer/intake/thumbnails.h"
+#include "indexer/metadata/header.h"
 #include "indexer/rules/flaws.h"
 #include "indexer/worker/confined.h"
 
@@ -51,7 +52,7 @@ FileFacts facts(const Decoded& decoded, const FileMetadata& metadata, const std:
 
 Examined Examiner::examine(std::span<const std::byte> bytes, FileKind kind,
                            const std::string& sha256) try {
-    const FileMetadata metadata = read_metadata_confined(bytes);
+    const FileMetadata metadata = read_metadata_confined(metadata_part(bytes));
     const auto hold = budget_.hold(decode_bytes(kind, metadata));
     Decoded decoded = decoder_.decode({bytes, metadata.orientation, measuring_edge});
     if (!decoded.ok()) return refusal(decoded.refused);

@@ -10,14 +10,17 @@
 #include "indexer/intake/time_left.h"
 #include "indexer/intake/twins.h"
 #include "indexer/intake/walk.h"
+#include "indexer/metadata/header.h"
 #include "indexer/rules/sorting.h"
 #include "indexer/worker/confined.h"
 
 namespace quarterturn {
 namespace {
 
+// Enough for what most files say of themselves, with a small picture.
+constexpr std::int64_t few_bytes = marked_front_bytes;
 // EXIF in a JPEG is at most 64 KB and stands at the front (EXIF 2.32 on APP1), behind little else.
-constexpr std::int64_t front_bytes = marked_front_bytes;
+constexpr std::int64_t front_bytes = 72 * 1024;
 // Threads that wait for each other after each file take as long for that as for a look at it.
 constexpr std::size_t at_once = 16;
 
@@ -44,7 +47,7 @@ class Glancer {
     Glimpsed glance(const FoundFile& found) const try {
         if (!may_be_photo(disk_, found.file)) return LeftAlone{};
         if (found.state.bytes > largest_photo_file) return too_large(found.state.bytes);
-        const Bytes front = disk_.read_front(found.file, front_bytes);
+        const Bytes front = disk_.read_front(found.file, few_bytes);
         const FileKind kind = sniff(front);
         if (!is_photo(kind)) {
             return std::visit([](auto what) -> Glimpsed { return what; },
@@ -66,13 +69,25 @@ class Glancer {
 
   private:
     Glimpse look_at(const FoundFile& found, const Bytes& front) const {
-        FileMetadata says = read_metadata_confined(front);
-        if (!says.taken) {
-            says = read_metadata_confined(disk_.read(found.file, largest_photo_file));
-        }
-        Glimpse glimpse = glimpse_of(says);
+        Glimpse glimpse = glimpse_of(what_is_said(found.file, front));
         glimpse.mark = twins_.mark(found.state.bytes, front);
         return glimpse;
+    }
+
+    // Reads on where the front does not hold it.
+    FileMetadata what_is_said(const Path& file, const Bytes& front) const {
+        if (const auto said = said_in_header(front)) return *said;
+        const Bytes more = disk_.read_front(file, front_bytes);
+        if (const auto said = said_in_header(more)) return *said;
+        FileMetadata says = read_metadata_confined(more);
+        if (says.taken) return says;
+        return read_metadata_confined(disk_.read(file, largest_photo_file));
+    }
+
+    static std::optional<FileMetadata> said_in_header(const Bytes& front) {
+        const auto header = jpeg_header_bytes(front);
+        if (!header) return std::nullopt;
+        return read_metadata_confined(std::span(front).first(*header));
     }
 
     static Glimpse glimpse_of(const FileMetadata& says) {

@@ -40,7 +40,7 @@ class PossibleTwins {
     std::set<std::int64_t> unreadable_;  // of photos of the library
 };
 
-// How much of the front is to be marked: no less than what is read to look at a photo.
-inline constexpr std::int64_t marked_front_bytes = 72 * 1024;
+// How much of the front is to be marked.
+inline constexpr std::int64_t marked_front_bytes = 16 * 1024;
 
 }  // namespace quarterturn

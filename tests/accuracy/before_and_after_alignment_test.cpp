@@ -134,7 +134,7 @@ bool done_otherwise(const TruePhoto& first, const TruePhoto& second) {
 }
 
 // ALIGNED_EVERY=1 lays all pairs, which takes as long as all other measures of accuracy together.
-int every_how_many() {
+int every_which_pair() {
     const char* said = std::getenv("ALIGNED_EVERY");
     return said == nullptr ? 3 : std::max(1, std::atoi(said));
 }
@@ -148,7 +148,7 @@ TEST(BeforeAndAfterAlignment, IsWithinItsLimitsWhereItIsSure) {
     for (const TruePhoto& first : photos) {
         for (const TruePhoto& second : photos) {
             if (&second <= &first || !done_otherwise(first, second)) continue;
-            if (met[first.row.at("angle")]++ % every_how_many() != 0) continue;
+            if (met[first.row.at("angle")]++ % every_which_pair() != 0) continue;
             const HeadAlignment laid = align_heads(finder, first.picture, second.picture);
             const std::string& file = first.row.at("file");
             const std::string& other = second.row.at("file");

@@ -12,7 +12,7 @@
 namespace quarterturn {
 namespace {
 
-cv::Mat read_back(const std::vector<std::byte>& file) {
+cv::Mat decoded_from(const std::vector<std::byte>& file) {
     const auto* first = reinterpret_cast<const uchar*>(file.data());
     return cv::imdecode(std::vector<uchar>(first, first + file.size()), cv::IMREAD_COLOR);
 }
@@ -54,8 +54,8 @@ const std::vector<cv::Size> sizes{
 TEST(Strips, OfAJpegAreTheSamePictureAsAJpegInOnePiece) {
     for (const cv::Size& size : sizes) {
         const cv::Mat picture = noise_of(size.width, size.height);
-        const cv::Mat whole = read_back(jpeg_bytes(picture, 92));
-        const cv::Mat read = read_back(jpeg_from_strips(picture));
+        const cv::Mat whole = decoded_from(jpeg_bytes(picture, 92));
+        const cv::Mat read = decoded_from(jpeg_from_strips(picture));
         ASSERT_EQ(read.size(), size);
         EXPECT_EQ(cv::norm(read, whole, cv::NORM_INF), 0) << size;
     }
@@ -64,7 +64,7 @@ TEST(Strips, OfAJpegAreTheSamePictureAsAJpegInOnePiece) {
 TEST(Strips, OfAPngLoseNothing) {
     for (const cv::Size& size : sizes) {
         const cv::Mat picture = noise_of(size.width, size.height);
-        const cv::Mat read = read_back(png_from_strips(picture));
+        const cv::Mat read = decoded_from(png_from_strips(picture));
         ASSERT_EQ(read.size(), size);
         EXPECT_EQ(cv::norm(read, picture, cv::NORM_INF), 0) << size;
     }

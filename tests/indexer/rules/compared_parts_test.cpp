@@ -13,7 +13,7 @@ namespace {
 
 using Lines = std::vector<std::string>;
 
-Recipe first_trial() {
+Recipe trial_of_recipe() {
     Recipe recipe;
     recipe.hair = "washed the evening before";
     recipe.parting = "side, on her left";
@@ -24,13 +24,13 @@ Recipe first_trial() {
 }
 
 TEST(ComparedParts, StandInWorkingOrderWithWhatStayed) {
-    Recipe second = first_trial();
+    Recipe second = trial_of_recipe();
     second.parting = "in the middle";
     second.accessory.clear();
     second.finish = "light spray";
     second.build.push_back({"Pin the twist", 8, {}});
     const std::vector<ComparedPart> expected{
-        {PartEdit::same, "Hair on the day", {first_trial().hair}, {first_trial().hair}},
+        {PartEdit::same, "Hair on the day", {trial_of_recipe().hair}, {trial_of_recipe().hair}},
         {PartEdit::changed, "Parting", {"side, on her left"}, {"in the middle"}},
         {PartEdit::same,
          "Step 1",
@@ -43,7 +43,7 @@ TEST(ComparedParts, StandInWorkingOrderWithWhatStayed) {
         {PartEdit::added, "Step 3, new", {}, {"Pin the twist (8 min)"}},
         {PartEdit::removed, "Accessory", {"leaf comb"}, {}},
         {PartEdit::added, "Finish", {}, {"light spray"}}};
-    EXPECT_EQ(compared_parts(first_trial(), second), expected);
+    EXPECT_EQ(compared_parts(trial_of_recipe(), second), expected);
 }
 
 TEST(ComparedParts, ALineDrawnElsewhereIsAChangeThoughTheWordsAreTheSame) {
@@ -58,9 +58,9 @@ TEST(ComparedParts, ALineDrawnElsewhereIsAChangeThoughTheWordsAreTheSame) {
 }
 
 TEST(ComparedParts, AnotherPhotoOfAStepIsSaid) {
-    Recipe is = first_trial();
+    Recipe is = trial_of_recipe();
     is.build[1].photos = {std::string(64, 'a')};
-    for (const ComparedPart& part : compared_parts(first_trial(), is)) {
+    for (const ComparedPart& part : compared_parts(trial_of_recipe(), is)) {
         if (part.edit == PartEdit::same) continue;
         EXPECT_EQ(part.what, "Step 2");
         EXPECT_NE(part.was, part.is);

@@ -37,9 +37,10 @@ Path picture_of(Library& library, const LikeOptions& options) {
 }
 
 std::vector<LikePair> found_like(Library& library, Decoder& decoder, const LikeOptions& options) {
-    if (options.pair) return pairs_like(library, find_pair(library, *options.pair));
+    const auto most = static_cast<std::size_t>(options.most.value_or(10));
+    if (options.pair) return pairs_like(library, find_pair(library, *options.pair), most);
     const auto angle = options.angle ? std::optional(angle_from(*options.angle)) : std::nullopt;
-    return pairs_like(library, decoder, picture_of(library, options), angle);
+    return pairs_like(library, decoder, picture_of(library, options), angle, most);
 }
 
 void refuse_unclear(const LikeOptions& options) {
@@ -89,8 +90,6 @@ Reply like(Session& session, const LikeOptions& options) {
     const auto decoder = make_confined_decoder();
     const MeasureReport report = measure_rest(library, *decoder);
     auto found = found_like(library, *decoder, options);
-    const auto most = static_cast<std::size_t>(options.most.value_or(10));
-    if (found.size() > most) found.resize(most);
     Reply reply = like_reply(library, found);
     if (keep_with) {
         library.history().record("kept a picture with a client", [&] {

@@ -63,6 +63,23 @@ class Verdicts {
     std::map<Key, Uses> known_;
 };
 
+using UsesOfPhotos = std::unordered_map<std::int64_t, Uses>;
+
+std::vector<std::vector<Use>> for_both(const UsesOfPhotos& uses, std::span<const Pair> pairs) {
+    const auto of = [&](PhotoId photo) {
+        const auto found = uses.find(photo.value);
+        return found == uses.end() ? Uses{} : found->second;
+    };
+    std::vector<std::vector<Use>> allowed(pairs.size());
+    for (std::size_t i = 0; i < pairs.size(); ++i) {
+        const Uses both = of(pairs[i].made.first) & of(pairs[i].made.second);
+        for (std::size_t use = 0; use < all_uses.size(); ++use) {
+            if (both[use]) allowed[i].push_back(all_uses[use]);
+        }
+    }
+    return allowed;
+}
+
 bool has(const std::vector<Against>& all, const Against& one) {
     return std::ranges::any_of(all, [&](const Against& other) { return other.words == one.words; });
 }
@@ -101,22 +118,25 @@ std::vector<std::string> against_both(PhotoGate& gate, const Photo& first, const
 std::vector<std::vector<Use>> allowed_uses(Library& library, std::span<const Pair> pairs, Date on) {
     PhotoGate gate = PhotoGate::for_many(library);
     Verdicts verdicts(gate, on);
-    std::unordered_map<std::int64_t, Uses> uses;
+    UsesOfPhotos uses;
     each_photo_of_pairs(library.database(), [&](const PhotoAtGate& at_gate) {
         uses.emplace(at_gate.photo.id.value, verdicts.of(at_gate));
     });
-    const auto of = [&](PhotoId photo) {
-        const auto found = uses.find(photo.value);
-        return found == uses.end() ? Uses{} : found->second;
-    };
-    std::vector<std::vector<Use>> allowed(pairs.size());
-    for (std::size_t i = 0; i < pairs.size(); ++i) {
-        const Uses both = of(pairs[i].made.first) & of(pairs[i].made.second);
-        for (std::size_t use = 0; use < all_uses.size(); ++use) {
-            if (both[use]) allowed[i].push_back(all_uses[use]);
-        }
-    }
-    return allowed;
+    return for_both(uses, pairs);
+}
+
+std::vector<std::vector<Use>> allowed_uses_of_few(Library& library, std::span<const Pair> pairs,
+                                                  Date on) {
+    std::vector<PhotoId> ids;
+    for (const Pair& pair : pairs) ids.insert(ids.end(), {pair.made.first, pair.made.second});
+    const std::vector<PhotoAtGate> at_gate = photos_at_gate(library.database(), ids);
+    std::vector<Photo> photos;
+    for (const PhotoAtGate& each : at_gate) photos.push_back(each.photo);
+    PhotoGate gate = PhotoGate::for_these(library, photos);
+    Verdicts verdicts(gate, on);
+    UsesOfPhotos uses;
+    for (const PhotoAtGate& each : at_gate) uses.emplace(each.photo.id.value, verdicts.of(each));
+    return for_both(uses, pairs);
 }
 
 }  // namespace quarterturn

@@ -19,5 +19,8 @@ std::vector<std::string> against_both(PhotoGate& gate, const Photo& first, const
 // however many pairs. A photo in which nobody has looked for a face counts as one that shows it.
 // Throws StoreError.
 std::vector<std::vector<Use>> allowed_uses(Library& library, std::span<const Pair> pairs, Date on);
+// The same where they are few: reads nothing of others.
+std::vector<std::vector<Use>> allowed_uses_of_few(Library& library, std::span<const Pair> pairs,
+                                                  Date on);
 
 }  // namespace quarterturn

@@ -3,13 +3,10 @@
 #include <algorithm>
 #include <set>
 
-#include "indexer/looks/pair_gate.h"
-#include "indexer/looks/shared_facts.h"
 #include "indexer/rules/hair_facts.h"
-#include "indexer/rules/pair_facts.h"
 #include "indexer/rules/pairing.h"
 #include "indexer/store/many_looks.h"
-#include "indexer/store/photos_with_words.h"
+#include "indexer/store/some_records.h"
 
 namespace quarterturn {
 namespace {
@@ -23,31 +20,39 @@ std::map<Row, Record> by_id(const std::vector<Record>& records) {
     return result;
 }
 
-// What all looks have in common, read once.
-struct Calendar {
-    explicit Calendar(Library& library)
-        : looks(by_id<LookId>(library.looks().all())),
-          weddings(by_id<WeddingId>(library.weddings().all())),
-          sittings(by_id<SittingId>(library.sittings().all())),
-          families(look_families(library.settings())) {}
-
-    std::map<LookId, Look> looks;
-    std::map<WeddingId, Wedding> weddings;
-    std::map<SittingId, Sitting> sittings;
-    std::vector<std::string> families;
-};
-
 // Of some looks, as their pairs are made from it.
 using LooksToPair = std::map<LookId, LookToPair>;
 
-void add_sittings(LookToPair& look, const Calendar& calendar) {
+std::set<SittingId> sittings_of(const LookToPair& look) {
     std::set<SittingId> ids(look.look.sittings.begin(), look.look.sittings.end());
     for (const Photo& photo : look.photos) {
         if (photo.tags.sitting) ids.insert(*photo.tags.sitting);
     }
-    for (const SittingId id : ids) {
-        const auto sitting = calendar.sittings.find(id);
-        if (sitting != calendar.sittings.end()) look.sittings.push_back(sitting->second);
+    return ids;
+}
+
+void add_sittings(Library& library, LooksToPair& looks) {
+    std::set<SittingId> ids;
+    for (const auto& [id, look] : looks) ids.merge(sittings_of(look));
+    const std::vector<SittingId> all(ids.begin(), ids.end());
+    const auto sittings = by_id<SittingId>(SomeRecords(library.database()).sittings(all));
+    for (auto& [id, look] : looks) {
+        for (const SittingId sitting : sittings_of(look)) {
+            const auto found = sittings.find(sitting);
+            if (found != sittings.end()) look.sittings.push_back(found->second);
+        }
+    }
+}
+
+void add_wedding_dates(Library& library, LooksToPair& looks) {
+    std::set<WeddingId> ids;
+    for (const auto& [id, look] : looks) {
+        if (look.look.wedding) ids.insert(*look.look.wedding);
+    }
+    const std::vector<WeddingId> all(ids.begin(), ids.end());
+    const auto weddings = by_id<WeddingId>(SomeRecords(library.database()).weddings(all));
+    for (auto& [id, look] : looks) {
+        if (look.look.wedding) look.wedding_date = weddings.at(*look.look.wedding).date;
     }
 }
 
@@ -68,51 +73,34 @@ void hand_out(LooksToPair& looks, const std::vector<Photo>& photos) {
     }
 }
 
-LooksToPair gather(Library& library, const Calendar& calendar, const std::vector<LookId>& ids) {
+LooksToPair gather(Library& library, const std::vector<LookId>& ids) {
     LooksToPair looks;
-    for (const LookId id : ids) {
-        LookToPair& own = looks[id];
-        own.look = calendar.looks.at(id);
-        if (own.look.wedding) own.wedding_date = calendar.weddings.at(*own.look.wedding).date;
+    for (Look& look : SomeRecords(library.database()).looks(ids)) {
+        const LookId id = look.id;
+        looks[id].look = std::move(look);
     }
     hand_out(looks, ManyLooks(library.database(), ids).photos());
     for (Pair& pair : library.pairs().places_of(ids)) {
         looks.at(pair.made.place.look).places.push_back(std::move(pair));
     }
-    for (auto& [id, look] : looks) add_sittings(look, calendar);
+    add_wedding_dates(library, looks);
+    add_sittings(library, looks);
     return looks;
 }
 
-void make_anew(Library& library, const Calendar& calendar, const std::vector<LookId>& ids) {
+void make_anew(Library& library, const std::vector<std::string>& families,
+               const std::vector<LookId>& ids) {
     const auto recipes = ManyLooks(library.database(), ids).recipes();
     std::map<LookId, LookFacts> facts;
     std::map<LookId, std::vector<MadePair>> pairs;
-    for (const auto& [id, look] : gather(library, calendar, ids)) {
+    for (const auto& [id, look] : gather(library, ids)) {
         const auto recipe = recipes.find(id);
         facts[id] = read_facts(look.look.name, recipe == recipes.end() ? Recipe{} : recipe->second,
-                               calendar.families);
+                               families);
         pairs[id] = make_pairs(look);
     }
     library.look_facts().keep_read(facts);
     library.pairs().keep_made(pairs);
-}
-
-// Answers of the search, for either photo of a pair.
-std::vector<bool> with_words(Library& library, const std::vector<Pair>& pairs,
-                             const std::string& words) {
-    const auto found = photos_with_words(library.database(), words);
-    if (!found) return std::vector<bool>(pairs.size(), true);
-    std::vector<bool> result;
-    result.reserve(pairs.size());
-    for (const Pair& pair : pairs) {
-        result.push_back(std::ranges::binary_search(*found, pair.made.first) ||
-                         std::ranges::binary_search(*found, pair.made.second));
-    }
-    return result;
-}
-
-bool blank(const std::string& words) {
-    return words.find_first_not_of(" \t\n") == std::string::npos;
 }
 
 Pair pair_there(Library& library, PairId id) {
@@ -141,42 +129,11 @@ void bring_pairs_up_to_date(Library& library) {
     std::vector<LookId> changed = library.pairs().to_make(looks_at_once);
     if (changed.empty()) return;
     Transaction transaction(library.database());
-    const Calendar calendar(library);
+    const std::vector<std::string> families = look_families(library.settings());
     for (; !changed.empty(); changed = library.pairs().to_make(looks_at_once)) {
-        make_anew(library, calendar, changed);
+        make_anew(library, families, changed);
     }
     transaction.commit();
-}
-
-PairWall::PairWall(Library& library, Date on) {
-    bring_pairs_up_to_date(library);
-    pairs_ = library.pairs().all();
-    const std::vector<Look> all_looks = library.looks().all();
-    const auto looks = by_id<LookId>(all_looks);
-    const auto facts = facts_of_looks(library, all_looks);
-    const auto uses = allowed_uses(library, pairs_, on);
-    const LookFacts none;
-    for (std::size_t i = 0; i < pairs_.size(); ++i) {
-        const MadePair& made = pairs_[i].made;
-        const auto own = facts.find(made.place.look);
-        auto values = facts_of_pair(made, looks.at(made.place.look).worn,
-                                    own == facts.end() ? none : own->second);
-        for (const Use use : uses[i]) values.emplace_back(Fact::use, word(use));
-        index_.add(values);
-    }
-}
-
-PairWall::Found PairWall::find(Library& library, const PairFilter& filter) const {
-    std::vector<bool> among = blank(filter.words) ? std::vector<bool>(pairs_.size(), true)
-                                                  : with_words(library, pairs_, filter.words);
-    for (std::size_t i = 0; i < pairs_.size(); ++i) {
-        if (pairs_[i].choice.refused != filter.refused) among[i] = false;
-    }
-    FoundPairs found = index_.find(filter.values, among);
-    Found result;
-    result.counts = std::move(found.counts);
-    for (const std::size_t place : found.places) result.pairs.push_back(pairs_[place]);
-    return result;
 }
 
 void choose_frames(Library& library, PairId id, std::optional<PhotoId> first,

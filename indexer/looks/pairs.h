@@ -14,12 +14,15 @@ namespace quarterturn {
 void bring_pairs_up_to_date(Library& library);
 
 // All pairs in memory, as they were when they were read, so that a change of the filter asks the
-// library for nothing but words.
+// library for nothing but words, and a change of the records for the looks that it is about.
 class PairWall {
   public:
     // Brings them up to date and reads them, with a fixed number of statements. Throws StoreError.
     // `on` is the day on which a use must be allowed to be counted.
     PairWall(Library& library, Date on);
+    // Reads what has changed since; `library` is the one that was read. Throws StoreError, and is
+    // as before then.
+    void bring_up_to_date(Library& library);
 
     struct Found {
         std::vector<Pair> pairs;  // by the date worn, the newest first
@@ -31,7 +34,20 @@ class PairWall {
     const std::vector<Pair>& pairs() const { return pairs_; }
 
   private:
+    using Values = std::vector<std::pair<Fact, std::string>>;
+    struct Read {
+        std::vector<Pair> pairs;
+        std::vector<Values> values;
+    };
+    Read read_again(Library& library, const std::vector<LookId>& looks) const;
+    void forget(const std::vector<LookId>& looks);
+    void take_in(Read fresh);
+
+    Date on_;
+    std::int64_t read_at_ = 0;  // the last change that is in it
     std::vector<Pair> pairs_;
+    std::vector<std::size_t> places_;  // of each in the index
+    std::vector<std::size_t> free_;    // in the index
     PairIndex index_;
 };
 

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <array>
 
+#include "indexer/store/some_records.h"
+
 namespace quarterturn {
 namespace {
 
@@ -43,14 +45,7 @@ LookFacts told_beside(const AllFacts& facts, const std::vector<const Look*>& her
     return told;
 }
 
-}  // namespace
-
-AllFacts facts_of_looks(Library& library) {
-    return facts_of_looks(library, library.looks().all());
-}
-
-AllFacts facts_of_looks(Library& library, const std::vector<Look>& all_looks) {
-    const AllFacts told = library.look_facts().all();
+AllFacts shared(const AllFacts& told, const std::vector<Look>& all_looks) {
     std::map<ClientId, std::vector<const Look*>> looks;
     for (const Look& look : all_looks) looks[look.client].push_back(&look);
     AllFacts facts = told;
@@ -65,6 +60,22 @@ AllFacts facts_of_looks(Library& library, const std::vector<Look>& all_looks) {
     }
     for (auto& [look, own] : facts) std::ranges::sort(own);
     return facts;
+}
+
+}  // namespace
+
+AllFacts facts_of_looks(Library& library) {
+    return facts_of_looks(library, library.looks().all());
+}
+
+AllFacts facts_of_looks(Library& library, const std::vector<Look>& all_looks) {
+    return shared(library.look_facts().all(), all_looks);
+}
+
+AllFacts facts_of_these_looks(Library& library, const std::vector<Look>& looks) {
+    std::vector<LookId> ids;
+    for (const Look& look : looks) ids.push_back(look.id);
+    return shared(SomeRecords(library.database()).facts(ids), looks);
 }
 
 }  // namespace quarterturn

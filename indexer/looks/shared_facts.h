@@ -12,7 +12,9 @@ namespace quarterturn {
 // those of the other looks of the same client in a sitting of both. With two statements. Throws
 // StoreError.
 std::map<LookId, LookFacts> facts_of_looks(Library& library);
-// The same for a caller who has read all looks.
+// Of these, and nothing of others: all looks of some clients.
+std::map<LookId, LookFacts> facts_of_these_looks(Library& library, const std::vector<Look>& looks);
+// The same as of all for a caller who has read all looks.
 std::map<LookId, LookFacts> facts_of_looks(Library& library, const std::vector<Look>& all_looks);
 
 }  // namespace quarterturn

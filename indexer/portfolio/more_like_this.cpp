@@ -1,5 +1,8 @@
 #include "indexer/portfolio/more_like_this.h"
 
+#include <algorithm>
+#include <array>
+#include <span>
 #include <stdexcept>
 
 #include "indexer/image/hair_look.h"
@@ -11,6 +14,7 @@
 #include "indexer/portfolio/inspiration.h"
 #include "indexer/portfolio/pair_figures.h"
 #include "indexer/store/hair_look_table.h"
+#include "indexer/store/some_records.h"
 
 namespace quarterturn {
 namespace {
@@ -35,33 +39,44 @@ Measured measure_one(Library& library, Decoder& decoder, const Photo& photo) {
     return {describe_hair(hair_finder_of_this_thread(), bgr), {}};
 }
 
-bool is_candidate(const Pair& pair, std::optional<LookId> but, std::optional<Angle> angle) {
-    const PairPlace& place = pair.made.place;
-    return !pair.choice.refused && place.look != but && (!angle || place.angle == angle);
-}
+constexpr std::size_t fewest_looked_at = 256;
 
-using HairLooks = std::map<PhotoId, HairLook>;
-using FactsOfLooks = std::map<LookId, LookFacts>;
-
-HairLooks hair_looks_from(Library& library, std::optional<Angle> angle) {
-    HairLookTable table = hair_looks_of(library);
-    return angle ? table.of_pairs_from(*angle) : table.all();
-}
-
-std::vector<LikeCandidate> candidates(Library& library, const FactsOfLooks& facts,
-                                      const HairLooks& hair, std::optional<LookId> but,
+std::vector<LikeCandidate> candidates(Library& library, std::optional<LookId> but,
                                       std::optional<Angle> angle) {
     std::vector<LikeCandidate> result;
-    for (const Pair& pair : library.pairs().all()) {
-        if (!is_candidate(pair, but, angle)) continue;
-        LikeCandidate candidate{pair.id, pair.made.place.look, {}, {}};
-        const auto own_facts = facts.find(candidate.look);
-        if (own_facts != facts.end()) candidate.facts = own_facts->second;
-        const auto own_hair = hair.find(pair.made.second);
-        if (own_hair != hair.end()) candidate.hair = own_hair->second;
-        result.push_back(std::move(candidate));
+    for (PairHair& pair : hair_looks_of(library).of_pairs(angle)) {
+        if (pair.look == but) continue;
+        result.push_back({pair.pair, pair.look, {}, std::move(pair.hair)});
     }
     return result;
+}
+
+void add_facts(Library& library, std::span<LikeCandidate> candidates) {
+    std::vector<LookId> ids;
+    for (const LikeCandidate& candidate : candidates) ids.push_back(candidate.look);
+    const auto looks = SomeRecords(library.database()).looks_of_clients_of(ids);
+    const auto facts = facts_of_these_looks(library, looks);
+    for (LikeCandidate& candidate : candidates) {
+        const auto own = facts.find(candidate.look);
+        if (own != facts.end()) candidate.facts = own->second;
+    }
+}
+
+// Facts only ever make a pair less like, so that those of the likest by picture are read first, and
+// of no others once none of them can come before the last that is wanted.
+std::vector<LikePair> likest_of(Library& library, const LookFacts& facts, const HairLook& hair,
+                                std::vector<LikeCandidate> all, std::size_t at_most) {
+    const std::vector<double> least = order_by_least_unlikeness(hair, all);
+    std::size_t looked_at = 0;
+    for (std::size_t next = std::max(at_most, fewest_looked_at);; next *= 2) {
+        const std::size_t until = std::min(next, all.size());
+        add_facts(library, std::span(all).subspan(looked_at, until - looked_at));
+        looked_at = until;
+        auto likest = more_like(facts, hair, std::span(all).first(looked_at), at_most);
+        const bool done = looked_at == all.size() ||
+                          (likest.size() == at_most && likest.back().unlikeness < least[looked_at]);
+        if (done) return likest;
+    }
 }
 
 }  // namespace
@@ -101,18 +116,20 @@ MeasureReport measure_hair(Library& library, Decoder& decoder,
     return report;
 }
 
-std::vector<LikePair> pairs_like(Library& library, const Pair& pair) {
+std::vector<LikePair> pairs_like(Library& library, const Pair& pair, std::size_t at_most) {
     bring_pairs_up_to_date(library);
     const PairPlace& place = pair.made.place;
-    const HairLooks hair = hair_looks_from(library, place.angle);
-    FactsOfLooks facts = facts_of_looks(library);
-    const auto others = candidates(library, facts, hair, place.look, place.angle);
-    const auto own = hair.find(pair.made.second);
-    return more_like(facts[place.look], own == hair.end() ? HairLook{} : own->second, others);
+    const std::array own{place.look};
+    const auto facts =
+        facts_of_these_looks(library, SomeRecords(library.database()).looks_of_clients_of(own));
+    const auto told = facts.find(place.look);
+    return likest_of(library, told == facts.end() ? LookFacts{} : told->second,
+                     hair_looks_of(library).of(pair.made.second),
+                     candidates(library, place.look, place.angle), at_most);
 }
 
 std::vector<LikePair> pairs_like(Library& library, Decoder& decoder, const Path& picture,
-                                 std::optional<Angle> angle) {
+                                 std::optional<Angle> angle, std::size_t at_most) {
     HeadFinder finder;
     const HairLook hair = describe_hair(finder, small_picture_in(library, decoder, picture));
     if (!hair.told()) {
@@ -120,9 +137,7 @@ std::vector<LikePair> pairs_like(Library& library, Decoder& decoder, const Path&
                                  ": use a picture in which it stands free of the border.");
     }
     bring_pairs_up_to_date(library);
-    return more_like({}, hair,
-                     candidates(library, facts_of_looks(library), hair_looks_from(library, angle),
-                                std::nullopt, angle));
+    return likest_of(library, {}, hair, candidates(library, std::nullopt, angle), at_most);
 }
 
 }  // namespace quarterturn

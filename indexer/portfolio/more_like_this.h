@@ -24,8 +24,9 @@ MeasureReport measure_hair(Library& library, Decoder& decoder,
                            std::stop_token stop = {});
 
 // By facts and by picture; pairs of the same look are left out, and so are those that she refused.
-// Only what was measured is compared by picture. Throws StoreError.
-std::vector<LikePair> pairs_like(Library& library, const Pair& pair);
+// Only what was measured is compared by picture. The likest first, so many at most. Throws
+// StoreError.
+std::vector<LikePair> pairs_like(Library& library, const Pair& pair, std::size_t at_most);
 
 // A picture from elsewhere, small and upright by its EXIF orientation. Throws DiskError when the
 // file cannot be read, and std::runtime_error with a sentence when it is no picture.
@@ -35,6 +36,6 @@ cv::Mat small_picture_in(Library& library, Decoder& decoder, const Path& file);
 // Throws DiskError when the file cannot be read, and std::runtime_error with a sentence when it is
 // no picture or shows no head that can be found.
 std::vector<LikePair> pairs_like(Library& library, Decoder& decoder, const Path& picture,
-                                 std::optional<Angle> angle);
+                                 std::optional<Angle> angle, std::size_t at_most);
 
 }  // namespace quarterturn

@@ -1,8 +1,10 @@
 #include "indexer/rules/likeness.h"
 
 #include <algorithm>
+#include <bitset>
 #include <cmath>
-#include <set>
+#include <span>
+#include <unordered_map>
 
 namespace quarterturn {
 namespace {
@@ -33,25 +35,33 @@ double carried(const Shares& one, const Shares& other, std::size_t from, std::si
     return sum;
 }
 
-struct Comparison {
+LookFacts shared_facts(const LookFacts& one, const LookFacts& other) {
     LookFacts shared;
+    for (const LookFact& fact : one) {
+        for (const LookFact& more : other) {
+            if (more.fact == fact.fact && more.value == fact.value) shared.push_back(fact);
+        }
+    }
+    return shared;
+}
+
+struct Comparison {
+    bool share = false;
     int differing = 0;  // facts that both have, with no value in common
 };
 
+// Asked of every candidate: without a copy of anything.
 Comparison compare_facts(const LookFacts& one, const LookFacts& other) {
-    Comparison comparison;
-    std::set<Fact> both, alike;
+    std::bitset<all_facts.size()> both, alike;
     for (const LookFact& fact : one) {
+        const auto number = static_cast<std::size_t>(fact.fact);
         for (const LookFact& more : other) {
             if (more.fact != fact.fact) continue;
-            both.insert(fact.fact);
-            if (more.value != fact.value) continue;
-            alike.insert(fact.fact);
-            comparison.shared.push_back(fact);
+            both.set(number);
+            if (more.value == fact.value) alike.set(number);
         }
     }
-    comparison.differing = static_cast<int>(both.size() - alike.size());
-    return comparison;
+    return {alike.any(), static_cast<int>(both.count() - alike.count())};
 }
 
 std::string fact_reason(const LookFact& fact) {
@@ -89,23 +99,40 @@ std::vector<std::string> picture_reasons(const HairDistance& distance) {
     return reasons;
 }
 
-std::optional<LikePair> judge(const LookFacts& facts, const HairLook& hair,
-                              const LikeCandidate& candidate) {
+bool by_picture(const HairLook& hair, const LikeCandidate& candidate) {
+    return hair.told() && candidate.hair.told();
+}
+
+double without_facts(const HairLook& hair, const LikeCandidate& candidate) {
+    constexpr double unseen = 2;  // as unlike as another hairdo, until it is seen
+    return by_picture(hair, candidate) ? distance_between(hair, candidate.hair).whole() : unseen;
+}
+
+std::optional<double> unlikeness_of(const LookFacts& facts, const HairLook& hair,
+                                    const LikeCandidate& candidate) {
     constexpr double step_of_fact = 0.5;
     const Comparison comparison = compare_facts(facts, candidate.facts);
-    const bool by_picture = hair.told() && candidate.hair.told();
-    if (!by_picture && comparison.shared.empty()) return std::nullopt;
-    LikePair like{candidate.pair, step_of_fact * comparison.differing, {}};
-    for (const LookFact& fact : comparison.shared) like.reasons.push_back(fact_reason(fact));
-    if (!by_picture) {
-        like.unlikeness += 2;  // as unlike as another hairdo, until it is seen
-        return like;
-    }
-    const HairDistance distance = distance_between(hair, candidate.hair);
-    like.unlikeness += distance.whole();
-    for (std::string& reason : picture_reasons(distance)) like.reasons.push_back(std::move(reason));
-    return like;
+    if (!by_picture(hair, candidate) && !comparison.share) return std::nullopt;
+    return step_of_fact * comparison.differing + without_facts(hair, candidate);
 }
+
+std::vector<std::string> reasons_of(const LookFacts& facts, const HairLook& hair,
+                                    const LikeCandidate& candidate) {
+    std::vector<std::string> reasons;
+    for (const LookFact& fact : shared_facts(facts, candidate.facts)) {
+        reasons.push_back(fact_reason(fact));
+    }
+    if (!by_picture(hair, candidate)) return reasons;
+    for (std::string& reason : picture_reasons(distance_between(hair, candidate.hair))) {
+        reasons.push_back(std::move(reason));
+    }
+    return reasons;
+}
+
+struct Likest {
+    double unlikeness = 0;
+    const LikeCandidate* candidate = nullptr;
+};
 
 }  // namespace
 
@@ -125,20 +152,45 @@ HairDistance distance_between(const HairLook& one, const HairLook& other) {
 }
 
 std::vector<LikePair> more_like(const LookFacts& facts, const HairLook& hair,
-                                const std::vector<LikeCandidate>& candidates) {
-    std::map<LookId, LikePair> likest;
+                                std::span<const LikeCandidate> candidates, std::size_t at_most) {
+    std::unordered_map<std::int64_t, Likest> of_looks;
     for (const LikeCandidate& candidate : candidates) {
-        auto like = judge(facts, hair, candidate);
-        if (!like) continue;
-        const auto [place, is_new] = likest.try_emplace(candidate.look, *like);
-        const bool liker = like->unlikeness < place->second.unlikeness;
-        if (!is_new && liker) place->second = std::move(*like);
+        const auto unlikeness = unlikeness_of(facts, hair, candidate);
+        if (!unlikeness) continue;
+        const Likest likest{*unlikeness, &candidate};
+        const auto [place, is_new] = of_looks.try_emplace(candidate.look.value, likest);
+        if (!is_new && likest.unlikeness < place->second.unlikeness) place->second = likest;
     }
+    std::vector<Likest> order;
+    order.reserve(of_looks.size());
+    for (const auto& [look, likest] : of_looks) order.push_back(likest);
+    const auto wanted = static_cast<std::ptrdiff_t>(std::min(at_most, order.size()));
+    std::ranges::partial_sort(order, order.begin() + wanted, {}, [](const Likest& likest) {
+        return std::pair(likest.unlikeness, likest.candidate->pair);
+    });
     std::vector<LikePair> pairs;
-    for (auto& [look, like] : likest) pairs.push_back(std::move(like));
-    std::ranges::sort(pairs, {},
-                      [](const LikePair& pair) { return std::pair(pair.unlikeness, pair.pair); });
+    for (const Likest& likest : std::span(order).first(static_cast<std::size_t>(wanted))) {
+        pairs.push_back({likest.candidate->pair, likest.unlikeness,
+                         reasons_of(facts, hair, *likest.candidate)});
+    }
     return pairs;
+}
+
+std::vector<double> order_by_least_unlikeness(const HairLook& hair,
+                                              std::vector<LikeCandidate>& candidates) {
+    std::vector<std::pair<double, std::size_t>> order;
+    for (const LikeCandidate& candidate : candidates) {
+        order.emplace_back(without_facts(hair, candidate), order.size());
+    }
+    std::ranges::sort(order);
+    std::vector<double> least;
+    std::vector<LikeCandidate> ordered;
+    for (const auto& [unlikeness, place] : order) {
+        least.push_back(unlikeness);
+        ordered.push_back(std::move(candidates[place]));
+    }
+    candidates = std::move(ordered);
+    return least;
 }
 
 }  // namespace quarterturn

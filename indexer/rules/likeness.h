@@ -1,8 +1,10 @@
 #pragma once
 // Which pairs are most like a picture or another pair, and why.
 
+#include <limits>
 #include <map>
 #include <optional>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -40,10 +42,16 @@ struct LikePair {
         reasons;  // "low bun as well", "hair of the same colour", the first first
 };
 
-// The likest first; of each look only its likest pair. By the picture, where both are told, and by
-// facts: half a step for each fact that both have with no value in common. What can be compared in
-// neither way is left out. `facts` is empty for a picture from elsewhere.
+// The likest first, so many at most; of each look only its likest pair. By the picture, where both
+// are told, and by facts: half a step for each fact that both have with no value in common. What
+// can be compared in neither way is left out. `facts` is empty for a picture from elsewhere.
 std::vector<LikePair> more_like(const LookFacts& facts, const HairLook& hair,
-                                const std::vector<LikeCandidate>& candidates);
+                                std::span<const LikeCandidate> candidates,
+                                std::size_t at_most = std::numeric_limits<std::size_t>::max());
+
+// Puts them into the order of what they cannot be more alike than, whatever their facts are, and
+// answers that of each.
+std::vector<double> order_by_least_unlikeness(const HairLook& hair,
+                                              std::vector<LikeCandidate>& candidates);
 
 }  // namespace quarterturn

@@ -7,14 +7,29 @@
 namespace quarterturn {
 
 void PairIndex::add(const std::vector<std::pair<Fact, std::string>>& values) {
-    const auto place = static_cast<std::uint32_t>(size_++);
+    put(size_++, values);
+}
+
+void PairIndex::put(std::size_t at, const std::vector<std::pair<Fact, std::string>>& values) {
+    const auto place = static_cast<std::uint32_t>(at);
     for (const auto& [fact, value] : values) {
         Numbered& own = facts_[fact];
         const auto [number, is_new] =
             own.numbers.try_emplace(value, static_cast<std::uint32_t>(own.places.size()));
         if (is_new) own.places.emplace_back();
         Places& places = own.places[number->second];
-        if (places.empty() || places.back() != place) places.push_back(place);
+        const auto from = std::ranges::lower_bound(places, place);
+        if (from == places.end() || *from != place) places.insert(from, place);
+    }
+}
+
+void PairIndex::take_out(std::size_t at) {
+    const auto place = static_cast<std::uint32_t>(at);
+    for (auto& [fact, own] : facts_) {
+        for (Places& places : own.places) {
+            const auto from = std::ranges::lower_bound(places, place);
+            if (from != places.end() && *from == place) places.erase(from);
+        }
     }
 }
 
@@ -57,6 +72,7 @@ FoundPairs PairIndex::find(const FactValues& filter, const std::vector<bool>& am
             return looked_at(place) && (failed[place] == 0 || only_by_this);
         };
         for (const auto& [value, number] : numbered.numbers) {
+            if (numbered.places[number].empty()) continue;  // those that had it were taken out
             found.counts[fact][value] =
                 static_cast<int>(std::ranges::count_if(numbered.places[number], counts));
         }

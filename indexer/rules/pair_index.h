@@ -12,7 +12,7 @@
 namespace quarterturn {
 
 // For each fact and value the number of pairs that have it and pass the filters of all other facts;
-// values of none are there with 0, so that a list of them does not jump.
+// values that pass none are there with 0, so that a list of them does not jump.
 using FactCounts = std::map<Fact, std::map<std::string, int>>;
 
 struct FoundPairs {
@@ -26,6 +26,10 @@ class PairIndex {
     // A pair with these values; a fact may be missing, or be there with several.
     void add(const std::vector<std::pair<Fact, std::string>>& values);
     std::size_t size() const { return size_; }
+    // The same for a place that was taken out.
+    void put(std::size_t place, const std::vector<std::pair<Fact, std::string>>& values);
+    // It counts nowhere any more, and nothing finds it but a filter without values.
+    void take_out(std::size_t place);
 
     // Case (A to Z), '-' and '_' do not matter in the values of the filter.
     // Of the pairs that `among` says are to be looked at; empty: of all.

@@ -33,22 +33,17 @@ HairLook::Shares shares_from_hex(const std::string& text) {
     return shares;
 }
 
-const std::string select_hair_looks =
-    "SELECT photo, colour, texture, shape FROM hair_look JOIN photo ON photo.id = "
-    "hair_look.photo WHERE version = ? AND photo.mirrored = hair_look.mirrored "
-    "AND photo.binned IS NULL";
+// Of the version, and as the photo is shown now.
+const std::string that_hold = "version = ? AND hair_look.mirrored = photo.mirrored";
 
-std::map<PhotoId, HairLook> hair_looks_in(Statement& rows) {
-    std::map<PhotoId, HairLook> looks;
-    while (rows.step()) {
-        PhotoId photo;
-        std::string colour, texture, shape;
-        rows.read(photo, colour, texture, shape);
-        looks.emplace(photo, HairLook{shares_from_hex(colour), shares_from_hex(texture),
-                                      shares_from_hex(shape)});
+struct HexShares {
+    std::optional<std::string> colour, texture, shape;
+
+    HairLook look() const {
+        if (!shape) return {};
+        return {shares_from_hex(*colour), shares_from_hex(*texture), shares_from_hex(*shape)};
     }
-    return looks;
-}
+};
 
 }  // namespace
 
@@ -60,15 +55,36 @@ void HairLookTable::keep(const Photo& photo, const HairLook& look) {
         shares_as_hex(look.texture), shares_as_hex(look.shape));
 }
 
-std::map<PhotoId, HairLook> HairLookTable::all() {
-    Statement rows(*database_, select_hair_looks);
-    return hair_looks_in(rows.with(version_));
+HairLook HairLookTable::of(PhotoId photo) {
+    return Statement(*database_,
+                     "SELECT colour, texture, shape FROM hair_look JOIN photo ON photo.id = "
+                     "hair_look.photo WHERE " +
+                         that_hold + " AND binned IS NULL AND photo = ?")
+        .with(version_, photo)
+        .first([](const Statement& row) {
+            HexShares hex;
+            row.read(hex.colour, hex.texture, hex.shape);
+            return hex.look();
+        })
+        .value_or(HairLook{});
 }
 
-std::map<PhotoId, HairLook> HairLookTable::of_pairs_from(Angle angle) {
+std::vector<PairHair> HairLookTable::of_pairs(std::optional<Angle> angle) {
     Statement rows(*database_,
-                   select_hair_looks + " AND photo IN (SELECT second FROM pair WHERE angle = ?)");
-    return hair_looks_in(rows.with(version_, angle));
+                   "SELECT pair.id, pair.look, colour, texture, shape FROM pair "
+                   "CROSS JOIN photo ON photo.id = second LEFT JOIN hair_look ON "
+                   "hair_look.photo = second AND " +
+                       that_hold +
+                       " WHERE NOT refused AND pair.angle = coalesce(?, pair.angle) AND "
+                       "photo.binned IS NULL AND first NOT IN (SELECT id FROM photo WHERE binned "
+                       "IS NOT NULL) ORDER BY worn_on DESC, pair.id DESC");
+    return rows.with(version_, angle).rows([](const Statement& row) {
+        PairHair pair;
+        HexShares hex;
+        row.read(pair.pair, pair.look, hex.colour, hex.texture, hex.shape);
+        pair.hair = hex.look();
+        return pair;
+    });
 }
 
 std::vector<PhotoId> HairLookTable::still_to_measure() {

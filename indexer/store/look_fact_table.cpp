@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "indexer/store/some_records.h"
 #include "indexer/store/statement.h"
 #include "indexer/store/text.h"
 
@@ -75,6 +76,12 @@ void LookFactTable::say(LookId look, Fact fact, std::span<const std::string> val
 LookFacts LookFactTable::of(LookId look) {
     Statement rows(*database_, select_facts + " WHERE look = ?");
     return facts_in(rows.with(look))[look];
+}
+
+std::map<LookId, LookFacts> SomeRecords::facts(std::span<const LookId> looks) {
+    Statement rows(*database_, select_facts + " WHERE look IN (SELECT value FROM json_each(?))");
+    const std::string list = json_list(looks);
+    return facts_in(rows.with(list));
 }
 
 std::map<LookId, LookFacts> LookFactTable::all() {

@@ -54,6 +54,12 @@ std::vector<Look> by_client(std::vector<Look> looks, const std::vector<Client>& 
     return looks;
 }
 
+std::vector<Look> by_name(SomeRecords& records, std::vector<Look> looks) {
+    std::vector<ClientId> whose;
+    for (const Look& look : looks) whose.push_back(look.client);
+    return by_client(std::move(looks), records.clients(whose));
+}
+
 }  // namespace
 
 LookId LookTable::add(const Look& look) {
@@ -130,10 +136,24 @@ std::vector<Look> SomeRecords::looks_of(std::span<const WeddingId> weddings,
                             "(SELECT look FROM look_sitting WHERE sitting IN "
                             "(SELECT value FROM json_each(?)))" +
                             looks_in_order);
-    std::vector<Look> looks = looks_in(statement.with(of_weddings, of_sittings));
-    std::vector<ClientId> whose;
-    for (const Look& look : looks) whose.push_back(look.client);
-    return by_client(std::move(looks), clients(whose));
+    return by_name(*this, looks_in(statement.with(of_weddings, of_sittings)));
+}
+
+std::vector<Look> SomeRecords::looks(std::span<const LookId> ids) {
+    const std::string list = json_list(ids);
+    Statement statement(
+        *database_,
+        select_looks + "WHERE look.id IN (SELECT value FROM json_each(?))" + looks_in_order);
+    return by_name(*this, looks_in(statement.with(list)));
+}
+
+std::vector<Look> SomeRecords::looks_of_clients_of(std::span<const LookId> looks) {
+    const std::string list = json_list(looks);
+    Statement statement(*database_, select_looks +
+                                        "WHERE client IN (SELECT client FROM look WHERE id IN "
+                                        "(SELECT value FROM json_each(?)))" +
+                                        looks_in_order);
+    return by_name(*this, looks_in(statement.with(list)));
 }
 
 std::map<LookId, ClientId> SomeRecords::clients_of(std::span<const LookId> looks) {

@@ -1,5 +1,6 @@
 #include "indexer/store/pair_table.h"
 
+#include "indexer/store/some_records.h"
 #include "indexer/store/statement.h"
 
 namespace quarterturn {
@@ -8,6 +9,7 @@ namespace {
 const std::string select_pairs =
     "SELECT id, look, kind, number, angle, first, second, first_note, second_note, worn_on, "
     "chosen_first, chosen_second, pinned, refused, first_gone, second_gone FROM pair ";
+const std::string by_day_worn = "ORDER BY worn_on DESC, id DESC";
 const std::string in_bin = "IN (SELECT id FROM photo WHERE binned IS NOT NULL) ";
 const std::string that_are_there =
     "first IS NOT NULL AND second IS NOT NULL AND first NOT " + in_bin + "AND second NOT " + in_bin;
@@ -77,8 +79,7 @@ void PairTable::keep_made(const std::map<LookId, std::vector<MadePair>>& made) {
 }
 
 std::vector<Pair> PairTable::all() {
-    Statement rows(*database_,
-                   select_pairs + "WHERE " + that_are_there + "ORDER BY worn_on DESC, id DESC");
+    Statement rows(*database_, select_pairs + "WHERE " + that_are_there + by_day_worn);
     return rows.rows(pair_in);
 }
 
@@ -125,6 +126,14 @@ void PairTable::choose(PairId id, const PairChoice& choice) {
                "first_gone = ?, second_gone = ? WHERE id = ?",
                choice.first, choice.second, choice.pinned, choice.refused, choice.first_gone,
                choice.second_gone, id);
+}
+
+std::vector<Pair> SomeRecords::pairs(std::span<const LookId> looks) {
+    Statement rows(*database_, select_pairs +
+                                   "WHERE look IN (SELECT value FROM json_each(?)) AND " +
+                                   that_are_there + by_day_worn);
+    const std::string ids = json_list(looks);
+    return rows.with(ids).rows(pair_in);
 }
 
 }  // namespace quarterturn

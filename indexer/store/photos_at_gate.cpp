@@ -4,16 +4,16 @@
 #include <map>
 
 #include "indexer/store/credit_table.h"
+#include "indexer/store/some_records.h"
 #include "indexer/store/statement.h"
 
 namespace quarterturn {
 namespace {
 
-// "SELECT photo, what FROM …", in the order of photos.
+// Of "SELECT photo, what FROM …", in the order of photos.
 template <class What>
-std::map<PhotoId, std::vector<What>> all_by_photo(Database& database, const std::string& sql) {
+std::map<PhotoId, std::vector<What>> by_photo(Statement& rows) {
     std::map<PhotoId, std::vector<What>> all;
-    Statement rows(database, sql);
     while (rows.step()) {
         PhotoId photo;
         What what{};
@@ -40,31 +40,69 @@ void read_photo(const Statement& row, PhotoAtGate& at_gate) {
     if (front) photo.head_signs = {*front, left.value_or(false), right.value_or(false)};
 }
 
-}  // namespace
+// What lies beside the photos themselves, of all or of some.
+struct BesidePhotos {
+    std::map<PhotoId, std::vector<ClientId>> shown;
+    std::map<PhotoId, Seen> seen;
+    std::map<PhotoId, std::vector<Use>> licensed;
+};
 
-void each_photo_of_pairs(Database& database, const std::function<void(const PhotoAtGate&)>& see) {
-    const auto shown = all_by_photo<ClientId>(
-        database, "SELECT photo, client FROM photo_shown ORDER BY photo, place");
-    const auto seen = CreditTable(database).all_seen();
-    const auto licensed =
-        all_by_photo<Use>(database, "SELECT photo, use FROM photo_licence ORDER BY photo");
-    Statement rows(
-        database,
-        "SELECT photo.id, look, sitting, angle, mirrored, frontal_face, profile_to_left, "
-        "profile_to_right, whose, photo_credit.name, valid_until, line "
-        "FROM photo_credit CROSS JOIN photo ON photo.id = photo_credit.photo "
-        "WHERE photo_credit.photo IN (SELECT first FROM pair UNION ALL SELECT second FROM pair) "
-        "AND photo.binned IS NULL AND photo.sha256 NOT IN (SELECT sha256 FROM inspiration) ORDER "
-        "BY photo_credit.photo");
+const std::string some_of_them = "WHERE photo IN (SELECT value FROM json_each(?)) ";
+
+std::string select_shown(const std::string& of) {
+    return "SELECT photo, client FROM photo_shown " + of + "ORDER BY photo, place";
+}
+
+std::string select_licensed(const std::string& of) {
+    return "SELECT photo, use FROM photo_licence " + of + "ORDER BY photo";
+}
+
+std::string select_at_gate(const std::string& photos) {
+    return "SELECT photo.id, look, sitting, angle, mirrored, frontal_face, profile_to_left, "
+           "profile_to_right, whose, photo_credit.name, valid_until, line "
+           "FROM photo_credit CROSS JOIN photo ON photo.id = photo_credit.photo "
+           "WHERE photo_credit.photo IN (" +
+           photos +
+           ") AND photo.binned IS NULL AND photo.sha256 NOT IN (SELECT sha256 FROM inspiration) "
+           "ORDER BY photo_credit.photo";
+}
+
+void see_each(Statement& rows, const BesidePhotos& beside,
+              const std::function<void(const PhotoAtGate&)>& see) {
     PhotoAtGate at_gate;
     while (rows.step()) {
         read_photo(rows, at_gate);
-        at_gate.photo.tags.shown = of(at_gate.photo.id, shown);
-        at_gate.seen = of(at_gate.photo.id, seen);
-        at_gate.credit.licensed = of(at_gate.photo.id, licensed);
+        at_gate.photo.tags.shown = of(at_gate.photo.id, beside.shown);
+        at_gate.seen = of(at_gate.photo.id, beside.seen);
+        at_gate.credit.licensed = of(at_gate.photo.id, beside.licensed);
         std::ranges::sort(at_gate.credit.licensed);
         see(at_gate);
     }
+}
+
+}  // namespace
+
+void each_photo_of_pairs(Database& database, const std::function<void(const PhotoAtGate&)>& see) {
+    Statement shown(database, select_shown(""));
+    Statement licensed(database, select_licensed(""));
+    const BesidePhotos beside{by_photo<ClientId>(shown), CreditTable(database).all_seen(),
+                              by_photo<Use>(licensed)};
+    Statement rows(database,
+                   select_at_gate("SELECT first FROM pair UNION ALL SELECT second FROM pair"));
+    see_each(rows, beside, see);
+}
+
+std::vector<PhotoAtGate> photos_at_gate(Database& database, std::span<const PhotoId> photos) {
+    const std::string list = json_list(photos);
+    Statement shown(database, select_shown(some_of_them));
+    Statement licensed(database, select_licensed(some_of_them));
+    const BesidePhotos beside{by_photo<ClientId>(shown.with(list)),
+                              SomeRecords(database).seen(photos),
+                              by_photo<Use>(licensed.with(list))};
+    Statement rows(database, select_at_gate("SELECT value FROM json_each(?)"));
+    std::vector<PhotoAtGate> at_gate;
+    see_each(rows.with(list), beside, [&](const PhotoAtGate& photo) { at_gate.push_back(photo); });
+    return at_gate;
 }
 
 }  // namespace quarterturn

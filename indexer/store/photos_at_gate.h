@@ -1,6 +1,8 @@
 #pragma once
 
 #include <functional>
+#include <span>
+#include <vector>
 
 #include "indexer/record/credit.h"
 #include "indexer/record/photo.h"
@@ -22,5 +24,7 @@ struct PhotoAtGate {
 // four statements, however many there are. What `see` is given holds until it returns. Throws
 // StoreError.
 void each_photo_of_pairs(Database& database, const std::function<void(const PhotoAtGate&)>& see);
+// The same of those among these.
+std::vector<PhotoAtGate> photos_at_gate(Database& database, std::span<const PhotoId> photos);
 
 }  // namespace quarterturn

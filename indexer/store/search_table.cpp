@@ -67,25 +67,29 @@ std::string conditions_of(const PhotoSearch& search) {
 
 // In the order of their numbers.
 PhotoIds photos_with(Database& database, const WordQuery& query) {
-    const std::string sql = std::string(
-                                "WITH hit (kind, record) AS MATERIALIZED "
-                                "(SELECT rowid % 8, rowid / 8 FROM words WHERE ") +
-                            query.condition +
-                            "), person (id) AS (SELECT record FROM hit WHERE kind = 1), "
-                            "wedding_hit (id) AS (SELECT record FROM hit WHERE kind = 2) "
-                            "SELECT record FROM hit WHERE kind = 0 "
-                            "UNION SELECT id FROM photo WHERE sitting IN (SELECT id FROM sitting "
-                            "WHERE id IN (SELECT record FROM hit WHERE kind = 3) "
-                            "OR client IN person OR wedding IN wedding_hit) "
-                            "UNION SELECT id FROM photo WHERE look IN (SELECT id FROM look "
-                            "WHERE id IN (SELECT record FROM hit WHERE kind IN (4, 5)) "
-                            "OR client IN person OR wedding IN wedding_hit) "
-                            "UNION SELECT photo FROM photo_shown WHERE client IN person ORDER BY 1";
-    return Statement(database, sql).with(query.value).rows([](const Statement& row) {
+    const std::string sql =
+        std::string(
+            "WITH hit (kind, record) AS MATERIALIZED "
+            "(SELECT rowid % 8, rowid / 8 FROM words WHERE ") +
+        query.condition +
+        "), person (id) AS (SELECT record FROM hit WHERE kind = 1), "
+        "wedding_hit (id) AS (SELECT record FROM hit WHERE kind = 2) "
+        "SELECT record FROM hit WHERE kind = 0 "
+        "UNION ALL SELECT id FROM photo WHERE sitting IN (SELECT id FROM sitting "
+        "WHERE id IN (SELECT record FROM hit WHERE kind = 3) "
+        "OR client IN person OR wedding IN wedding_hit) "
+        "UNION ALL SELECT id FROM photo WHERE look IN (SELECT id FROM look "
+        "WHERE id IN (SELECT record FROM hit WHERE kind IN (4, 5)) "
+        "OR client IN person OR wedding IN wedding_hit) "
+        "UNION ALL SELECT photo FROM photo_shown WHERE client IN person";
+    PhotoIds photos = Statement(database, sql).with(query.value).rows([](const Statement& row) {
         PhotoId id;
         row.read(id);
         return id;
     });
+    std::ranges::sort(photos);  // sooner than SQLite makes each of them one of its own
+    photos.erase(std::ranges::unique(photos).begin(), photos.end());
+    return photos;
 }
 
 PhotoIds photos_with_all(Database& database, const std::vector<WordQuery>& queries) {

@@ -1,5 +1,7 @@
 #include "indexer/store/sitting_table.h"
 
+#include <algorithm>
+
 #include "indexer/store/search_words.h"
 #include "indexer/store/some_records.h"
 #include "indexer/store/statement.h"
@@ -88,19 +90,25 @@ std::vector<std::pair<std::chrono::year_month, int>> counted(Statement& statemen
     });
 }
 
-// By day, since an index knows the days.
+// An index counts those of a month sooner than it tells their days.
 std::vector<std::pair<std::chrono::year_month, int>> sittings_of_months(Database& database,
                                                                         Date before) {
-    return Statement(database,
-                     "SELECT min(starts), count(*) FROM sitting WHERE starts < ? "
-                     "GROUP BY starts / 86400000000000")
-        .with(LocalTime(std::chrono::local_days(before)))
-        .rows([](const Statement& row) {
-            LocalTime first{};
-            int count = 0;
-            row.read(first, count);
-            return std::pair(month_of_day(date_of(first)), count);
-        });
+    std::vector<std::pair<std::chrono::year_month, int>> counts;
+    const auto first = Statement(database, "SELECT starts FROM sitting ORDER BY starts LIMIT 1")
+                           .value<LocalTime>();
+    if (!first) return counts;
+    const LocalTime end{std::chrono::local_days(before)};
+    Statement count(database, "SELECT count(*) FROM sitting WHERE starts >= ? AND starts < ?");
+    auto month = month_of_day(date_of(*first));
+    for (LocalTime from = *first; from < end;) {
+        const LocalTime next{
+            std::chrono::local_days((month + std::chrono::months(1)) / std::chrono::day(1))};
+        const int sittings = count.with(from, std::min(next, end)).value<int>().value_or(0);
+        if (sittings > 0) counts.emplace_back(month, sittings);
+        from = next;
+        month += std::chrono::months(1);
+    }
+    return counts;
 }
 
 // A wedding-day sitting on the day of its wedding belongs to that.
@@ -108,10 +116,10 @@ std::vector<std::pair<std::chrono::year_month, int>> sittings_of_wedding_days(Da
                                                                               Date before) {
     Statement statement(database,
                         "SELECT min(date), count(*) FROM wedding CROSS JOIN sitting "
-                        "ON sitting.wedding = wedding.id WHERE date < ? AND kind = ? "
+                        "ON sitting.wedding = wedding.id WHERE date < ? AND kind = 'wedding day' "
                         "AND date = strftime('%Y-%m-%d', starts / 1000000000, 'unixepoch') "
                         "GROUP BY substr(date, 1, 7)");
-    return counted(statement.with(before, SittingKind::wedding_day));
+    return counted(statement.with(before));
 }
 
 }  // namespace
@@ -122,6 +130,14 @@ std::vector<Sitting> SomeRecords::sittings_on(const DaysFrom& days) {
                                      "< coalesce(?, 9223372036854775807)" +
                                      sittings_in_order)
         .with(begin_of(days.first), begin_of(days.end))
+        .rows(sitting_in);
+}
+
+std::vector<Sitting> SomeRecords::sittings(std::span<const SittingId> ids) {
+    const std::string list = json_list(ids);
+    return Statement(*database_, select_sittings + "WHERE id IN (SELECT value FROM json_each(?))" +
+                                     sittings_in_order)
+        .with(list)
         .rows(sitting_in);
 }
 

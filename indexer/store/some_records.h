@@ -11,6 +11,7 @@
 
 #include "indexer/record/credit.h"
 #include "indexer/record/ledger.h"
+#include "indexer/record/pair.h"
 #include "indexer/record/people.h"
 #include "indexer/store/database.h"
 
@@ -44,6 +45,11 @@ class SomeRecords {
     // Those for a wedding, and those worked on in a sitting.
     std::vector<Look> looks_of(std::span<const WeddingId> weddings,
                                std::span<const SittingId> sittings);
+    std::vector<Look> looks(std::span<const LookId> ids);
+    std::vector<Look> looks_of_clients_of(std::span<const LookId> looks);  // these and her others
+    std::vector<Sitting> sittings(std::span<const SittingId> ids);
+    std::vector<Pair> pairs(std::span<const LookId> looks);
+    std::map<LookId, LookFacts> facts(std::span<const LookId> looks);
     std::map<LookId, ClientId> clients_of(std::span<const LookId> looks);
     std::map<SittingId, ClientId> clients_of(std::span<const SittingId> sittings);
 

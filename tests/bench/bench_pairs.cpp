@@ -1,7 +1,7 @@
 // bench_pairs FOLDER: prints a line for each of these about the pairs of the library in FOLDER, in
 // milliseconds, the median and the 95th percentile: the first wall (the index, what is allowed, and
-// the photos of the first page), a change of the filter with all counts, a search for words, and
-// what is like a pair.
+// the photos of the first page), the wall after a change of a pair, a change of the filter with all
+// counts, a search for words, and what is like a pair. A pair is refused, and taken back at last.
 
 #include <algorithm>
 #include <chrono>
@@ -37,13 +37,16 @@ void measure(const char* what, const std::function<void(int)>& work) {
     std::fflush(stdout);
 }
 
-void first_wall(Library& library) {
-    const PairWall wall(library, today);
+void read_first_page(Library& library, const PairWall& wall) {
     std::vector<Pair> page = wall.find(library, {}).pairs;
     page.resize(std::min(page.size(), pairs_on_a_page));
     std::vector<PhotoId> photos;
     for (const Pair& pair : page) photos.insert(photos.end(), {pair.made.first, pair.made.second});
     if (library.photos().these(photos).size() != photos.size()) std::abort();
+}
+
+void first_wall(Library& library) {
+    read_first_page(library, PairWall(library, today));
 }
 
 PairFilter filter_of(int number) {
@@ -58,7 +61,13 @@ PairFilter filter_of(int number) {
 void measure_all(const Path& folder) {
     Library library = Library::open(folder);
     measure("the index of pairs, made and its first page", [&](int) { first_wall(library); });
-    const PairWall wall(library, today);
+    PairWall wall(library, today);
+    const PairId changed = wall.pairs().front().id;
+    measure("the index after a change, and its first page", [&](int i) {
+        refuse(library, changed, i % 2 == 0);
+        wall.bring_up_to_date(library);
+        read_first_page(library, wall);
+    });
     measure("the index: a filter with its counts",
             [&](int i) { wall.find(library, filter_of(i)); });
     measure("the index: a word", [&](int i) {
@@ -66,7 +75,8 @@ void measure_all(const Path& folder) {
     });
     const auto& pairs = wall.pairs();
     measure("the index: more like this", [&](int i) {
-        pairs_like(library, pairs[static_cast<std::size_t>(i) * 97 % pairs.size()]);
+        pairs_like(library, pairs[static_cast<std::size_t>(i) * 97 % pairs.size()],
+                   pairs_on_a_page);
     });
 }
 

@@ -19,6 +19,7 @@
 #include "app/quarterturn/screens.h"
 #include "indexer/disk/clock.h"
 #include "indexer/intake/threads.h"
+#include "indexer/looks/pairs.h"
 #include "indexer/worker/confined.h"
 #include "ui/all_photos/photo_shelves.h"
 #include "ui/pairs/fact_section.h"
@@ -163,6 +164,15 @@ class AtWork {
     void measure_pairs() {
         measure("before and after", away(Moment::settings),
                 [&](int) { go_to({.moment = Moment::before_and_after}); });
+        const PairId pair = library().pairs().all().front().id;
+        measure(
+            "before and after, after a change",
+            [&](int i) {
+                away(Moment::settings)(i);
+                refuse(library(), pair, i % 2 == 1);
+            },
+            [&](int) { go_to({.moment = Moment::before_and_after}); });
+        refuse(library(), pair, false);
         measure_scrolling<WallOfPairs>("a frame while scrolling pairs", Moment::before_and_after);
         go_to({.moment = Moment::before_and_after});
         paint();

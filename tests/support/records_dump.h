@@ -14,11 +14,12 @@ using RecordsDump = std::map<std::string, std::string>;  // by table
 
 namespace records_dump_detail {
 
-// What was done, not what is; and what SQLite keeps for itself, as for the index of words.
+// What was done, not what is; what says that something was done; and what SQLite keeps for itself,
+// as for the index of words.
 inline constexpr auto tables =
     "SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT IN ('action', 'tag_change', "
-    "'shift_change', 'bin_change', 'records_change', 'choice_change', 'sqlite_sequence', "
-    "'erasure_file') AND name NOT LIKE 'words%' ORDER BY name";
+    "'shift_change', 'bin_change', 'records_change', 'choice_change', 'pair_change', "
+    "'sqlite_sequence', 'erasure_file') AND name NOT LIKE 'words%' ORDER BY name";
 
 inline std::string rows(SQLite::Database& database, const std::string& sql) {
     std::string text;

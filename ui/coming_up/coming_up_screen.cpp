@@ -52,7 +52,9 @@ ComingUpScreen::ComingUpScreen(Session& session)
 
 QLayout* ComingUpScreen::build_head() {
     QHBoxLayout* row = make_row(2);
-    row->addWidget(make_title(tr("What's coming up")), 1);
+    title_ = make_title(tr("What's coming up"));
+    title_->installEventFilter(this);
+    row->addWidget(title_, 1);
     const auto add = [&](const QString& text, auto make_form) {
         QPushButton* button = make_button(text);
         connect(button, &QPushButton::clicked, this, [this, make_form] { show_form(make_form()); });
@@ -88,15 +90,25 @@ void ComingUpScreen::refresh() {
     ahead_->show_ahead(std::move(coming.ahead), session_.today());
 }
 
-// All that ever went out is judged for it: the first time, once the window is there.
+// All that ever went out is judged for it: the first time, once the screen has been painted.
 void ComingUpScreen::remind() {
-    if (std::exchange(has_reminded_, true)) return show_reminders();
-    QTimer::singleShot(0, this, [this] { session_.attempt([this] { show_reminders(); }); });
+    waits_to_remind_ = !std::exchange(has_reminded_, true);
+    if (!waits_to_remind_) show_reminders();
+}
+
+bool ComingUpScreen::eventFilter(QObject* watched, QEvent* event) {
+    const bool painted = watched == title_ && event->type() == QEvent::Paint;
+    if (painted && std::exchange(waits_to_remind_, false)) {
+        QTimer::singleShot(0, this, [this] { session_.attempt([this] { show_reminders(); }); });
+    }
+    return Screen::eventFilter(watched, event);
 }
 
 // What is out there and may not be any longer, which consents and licences end soon, and whether a
 // backup is due.
 void ComingUpScreen::show_reminders() {
+    const ChangeStamp now = change_stamp(session_.library().database());
+    if (now == reminded_at_ && session_.today() == reminded_on_) return;
     empty_layout(reminders_);
     const LedgerTasks tasks = ledger_tasks(session_.library(), session_.today(), usual_days_before);
     const Place ledger{.moment = Moment::portfolio, .to_take_down = true};
@@ -114,6 +126,8 @@ void ComingUpScreen::show_reminders() {
     if (const auto reminder = backup_reminder(session_.library(), session_.today())) {
         add(from_utf8(*reminder), {.moment = Moment::keeping_safe});
     }
+    reminded_at_ = now;
+    reminded_on_ = session_.today();
 }
 
 void ComingUpScreen::show_form(RecordForm* form) {

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "indexer/record/time.h"
+#include "indexer/store/change_stamp.h"
 #include "ui/shell/screen.h"
 
 class QLayout;
@@ -20,6 +22,7 @@ class ComingUpScreen : public Screen {
 
     QString help() const override;
     void refresh() override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:
     QLayout* build_head();
@@ -34,7 +37,11 @@ class ComingUpScreen : public Screen {
     QVBoxLayout* reminders_;
     PastList* past_;
     QWidget* empty_;
+    QWidget* title_ = nullptr;
     bool has_reminded_ = false;
+    bool waits_to_remind_ = false;
+    ChangeStamp reminded_at_{.by_others = -1};
+    Date reminded_on_{};
 };
 
 }  // namespace quarterturn

@@ -61,7 +61,7 @@ void PairsScreen::look_like_kept(const Inspiration& picture) {
 
 void PairsScreen::look_like(const Like& picture) {
     find_like(picture, [file = picture.file](Library& library, Decoder& decoder) {
-        return pairs_like(library, decoder, file, std::nullopt);
+        return pairs_like(library, decoder, file, std::nullopt, most_alike);
     });
 }
 
@@ -72,7 +72,7 @@ void PairsScreen::look_like_pair() {
     const QString whose =
         tr("Looks most like %1: %2").arg(isolated(pairs_->client(pair)), pairs_->look(pair));
     find_like({.sentence = whose},
-              [pair](Library& library, Decoder&) { return pairs_like(library, pair); });
+              [pair](Library& library, Decoder&) { return pairs_like(library, pair, most_alike); });
 }
 
 // What was not measured yet is measured first.

@@ -117,12 +117,16 @@ QWidget* WallPage::build_header() {
     return header;
 }
 
-// Tens of thousands of pairs are read in a second: once, while nothing changes.
+// Tens of thousands of pairs are read in half a second: once a day, and then what changes.
 void WallPage::read_wall() {
     Database& records = session_.library().database();
     const Date today = session_.today();
     if (wall_ && read_on_ == today && read_at_ == change_stamp(records)) return;
-    wall_.emplace(session_.library(), today);
+    if (wall_ && read_on_ == today) {
+        wall_->bring_up_to_date(session_.library());
+    } else {
+        wall_.emplace(session_.library(), today);
+    }
     read_at_ = change_stamp(records);
     read_on_ = today;
 }

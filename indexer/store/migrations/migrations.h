@@ -35,6 +35,8 @@ extern const Migration backups;
 extern const Migration undo_journal;
 extern const Migration photos_gone;
 extern const Migration large_libraries;
+extern const Migration pair_changes;
+extern const Migration wedding_day_sittings;
 extern const Migration found_heads;
 
 // SQLite's user_version, which counts the steps that a file has behind it.

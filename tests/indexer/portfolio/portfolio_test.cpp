@@ -135,11 +135,11 @@ TEST_F(Portfolio, FindsHerOwnLookFromAnotherPictureOfIt) {
     EXPECT_TRUE(report.failed.empty());
     EXPECT_EQ(measure_hair(library, *decoder).measured, 0) << "once is enough";
     const auto found =
-        pairs_like(library, *decoder, demo_file("phone/20261107_120242.jpg"), Angle::back);
+        pairs_like(library, *decoder, demo_file("phone/20261107_120242.jpg"), Angle::back, 9);
     ASSERT_FALSE(found.empty());
     EXPECT_EQ(library.pairs().find(found.front().pair)->made.place.look, looks.at("a"));
     EXPECT_FALSE(found.front().reasons.empty());
-    EXPECT_THROW(pairs_like(library, *decoder, demo_file("phone/20261105_182240.jpg"), {}),
+    EXPECT_THROW(pairs_like(library, *decoder, demo_file("phone/20261105_182240.jpg"), {}, 9),
                  std::runtime_error)
         << "it shows no head";
 }
@@ -147,12 +147,12 @@ TEST_F(Portfolio, FindsHerOwnLookFromAnotherPictureOfIt) {
 TEST_F(Portfolio, ALookIsNotLikeItselfNorWhatSheRefused) {
     measure_hair(library, *decoder);
     const Pair own = pair_of("b", PairKind::before_and_after);
-    const auto found = pairs_like(library, own);
+    const auto found = pairs_like(library, own, 9);
     ASSERT_EQ(found.size(), 1U);
     const Pair other = library.pairs().find(found.front().pair).value();
     EXPECT_EQ(other.made.place.look, looks.at("a"));
     refuse(library, other.id, true);
-    EXPECT_TRUE(pairs_like(library, own).empty());
+    EXPECT_TRUE(pairs_like(library, own, 9).empty());
 }
 
 }  // namespace

@@ -34,6 +34,7 @@ TEST(JournalTables, AreAllThatHoldWhatSheDoesAndSayWhichOthersHangOn) {
                                        "look_to_pair",
                                        "pair",
                                        "pair_alignment",
+                                       "pair_change",
                                        "pair_window",
                                        "photo",
                                        "photo_shown",

@@ -198,15 +198,18 @@ TEST_F(PairRecords, HairIsMeasuredOnceUntilThePhotoIsShownTheOtherWayRound) {
     const HairLook hair{{0, 255, 16}, {1}, {127, 128}};
     table.keep(library.photos().find(second).value(), hair);
     reopen();
-    EXPECT_EQ(HairLookTable(library.database(), 1).all(),
-              (std::map<PhotoId, HairLook>{{second, hair}}));
+    EXPECT_EQ(HairLookTable(library.database(), 1).of(second), hair);
+    EXPECT_EQ(HairLookTable(library.database(), 1).of_pairs(Angle::left).at(0).hair, hair);
+    EXPECT_EQ(HairLookTable(library.database(), 1).of_pairs({}).size(), 2U);
+    EXPECT_TRUE(HairLookTable(library.database(), 1).of_pairs(Angle::front).empty());
     EXPECT_TRUE(HairLookTable(library.database(), 1).still_to_measure().empty());
     EXPECT_EQ(HairLookTable(library.database(), 2).still_to_measure(), std::vector{second})
         << "a newer measure";
     Tags mirrored;
     mirrored.mirrored = true;
     tag(second, mirrored);
-    EXPECT_TRUE(HairLookTable(library.database(), 1).all().empty());
+    EXPECT_FALSE(HairLookTable(library.database(), 1).of(second).told());
+    EXPECT_FALSE(HairLookTable(library.database(), 1).of_pairs(Angle::left).at(0).hair.told());
     EXPECT_EQ(HairLookTable(library.database(), 1).still_to_measure(), std::vector{second});
 }
 

@@ -95,6 +95,34 @@ TEST_F(ComingUpScreenTest, RemindsOfWhatEndsSoonAndOfWhatHasToBeTakenDown) {
     EXPECT_EQ(problems_with(screen), QStringList());
 }
 
+// What she waits for first are her weddings.
+TEST_F(ComingUpScreenTest, RemindsTheFirstTimeOnceItIsPaintedAndThenOfWhatChanges) {
+    const auto reminders = [](const ComingUpScreen& of) {
+        const auto links = of.findChildren<SentenceLink*>();
+        return std::ranges::count_if(links, [](const SentenceLink* link) {
+            return link->text().contains(QStringLiteral("may not be shown any longer"));
+        });
+    };
+    Exported gone;
+    gone.photo = PhotoId{99};
+    gone.at = at("2026-11-02T10:00");
+    library().ledger().add(gone);
+    ComingUpScreen first(open.session);
+    first.refresh();
+    EXPECT_EQ(reminders(first), 0);
+    show_active(first);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return reminders(first) == 1; }));
+    first.refresh();
+    EXPECT_EQ(reminders(first), 1) << "nothing has changed";
+    gone.photo = PhotoId{98};
+    library().ledger().add(gone);
+    first.refresh();
+    const auto links = first.findChildren<SentenceLink*>();
+    EXPECT_TRUE(std::ranges::any_of(links, [](const SentenceLink* link) {
+        return link->text().startsWith(QStringLiteral("2 pictures"));
+    }));
+}
+
 TEST_F(ComingUpScreenTest, TheNextThingToDoIsAButton) {
     QSignalSpy asked(&open.session, &Session::asked_for);
     press(QStringLiteral("Bring photos in"));

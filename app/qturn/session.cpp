@@ -12,6 +12,7 @@
 #include "indexer/erasure/empty_bin.h"
 #include "indexer/erasure/erase.h"
 #include "indexer/lock/key_ring.h"
+#include "indexer/store/lock_fits.h"
 #include "indexer/store/lock_library.h"
 
 namespace quarterturn {
@@ -56,6 +57,7 @@ Path Session::folder() const {
 void Session::unlock(const Path& place) {
     const auto lock = read_lock(real_file_system(), place);
     if (!lock || key_ring::with_mark(lock->mark)) return;
+    if (lock->state == LockState::locked) refuse_lock_on_plain_library(real_file_system(), place);
     const std::string file = wishes_.passphrase_file.empty()
                                  ? environment("QUARTERTURN_PASSPHRASE_FILE")
                                  : wishes_.passphrase_file;

@@ -32,14 +32,30 @@ void trust_nothing(SQLite::Database& handle) {
     handle.exec("PRAGMA cell_size_check = ON");
 }
 
+// The log stays as it is when the records are closed.
+void leave_log(SQLite::Database& handle) {
+    sqlite3_db_config(handle.getHandle(), SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1, nullptr);
+    sqlite3_wal_autocheckpoint(handle.getHandle(), 0);
+}
+
+void carry_log_over(SQLite::Database& handle) {
+    constexpr int usual_pages = 1000;  // SQLITE_DEFAULT_WAL_AUTOCHECKPOINT
+    sqlite3_db_config(handle.getHandle(), SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 0, nullptr);
+    sqlite3_wal_autocheckpoint(handle.getHandle(), usual_pages);
+}
+
+// SQLite removes a log beside records that it cannot read: so it is left alone until it has read
+// them, as setting "synchronous" does.
 std::unique_ptr<SQLite::Database> open_file(const Path& file) {
     // An absolute path, since SQLite takes ":memory:" and the like for something else.
     auto handle = std::make_unique<SQLite::Database>(std::filesystem::absolute(file).native(),
                                                      SQLite::OPEN_READWRITE | SQLITE_OPEN_EXRESCODE,
                                                      wait_for_others_ms, vfs_of_records(file));
+    leave_log(*handle);
     trust_nothing(*handle);
     handle->exec("PRAGMA secure_delete = ON");
     handle->exec("PRAGMA synchronous = FULL");
+    carry_log_over(*handle);
     return handle;
 }
 
@@ -68,12 +84,14 @@ void refuse_unless_writable(const Path& file) {
     if (!reason.empty()) throw RecordsUnwritable(reason);
 }
 
+StoreError not_ours(const Path& file) {
+    return StoreError(file.string() +
+                      " is no library file of this program and was left as it is: name the folder "
+                      "of a library.");
+}
+
 void refuse_unless_ours(SQLite::Database& handle, const Path& file) {
-    if (handle.execAndGet("PRAGMA application_id").getInt() != application_id) {
-        throw StoreError(file.string() +
-                         " is no library file of this program and was left as it is: name the "
-                         "folder of a library.");
-    }
+    if (handle.execAndGet("PRAGMA application_id").getInt() != application_id) throw not_ours(file);
 }
 
 void refuse_unless_changeable(SQLite::Database& handle, const Path& file) {
@@ -81,12 +99,6 @@ void refuse_unless_changeable(SQLite::Database& handle, const Path& file) {
     throw RecordsUnwritable(file.string() +
                             " may not be changed: allow it in its permissions, or sign in as the "
                             "user it belongs to.");
-}
-
-// The log stays as it is when the records are closed.
-void leave_log(SQLite::Database& handle) {
-    sqlite3_db_config(handle.getHandle(), SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1, nullptr);
-    sqlite3_wal_autocheckpoint(handle.getHandle(), 0);
 }
 
 // True when the file is older than this program.
@@ -144,6 +156,7 @@ void keep_copy(SQLite::Database& handle, const Path& file, FileSystem& disk) {
 std::unique_ptr<SQLite::Database> open_library_file(const Path& file, FileSystem& disk) {
     if (!disk.exists(file)) create(file, disk);
     refuse_unless_writable(file);
+    if (disk.state(file).bytes == 0) throw not_ours(file);  // SQLite would remove its log
     auto handle = open_file(file);
     refuse_unless_ours(*handle, file);
     refuse_unless_changeable(*handle, file);

@@ -2,6 +2,7 @@
 
 #include "indexer/lock/key_ring.h"
 #include "indexer/lock/lock_file.h"
+#include "indexer/store/lock_fits.h"
 #include "indexer/store/lost_lock.h"
 #include "indexer/store/records_guard.h"
 
@@ -60,12 +61,32 @@ KeysInHand keys_of_library(FileSystem& disk, const Path& folder) try {
     }
     KeysInHand keys = key_ring::with_mark(lock->mark);
     if (keys == nullptr) {
+        refuse_lock_on_plain_library(disk, folder);
         throw LibraryLocked(folder.string() + " is locked: give its passphrase to open it.");
     }
     key_ring::add(folder, keys);
     return keys;
 } catch (const LockError& error) {
     throw StoreError(error.what());
+}
+
+// Somebody may have locked or unlocked it while it was being opened.
+void refuse_if_lock_changed(FileSystem& disk, const Path& folder, const KeysInHand& keys) {
+    if (keys_of_library(disk, folder) == keys) return;
+    throw LibraryLocked(folder.string() + " was locked or unlocked just now: open it again.");
+}
+
+// Null when there is no lock, and none is lost.
+KeysInHand keys_that_fit(FileSystem& disk, const Path& folder) {
+    KeysInHand keys = keys_of_library(disk, folder);
+    if (!std::filesystem::exists(folder / records_name)) return keys;
+    try {
+        refuse_lock_that_does_not_fit(disk, folder, keys);
+    } catch (const StoreError&) {
+        refuse_if_lock_changed(disk, folder, keys);
+        throw;
+    }
+    return keys;
 }
 
 std::unique_ptr<Database> opened_records(const Path& folder, FileSystem& disk, Opening opening) {
@@ -89,13 +110,10 @@ std::unique_ptr<Database> opened_records(const Path& folder, FileSystem& disk, O
 Library::Library(Path folder, FileSystem& disk, Opening opening)
     : folder_(std::move(folder)),
       disk_(&disk),
-      keys_(keys_of_library(disk, folder_)),
+      keys_(keys_that_fit(disk, folder_)),
       locked_(keys_ ? std::make_unique<LockedFileSystem>(disk, folder_, keys_) : nullptr),
       database_(opened_records(folder_, disk, opening)) {
-    // Somebody may have locked or unlocked it while the records were being opened.
-    if (keys_of_library(disk, folder_) != keys_) {
-        throw LibraryLocked(folder_.string() + " was locked or unlocked just now: open it again.");
-    }
+    refuse_if_lock_changed(disk, folder_, keys_);
     if (only_to_look()) return;
     this->disk().make_folders(cache_folder());
     this->disk().make_folders(incoming_folder());

@@ -6,6 +6,7 @@
 #include "indexer/disk/folder_lock.h"
 #include "indexer/lock/key_ring.h"
 #include "indexer/store/lock_files.h"
+#include "indexer/store/lock_fits.h"
 #include "indexer/store/records_file.h"
 #include "indexer/store/rewritten_records.h"
 
@@ -30,7 +31,7 @@ void refuse_unless_lockable(FileSystem& disk, const Path& folder) {
                          "): name the folder of a library.");
     }
     const auto lock = read_lock(disk, folder);
-    if (!lock) return;
+    if (!lock) return refuse_lock_that_does_not_fit(disk, folder, nullptr);
     throw StoreError(folder.string() + (lock->state == LockState::locked
                                             ? " is locked already."
                                             : " is being locked or unlocked for good already: go "
@@ -159,6 +160,7 @@ LockReport unlock_for_good(FileSystem& disk, const Path& folder, const KeysInHan
     if (lock.state != LockState::locked) return finish_locking(disk, place, keys, wishes);
     const FolderLock alone(place);
     refuse_unless_held(alone);
+    refuse_lock_that_does_not_fit(disk, place, keys);
     key_ring::add(place, keys);
     refuse_unless_alone_with(disk, place / records_file_name);
     lock.state = LockState::unlocking;
@@ -174,6 +176,7 @@ LockReport finish_locking(FileSystem& disk, const Path& folder, const KeysInHand
     if (lock.state == LockState::locked) return {};
     const FolderLock alone(place);
     refuse_unless_held(alone);
+    refuse_records_of_other_keys(disk, place, keys);
     key_ring::add(place, keys);
     LockedFileSystem locked(disk, place, keys);
     return lock.state == LockState::locking ? go_on_locking(locked, place, lock, wishes)

@@ -1,19 +1,14 @@
 #include "indexer/store/lost_lock.h"
 
 #include <algorithm>
-#include <array>
 
 #include "indexer/lock/lock_file.h"
 #include "indexer/lock/locked_name.h"
-#include "indexer/store/store_error.h"
 
 namespace quarterturn {
 namespace {
 
-// The folders in which a library and a backup keep all that is hers.
-constexpr std::array folders_of_hers{"photos", "consents", "inspiration"};
-
-bool holds_locked_names(FileSystem& disk, const Path& folder) {
+bool any_name_looks_locked(FileSystem& disk, const Path& folder) {
     if (!disk.is_folder(folder)) return false;
     return std::ranges::any_of(disk.list(folder), [](const Path& entry) {
         return looks_locked(entry.filename().native());
@@ -22,12 +17,19 @@ bool holds_locked_names(FileSystem& disk, const Path& folder) {
 
 }  // namespace
 
+bool holds_locked_names(FileSystem& disk, const Path& folder) {
+    return std::ranges::any_of(folders_of_hers, [&](const char* name) {
+        return any_name_looks_locked(disk, folder / name);
+    });
+}
+
 void refuse_lost_lock(FileSystem& disk, const Path& folder) {
     if (disk.exists(folder / lock_file_name)) return;
-    const bool locked = std::ranges::any_of(
-        folders_of_hers, [&](const char* name) { return holds_locked_names(disk, folder / name); });
-    if (!locked) return;
-    throw StoreError(
+    if (holds_locked_names(disk, folder)) throw lost_lock(folder);
+}
+
+StoreError lost_lock(const Path& folder) {
+    return StoreError(
         folder.string() +
         " was locked, and its lock.json is gone: without that file nothing in it can be read, with "
         "the passphrase or without. Copy lock.json into it from the newest backup, where it lies "

@@ -1,11 +1,21 @@
 #pragma once
 
+#include <array>
+
 #include "indexer/disk/file_system.h"
+#include "indexer/store/database.h"
 
 namespace quarterturn {
+
+// The folders in which a library and a backup keep all that is hers.
+inline constexpr std::array folders_of_hers{"photos", "consents", "inspiration"};
+
+// Whether names in it were locked by some library, for who has no keys. Throws DiskError.
+bool holds_locked_names(FileSystem& disk, const Path& folder);
 
 // Throws StoreError where a folder without a lock.json holds what only a locked library or its
 // backup would: then that file is what is missing. Throws DiskError.
 void refuse_lost_lock(FileSystem& disk, const Path& folder);
+StoreError lost_lock(const Path& folder);
 
 }  // namespace quarterturn

@@ -146,8 +146,9 @@ void refuse_changes_of_another_file(const Path& library, FileSystem& disk) {
         "last saved here does not belong to it. Nothing was changed, and copies of both are kept "
         "in " +
         kept.string() +
-        ". Close every window of the program. To go on with the new file, remove "
-        "records.sqlite-wal and records.sqlite-shm; to go back, put a copy that was kept without "
+        ". Close every window of the program. To go on with the new file, move "
+        "records.sqlite-wal and records.sqlite-shm out of the folder; to go back, put a copy that "
+        "was kept without "
         "a -wal in its place, or make the library again with qturn restore. Keep the library in a "
         "folder that no such service copies.");
 }
@@ -164,8 +165,8 @@ std::string overwritten_sentence(const Path& records) {
            "saved here are kept beside it, in files whose names begin with records.sqlite.kept. "
            "Close every window of the program. To go back, make the library again from the newest "
            "backup in a new place, with qturn restore or on the window's first page; to go on with "
-           "the other file, remove records.sqlite-wal and records.sqlite-shm. Keep the library in "
-           "a folder that no such service copies.";
+           "the other file, move records.sqlite-wal and records.sqlite-shm out of the folder. Keep "
+           "the library in a folder that no such service copies.";
 }
 
 void remember_records_file(const Path& library, FileSystem& disk) try {

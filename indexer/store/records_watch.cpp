@@ -95,7 +95,7 @@ RecordsWatch::Found RecordsWatch::look_closely() {
     return Found::as_left;
 }
 
-Bytes raw_records(const Path& file) {
+Bytes raw_front(const Path& file, std::int64_t most_bytes) {
     return in_words([&] {
         // SQLite keeps a file that it closes open as long as this process has locks on it.
         SQLite::Database opened(std::filesystem::absolute(file).native(), SQLite::OPEN_READONLY, 0,
@@ -103,6 +103,7 @@ Bytes raw_records(const Path& file) {
         sqlite3_file* const raw = open_file_of(opened);
         sqlite3_int64 size = 0;
         int result = raw->pMethods->xFileSize(raw, &size);
+        size = std::min<sqlite3_int64>(size, most_bytes);
         Bytes bytes(static_cast<std::size_t>(size));
         constexpr sqlite3_int64 piece_bytes = 1 << 20;
         for (sqlite3_int64 at = 0; result == SQLITE_OK && at < size; at += piece_bytes) {
@@ -112,6 +113,10 @@ Bytes raw_records(const Path& file) {
         if (result != SQLITE_OK) throw SQLite::Exception(opened.getHandle(), result);
         return bytes;
     });
+}
+
+Bytes raw_records(const Path& file) {
+    return raw_front(file, any_size);
 }
 
 }  // namespace quarterturn

@@ -55,5 +55,6 @@ class RecordsWatch {
 // The bytes of a file of records as they lie on the disk, also while it is open in this process.
 // Throws StoreError.
 Bytes raw_records(const Path& file);
+Bytes raw_front(const Path& file, std::int64_t most_bytes);  // the first of them
 
 }  // namespace quarterturn

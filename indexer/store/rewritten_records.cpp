@@ -4,6 +4,7 @@
 
 #include "indexer/lock/locked_page.h"
 #include "indexer/lock/locked_vfs.h"
+#include "indexer/store/lock_fits.h"
 #include "indexer/store/records_uri.h"
 #include "indexer/store/store_error.h"
 
@@ -12,8 +13,7 @@ namespace {
 
 constexpr int wait_to_be_alone_ms = 1000;
 
-// https://sqlite.org/fileformat2.html#magic_header_string
-constexpr std::string_view magic{"SQLite format 3\0", 16};
+constexpr std::int64_t front_bytes_of_records = 16;
 
 std::string vfs_for(RecordsForm form) {
     return form == RecordsForm::locked ? locked_vfs() : sqlite3_vfs_find(nullptr)->zName;
@@ -27,9 +27,8 @@ SQLite::Database opened(const Path& file, RecordsForm form) {
 // By its first bytes. Not while this process has it open: whoever closes a file lets go of all
 // locks that the process has on it.
 RecordsForm form_of(FileSystem& disk, const Path& records) {
-    const Bytes front = disk.read_front(records, std::ssize(magic));
-    const std::string_view text(reinterpret_cast<const char*>(front.data()), front.size());
-    return text == magic ? RecordsForm::plain : RecordsForm::locked;
+    const Bytes front = disk.read_front(records, front_bytes_of_records);
+    return begins_as_plain_records(front) ? RecordsForm::plain : RecordsForm::locked;
 }
 
 // While the connection is open nobody else can read the file.

@@ -9,6 +9,7 @@
 #include "indexer/lock/key_ring.h"
 #include "indexer/lock/lock_file.h"
 #include "indexer/store/erasure_table.h"
+#include "indexer/store/lock_fits.h"
 
 namespace quarterturn {
 namespace {
@@ -43,6 +44,7 @@ QString Session::create(const Path& folder) {
 
 bool Session::wants_passphrase(const Path& folder) try {
     const auto lock = read_lock(disk_, folder);
+    if (lock && lock->state == LockState::locked) refuse_lock_on_plain_library(disk_, folder);
     return lock && (lock->state != LockState::locked || !key_ring::with_mark(lock->mark));
 } catch (const std::exception&) {
     return false;  // opening it says why

@@ -1,0 +1,116 @@
+#include "indexer/store/lock_fits.h"
+
+#include <algorithm>
+#include <bitset>
+
+#include "indexer/lock/lock_file.h"
+#include "indexer/lock/locked_file_system.h"
+#include "indexer/lock/locked_page.h"
+#include "indexer/store/lost_lock.h"
+#include "indexer/store/records_file.h"
+#include "indexer/store/records_watch.h"
+
+namespace quarterturn {
+namespace {
+
+// https://sqlite.org/fileformat2.html#magic_header_string
+constexpr std::string_view plain_front{"SQLite format 3\0", 16};
+
+Path records_in(const Path& folder) {
+    return folder / records_file_name;
+}
+
+bool opens_with(const LibraryKeys& keys, std::size_t number, const Bytes& records) {
+    std::array<unsigned char, page_bytes> page{};
+    const std::size_t at = (number - 1) * page.size();
+    if (records.size() < at + page.size()) return false;
+    const auto* const from = reinterpret_cast<const unsigned char*>(records.data()) + at;
+    std::copy_n(from, page.size(), page.begin());
+    return open_page(keys, PageOf::records, number, page);
+}
+
+// The power may have torn the first page, which the log then holds whole; not all of them.
+bool any_page_opens_with(const LibraryKeys& keys, const Path& records) {
+    const Bytes all = raw_records(records);
+    for (std::size_t number = 1; number * page_bytes <= all.size(); ++number) {
+        if (opens_with(keys, number, all)) return true;
+    }
+    return false;
+}
+
+// What is sealed cannot be told from chance: of 4096 such bytes nearly all values are among them,
+// and of a first page that SQLite wrote, mostly words and zeroes, not half.
+bool looks_sealed(const Bytes& page) {
+    constexpr std::size_t values_of_chance = 200;
+    std::bitset<256> seen;
+    for (const std::byte byte : page) seen.set(std::to_integer<std::size_t>(byte));
+    return page.size() == page_bytes && seen.count() >= values_of_chance;
+}
+
+bool holds_names_of(FileSystem& disk, const Path& folder, const KeysInHand& keys) {
+    LockedFileSystem locked(disk, folder, keys);
+    return std::ranges::any_of(folders_of_hers, [&](const char* name) {
+        return disk.is_folder(folder / name) && !locked.list(folder / name).empty();
+    });
+}
+
+StoreError lock_of_another_library(const Path& folder) {
+    return StoreError(
+        (folder / lock_file_name).string() +
+        " belongs to another library, and the records of this one do not open with it: put the "
+        "right one back. A backup of this library holds a copy of it, beside READ ME.txt. It opens "
+        "with the passphrase that the copy was made with, or with the recovery key. Nothing was "
+        "changed.");
+}
+
+StoreError lock_without_a_locked_library(const Path& folder) {
+    return StoreError((folder / lock_file_name).string() +
+                      " belongs to another library, and this one is not locked: move lock.json out "
+                      "of the folder, and open it again. Nothing was changed.");
+}
+
+StoreError records_of_others_under_lock(const Path& folder) {
+    return StoreError(
+        records_in(folder).string() +
+        " is damaged, or was put there from elsewhere: it does not open with the key that the "
+        "photos beside it open with. Leave the folder as it is, and make the library again from a "
+        "backup in a new place, with qturn restore or on the window's first page. Nothing was "
+        "changed.");
+}
+
+StoreError misfit(FileSystem& disk, const Path& folder, const KeysInHand& keys, bool plain) {
+    if (holds_names_of(disk, folder, keys)) return records_of_others_under_lock(folder);
+    return plain ? lock_without_a_locked_library(folder) : lock_of_another_library(folder);
+}
+
+}  // namespace
+
+bool begins_as_plain_records(const Bytes& front) {
+    const std::string_view text(reinterpret_cast<const char*>(front.data()), front.size());
+    return text.starts_with(plain_front);
+}
+
+void refuse_lock_that_does_not_fit(FileSystem& disk, const Path& folder, const KeysInHand& keys) {
+    const Bytes front = raw_front(records_in(folder), page_bytes);
+    const bool plain = begins_as_plain_records(front);
+    if (keys == nullptr) {
+        if (plain || !looks_sealed(front)) return;
+        throw lost_lock(folder);
+    }
+    if (opens_with(*keys, 1, front)) return;
+    if (!plain && any_page_opens_with(*keys, records_in(folder))) return;
+    throw misfit(disk, folder, keys, plain);
+}
+
+void refuse_lock_on_plain_library(FileSystem& disk, const Path& folder) {
+    if (!std::filesystem::exists(records_in(folder))) return;
+    const bool plain = begins_as_plain_records(raw_front(records_in(folder), page_bytes));
+    if (plain && !holds_locked_names(disk, folder)) throw lock_without_a_locked_library(folder);
+}
+
+void refuse_records_of_other_keys(FileSystem& disk, const Path& folder, const KeysInHand& keys) {
+    const Bytes front = raw_front(records_in(folder), page_bytes);
+    if (!begins_as_plain_records(front)) refuse_lock_that_does_not_fit(disk, folder, keys);
+}
+
+}  // namespace quarterturn

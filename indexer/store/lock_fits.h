@@ -1,0 +1,24 @@
+#pragma once
+// Whether a library's lock.json and its records belong together, found out before SQLite opens
+// them: of a log that was written under another key SQLite makes nothing, and removes it.
+
+#include "indexer/disk/file_system.h"
+#include "indexer/lock/library_keys.h"
+
+namespace quarterturn {
+
+// By the first bytes of a file of records.
+bool begins_as_plain_records(const Bytes& front);
+
+// Where the records are not locked with these keys, or with null, are locked. Throws StoreError,
+// also when they cannot be read, and DiskError; changes nothing.
+void refuse_lock_that_does_not_fit(FileSystem& disk, const Path& folder, const KeysInHand& keys);
+
+// What can be said of it before anybody gives a passphrase: the folder has a lock that is put on,
+// and neither records nor names are locked. Nothing is said of a folder that is no library.
+void refuse_lock_on_plain_library(FileSystem& disk, const Path& folder);
+
+// The same while a library is being locked or unlocked: its records may still be plain, or again.
+void refuse_records_of_other_keys(FileSystem& disk, const Path& folder, const KeysInHand& keys);
+
+}  // namespace quarterturn

@@ -1,5 +1,8 @@
 #include "indexer/intake/sort.h"
 
+#include <algorithm>
+#include <set>
+
 #include "indexer/intake/move_lock.h"
 #include "indexer/intake/places.h"
 #include "indexer/intake/sort_steps.h"
@@ -70,8 +73,48 @@ void suggest(Library& library, const std::vector<Photo>& photos) {
     }
 }
 
+// The photos, and all others of the sittings they lie in: their stages follow from each other.
+std::vector<Photo> with_their_sittings(Library& library, const std::vector<Photo>& photos) {
+    std::set<SittingId> sittings;
+    std::vector<Photo> all;
+    for (const Photo& photo : photos) {
+        if (photo.tags.sitting) {
+            sittings.insert(*photo.tags.sitting);
+        } else {
+            all.push_back(photo);
+        }
+    }
+    for (const SittingId sitting : sittings) {
+        std::ranges::move(library.photos().of_sitting(sitting), std::back_inserter(all));
+    }
+    return all;
+}
+
+// After these went into the bin or came out of it: all others lie as they did.
+void sort_again(Library& library, std::span<const PhotoId> ids) {
+    Transaction transaction{library.database()};
+    const SittingsByTime sittings(library.sittings().all());
+    std::vector<Photo> photos = library.photos().these(ids);
+    std::vector<Photo> before_and_now = library.photos().these_also_in_bin(ids);
+    SortReport report;
+    for (Photo& photo : photos) {
+        if (!photo.tags.placed_by_hand) place(library, sittings, photo, report);
+    }
+    std::erase_if(before_and_now, [](const Photo& photo) { return !photo.tags.sitting; });
+    std::ranges::copy(photos, std::back_inserter(before_and_now));
+    suggest(library, with_their_sittings(library, before_and_now));
+    transaction.commit();
+    const MoveLock lock{library};
+    if (lock.held()) move_to_folders(library, library.photos().these(ids));
+}
+
 std::optional<Turned> sorted_again(Library& library, std::optional<Turned> turned) {
-    if (turned && turned->moves_photos) sort_by_time(library);
+    if (!turned) return turned;
+    if (turned->moves_photos) {
+        sort_by_time(library);
+    } else if (!turned->binned.empty()) {
+        sort_again(library, turned->binned);
+    }
     return turned;
 }
 

@@ -8,7 +8,8 @@ namespace quarterturn {
 // The records alone: sittings and suggested stages.
 SortReport place_by_time(Library& library);
 
-// The files alone. The move lock must be held.
+// The files alone, of all photos or of these. The move lock must be held.
 void move_to_folders(Library& library);
+void move_to_folders(Library& library, std::vector<Photo> photos);
 
 }  // namespace quarterturn

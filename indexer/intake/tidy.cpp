@@ -1,6 +1,7 @@
 #include <cerrno>
 #include <set>
 #include <span>
+#include <utility>
 
 #include "indexer/disk/checksum.h"
 #include "indexer/intake/incoming.h"
@@ -33,10 +34,10 @@ class Mover {
     explicit Mover(Library& library)
         : library_(library), disk_(library.disk()), places_(library), unfinished_(library) {}
 
-    void run() {
+    void run(std::vector<Photo> photos) {
         unfinished_.settle();
         std::vector<Photo> batch;
-        for (Photo& photo : library_.photos().all()) {
+        for (Photo& photo : photos) {
             if (!to_move(photo)) continue;
             batch.push_back(std::move(photo));
             if (batch.size() == batch_moves) move(std::exchange(batch, {}));
@@ -131,7 +132,11 @@ class Mover {
 }  // namespace
 
 void move_to_folders(Library& library) {
-    Mover{library}.run();
+    move_to_folders(library, library.photos().all());
+}
+
+void move_to_folders(Library& library, std::vector<Photo> photos) {
+    Mover{library}.run(std::move(photos));
 }
 
 }  // namespace quarterturn

@@ -48,18 +48,21 @@ void let_action_go(Database& database, const Action& action) {
 // A sitting that an action added is there while its photos stand in it.
 Turned follow(Database& database, const Action& action, const Turning& turning) {
     Transaction transaction(database);
-    Turned turned{.said = action.said, .photos_gone = action.photos_gone};
+    TurnedSteps steps;
     if (turning.undone) {
-        turned.moves_photos = take_steps_back(database, action.id);
+        steps = take_steps_back(database, action.id);
         take_back_entry(database, action.id);
     } else {
         do_entry_again(database, action.id);
-        turned.moves_photos = take_steps_again(database, action.id);
+        steps = take_steps_again(database, action.id);
     }
-    if (entry_moves_sittings(database, action.id)) turned.moves_photos = true;
+    if (entry_moves_sittings(database, action.id)) steps.moves_photos = true;
     run(database, "UPDATE action SET undone = ? WHERE id = ?", turning.undone, action.id);
     transaction.commit();
-    return turned;
+    return {.said = action.said,
+            .moves_photos = steps.moves_photos,
+            .binned = std::move(steps.binned),
+            .photos_gone = action.photos_gone};
 }
 
 std::optional<Turned> turn(Database& database, const Turning& turning) {

@@ -44,6 +44,7 @@ struct Change {
 struct Turned {
     std::string said;           // what was undone or done again, or can never be undone
     bool moves_photos = false;  // by their time, photos may belong into other sittings now
+    std::vector<PhotoId> binned{};  // these went into the bin or came out of it
     bool stands = false;        // it can never be undone: nothing was taken back
     int photos_gone = 0;        // of its photos, those that have gone for good since
 

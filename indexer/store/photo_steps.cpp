@@ -143,24 +143,28 @@ struct Direction {
     std::string to;
 };
 
-bool follow(Database& database, std::int64_t action, const Direction& direction) {
+TurnedSteps follow(Database& database, std::int64_t action, const Direction& direction) {
     const std::string columns = ", " + direction.from + ", " + direction.to;
     const auto tag_rows = journal_rows<TagRow>(
         database, "SELECT photo" + columns + " FROM tag_change WHERE action = ?", action);
-    bool moves = false;
+    TurnedSteps turned;
     for (const auto& [photo, from, to] : tag_rows) {
         const Tags before = parse_tags_json(from);
         const Tags after = parse_tags_json(to);
-        moves = moves || is_placed_otherwise(before, after);
+        if (is_placed_otherwise(before, after)) turned.moves_photos = true;
         write_tags(database, photo, carried_over(tags_of(database, photo), before, after));
     }
     const auto shift_rows = journal_rows<ShiftRow>(
         database, "SELECT device" + columns + " FROM shift_change WHERE action = ?", action);
     for (const auto& [device, from, to] : shift_rows) write_shift(database, device, to);
+    if (!shift_rows.empty()) turned.moves_photos = true;
     const auto bin_rows = journal_rows<BinRow>(
         database, "SELECT photo" + columns + " FROM bin_change WHERE action = ?", action);
-    for (const auto& [photo, from, to] : bin_rows) write_binned(database, photo, to);
-    return moves || !shift_rows.empty() || !bin_rows.empty();
+    for (const auto& [photo, from, to] : bin_rows) {
+        write_binned(database, photo, to);
+        turned.binned.push_back(photo);
+    }
+    return turned;
 }
 
 }  // namespace
@@ -195,11 +199,11 @@ void keep_steps(Database& database, std::int64_t action, const PhotoSteps& steps
     }
 }
 
-bool take_steps_back(Database& database, std::int64_t action) {
+TurnedSteps take_steps_back(Database& database, std::int64_t action) {
     return follow(database, action, {.from = "after", .to = "before"});
 }
 
-bool take_steps_again(Database& database, std::int64_t action) {
+TurnedSteps take_steps_again(Database& database, std::int64_t action) {
     return follow(database, action, {.from = "before", .to = "after"});
 }
 

@@ -28,8 +28,13 @@ PhotoSteps photo_steps(Database& database, const Change& change);
 void take_steps(Database& database, const PhotoSteps& steps);
 
 void keep_steps(Database& database, std::int64_t action, const PhotoSteps& steps);
-// Each answers whether photos may belong into other sittings since, by their time.
-bool take_steps_back(Database& database, std::int64_t action);
-bool take_steps_again(Database& database, std::int64_t action);
+
+struct TurnedSteps {
+    bool moves_photos = false;  // by their time, photos may belong into other sittings since
+    std::vector<PhotoId> binned{};
+};
+
+TurnedSteps take_steps_back(Database& database, std::int64_t action);
+TurnedSteps take_steps_again(Database& database, std::int64_t action);
 
 }  // namespace quarterturn

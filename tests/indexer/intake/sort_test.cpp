@@ -1,9 +1,11 @@
 #include "indexer/intake/sort.h"
 
+#include "indexer/intake/bin.h"
 #include "indexer/intake/tagging.h"
 #include "indexer/worker/confined.h"
 #include "tests/indexer/intake/import_fixture.h"
 #include "tests/support/failing_disk.h"
+#include "tests/support/records_dump.h"
 
 namespace quarterturn {
 namespace {
@@ -172,6 +174,35 @@ TEST_F(SortTest, UndoingWhatMovesSittingsSortsAll) {
     EXPECT_FALSE(photo_named("a.jpg").tags.sitting);
     EXPECT_EQ(undo(library).value().said, "added a sitting");
     EXPECT_EQ(photo_named("a.jpg").tags.sitting, there);
+}
+
+TEST_F(SortTest, UndoingTheBinSortsItsPhotosAloneAndAsSortingAllWould) {
+    write_photo(card / "a.jpg", 1, {.taken = "2026:12:01 15:10:00"});
+    write_photo(card / "b.jpg", 2, {.taken = "2026:12:01 15:11:00"});
+    write_photo(card / "c.jpg", 3, {.taken = "2026:12:02 15:10:00"});
+    write_photo(card / "d.jpg", 4, {.taken = "2026:12:01 18:30:00"});
+    const SittingId moved = add_sitting(mira, "2026-12-01T15:00", "2026-12-01T19:00");
+    bring_in();
+    put_into_bin(library, std::vector{photo_named("a.jpg").id}, parse_date("2026-12-03").value());
+    Sitting later = library.sittings().find(moved).value();
+    later.starts = at("2026-12-02T15:00");
+    later.ends = at("2026-12-02T16:00");
+    library.sittings().change(later);
+    const SittingId since = add_sitting(mira, "2026-12-01T14:00", "2026-12-01T19:00");
+    EXPECT_EQ(undo(library), "put a.jpg into the bin");
+    EXPECT_EQ(photo_named("a.jpg").tags.sitting, since);
+    EXPECT_EQ(photo_named("c.jpg").tags.sitting, std::nullopt) << "it was not asked for";
+    sort_by_time(library);
+    const RecordsDump sorted = dump_of(library.database());
+    for (int turns = 0; turns < 2; ++turns) {
+        redo(library);
+        const RecordsDump without = dump_of(library.database());
+        sort_by_time(library);
+        EXPECT_EQ(difference(dump_of(library.database()), without), "");
+        undo(library);
+        EXPECT_EQ(difference(dump_of(library.database()), sorted), "");
+    }
+    expect_files_match_records(library);
 }
 
 TEST_F(SortTest, KeepsPhotosOfOneNameApartInTheNewFolder) {

@@ -53,7 +53,7 @@ void Job::run(const WorkWithoutLibrary& work) {
     }
     QMetaObject::invokeMethod(
         this,
-        [this, outcome] {
+        [this, outcome = std::move(outcome)] {
             outcome();
             emit ended();
         },

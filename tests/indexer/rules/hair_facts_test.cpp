@@ -24,7 +24,7 @@ std::string family(const std::string& name, const std::vector<std::string>& fami
     return values(read_facts(name, {}, families), Fact::family);
 }
 
-Piece piece(PieceKind kind, const char* what) {
+Piece worn_piece(PieceKind kind, const char* what) {
     Piece piece;
     piece.kind = kind;
     piece.what = what;
@@ -136,8 +136,8 @@ TEST(HairFacts, AccessoriesByPiecesThenByWords) {
                                        {"grandmother's brooch", "other"}}) {
         Recipe recipe;
         recipe.accessory = "Out last, before the tiara.";
-        recipe.pieces = {piece(PieceKind::padding, "crescent with a ribbon"),
-                         piece(PieceKind::accessory, words)};
+        recipe.pieces = {worn_piece(PieceKind::padding, "crescent with a ribbon"),
+                         worn_piece(PieceKind::accessory, words)};
         EXPECT_EQ(read(recipe, Fact::accessory), value) << words;
     }
     for (const auto& [words, value] : {Wording{"The same comb, the same place", "comb"},
@@ -176,8 +176,8 @@ TEST(HairFacts, FamilyOnlyOfHerOwnList) {
 TEST(HairFacts, EachIsToldOnceAndWasNotSaidByHer) {
     Recipe recipe;
     recipe.hair_on_the_day.colour = "black, raven";
-    recipe.pieces = {piece(PieceKind::accessory, "pearl pin"),
-                     piece(PieceKind::accessory, "leaf pin")};
+    recipe.pieces = {worn_piece(PieceKind::accessory, "pearl pin"),
+                     worn_piece(PieceKind::accessory, "leaf pin")};
     const LookFacts facts = read_facts("Bun, low bun: a low bun", recipe, usual);
     EXPECT_EQ(facts, (LookFacts{{Fact::colour, "black", false},
                                 {Fact::family, "low bun", false},

@@ -3,7 +3,14 @@
 #include <QApplication>
 #include <QCommandLineParser>
 #include <QIcon>
+#include <algorithm>
+#include <array>
+#include <cstdio>
+#include <cstdlib>
 #include <functional>
+#include <memory>
+#include <span>
+#include <string_view>
 
 #include "app/quarterturn/screens.h"
 #include "indexer/disk/clock.h"
@@ -23,7 +30,7 @@ struct Wishes {
     bool demo = false;
 };
 
-Wishes read_wishes(const QApplication& application) {
+Wishes read_wishes(const QCoreApplication& application) {
     QCommandLineParser parser;
     parser.setApplicationDescription(
         QApplication::tr("Keeps a bridal hair trial so that it can be made again."));
@@ -63,6 +70,43 @@ void open_first(Session& session, MainWindow& window, const Wishes& wishes) {
     if (!problem.isEmpty()) session.say(problem);
 }
 
+// Help and version are printed where there is no display, too.
+bool wants_words_alone(int argc, char** argv) {
+    const std::array<std::string_view, 5> words{"-h", "--help", "--help-all", "-v", "--version"};
+    return std::ranges::any_of(
+        std::span(argv, static_cast<std::size_t>(argc)).subspan(1),
+        [&](const char* word) { return std::ranges::find(words, word) != words.end(); });
+}
+
+void name_program() {
+    QCoreApplication::setOrganizationName(QStringLiteral("quarterturn"));
+    QCoreApplication::setApplicationName(QStringLiteral("quarterturn"));
+    QGuiApplication::setApplicationDisplayName(QStringLiteral("Quarterturn"));
+    QCoreApplication::setApplicationVersion(QStringLiteral(QUARTERTURN_VERSION));
+    QGuiApplication::setDesktopFileName(QStringLiteral("quarterturn"));
+}
+
+// Qt ends a program that finds no display by a signal.
+void end_without_display(QtMsgType type, const QMessageLogContext& context,
+                         const QString& message) {
+    if (type == QtFatalMsg) {
+        std::fputs(
+            "quarterturn: no window can be opened, since there is no display here or it cannot "
+            "be reached: start it from a desktop, or use qturn, which needs none.\n",
+            stderr);
+        std::_Exit(2);
+    }
+    const bool about_displays = std::string_view(context.category).starts_with("qt.qpa");
+    if (!about_displays) std::fprintf(stderr, "%s\n", qUtf8Printable(message));
+}
+
+std::unique_ptr<QApplication> application_with_display(int& argc, char** argv) {
+    const QtMessageHandler usual = qInstallMessageHandler(end_without_display);
+    auto application = std::make_unique<QApplication>(argc, argv);
+    qInstallMessageHandler(usual);
+    return application;
+}
+
 int run(QApplication& application) {
     const Wishes wishes = read_wishes(application);
     apply_theme(application, remembered_theme());
@@ -82,14 +126,14 @@ int main(int argc, char** argv) {
     // As long as the program runs: several of its threads use OpenCV, whose own threads may not be
     // begun or ended while any of them is at work.
     const quarterturn::OneThreadEach one_thread_each;
-    QApplication application(argc, argv);
-    QApplication::setOrganizationName(QStringLiteral("quarterturn"));
-    QApplication::setApplicationName(QStringLiteral("quarterturn"));
-    QApplication::setApplicationDisplayName(QStringLiteral("Quarterturn"));
-    QApplication::setApplicationVersion(QStringLiteral(QUARTERTURN_VERSION));
-    QApplication::setDesktopFileName(QStringLiteral("quarterturn"));
+    quarterturn::name_program();
+    if (quarterturn::wants_words_alone(argc, argv)) {
+        const QCoreApplication words(argc, argv);
+        quarterturn::read_wishes(words);
+    }
+    const auto application = quarterturn::application_with_display(argc, argv);
     QApplication::setWindowIcon(QIcon(QStringLiteral(":/quarterturn.svg")));
     quarterturn::PlainEnglish english;
     QApplication::installTranslator(&english);
-    return quarterturn::run(application);
+    return quarterturn::run(*application);
 }

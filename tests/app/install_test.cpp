@@ -42,6 +42,17 @@ TEST(Install, PutsTheWindowWhereADesktopFindsIt) {
     EXPECT_TRUE(std::filesystem::exists(share / "quarterturn/demo_photos/scenario.json"));
 }
 
+TEST(Window, SaysWithoutADisplayWhatItIsAndWhyNoWindowOpens) {
+    const std::string start =
+        "env -u DISPLAY -u WAYLAND_DISPLAY -u QT_QPA_PLATFORM " +
+        shell_word(std::filesystem::path(QUARTERTURN_BUILD) / "app/quarterturn/quarterturn");
+    EXPECT_EQ(output_of(start + " --version"), "quarterturn " QUARTERTURN_PROJECT_VERSION "\n");
+    EXPECT_NE(output_of(start + " --help").find("--library"), std::string::npos);
+    EXPECT_EQ(output_of(start + " 2>&1; echo $?"),
+              "quarterturn: no window can be opened, since there is no display here or it cannot "
+              "be reached: start it from a desktop, or use qturn, which needs none.\n2\n");
+}
+
 TEST(Install, PutsWhatOpensPhotosWhereTheProgramsFindIt) {
     const TemporaryFolder folder;
     output_of("cmake --install " + shell_word(QUARTERTURN_BUILD) + " --prefix " +

@@ -7,6 +7,7 @@
 #include <QShortcut>
 #include <QStackedWidget>
 #include <QTimer>
+#include <utility>
 
 #include "indexer/store/first_found.h"
 #include "ui/all_photos/bin_part.h"
@@ -176,6 +177,8 @@ void AllPhotosScreen::show_found(const std::vector<FoundPhoto>& found, bool all)
     const QModelIndex before = shelves_->currentIndex();
     const PhotoId current = before.isValid() ? photos_.id(before.row()) : PhotoId{};
     const PhotoSearch asked = search();
+    const bool is_new = std::exchange(shown_, asked) != asked;
+    const int scrolled_to = is_new ? 0 : shelves_->verticalScrollBar()->value();
     photos_.show(found, asked.words);
     const bool none_at_all =
         found.empty() && asked == PhotoSearch{} && session_.library().bin().all().empty();
@@ -193,8 +196,12 @@ void AllPhotosScreen::show_found(const std::vector<FoundPhoto>& found, bool all)
             found.rbegin(), found.rend(), [](auto& photo) { return photo.moment.has_value(); });
         choices_->suggest_days(date_of(*oldest->moment), date_of(*found.front().moment));
     }
+    shelves_->verticalScrollBar()->setValue(scrolled_to);
     const int position = current ? photos_.position_of(current) : -1;
-    if (position >= 0) shelves_->setCurrentIndex(photos_.index(position));
+    // What is chosen can be put into the bin: nothing out of sight, by a search for something else.
+    if (position < 0 || (is_new && !shelves_->shows(position))) return;
+    shelves_->setCurrentIndex(photos_.index(position));
+    shelves_->verticalScrollBar()->setValue(scrolled_to);
 }
 
 void AllPhotosScreen::show_bin() {

@@ -45,6 +45,7 @@ class AllPhotosScreen : public Screen {
 
     Session& session_;
     FoundPhotos photos_;
+    std::optional<PhotoSearch> shown_;
     LaterFound* later_;
     QStackedWidget* pages_;
     QWidget* empty_;

@@ -108,7 +108,7 @@ void PhotoShelves::paint_tile(QPainter& painter, int position, const QRect& tile
     PhotoLook look = look_of(*photo);
     look.caption = caption(*photo);
     look.picture = picture(photo->id, area.size() - QSize(0, small + 4));
-    look.current = hasFocus() && currentIndex().row() == position;
+    look.current = currentIndex().row() == position;  // what Delete would take
     draw_photo(painter, area, look, palette(), font);
 }
 

@@ -16,6 +16,7 @@
 #include "ui/theme/theme.h"
 #include "ui/widgets/empty_page.h"
 #include "ui/widgets/notice.h"
+#include "ui/widgets/page_stack.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/progress_panel.h"
 #include "ui/widgets/words.h"
@@ -37,7 +38,7 @@ PairsScreen::PairsScreen(Session& session)
       pairs_(new ShownPairs(session, this)),
       client_pairs_(new ShownPairs(session, this)),
       laid_(new LaidPairs(session, this)),
-      pages_(new QStackedWidget) {
+      pages_(new PageStack) {
     setAcceptDrops(true);
     build();
     build_pages();
@@ -194,7 +195,7 @@ void PairsScreen::go_back() {
     const QWidget* page = pages_->currentWidget();
     if (fills_screen()) return leave_whole_screen();
     if (page == progress_) return pages_->setCurrentWidget(pair_);
-    if (page == wall_) return wall_->show_all();
+    if (page == wall_) return wall_->shows_like() ? wall_->leave_like() : wall_->show_all();
     if (page == kept_) {
         if (kept_->leave_question()) return;
         pages_->setCurrentWidget(wall_);
@@ -203,6 +204,7 @@ void PairsScreen::go_back() {
     if (page != pair_ || pair_->leave_stage()) return;
     pages_->setCurrentWidget(wall_);
     if (pair_->pair()) wall_->show_pair(pair_->pair()->id);
+    wall_->take_keyboard();
 }
 
 void PairsScreen::show_progress() {

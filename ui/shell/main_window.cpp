@@ -2,10 +2,10 @@
 
 #include <QAction>
 #include <QCloseEvent>
+#include <QKeyEvent>
 #include <QMessageBox>
 #include <QMetaEnum>
 #include <QSettings>
-#include <QStackedWidget>
 #include <QTimer>
 
 #include "indexer/looks/wedding_board.h"
@@ -15,6 +15,8 @@
 #include "ui/shell/session.h"
 #include "ui/shell/undo_buttons.h"
 #include "ui/theme/theme.h"
+#include "ui/widgets/page.h"
+#include "ui/widgets/page_stack.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/reading_order.h"
 
@@ -105,7 +107,7 @@ void MainWindow::build() {
     auto* column = new QVBoxLayout(page);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
-    stack_ = new QStackedWidget;
+    stack_ = new PageStack;
     top_row_ = build_top_row();
     column->addWidget(top_row_);
     column->addWidget(stack_, 1);
@@ -277,6 +279,12 @@ void MainWindow::say(const QString& sentence) {
 
 bool MainWindow::focusNextPrevChild(bool next) {
     return focus_in_reading_order(*centralWidget(), next);
+}
+
+// The page scrolls also while the keyboard is in the row at the top, which has no use for the key.
+void MainWindow::keyPressEvent(QKeyEvent* event) {
+    const Screen* screen = current_screen();
+    if (!screen || !scroll_by_key(*screen, event->key())) QMainWindow::keyPressEvent(event);
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {

@@ -76,6 +76,10 @@ QRect ShelfView::visualRect(const QModelIndex& index) const {
     return index.isValid() ? on_screen(layout_.tile(index.row())) : QRect();
 }
 
+bool ShelfView::shows(int position) const {
+    return on_screen(layout_.tile(position)).intersects(viewport()->rect());
+}
+
 QModelIndex ShelfView::indexAt(const QPoint& point) const {
     const QPoint on_page = QStyle::visualPos(layoutDirection(), viewport()->rect(), point) +
                            QPoint(0, verticalOffset());

@@ -23,6 +23,7 @@ class ShelfView : public QListView {
     void keyboardSearch(const QString&) override {}  // typing goes to a search field
     void reset() override;
     void doItemsLayout() override;
+    bool shows(int position) const;  // at least in part
 
   signals:
     void picked(int position);  // by Return or a double click

@@ -43,6 +43,45 @@ TEST_F(AllPhotosTest, WordsAreFoundWhileSheTypes) {
     EXPECT_TRUE(QTest::qWaitFor([&] { return says(QStringLiteral("1 photo found")); }));
 }
 
+TEST_F(AllPhotosTest, ANewSearchBeginsAtTheTopAndComingBackKeepsThePlace) {
+    Tags noted;
+    noted.note = "pinned low";
+    for (int i = 0; i < 200; ++i) add(std::to_string(i) + ".jpg", "2026-10-01T12:00:00", noted);
+    show();
+    QScrollBar& bar = *shelves().verticalScrollBar();
+    shelves().setFocus();
+    press(Qt::Key_End);
+    ASSERT_GT(bar.value(), 0);
+    QTest::keyClicks(&field(), QStringLiteral("pinned"));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return says(QStringLiteral("200 photos found")); }));
+    EXPECT_EQ(bar.value(), 0);
+    EXPECT_EQ(with_text<QPushButton>(QStringLiteral("Put it into the bin")), nullptr)
+        << "the photo she had chosen is out of sight";
+    bar.setValue(bar.maximum() / 2);
+    const int place = bar.value();
+    show();
+    EXPECT_EQ(bar.value(), place);
+    QTest::keyClick(&field(), Qt::Key_Backspace);
+    QTest::keyClick(&field(), Qt::Key_Return);
+    EXPECT_EQ(bar.value(), 0);
+}
+
+TEST_F(AllPhotosTest, WhatDeleteWouldTakeIsMarkedWhereverTheKeyboardIs) {
+    add_photos();
+    show();
+    shelves().setFocus();
+    press(Qt::Key_Home);
+    auto* flawed = with_text<QPushButton>(QStringLiteral("Has a flaw"));
+    QTest::mouseClick(flawed, Qt::LeftButton);
+    flawed->setFocus();
+    show_active(screen);
+    ASSERT_NE(with_text<QPushButton>(QStringLiteral("Put it into the bin")), nullptr);
+    const QImage chosen = shelves().viewport()->grab().toImage();
+    shelves().setCurrentIndex({});
+    EXPECT_EQ(with_text<QPushButton>(QStringLiteral("Put it into the bin")), nullptr);
+    EXPECT_NE(shelves().viewport()->grab().toImage(), chosen);
+}
+
 TEST_F(AllPhotosTest, AMatchIsMarkedBelowItsPhoto) {
     add_photos();
     show();

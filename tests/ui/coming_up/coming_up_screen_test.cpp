@@ -12,7 +12,6 @@
 #include "tests/ui/shell/fixture.h"
 #include "tests/ui/support/screen_checks.h"
 #include "ui/coming_up/occasion_card.h"
-#include "ui/coming_up/past_list.h"
 #include "ui/widgets/notice.h"
 #include "ui/widgets/sentence_link.h"
 #include "ui/widgets/words.h"
@@ -284,25 +283,6 @@ TEST_F(ComingUpScreenTest, AddsALookForAClientOfTheParty) {
     EXPECT_EQ(looks[0].worn, Worn::evening);
     EXPECT_EQ(looks[0].client, open.example.mira);
     EXPECT_EQ(looks[0].wedding, open.example.wedding);
-}
-
-TEST_F(ComingUpScreenTest, WhatIsPastIsFoundByName) {
-    Sitting old;
-    old.client = library().clients().add(client_called("Ama Quaye"));
-    old.starts = at("2025-03-02T10:00");
-    old.ends = at("2025-03-02T12:00");
-    library().sittings().add(old);
-    screen.refresh();
-    show_active(screen);
-    EXPECT_EQ(cards().size(), 2);
-    EXPECT_NE(called<QPushButton>(QStringLiteral("March 2025: 1 sitting")), nullptr);
-    auto* search = called<QLineEdit>(QStringLiteral("Search what is past by name"));
-    QTest::keyClicks(search, "quay");
-    show_active(screen);
-    ASSERT_EQ(cards().size(), 3);
-    QTest::keyClicks(search, "zz");
-    show_active(screen);
-    EXPECT_EQ(cards().size(), 2);
 }
 
 TEST_F(ComingUpScreenTest, TabGoesThroughAFormInReadingOrder) {

@@ -115,7 +115,7 @@ Reply new_recovery_key(Session& session, const LockOptions& options) {
 }
 
 Reply remove_lock(Session& session, const LockOptions& options) {
-    const KeysInHand keys = session.unlocked_keys();
+    const KeysInHand keys = session.keys_of_left_lock();
     const StopOnSignal stop;
     ProgressLine line(options.progress);
     return worked_reply(

@@ -56,19 +56,34 @@ Path Session::folder() const {
 
 void Session::unlock(const Path& place) {
     const auto lock = read_lock(real_file_system(), place);
-    if (!lock || key_ring::with_mark(lock->mark)) return;
-    if (lock->state == LockState::locked) refuse_lock_on_plain_library(real_file_system(), place);
+    if (!lock) return;
+    if (lock->state == LockState::locked && !key_ring::with_mark(lock->mark)) {
+        refuse_lock_on_plain_library(real_file_system(), place);
+    }
+    unlock(place, *lock);
+}
+
+void Session::unlock(const Path& place, const LockFile& lock) {
+    if (key_ring::with_mark(lock.mark)) return;
     const std::string file = wishes_.passphrase_file.empty()
                                  ? environment("QUARTERTURN_PASSPHRASE_FILE")
                                  : wishes_.passphrase_file;
     key_ring::add(place,
-                  keys_from(*lock, asked_passphrase("Passphrase of " + place.string(), file)));
+                  keys_from(lock, asked_passphrase("Passphrase of " + place.string(), file)));
 }
 
 KeysInHand Session::unlocked_keys() {
     const auto lock = read_lock(real_file_system(), folder());
     if (!lock) throw StoreError("The library in " + folder().string() + " is not locked.");
     unlock(folder());
+    return key_ring::with_mark(lock->mark);
+}
+
+KeysInHand Session::keys_of_left_lock() {
+    FileSystem& disk = real_file_system();
+    const auto lock = read_lock(disk, folder()) ? std::nullopt : read_left_lock(disk, folder());
+    if (!lock) return unlocked_keys();
+    unlock(folder(), *lock);
     return key_ring::with_mark(lock->mark);
 }
 

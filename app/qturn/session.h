@@ -5,6 +5,7 @@
 #include <optional>
 #include <string>
 
+#include "indexer/lock/lock_file.h"
 #include "indexer/store/library.h"
 
 namespace quarterturn {
@@ -29,8 +30,11 @@ class Session {
     void unlock(const Path& place);
     // Of the library. Throws StoreError when it has no lock.
     KeysInHand unlocked_keys();
+    // The same, or of the lock that it had before and that still holds files of it.
+    KeysInHand keys_of_left_lock();
 
   private:
+    void unlock(const Path& place, const LockFile& lock);
     void go_on_locking(const Path& place);
 
     GlobalWishes wishes_;

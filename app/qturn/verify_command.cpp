@@ -29,14 +29,20 @@ std::string_view trouble_word(Trouble trouble) {
     return {};
 }
 
+json text_or_null(const std::string& text) {
+    return text.empty() ? json() : json(text);
+}
+
 json troubles_json(const std::vector<FileTrouble>& troubles) {
     json list = json::array();
     for (const FileTrouble& one : troubles) {
-        list.push_back(
-            {{"file", one.path},
-             {"trouble", trouble_word(one.trouble)},
-             {"healed_from", one.healed() ? json(one.healed_from.string()) : json()},
-             {"set_aside", one.set_aside.empty() ? json() : json(one.set_aside.string())}});
+        list.push_back({{"file", one.path},
+                        {"trouble", trouble_word(one.trouble)},
+                        {"healed_from", text_or_null(one.healed_from.string())},
+                        {"set_aside", text_or_null(one.set_aside.string())},
+                        {"held_by", text_or_null(one.held_by.string())},
+                        {"moved_to", text_or_null(one.moved_to)},
+                        {"moved_back", one.moved_back}});
     }
     return list;
 }
@@ -56,6 +62,7 @@ Reply verify_reply(const VerifyReport& report) {
                  {"files_before", report.files_before},
                  {"troubles", troubles_json(report.troubles)},
                  {"without_record", report.without_record},
+                 {"lock", report.lock},
                  {"records", report.records},
                  {"seals", report.seals},
                  {"whole", report.whole()},
@@ -64,6 +71,7 @@ Reply verify_reply(const VerifyReport& report) {
     for (const std::string& path : report.without_record) {
         reply.lines.push_back(path + " is in no record: bring it in, or remove it.");
     }
+    append(reply.lines, report.lock);
     append(reply.lines, report.records);
     append(reply.lines, report.seals);
     if (!report.whole()) reply.outcome = Outcome::needs_attention;

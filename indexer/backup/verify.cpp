@@ -1,9 +1,12 @@
 #include "indexer/backup/verify.h"
 
 #include <algorithm>
+#include <cerrno>
 #include <set>
 
 #include "indexer/backup/heal.h"
+#include "indexer/backup/left_by_lock.h"
+#include "indexer/backup/moved_files.h"
 #include "indexer/intake/ordered_work.h"
 #include "indexer/intake/time_left.h"
 #include "indexer/store/records_file.h"
@@ -28,12 +31,13 @@ class Verifying {
     Verifying(Library& library, const VerifyWishes& wishes) : library_(library), wishes_(wishes) {}
 
     VerifyReport run() {
+        lock_what_lies_open();
         const std::vector<LibraryFile> all = recorded_files(library_);
         const std::vector<LibraryFile> files = still_to_read(all);
         report_.files_before = std::ssize(all) - std::ssize(files);
         read(files);
         if (report_.stopped) return std::move(report_);
-        find_without_record(all);
+        find_without_record();
         report_.records = record_problems(library_);
         std::ranges::move(records_of_others(library_), std::back_inserter(report_.records));
         check_seals();
@@ -97,16 +101,39 @@ class Verifying {
         const Looked looked = look_at(library_.disk(), library_.folder() / file.path, file);
         if (!looked) return;
         FileTrouble trouble{file.path, *looked};
-        if (remembers_ && wishes_.heal && *looked != Trouble::unreadable) {
-            const Healed healed = heal(library_, file, sources());
-            trouble.healed_from = healed.from;
-            trouble.set_aside = healed.set_aside;
-        }
+        if (*looked == Trouble::missing) trouble.moved_to = moved_.find(file).value_or("");
+        may_mend() ? mend(file, trouble) : seek(file, trouble);
         if (!trouble.healed()) {
             wrong_.insert(file.sha256);
             if (file.photo) wrong_photos_.push_back(*file.photo);
         }
         report_.troubles.push_back(std::move(trouble));
+    }
+
+    bool may_mend() const { return remembers_ && wishes_.heal; }
+
+    void mend(const LibraryFile& file, FileTrouble& trouble) {
+        if (!trouble.moved_to.empty()) {
+            trouble.moved_back = moved_.put_back(trouble.moved_to, file);
+        } else if (trouble.trouble != Trouble::unreadable || disk_fails(file)) {
+            const Healed healed = heal(library_, file, sources());
+            trouble.healed_from = healed.from;
+            trouble.set_aside = healed.set_aside;
+        }
+    }
+
+    void seek(const LibraryFile& file, FileTrouble& trouble) {
+        const auto holding = std::ranges::find_if(
+            sources(), [&](const BackupSource& source) { return source.lists(file); });
+        if (holding != sources().end()) trouble.held_by = holding->folder().folder();
+    }
+
+    // What may only not be read by this user is there, and needs no other copy.
+    bool disk_fails(const LibraryFile& file) try {
+        library_.disk().read_through(library_.folder() / file.path, [](auto) {});
+        return false;
+    } catch (const DiskError& error) {
+        return error.error_number() == EIO;
     }
 
     const std::vector<BackupSource>& sources() {
@@ -129,18 +156,26 @@ class Verifying {
         if (wishes_.progress) wishes_.progress(progress);
     }
 
-    void find_without_record(const std::vector<LibraryFile>& all) {
-        std::set<std::string> known;
-        for (const LibraryFile& file : recorded_files(library_)) known.insert(file.path);
-        for (const LibraryFile& file : all) known.insert(file.path);
-        for (const char* kept : {"photos", "consents", "inspiration"}) {
-            for (const Path& file : files_below(library_.disk(), library_.folder() / kept)) {
-                const std::string path =
-                    file.lexically_relative(library_.folder()).generic_string();
-                if (!known.contains(path)) report_.without_record.push_back(path);
+    void lock_what_lies_open() {
+        if (!library_.keys()) return;
+        report_.lock = may_mend() ? lock_what_lies_open_in(library_, wishes_.stop)
+                                  : what_lies_open_in(library_);
+    }
+
+    void find_without_record() {
+        for (std::string& path : files_without_record(library_)) {
+            if (is_moved(path)) continue;
+            if (is_still_locked(library_, path)) {
+                report_.lock.push_back(still_locked(path));
+            } else {
+                report_.without_record.push_back(std::move(path));
             }
         }
-        std::ranges::sort(report_.without_record);
+    }
+
+    bool is_moved(const std::string& path) const {
+        return std::ranges::find(report_.troubles, path, &FileTrouble::moved_to) !=
+               report_.troubles.end();
     }
 
     void check_seals() {
@@ -161,8 +196,8 @@ class Verifying {
     }
 
     std::int64_t problems() const {
-        return std::ssize(report_.without_record) + std::ssize(report_.records) +
-               std::ssize(report_.seals) +
+        return std::ssize(report_.without_record) + std::ssize(report_.lock) +
+               std::ssize(report_.records) + std::ssize(report_.seals) +
                std::ranges::count_if(report_.troubles,
                                      [](const FileTrouble& one) { return !one.healed(); });
     }
@@ -172,6 +207,7 @@ class Verifying {
     const bool remembers_ = !library_.only_to_look();
     VerifyReport report_;
     std::optional<std::vector<BackupSource>> sources_;
+    MovedFiles moved_{library_};
     PhotoId last_;
     std::vector<PhotoId> wrong_photos_;
     std::set<std::string> wrong_;  // checksums
@@ -180,33 +216,8 @@ class Verifying {
 }  // namespace
 
 bool VerifyReport::whole() const {
-    return !stopped && troubles.empty() && without_record.empty() && records.empty() &&
-           seals.empty();
-}
-
-std::string sentence(const FileTrouble& trouble) {
-    std::string words = trouble.path;
-    switch (trouble.trouble) {
-        case Trouble::missing:
-            words += " was not there";
-            break;
-        case Trouble::changed:
-            words += " was no longer what was brought in";
-            break;
-        case Trouble::unreadable:
-            return words +
-                   " could not be read: see to the disk and to the file's permissions, and check "
-                   "again.";
-    }
-    if (!trouble.healed()) {
-        return words +
-               ": connect a drive with a backup and check again, or bring it in again from its "
-               "card or phone.";
-    }
-    words += ", and was put back from the backup in " + trouble.healed_from.string() + ".";
-    if (trouble.set_aside.empty()) return words;
-    return words + " The changed one is kept as " + trouble.set_aside.string() +
-           "; remove it when you have looked.";
+    return !stopped && troubles.empty() && without_record.empty() && lock.empty() &&
+           records.empty() && seals.empty();
 }
 
 VerifyReport verify(Library& library, const VerifyWishes& wishes) {

@@ -1,31 +1,19 @@
 #pragma once
 // Is everything still as it was put there? Every file that the records speak of against its
 // checksum, the records themselves, files that no record speaks of, and what sign-offs sealed.
-// What is damaged or gone is put back from a backup that is at hand.
+// What is damaged or gone is put back from a backup that is at hand, and what somebody moved within
+// the library from there. What lies unlocked in a locked library is locked.
 
 #include <functional>
 #include <stop_token>
 #include <string>
 #include <vector>
 
+#include "indexer/backup/file_trouble.h"
 #include "indexer/intake/import.h"
 #include "indexer/store/library.h"
 
 namespace quarterturn {
-
-enum class Trouble { missing, changed, unreadable };
-
-struct FileTrouble {
-    std::string path;  // relative to the library's folder
-    Trouble trouble = Trouble::missing;
-    Path healed_from{};  // the folder of the backup it was put back from; empty: it was not
-    Path set_aside{};    // where the changed file lies now
-
-    bool healed() const { return !healed_from.empty(); }
-};
-
-// What is wrong with it and what to do next.
-std::string sentence(const FileTrouble& trouble);
 
 struct VerifyWishes {
     LocalTime now{};
@@ -40,9 +28,12 @@ struct VerifyReport {
     std::int64_t files_before = 0;  // photos read before it was stopped
     std::vector<FileTrouble> troubles{};
     std::vector<std::string> without_record{};  // files of hers, relative to the library
-    std::vector<std::string> records{};         // sentences: what is wrong with the records
-    std::vector<std::string> seals{};  // sentences: signed-off looks that lack a photo of theirs
-    bool stopped = false;              // what was read counts; run again, it goes on
+    // Sentences: files that the lock does not hold though it is on, or holds though it was taken
+    // off.
+    std::vector<std::string> lock{};
+    std::vector<std::string> records{};  // sentences: what is wrong with the records
+    std::vector<std::string> seals{};    // sentences: signed-off looks that lack a photo of theirs
+    bool stopped = false;                // what was read counts; run again, it goes on
 
     // Nothing needs attention: neither now, nor a look at what was mended.
     bool whole() const;

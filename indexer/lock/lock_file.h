@@ -16,6 +16,8 @@
 namespace quarterturn {
 
 inline constexpr const char* lock_file_name = "lock.json";
+// The lock of a library that has none any longer, but for files that the disk did not give.
+inline constexpr const char* left_lock_name = "lock.left.json";
 
 // what() is a sentence: a wrong passphrase, a damaged lock.
 class LockError : public std::runtime_error {
@@ -65,6 +67,7 @@ KeysInHand keys_from(const LockFile& lock, std::string_view passphrase_or_recove
 // Nothing where the folder holds none. Throws LockError when it is damaged or of a newer version,
 // and DiskError.
 std::optional<LockFile> read_lock(FileSystem& disk, const Path& folder);
+std::optional<LockFile> read_left_lock(FileSystem& disk, const Path& folder);
 void write_lock(FileSystem& disk, const Path& folder, const LockFile& lock);
 
 }  // namespace quarterturn

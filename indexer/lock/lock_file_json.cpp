@@ -87,10 +87,7 @@ void refuse_newer(const json& from, const Path& file) {
                     "was changed.");
 }
 
-}  // namespace
-
-std::optional<LockFile> read_lock(FileSystem& disk, const Path& folder) {
-    const Path file = folder / lock_file_name;
+std::optional<LockFile> read_lock_file(FileSystem& disk, const Path& file) {
     if (!disk.exists(file)) return std::nullopt;
     const Bytes bytes = disk.read(file, most_lock_bytes);
     try {
@@ -105,6 +102,16 @@ std::optional<LockFile> read_lock(FileSystem& disk, const Path& folder) {
                         " is damaged, and without it the folder cannot be read: put back the "
                         "lock.json of the newest backup.");
     }
+}
+
+}  // namespace
+
+std::optional<LockFile> read_lock(FileSystem& disk, const Path& folder) {
+    return read_lock_file(disk, folder / lock_file_name);
+}
+
+std::optional<LockFile> read_left_lock(FileSystem& disk, const Path& folder) {
+    return read_lock_file(disk, folder / left_lock_name);
 }
 
 void write_lock(FileSystem& disk, const Path& folder, const LockFile& lock) {

@@ -68,6 +68,10 @@ Bytes locked_contents(const LibraryKeys& keys, std::span<const std::byte> bytes)
     return locked;
 }
 
+bool begin_as_locked(std::span<const std::byte> bytes) {
+    return bytes.size() >= front_bytes && std::equal(kind.begin(), kind.end(), raw(bytes.data()));
+}
+
 ContentsReader::ContentsReader(const LibraryKeys& keys, Take take)
     : keys_(keys), take_(std::move(take)), opened_(piece_bytes) {}
 

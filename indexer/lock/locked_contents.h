@@ -18,6 +18,8 @@
 namespace quarterturn {
 
 Bytes locked_contents(const LibraryKeys& keys, std::span<const std::byte> bytes);
+// For who has no keys.
+bool begin_as_locked(std::span<const std::byte> bytes);
 
 // How many bytes a file of so many takes when it is locked.
 std::int64_t locked_size(std::int64_t bytes);

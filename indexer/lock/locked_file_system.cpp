@@ -22,7 +22,7 @@ bool stays_as_it_is(const Path& below) {
     const std::string name = below.filename().native();
     switch (std::distance(below.begin(), below.end())) {
         case 1:
-            return name == lock_file_name || name == "READ ME.txt" ||
+            return name == lock_file_name || name == left_lock_name || name == "READ ME.txt" ||
                    name.starts_with("records.sqlite");
         case 2:
             return (top == "records" || top == "restoring") &&

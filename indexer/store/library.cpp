@@ -81,7 +81,8 @@ KeysInHand keys_that_fit(FileSystem& disk, const Path& folder) {
     KeysInHand keys = keys_of_library(disk, folder);
     if (!std::filesystem::exists(folder / records_name)) return keys;
     try {
-        refuse_lock_that_does_not_fit(disk, folder, keys);
+        // What is being restored lies in a folder of its own, under the lock of the one around it.
+        refuse_lock_that_does_not_fit(disk, folder, key_ring::of_file(folder / records_name));
     } catch (const StoreError&) {
         refuse_if_lock_changed(disk, folder, keys);
         throw;

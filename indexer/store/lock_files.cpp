@@ -1,11 +1,22 @@
 #include "indexer/store/lock_files.h"
 
+#include <cerrno>
+
 #include "indexer/disk/empty_folders.h"
 #include "indexer/disk/write_once.h"
+#include "indexer/lock/locked_contents.h"
 #include "indexer/lock/locked_name.h"
 
 namespace quarterturn {
 namespace {
+
+constexpr std::string_view left_readable =
+    " It is not locked: who can read the disk can read it. When it can be read again, or a backup "
+    "is connected, qturn verify locks it or puts it back.";
+constexpr std::string_view stays_locked =
+    " It stays locked, and its key is kept in lock.left.json: leave that there. When it can be "
+    "read "
+    "again, qturn lock remove goes on with it; qturn verify puts it back from a backup.";
 
 bool is_at_top(const Path& folder, const Path& file) {
     return file.parent_path() == folder;
@@ -76,30 +87,73 @@ void take_over(FileSystem& from, FileSystem& to, const Path& folder, const Path&
     drop_empty_folders(from, folder, file.lexically_relative(folder).parent_path());
 }
 
-void lock_file_at(LockedFileSystem& locked, const Path& folder, const Path& file) {
-    FileSystem& disk = locked.beneath();
-    const Bytes bytes = disk.read(file, any_size);
-    if (!is_at_top(folder, file)) return take_over(disk, locked, folder, file, bytes);
-    if (!sound_bytes(locked, file)) replace_file(locked, file, bytes);
+std::string no_ordinary_file(const Path& file) {
+    return file.string() + " is no ordinary file and was left as it is: remove it.";
 }
 
-// False when the file is damaged: it then lies under its own name as it is, for the next check of
-// the library to find.
-bool unlock_file_at(LockedFileSystem& locked, const Path& folder, const Path& file) {
+// Answers what is wrong when the file was left as it is, else nothing.
+std::string lock_file_at(LockedFileSystem& locked, const Path& folder, const Path& file) {
     FileSystem& disk = locked.beneath();
-    const auto bytes = sound_bytes(locked, file);
-    if (is_at_top(folder, file)) {
-        if (bytes) replace_file(disk, file, *bytes);  // else it was unlocked before
-        return true;
+    Bytes bytes;
+    try {
+        if (!disk.state(file).regular) return no_ordinary_file(file);
+        bytes = disk.read(file, any_size);
+    } catch (const DiskError& error) {
+        if (std::filesystem::is_symlink(file)) return no_ordinary_file(file);
+        return error.what() + std::string(left_readable);
     }
-    if (bytes) {
-        take_over(locked, disk, folder, file, *bytes);
-        return true;
+    if (!is_at_top(folder, file)) {
+        take_over(disk, locked, folder, file, bytes);
+    } else if (!begin_as_locked(bytes)) {
+        replace_file(locked, file, bytes);
+    } else if (!sound_bytes(locked, file)) {
+        return disk_error(EBADMSG, file, Doing::reading).what();
     }
+    return {};
+}
+
+std::string left_damaged(LockedFileSystem& locked, const Path& file) {
+    FileSystem& disk = locked.beneath();
     disk.make_folders(file.parent_path());
     disk.rename_over(locked.place_of(file), file);
-    disk.sync_folder(file.parent_path());
-    return false;  // the front of a long name goes with the folders
+    disk.sync_folder(file.parent_path());  // the front of a long name goes with the folders
+    return file.string() +
+           " is damaged: check the library (qturn verify), which puts it back from a backup where "
+           "one holds it.";
+}
+
+// A damaged file then lies under its own name as it is, for the next check of the library to find;
+// one that the disk does not give stays locked.
+std::string unlock_file_at(LockedFileSystem& locked, const Path& folder, const Path& file,
+                           bool& any_stays) {
+    std::optional<Bytes> bytes;
+    try {
+        bytes = sound_bytes(locked, file);
+    } catch (const DiskError& error) {
+        any_stays = true;
+        return error.what() + std::string(stays_locked);
+    }
+    if (is_at_top(folder, file)) {
+        if (bytes) replace_file(locked.beneath(), file, *bytes);  // else it was unlocked before
+        return {};
+    }
+    if (!bytes) return left_damaged(locked, file);
+    take_over(locked, locked.beneath(), folder, file, *bytes);
+    return {};
+}
+
+bool is_locked(FileSystem& disk, const Path& file) try {
+    return begin_as_locked(disk.read_front(file, locked_size(0)));
+} catch (const DiskError&) {
+    return false;
+}
+
+// Of a library that is locked, what lies there in a locked file's place may be anything.
+std::string lock_left_file(LockedFileSystem& locked, const Path& folder, const Path& file) {
+    if (is_at_top(folder, file) || !locked.exists(file)) return lock_file_at(locked, folder, file);
+    return file.string() +
+           " lies beside the same file as it is locked, and anybody can read it: look at it, and "
+           "move it out of the library.";
 }
 
 template <class Convert>
@@ -110,9 +164,11 @@ void convert_each(const std::vector<Path>& files, const LockWishes& wishes, Lock
             report.stopped = true;
             return;
         }
-        convert(file);
-        ++report.files;
-        if (wishes.progress) wishes.progress(report.files, std::ssize(files));
+        std::string problem = convert(file);
+        problem.empty() ? void(++report.files) : report.problems.push_back(std::move(problem));
+        if (wishes.progress) {
+            wishes.progress(report.files + std::ssize(report.problems), std::ssize(files));
+        }
     }
 }
 
@@ -121,6 +177,14 @@ void convert_each(const std::vector<Path>& files, const LockWishes& wishes, Lock
 std::vector<Path> files_to_lock(LockedFileSystem& locked, const Path& folder) {
     std::vector<Path> files;
     gather_plain(locked, folder, {}, files);
+    return files;
+}
+
+std::vector<Path> files_left_unlocked(LockedFileSystem& locked, const Path& folder) {
+    std::vector<Path> files = files_to_lock(locked, folder);
+    std::erase_if(files, [&](const Path& file) {
+        return is_at_top(folder, file) && is_locked(locked.beneath(), file);
+    });
     return files;
 }
 
@@ -133,26 +197,26 @@ std::vector<Path> files_to_unlock(LockedFileSystem& locked, const Path& folder) 
 
 void lock_files(LockedFileSystem& locked, const Path& folder, const LockWishes& wishes,
                 LockReport& report) {
-    convert_each(files_to_lock(locked, folder), wishes, report, [&](const Path& file) {
-        if (!locked.beneath().state(file).regular) {
-            report.problems.push_back(file.string() +
-                                      " is no ordinary file and was left as it is: remove it.");
-            return;
-        }
-        lock_file_at(locked, folder, file);
-    });
+    convert_each(files_to_lock(locked, folder), wishes, report,
+                 [&](const Path& file) { return lock_file_at(locked, folder, file); });
     if (!report.stopped) drop_plain_folders(locked, folder, {});
 }
 
-void unlock_files(LockedFileSystem& locked, const Path& folder, const LockWishes& wishes,
+void lock_left_files(LockedFileSystem& locked, const Path& folder, const LockWishes& wishes,
+                     LockReport& report) {
+    const std::vector<Path> files = files_left_unlocked(locked, folder);
+    convert_each(files, wishes, report,
+                 [&](const Path& file) { return lock_left_file(locked, folder, file); });
+    if (!report.stopped && !files.empty()) drop_plain_folders(locked, folder, {});
+}
+
+bool unlock_files(LockedFileSystem& locked, const Path& folder, const LockWishes& wishes,
                   LockReport& report) {
-    convert_each(files_to_unlock(locked, folder), wishes, report, [&](const Path& file) {
-        if (unlock_file_at(locked, folder, file)) return;
-        report.problems.push_back(file.string() +
-                                  " is damaged: check the library (qturn verify), which puts it "
-                                  "back from a backup where one holds it.");
-    });
+    bool any_stays = false;
+    convert_each(files_to_unlock(locked, folder), wishes, report,
+                 [&](const Path& file) { return unlock_file_at(locked, folder, file, any_stays); });
     if (!report.stopped) drop_locked_folders(locked, folder, folder);
+    return !any_stays;
 }
 
 }  // namespace quarterturn

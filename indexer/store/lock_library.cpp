@@ -25,13 +25,21 @@ void refuse_unless_held(const FolderLock& folder) {
         "again. Nothing was changed.");
 }
 
+void refuse_rest_of_a_lock(FileSystem& disk, const Path& folder) {
+    refuse_lock_that_does_not_fit(disk, folder, nullptr);
+    if (!disk.exists(folder / left_lock_name)) return;
+    throw StoreError(folder.string() +
+                     " still holds files under the lock that it had before, which could not be "
+                     "read then: go on with those first (qturn lock remove). Nothing was changed.");
+}
+
 void refuse_unless_lockable(FileSystem& disk, const Path& folder) {
     if (!disk.exists(folder / records_file_name)) {
         throw StoreError(folder.string() + " is no library (it holds no " + records_file_name +
                          "): name the folder of a library.");
     }
     const auto lock = read_lock(disk, folder);
-    if (!lock) return refuse_lock_that_does_not_fit(disk, folder, nullptr);
+    if (!lock) return refuse_rest_of_a_lock(disk, folder);
     throw StoreError(folder.string() + (lock->state == LockState::locked
                                             ? " is locked already."
                                             : " is being locked or unlocked for good already: go "
@@ -91,12 +99,23 @@ LockReport go_on_unlocking(LockedFileSystem& locked, const Path& folder, const L
     LockReport report;
     FileSystem& disk = locked.beneath();
     rewrite_all_records(disk, folder, RecordsForm::plain);
-    unlock_files(locked, folder, wishes, report);
+    const bool all = unlock_files(locked, folder, wishes, report);
     if (report.stopped) return report;
-    disk.remove(folder / lock_file_name);
+    if (all) {
+        disk.remove(folder / lock_file_name);
+    } else {
+        disk.rename_over(folder / lock_file_name, folder / left_lock_name);
+    }
     disk.sync_folder(folder);
     key_ring::forget(folder);
     return report;
+}
+
+// From then on the library is being unlocked for good again.
+void take_up_left_lock(FileSystem& disk, const Path& folder) {
+    if (disk.exists(folder / lock_file_name) || !disk.exists(folder / left_lock_name)) return;
+    disk.rename_new(folder / left_lock_name, folder / lock_file_name);
+    disk.sync_folder(folder);
 }
 
 Path whole(const Path& folder) {
@@ -156,6 +175,7 @@ LockReport lock_library(FileSystem& disk, const Path& folder, const NewLock& loc
 LockReport unlock_for_good(FileSystem& disk, const Path& folder, const KeysInHand& keys,
                            const LockWishes& wishes) {
     const Path place = whole(folder);
+    take_up_left_lock(disk, place);
     LockFile lock = lock_there(disk, place);
     if (lock.state != LockState::locked) return finish_locking(disk, place, keys, wishes);
     const FolderLock alone(place);
@@ -181,6 +201,24 @@ LockReport finish_locking(FileSystem& disk, const Path& folder, const KeysInHand
     LockedFileSystem locked(disk, place, keys);
     return lock.state == LockState::locking ? go_on_locking(locked, place, lock, wishes)
                                             : go_on_unlocking(locked, place, wishes);
+}
+
+std::vector<Path> left_unlocked(FileSystem& disk, const Path& folder, const KeysInHand& keys) {
+    const Path place = whole(folder);
+    LockedFileSystem locked(disk, place, keys);
+    return files_left_unlocked(locked, place);
+}
+
+LockReport lock_what_is_left(FileSystem& disk, const Path& folder, const KeysInHand& keys,
+                             const LockWishes& wishes) {
+    const Path place = whole(folder);
+    LockReport report;
+    const FolderLock alone(place);
+    if (!alone.held()) return report;
+    refuse_unless_of(lock_there(disk, place), keys, place);
+    LockedFileSystem locked(disk, place, keys);
+    lock_left_files(locked, place, wishes, report);
+    return report;
 }
 
 void change_passphrase(FileSystem& disk, const Path& folder, const KeysInHand& keys,

@@ -22,9 +22,10 @@ struct LockWishes {
 };
 
 struct LockReport {
-    std::int64_t files = 0;               // that were locked or unlocked now
-    std::vector<std::string> problems{};  // sentences: files that were left as they are
-    bool stopped = false;                 // the library opens when it was gone on with
+    std::int64_t files = 0;  // that were locked or unlocked now
+    // Sentences: files that were left as they are, and what can be done.
+    std::vector<std::string> problems{};
+    bool stopped = false;  // the library opens when it was gone on with
 };
 
 // A lock that is not put on yet, so that its recovery key can be printed first.
@@ -42,11 +43,19 @@ NewLock new_lock(std::string_view passphrase, const GuessCost& cost = usual_gues
 // damaged; DiskError.
 LockReport lock_library(FileSystem& disk, const Path& folder, const NewLock& lock,
                         const LockWishes& wishes);
+// Of a library that has no lock but left files behind (lock.left.json), it goes on with those.
 LockReport unlock_for_good(FileSystem& disk, const Path& folder, const KeysInHand& keys,
                            const LockWishes& wishes);
 // Goes on with either where it was interrupted; does nothing where it was not.
 LockReport finish_locking(FileSystem& disk, const Path& folder, const KeysInHand& keys,
                           const LockWishes& wishes);
+
+// What lies unlocked in a locked library.
+std::vector<Path> left_unlocked(FileSystem& disk, const Path& folder, const KeysInHand& keys);
+// Locks what lies unlocked in a locked library, as what the disk did not give when it was locked.
+// Does nothing while another program moves files of the library.
+LockReport lock_what_is_left(FileSystem& disk, const Path& folder, const KeysInHand& keys,
+                             const LockWishes& wishes);
 
 // The passphrase before opens it no longer; backups keep it until they are made again. Throws
 // StoreError while another window or command is at work on the lock, and when the library was

@@ -27,6 +27,7 @@ QStringList found_words(const VerifyReport& found) {
         words << CheckPart::tr("%1 is in no record: bring it in, or remove it.")
                      .arg(isolated(from_utf8(path)));
     }
+    for (const std::string& problem : found.lock) words << from_utf8(problem);
     for (const std::string& problem : found.records) words << from_utf8(problem);
     for (const std::string& problem : found.seals) words << from_utf8(problem);
     return words;

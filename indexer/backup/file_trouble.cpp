@@ -1,0 +1,50 @@
+#include "indexer/backup/file_trouble.h"
+
+namespace quarterturn {
+namespace {
+
+std::string_view what_is_wrong(Trouble trouble) {
+    switch (trouble) {
+        case Trouble::missing:
+            return " was not there";
+        case Trouble::changed:
+            return " was no longer what was brought in";
+        case Trouble::unreadable:
+            return " could not be read";
+    }
+    return {};
+}
+
+std::string next_step(const FileTrouble& trouble) {
+    if (!trouble.moved_to.empty()) {
+        return ": it lies in " + trouble.moved_to +
+               ", where something else than this program moved it. Leave it there; qturn verify "
+               "without --look-only gives it its place again.";
+    }
+    if (!trouble.held_by.empty()) {
+        return ": the backup in " + trouble.held_by.string() +
+               " holds it, and qturn verify without --look-only puts it back from there.";
+    }
+    if (trouble.trouble == Trouble::unreadable) {
+        return ": see to the disk and to the file's permissions, and check again.";
+    }
+    return ": connect a drive with a backup and check again, or bring it in again from its card or "
+           "phone.";
+}
+
+}  // namespace
+
+std::string sentence(const FileTrouble& trouble) {
+    std::string words = trouble.path + std::string(what_is_wrong(trouble.trouble));
+    if (trouble.moved_back) {
+        return words + ", but lay in " + trouble.moved_to +
+               ", where something else than this program had moved it; it was put back.";
+    }
+    if (!trouble.healed()) return words + next_step(trouble);
+    words += ", and was put back from the backup in " + trouble.healed_from.string() + ".";
+    if (trouble.set_aside.empty()) return words;
+    return words + " The changed one is kept as " + trouble.set_aside.string() +
+           "; remove it when you have looked.";
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,28 @@
+#pragma once
+// What was wrong with a file of the library, and what came of it.
+
+#include <string>
+
+#include "indexer/disk/file_system.h"
+
+namespace quarterturn {
+
+enum class Trouble { missing, changed, unreadable };
+
+struct FileTrouble {
+    std::string path;  // relative to the library's folder
+    Trouble trouble = Trouble::missing;
+    Path healed_from{};  // the folder of the backup it was put back from; empty: it was not
+    Path set_aside{};    // where the changed file lies now
+    Path held_by{};      // of a check that only looks: the folder of a backup that lists it
+    // Where a missing one lies, relative to the library's folder: somebody moved it.
+    std::string moved_to{};
+    bool moved_back = false;
+
+    bool healed() const { return moved_back || !healed_from.empty(); }
+};
+
+// What is wrong with it and what to do next.
+std::string sentence(const FileTrouble& trouble);
+
+}  // namespace quarterturn

@@ -1,0 +1,24 @@
+#pragma once
+// Files that a lock left as they were, since the disk did not give them when it was put on or taken
+// off.
+
+#include <stop_token>
+#include <string>
+#include <vector>
+
+#include "indexer/store/library.h"
+
+namespace quarterturn {
+
+// Of a locked library: locks what lies unlocked in it. A sentence for each file that stays so.
+// Throws StoreError and DiskError.
+std::vector<std::string> lock_what_lies_open_in(Library& library, const std::stop_token& stop);
+// A sentence for each; changes nothing.
+std::vector<std::string> what_lies_open_in(Library& library);
+
+// Of a library that has no lock any longer: whether this is a file that its lock still holds.
+// Relative to its folder, as it lies there.
+bool is_still_locked(Library& library, const std::string& path);
+std::string still_locked(const std::string& path);
+
+}  // namespace quarterturn

@@ -1,0 +1,35 @@
+#pragma once
+// Files of hers that no record speaks of, and which of them are a photo that is missing elsewhere,
+// since somebody moved it within the library.
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "indexer/backup/library_files.h"
+
+namespace quarterturn {
+
+// Relative to the library's folder, sorted. Throws StoreError and DiskError.
+std::vector<std::string> files_without_record(Library& library);
+
+class MovedFiles {
+  public:
+    explicit MovedFiles(Library& library) : library_(library) {}
+
+    // Where it lies now, by its checksum; reads what has its size. Throws StoreError.
+    std::optional<std::string> find(const LibraryFile& file);
+    // Gives it its place again. False where something lies there, and while another program moves
+    // files of the library. Throws DiskError.
+    bool put_back(const std::string& found, const LibraryFile& file);
+
+  private:
+    bool is_file(const std::string& path, const LibraryFile& file);
+
+    Library& library_;
+    std::optional<std::vector<std::string>> unknown_;
+    std::map<std::string, std::string> checksums_;  // of those that were read, by their paths
+};
+
+}  // namespace quarterturn

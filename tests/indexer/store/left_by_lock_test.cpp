@@ -1,0 +1,117 @@
+// One file that the disk does not give keeps nobody out of the library: it is left as it is, named,
+// and gone on with later.
+
+#include <gtest/gtest.h>
+
+#include "indexer/lock/key_ring.h"
+#include "indexer/store/lock_library.h"
+#include "tests/support/example_library.h"
+#include "tests/support/failing_disk.h"
+#include "tests/support/files.h"
+
+namespace quarterturn {
+namespace {
+
+class DiskWithABadSector : public FailingDisk {
+  public:
+    Path bad;
+    int error = EIO;
+
+    Bytes read(const Path& file, std::int64_t most_bytes) override {
+        if (file == bad) throw disk_error(error, file, Doing::reading);
+        return FailingDisk::read(file, most_bytes);
+    }
+};
+
+struct LeftByLock : testing::Test {
+    LeftByLock() {
+        Library library = Library::create(place);
+        for (const char* name : {"IMG_1.jpg", "IMG_2.jpg", "IMG_3.jpg"}) put(name, name);
+    }
+    ~LeftByLock() override { key_ring::forget(place); }
+
+    Path file_called(const std::string& name) const { return place / "photos/2026" / name; }
+    void put(const std::string& name, std::string_view text) const {
+        std::filesystem::create_directories(place / "photos/2026");
+        write_bytes(file_called(name), std::as_bytes(std::span(text)));
+    }
+
+    std::string read_in_library(const std::string& name) const {
+        Library library = Library::open(place);
+        const Bytes bytes = library.disk().read(file_called(name), any_size);
+        return {reinterpret_cast<const char*>(bytes.data()), bytes.size()};
+    }
+
+    void expect_named(const LockReport& report, const std::string& name) {
+        ASSERT_EQ(report.problems.size(), 1U);
+        EXPECT_NE(report.problems[0].find(file_called(name).string()), std::string::npos)
+            << report.problems[0];
+    }
+
+    TemporaryFolder folder;
+    Path place = folder / "library";
+    DiskWithABadSector disk;
+    NewLock lock = new_lock("seven owls below the granary", least_guess_cost());
+};
+
+TEST_F(LeftByLock, WhatCannotBeReadIsLockedWhenItCan) {
+    for (const int error : {EIO, EACCES}) {
+        disk.bad = file_called("IMG_2.jpg");
+        disk.error = error;
+        const LockReport report = lock_library(disk, place, lock, {});
+        EXPECT_EQ(report.files, 2);
+        expect_named(report, "IMG_2.jpg");
+        EXPECT_NE(report.problems[0].find("It is not locked"), std::string::npos);
+        EXPECT_EQ(read_in_library("IMG_1.jpg"), "IMG_1.jpg");
+        EXPECT_TRUE(std::filesystem::exists(file_called("IMG_2.jpg")));
+        EXPECT_EQ(left_unlocked(disk, place, lock.keys),
+                  std::vector<Path>{file_called("IMG_2.jpg")});
+        expect_named(lock_what_is_left(disk, place, lock.keys, {}), "IMG_2.jpg");
+        disk.bad.clear();
+        EXPECT_TRUE(lock_what_is_left(disk, place, lock.keys, {}).problems.empty());
+        EXPECT_FALSE(std::filesystem::exists(file_called("IMG_2.jpg")));
+        EXPECT_EQ(read_in_library("IMG_2.jpg"), "IMG_2.jpg");
+        EXPECT_TRUE(left_unlocked(disk, place, lock.keys).empty());
+        EXPECT_TRUE(unlock_for_good(disk, place, lock.keys, {}).problems.empty());
+    }
+}
+
+TEST_F(LeftByLock, AnOpenFileBesideTheLockedOneReplacesNothing) {
+    lock_library(disk, place, lock, {});
+    put("IMG_2.jpg", "an older state, by a service that copies folders");
+    expect_named(lock_what_is_left(disk, place, lock.keys, {}), "IMG_2.jpg");
+    EXPECT_EQ(read_in_library("IMG_2.jpg"), "IMG_2.jpg");
+    EXPECT_TRUE(std::filesystem::exists(file_called("IMG_2.jpg")));
+}
+
+TEST_F(LeftByLock, ALinkThatLeadsNowhereHoldsNothingUp) {
+    std::filesystem::create_symlink("nowhere", file_called("link.jpg"));
+    expect_named(lock_library(disk, place, lock, {}), "link.jpg");
+    EXPECT_EQ(read_in_library("IMG_3.jpg"), "IMG_3.jpg");
+}
+
+TEST_F(LeftByLock, TheKeyOfWhatCannotBeUnlockedIsKept) {
+    lock_library(disk, place, lock, {});
+    disk.bad =
+        LockedFileSystem(real_file_system(), place, lock.keys).place_of(file_called("IMG_2.jpg"));
+    const LockReport report = unlock_for_good(disk, place, lock.keys, {});
+    expect_named(report, "IMG_2.jpg");
+    EXPECT_NE(report.problems[0].find("lock.left.json"), std::string::npos);
+    EXPECT_FALSE(std::filesystem::exists(place / lock_file_name));
+    EXPECT_EQ(read_in_library("IMG_3.jpg"), "IMG_3.jpg");
+    EXPECT_THROW(
+        lock_library(disk, place, new_lock("nine herons over the weir", least_guess_cost()), {}),
+        StoreError)
+        << "locked twice, under two keys";
+    disk.bad.clear();
+    const auto left = read_left_lock(disk, place);
+    ASSERT_TRUE(left);
+    const KeysInHand keys = keys_from(*left, "seven owls below the granary");
+    EXPECT_TRUE(unlock_for_good(disk, place, keys, {}).problems.empty());
+    EXPECT_EQ(read_in_library("IMG_2.jpg"), "IMG_2.jpg");
+    EXPECT_FALSE(read_left_lock(disk, place));
+    EXPECT_NO_THROW(lock_library(disk, place, lock, {}));
+}
+
+}  // namespace
+}  // namespace quarterturn

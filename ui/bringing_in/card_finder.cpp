@@ -60,8 +60,7 @@ void CardFinder::look() {
     looking_ = true;
     thread_ = std::jthread([this] {
         auto cards = camera_cards(disk_, connected_folders());
-        QMetaObject::invokeMethod(
-            this, [this, cards = std::move(cards)] { keep(cards); }, Qt::QueuedConnection);
+        mailbox_.post([this, cards = std::move(cards)] { keep(cards); });
     });
 }
 

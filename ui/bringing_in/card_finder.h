@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "indexer/disk/file_system.h"
+#include "ui/threads/mailbox.h"
 
 namespace quarterturn {
 
@@ -29,6 +30,7 @@ class CardFinder : public QObject {
     QTimer timer_;
     std::vector<Path> cards_;
     bool looking_ = false;
+    Mailbox mailbox_;
     std::jthread thread_;
 };
 

@@ -29,14 +29,7 @@ FilePicture read_picture(FileSystem& disk, Decoder& decoder, const Path& file, i
 }  // namespace
 
 FilePictures::FilePictures(Session& session, QObject* parent)
-    : QObject(parent), session_(session), kept_(kept_kilobytes) {
-    pool_.setMaxThreadCount(1);
-}
-
-FilePictures::~FilePictures() {
-    pool_.clear();
-    pool_.waitForDone();
-}
+    : QObject(parent), session_(session), kept_(kept_kilobytes) {}
 
 const FilePicture* FilePictures::at_hand(const Path& file, int edge) {
     const QString key = QString::number(edge) + u' ' + from_utf8(file.native());
@@ -46,9 +39,9 @@ const FilePicture* FilePictures::at_hand(const Path& file, int edge) {
 }
 
 void FilePictures::decode(const Path& file, int edge, const QString& key) {
-    pool_.start([this, &disk = session_.disk(), &decoder = session_.decoder(), file, edge, key] {
-        const FilePicture picture = read_picture(disk, decoder, file, edge);
-        QMetaObject::invokeMethod(this, [this, key, picture] { keep(key, picture); });
+    helper_.give([this, &disk = session_.disk(), &decoder = session_.decoder(), file, edge, key] {
+        FilePicture picture = read_picture(disk, decoder, file, edge);
+        mailbox_.post([this, key, picture = std::move(picture)] { keep(key, picture); });
     });
 }
 

@@ -3,10 +3,11 @@
 #include <QCache>
 #include <QImage>
 #include <QObject>
-#include <QThreadPool>
 #include <set>
 
 #include "indexer/disk/file_system.h"
+#include "ui/threads/helper_thread.h"
+#include "ui/threads/mailbox.h"
 
 namespace quarterturn {
 
@@ -23,7 +24,6 @@ class FilePictures : public QObject {
     Q_OBJECT
   public:
     explicit FilePictures(Session& session, QObject* parent = nullptr);
-    ~FilePictures() override;
 
     // No larger than `edge` pixels on its long edge. Null while it is not there; then arrived()
     // tells. Holds until the next call.
@@ -42,7 +42,8 @@ class FilePictures : public QObject {
     QCache<QString, FilePicture> kept_;
     std::set<QString> on_their_way_;
     bool said_nothing_opens_ = false;
-    QThreadPool pool_;
+    Mailbox mailbox_;
+    HelperThread helper_;
 };
 
 }  // namespace quarterturn

@@ -101,8 +101,8 @@ void PictureLoader::work() {
         }
         // The queue forgets the job only when the window has the picture, so that it is not fetched
         // twice in between.
-        QMetaObject::invokeMethod(
-            this, [this, job = *job, picture] { keep(job, picture); }, Qt::QueuedConnection);
+        mailbox_.post(
+            [this, job = *job, picture = std::move(picture)] { keep(job, picture); });
     }
 }
 

@@ -12,6 +12,7 @@
 
 #include "ui/pictures/picture_queue.h"
 #include "ui/pictures/picture_source.h"
+#include "ui/threads/mailbox.h"
 
 namespace quarterturn {
 
@@ -65,6 +66,7 @@ class PictureLoader : public QObject {
     std::set<const QObject*> watched_;
     std::set<Key> refused_;
     bool said_nothing_opens_ = false;
+    Mailbox mailbox_;
     std::vector<std::jthread> threads_;
 };
 

@@ -22,8 +22,7 @@ void Planner::start() {
         } catch (const std::exception& problem) {
             answer.refusal = QString::fromUtf8(problem.what());
         }
-        QMetaObject::invokeMethod(
-            this, [this, answer] { take(answer); }, Qt::QueuedConnection);
+        mailbox_.post([this, answer = std::move(answer)] { take(answer); });
     });
 }
 

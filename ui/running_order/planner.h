@@ -5,6 +5,7 @@
 #include <thread>
 
 #include "indexer/looks/running_order.h"
+#include "ui/threads/mailbox.h"
 
 namespace quarterturn {
 
@@ -38,6 +39,7 @@ class Planner : public QObject {
     std::optional<MorningPlan> best_;
     QString refusal_;
     bool working_ = false;
+    Mailbox mailbox_;
     std::jthread thread_;
 };
 

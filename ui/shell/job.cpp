@@ -1,7 +1,5 @@
 #include "ui/shell/job.h"
 
-#include <QMetaObject>
-
 namespace quarterturn {
 
 Job::Job(Path library_folder, FileSystem& disk, Work work, QObject* parent)
@@ -34,8 +32,7 @@ void Job::stop() {
 }
 
 void Job::progress(const JobProgress& progress) {
-    QMetaObject::invokeMethod(
-        this, [this, progress] { emit progressed(progress); }, Qt::QueuedConnection);
+    mailbox_.post([this, progress] { emit progressed(progress); });
     wait_while_paused();
 }
 
@@ -51,13 +48,10 @@ void Job::run(const WorkWithoutLibrary& work) {
     } catch (const std::exception& problem) {
         outcome = [this, sentence = QString::fromUtf8(problem.what())] { emit failed(sentence); };
     }
-    QMetaObject::invokeMethod(
-        this,
-        [this, outcome = std::move(outcome)] {
-            outcome();
-            emit ended();
-        },
-        Qt::QueuedConnection);
+    mailbox_.post([this, outcome = std::move(outcome)] {
+        outcome();
+        emit ended();
+    });
 }
 
 }  // namespace quarterturn

@@ -12,6 +12,7 @@
 #include <thread>
 
 #include "indexer/store/library.h"
+#include "ui/threads/mailbox.h"
 
 namespace quarterturn {
 
@@ -57,6 +58,7 @@ class Job : public QObject {
     std::mutex mutex_;
     std::condition_variable changed_;
     bool paused_ = false;
+    Mailbox mailbox_;
     std::jthread thread_;
 };
 

@@ -128,8 +128,7 @@ void LaidPairs::work() {
         } catch (const std::exception& problem) {
             laid.pair.refused = problem.what();
         }
-        QMetaObject::invokeMethod(
-            this, [this, task = *task, laid] { keep(task, laid); }, Qt::QueuedConnection);
+        mailbox_.post([this, task = *task, laid = std::move(laid)] { keep(task, laid); });
     }
 }
 

@@ -12,6 +12,7 @@
 
 #include "indexer/portfolio/pair_figures.h"
 #include "indexer/sheet/laid_pair.h"
+#include "ui/threads/mailbox.h"
 
 namespace quarterturn {
 
@@ -81,6 +82,7 @@ class LaidPairs : public QObject {
     std::deque<Task> waiting_;
     std::optional<Key> at_work_;
     bool closed_ = false;
+    Mailbox mailbox_;
     std::jthread thread_;
 };
 

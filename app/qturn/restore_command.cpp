@@ -63,7 +63,7 @@ void add_restore_command(CommandSet& commands) {
     command.option("--client CLIENT", options->client,
                    "Only what is hers, by her name: a library of her alone");
     command.option("--records TIME", options->records,
-                   "The records as they were then (UTC), such as 2026-11-07; else the newest");
+                   "The newest records made by then (UTC), such as 2026-11-07; else of all");
     command.flag("--progress", options->progress,
                  "Show how far it is, also when standard error is no terminal");
 }

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "indexer/backup/backups_at_hand.h"
+#include "indexer/backup/restored_before.h"
 #include "indexer/backup/restored_records.h"
 #include "indexer/disk/checksum.h"
 #include "indexer/disk/lies_in.h"
@@ -19,7 +20,6 @@
 namespace quarterturn {
 namespace {
 
-constexpr const char* restoring_name = "restoring";
 constexpr const char* of_what_name = "of what.txt";
 constexpr unsigned restoring_threads = 2;
 constexpr std::int64_t restoring_memory = 200'000'000;
@@ -49,7 +49,7 @@ class Restoring {
           wishes_(wishes),
           backup_(disk, std::filesystem::absolute(wishes.from).lexically_normal()),
           to_(std::filesystem::absolute(wishes.to).lexically_normal()),
-          work_(to_ / restoring_name),
+          work_(to_ / restoring_folder_name),
           locked_(locked_as(backup_, disk, to_)),
           disk_(locked_ ? *locked_ : disk),
           listed_(manifest_of(backup_)),
@@ -83,23 +83,35 @@ class Restoring {
                          " and the backup lie one in the other: name a folder elsewhere.");
     }
 
-    std::string of_what() const {
+    std::string of_this_backup() const {
         return "Being restored from a backup: go on with qturn restore, or remove this folder and "
                "all beside it.\n" +
-               listed_.mark + '\n' + report_.records + '\n' + wishes_.client + '\n';
+               listed_.mark + '\n';
+    }
+
+    std::string of_what() const {
+        return of_this_backup() + report_.records + '\n' + wishes_.client + '\n';
     }
 
     void refuse_unless_new() {
         if (entries_there().empty()) return;
         const Path words = work_ / of_what_name;
-        if (disk_.exists(words) && text_of_file(disk_, words) == of_what()) return;
-        const bool only_begun = entries_there() == std::vector{work_} && !disk_.exists(words) &&
-                                !disk_.exists(work_ / records_file_name);
-        if (only_begun) return;
+        if (!disk_.exists(words)) return refuse_unless_only_begun();
+        const std::string before = text_of_file(disk_, words);
+        if (before == of_what()) return;
+        other_before_ =
+            before.starts_with(of_this_backup()) && !disk_.exists(to_ / records_file_name);
+        if (other_before_) return;
         throw StoreError(to_.string() +
-                         (disk_.exists(words) ? " holds something else that is being restored"
-                                              : " is not empty") +
-                         ", and was left as it is: name a new folder.");
+                         " holds something else that is being restored, and was left as it is: "
+                         "name a new folder.");
+    }
+
+    void refuse_unless_only_begun() {
+        if (entries_there() == std::vector{work_} && !disk_.exists(work_ / records_file_name)) {
+            return;
+        }
+        throw StoreError(to_.string() + " is not empty, and was left as it is: name a new folder.");
     }
 
     std::vector<Path> entries_there() {
@@ -112,6 +124,10 @@ class Restoring {
     void begin() {
         disk_.make_folders(work_);
         if (locked_) take_lock_along();
+        if (!other_before_) note_of_what();
+    }
+
+    void note_of_what() {
         const std::string words = of_what();
         replace_file(disk_, work_ / of_what_name, std::as_bytes(std::span(words)));
     }
@@ -128,6 +144,10 @@ class Restoring {
             leave_client(library, wishes_.client, date_of(wishes_.now));
         }
         const auto files = files_of(library);
+        if (other_before_) {
+            drop_restored_before(disk_, to_, listed_, files);
+            note_of_what();
+        }
         refuse_without_room(files);
         copy(files);
         if (wishes_.client.empty() && !report_.stopped) remember_backup(library, files);
@@ -255,6 +275,7 @@ class Restoring {
     const BackupSource source_;
     ByteBudget budget_;
     RestoreReport report_;
+    bool other_before_ = false;  // of the same backup; that was never whole
     std::vector<PhotoId> lacks_;
 };
 

@@ -1,7 +1,8 @@
 #pragma once
 // A library made again from a backup, in a new place. Nothing that is there is ever written over.
 // Until all of it is there the folder is no library, but a restore that can be gone on with:
-// its folder "restoring" says of what.
+// its folder "restoring" says of what. When the same backup is asked for other records or another
+// client there, what lies in the folder is brought in line with that.
 
 #include <functional>
 #include <stop_token>
@@ -17,8 +18,8 @@ struct RestoreWishes {
     Path from{};           // the folder of the backup
     Path to{};             // a new or empty folder
     std::string client{};  // by her name, only what is hers; empty: everything
-    // Which copy of the records: the beginning of its time (UTC), as in "2026-11-07"; of several
-    // the newest; empty: the newest of all.
+    // Which copy of the records: the newest that was made by then (UTC), as by the end of
+    // "2026-11-07"; empty: the newest of all.
     std::string records{};
     LocalTime now{};
     std::function<void(const ImportProgress&)> progress{};  // called from the calling thread

@@ -50,17 +50,20 @@ std::string chosen_records(const BackupFolder& backup, const Manifest& listed,
     const auto all = records_in(listed);
     const std::string wanted = digits_of(time);
     const auto found = std::find_if(all.rbegin(), all.rend(), [&](const std::string& path) {
-        return digits_of(path).starts_with(wanted);
+        return digits_of(path).substr(0, wanted.size()) <= wanted;
     });
-    if (found != all.rend() && wanted.empty() == time.empty()) return *found;
+    constexpr std::size_t digits_of_year = 4;
+    const bool is_time = time.empty() || wanted.size() >= digits_of_year;
+    if (found != all.rend() && is_time) return *found;
     std::string known;
     for (const std::string& path : all) known += (known.empty() ? "" : ", ") + records_time(path);
     throw StoreError(known.empty()
                          ? backup.folder().string() +
                                " holds no records yet: the backup was never whole. Its photos can "
                                "be copied from there by hand."
-                         : "There are no records of " + time + " in " + backup.folder().string() +
-                               ". There are those of (UTC): " + known + ".");
+                         : "There are no records of " + time + " or before in " +
+                               backup.folder().string() + ". There are those of (UTC): " + known +
+                               ".");
 }
 
 Library open_copy(const BackupFolder& backup, const Manifest& listed, const std::string& records,

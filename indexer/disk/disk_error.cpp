@@ -49,6 +49,11 @@ std::string sentence(int error_number, const Path& path, Doing doing) {
         case ENODEV:
         case ENXIO:
         case ESTALE:
+            if (doing == Doing::writing) {
+                return file +
+                       " cannot be written, since its folder is not there or takes no files: see "
+                       "that its disk is connected, or name another place.";
+            }
             return file +
                    " is not there: if it was moved, say where it is now; if a card was "
                    "taken out, put it back and try again.";

@@ -9,6 +9,8 @@
 namespace quarterturn {
 namespace {
 
+constexpr std::string_view unseen_front = ".new-";
+
 void refuse_unless_equal(FileSystem& disk, const Path& unseen, const Path& file,
                          std::span<const std::byte> bytes) {
     if (reads_back_as(disk, unseen, bytes)) return;
@@ -29,7 +31,14 @@ void remove_quietly(FileSystem& disk, const Path& file) noexcept {
 }  // namespace
 
 Path unseen_name(const Path& file) {
-    return file.parent_path() / (".new-" + sha256(file.filename().native()).substr(0, 16));
+    return file.parent_path() /
+           (std::string(unseen_front) + sha256(file.filename().native()).substr(0, 16));
+}
+
+bool is_unseen_name(const Path& file) {
+    constexpr std::size_t letters = 16;
+    const std::string name = file.filename().native();
+    return name.starts_with(unseen_front) && name.size() == unseen_front.size() + letters;
 }
 
 void write_once(FileSystem& disk, const Path& file, std::span<const std::byte> bytes) {

@@ -6,6 +6,7 @@ namespace quarterturn {
 
 // Where a file that write_once writes waits until it is whole, in the same folder.
 Path unseen_name(const Path& file);
+bool is_unseen_name(const Path& file);
 
 // Writes a file that was not there before: it appears under its name only when all of it is on the
 // disk and reads back as it was written, and nothing is ever written over. Throws DiskError, also

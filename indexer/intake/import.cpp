@@ -81,6 +81,8 @@ class ImportRun {
         } catch (const DiskError& error) {
             record();  // what is whole is kept
             throw DiskError{error.what() + kept_text(), error.file(), error.error_number()};
+        } catch (const StoreError& error) {
+            throw StoreError{error.what() + kept_text()};
         } catch (const NoWorker&) {
             record();
             throw;

@@ -3,6 +3,9 @@
 #include <algorithm>
 #include <array>
 #include <cctype>
+#include <cerrno>
+
+#include "indexer/intake/file_names.h"
 
 namespace quarterturn {
 namespace {
@@ -10,6 +13,12 @@ namespace {
 constexpr std::int64_t megabyte = 1'000'000;
 // Enough for the boxes at the front that tell a video from a photo.
 constexpr std::int64_t sniffed_bytes = 4096;
+
+std::string in_megabytes(std::int64_t bytes) {
+    return std::to_string(bytes / megabyte) + " MB";
+}
+
+}  // namespace
 
 bool named_like_a_photo(const Path& file) {
     static constexpr std::array endings{".jpg",  ".jpeg", ".jpe", ".heic", ".heif", ".hif",
@@ -21,12 +30,6 @@ bool named_like_a_photo(const Path& file) {
     return std::ranges::find(endings, ending) != endings.end();
 }
 
-std::string in_megabytes(std::int64_t bytes) {
-    return std::to_string(bytes / megabyte) + " MB";
-}
-
-}  // namespace
-
 bool is_photo(FileKind kind) {
     return kind != FileKind::video && kind != FileKind::other;
 }
@@ -36,10 +39,20 @@ bool may_be_photo(FileSystem& disk, const Path& file) {
 }
 
 std::variant<LeftAlone, Refused> no_photo(const Path& file, FileKind kind, bool empty) {
-    if (kind == FileKind::video || !named_like_a_photo(file)) return LeftAlone{};
-    const std::string what =
-        empty ? "The file is empty" : "It is named like a photo and holds none";
+    if (!named_like_a_photo(file)) return LeftAlone{};
+    const std::string what = empty ? "The file is empty"
+                             : kind == FileKind::video
+                                 ? "It is named like a photo and begins like a video"
+                                 : "It is named like a photo and holds none";
     return Refused{what + ": keep the card, and try to open the photo on the camera or phone."};
+}
+
+std::string reason_against_name(Library& library, const Path& file) try {
+    (void)library.disk().exists(library.folder() / "photos" / as_text(file.filename().native()));
+    return {};
+} catch (const DiskError& error) {
+    // What else is wrong there shows when it is written.
+    return error.error_number() == ENAMETOOLONG ? error.what() : std::string{};
 }
 
 Refused too_large(std::int64_t bytes) {

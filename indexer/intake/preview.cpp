@@ -42,10 +42,14 @@ Device nameless(Device device) {
 // What one thread does with one file.
 class Glancer {
   public:
-    Glancer(FileSystem& disk, const PossibleTwins& twins) : disk_(disk), twins_(twins) {}
+    Glancer(Library& library, const PossibleTwins& twins)
+        : library_(library), disk_(library.disk()), twins_(twins) {}
 
     Glimpsed glance(const FoundFile& found) const try {
         if (!may_be_photo(disk_, found.file)) return LeftAlone{};
+        if (auto why = reason_against_name(library_, found.file); !why.empty()) {
+            return Refused{std::move(why)};
+        }
         if (found.state.bytes > largest_photo_file) return too_large(found.state.bytes);
         const Bytes front = disk_.read_front(found.file, few_bytes);
         const FileKind kind = sniff(front);
@@ -97,6 +101,7 @@ class Glancer {
         return glimpse;
     }
 
+    Library& library_;
     FileSystem& disk_;
     const PossibleTwins& twins_;
 };
@@ -143,7 +148,7 @@ class Preview {
 
     void look_at_all(const std::vector<FoundFile>& files) {
         PossibleTwins twins{library_, stored_, files};
-        const Glancer glancer{library_.disk(), twins};
+        const Glancer glancer{library_, twins};
         TimeLeft time{std::ssize(files)};
         std::vector<Glimpsed> seen;
         const auto glance = [&](std::size_t i) { return glancer.glance(files[i]); };

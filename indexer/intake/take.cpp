@@ -28,6 +28,9 @@ Taker::Taker(Library& library, Decoder& decoder, const StoredCopies& copies, Con
 
 Taken Taker::take(const FoundFile& found) try {
     if (!may_be_photo(library_.disk(), found.file)) return LeftAlone{};
+    if (auto why = reason_against_name(library_, found.file); !why.empty()) {
+        return Refused{std::move(why)};
+    }
     if (found.state.bytes > largest_photo_file) return too_large(found.state.bytes);
     const auto hold = file_budget_.hold(found.state.bytes);
     return take_bytes(found.file, library_.disk().read(found.file, largest_photo_file));

@@ -3,6 +3,7 @@
 #include <set>
 
 #include "indexer/disk/lies_in.h"
+#include "indexer/intake/photo_file.h"
 
 namespace quarterturn {
 namespace {
@@ -19,6 +20,11 @@ bool thumbnail_folder(const Path& folder) {
     std::ranges::transform(name, name.begin(), [](unsigned char c) { return std::tolower(c); });
     return name == "thmbnl" || name == "thumbnails";
 }
+
+constexpr auto reason_link =
+    "It is a link, and links are not followed: name the file or folder that it leads to.";
+constexpr auto reason_no_file =
+    "It is named like a photo and is no ordinary file: there is no photo in it to bring in.";
 
 class Walk {
   public:
@@ -54,6 +60,11 @@ class Walk {
 
     void leave_alone(const Path& file) { found_.left_alone.push_back(file); }
 
+    // A photo that is not brought in is said by name.
+    void pass_over(const Path& entry, const char* reason) {
+        named_like_a_photo(entry) ? refuse(entry, reason) : leave_alone(entry);
+    }
+
     void into(const Path& folder) {
         if (!walked_.insert(folder).second) return;
         try {
@@ -68,7 +79,8 @@ class Walk {
         const fs::file_status status = fs::symlink_status(entry, error);
         if (error) return refuse(entry, reason_not_there(entry));
         const bool folder = fs::is_directory(status);
-        if (hidden(entry) || fs::is_symlink(status)) return leave_alone(entry);
+        if (hidden(entry)) return leave_alone(entry);
+        if (fs::is_symlink(status)) return pass_over(entry, reason_link);
         if (folder && (thumbnail_folder(entry) || entry == library_folder_)) {
             return leave_alone(entry);
         }
@@ -79,7 +91,7 @@ class Walk {
         if (!walked_.insert(file).second) return;
         try {
             const FileState state = disk_.state(file);
-            if (!state.regular) return leave_alone(file);
+            if (!state.regular) return pass_over(file, reason_no_file);
             found_.files.push_back({file, state});
         } catch (const DiskError& error) {
             refuse(file, error.what());

@@ -4,6 +4,7 @@
 #include "indexer/lock/lock_file.h"
 #include "indexer/store/lock_fits.h"
 #include "indexer/store/lost_lock.h"
+#include "indexer/store/records_file.h"
 #include "indexer/store/records_guard.h"
 
 namespace quarterturn {
@@ -41,10 +42,15 @@ void refuse_unless_library(FileSystem& disk, const Path& folder) {
         throw StoreError("There is no folder " + folder.string() +
                          ": name the folder of a library, or make a new library there.");
     }
-    if (!disk.exists(folder / records_name)) {
-        throw StoreError(folder.string() + " is no library (it holds no " + records_name +
-                         "): name the folder of a library, or make a new one.");
+    if (disk.exists(folder / records_name)) return;
+    if (disk.is_folder(folder / restoring_folder_name)) {
+        throw StoreError("Making a library in " + folder.string() +
+                         " again from a backup was interrupted: restore it into this folder once "
+                         "more, as before, and it goes on; or remove this folder, and restore it "
+                         "into a new one.");
     }
+    throw StoreError(folder.string() + " is no library (it holds no " + records_name +
+                     "): name the folder of a library, or make a new one.");
 }
 
 // Null when there is no lock.

@@ -10,6 +10,8 @@
 namespace quarterturn {
 
 inline constexpr const char* records_file_name = "records.sqlite";
+// While a library is restored into a folder, its records wait in this one.
+inline constexpr const char* restoring_folder_name = "restoring";
 
 // Writes the records as they are now into a new file of its own that needs no other beside it
 // (SQLite's VACUUM INTO), and syncs it. What an interrupted copy left there is cleared away.

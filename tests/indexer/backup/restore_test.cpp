@@ -153,5 +153,63 @@ TEST_F(RestoreTest, RefusesDamagedRecordsAndAFolderThatIsNoBackup) {
     EXPECT_THROW(restore(real_file_system(), wishes), StoreError);
 }
 
+TEST_F(RestoreTest, TakesTheNewestRecordsOfADayOrBefore) {
+    back_up_to(drive);  // 2026-11-08
+    add_photo("four.jpg", trial);
+    back_up_to(drive);  // 2026-11-09
+    restore_to(again, {}, "2026-12-20");
+    EXPECT_EQ(Library::open(again).photos().all().size(), 4U);
+    restore_to(folder / "third", {}, "2026-11-08 23:00");
+    EXPECT_EQ(Library::open(folder / "third").photos().all().size(), 3U);
+}
+
+// The newest records are damaged: what was begun of them is in nobody's way.
+TEST_F(RestoreTest, BeginsAnewWhereItFailedAndAfterTheNextBackup) {
+    back_up_to(drive);
+    add_photo("four.jpg", trial);
+    back_up_to(drive);
+    const Path newest =
+        drive / records_in(*BackupFolder(real_file_system(), drive).manifest()).back();
+    const auto whole = read_bytes(newest);
+    write_text(newest, "damaged");
+    EXPECT_THROW(restore_to(again), StoreError);
+    const std::string sentence = [&] {
+        try {
+            Library::open(again);
+        } catch (const StoreError& error) {
+            return std::string(error.what());
+        }
+        return std::string("opened");
+    }();
+    EXPECT_NE(sentence.find("was interrupted: restore it into this folder"), std::string::npos)
+        << sentence;
+    restore_to(again, {}, "2026-11-08");
+    EXPECT_EQ(Library::open(again).photos().all().size(), 3U);
+    write_bytes(newest, whole);
+}
+
+TEST_F(RestoreTest, OfOneClientLeavesNothingOfWhatWasBegunOfAll) {
+    add_another_client();
+    back_up_to(drive);
+    std::stop_source stop;
+    RestoreWishes all;
+    all.from = drive;
+    all.to = again;
+    all.stop = stop.get_token();
+    all.progress = [&](const ImportProgress& progress) {
+        if (progress.done == 4) stop.request_stop();
+    };
+    ASSERT_TRUE(restore(real_file_system(), all).stopped);
+    write_text(again / "photos/2026/letters.txt", "dear");
+    EXPECT_THROW(restore_to(again, "Mira Okonjo-Lindqvist"), StoreError) << "not from the backup";
+    EXPECT_EQ(text_of(again / "photos/2026/letters.txt"), "dear");
+    std::filesystem::remove(again / "photos/2026/letters.txt");
+    restore_to(again, "Mira Okonjo-Lindqvist");
+    Library restored = Library::open(again);
+    EXPECT_EQ(restored.photos().all().size(), 2U);
+    EXPECT_TRUE(verify(restored, {}).whole());
+    EXPECT_FALSE(std::filesystem::exists(again / "consent-form.txt"));
+}
+
 }  // namespace
 }  // namespace quarterturn

@@ -33,5 +33,11 @@ TEST(DiskError, TellsAPulledCardFromALockedOne) {
     EXPECT_NE(locked.find("lock"), std::string::npos) << locked;
 }
 
+TEST(DiskError, SpeaksOfNoCardWhereSomethingIsToBeWritten) {
+    const std::string nowhere = disk_error(ENOENT, "/proc/key.pdf", Doing::writing).what();
+    EXPECT_EQ(nowhere.find("card"), std::string::npos) << nowhere;
+    EXPECT_NE(nowhere.find("name another place"), std::string::npos) << nowhere;
+}
+
 }  // namespace
 }  // namespace quarterturn

@@ -140,5 +140,26 @@ TEST(ImportFaults, ASecondImportAtTheSameTimeIsToldToWait) {
     EXPECT_EQ(tried, 1);
 }
 
+// As some disks and encrypted homes do, which take shorter names than others.
+struct DiskOfShortNames : FailingDisk {
+    bool exists(const Path& file) override {
+        if (file.filename().native().starts_with("nnnn")) {
+            throw disk_error(ENAMETOOLONG, file, Doing::reading);
+        }
+        return FailingDisk::exists(file);
+    }
+};
+
+TEST_F(ImportTest, ANameThatTheDiskDoesNotTakeKeepsNoOthersOut) {
+    write_photo(card / "a.jpg", 1);
+    write_photo(card / (std::string(60, 'n') + ".jpg"), 2);
+    DiskOfShortNames disk;
+    library = Library::open(folder / "library", disk);
+    const ImportReport report = bring_in();
+    EXPECT_EQ(report.imported.size(), 1U);
+    ASSERT_EQ(report.refused.size(), 1U);
+    EXPECT_NE(report.refused[0].reason.find("choose a shorter one"), std::string::npos);
+}
+
 }  // namespace
 }  // namespace quarterturn

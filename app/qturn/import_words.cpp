@@ -13,8 +13,8 @@ std::string without_front(const std::string& sentence, const std::string& front)
     return sentence.starts_with(front + ' ') ? sentence.substr(front.size() + 1) : sentence;
 }
 
-std::vector<std::string> lines_of(const std::string& reason,
-                                  const std::vector<std::string>& files) {
+std::vector<std::string> lines_of_reason(const std::string& reason,
+                                         const std::vector<std::string>& files) {
     if (files.size() == 1) return {"  " + files.front() + ": " + reason};
     if (files.size() > most_named_of_one_reason) {
         return {"  " + files.front() + " and " + count_text(files.size() - 1, "other file") +
@@ -63,7 +63,7 @@ std::vector<std::string> refused_lines(const std::vector<RefusedFile>& refused) 
         files.push_back(file.file.string());
     }
     std::vector<std::string> lines{count_text(refused.size(), "file") + " cannot be taken:"};
-    for (const auto& [reason, files] : by_reason) append(lines, lines_of(reason, files));
+    for (const auto& [reason, files] : by_reason) append(lines, lines_of_reason(reason, files));
     return lines;
 }
 

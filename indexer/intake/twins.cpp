@@ -4,6 +4,14 @@
 #include <string_view>
 
 namespace quarterturn {
+namespace {
+
+std::uint64_t mark_of(std::span<const std::byte> front) {
+    const auto* text = reinterpret_cast<const char*>(front.data());
+    return std::hash<std::string_view>{}({text, front.size()});
+}
+
+}  // namespace
 
 PossibleTwins::PossibleTwins(Library& library, const std::vector<StoredFile>& stored,
                              const std::vector<FoundFile>& files)
@@ -18,8 +26,7 @@ PossibleTwins::PossibleTwins(Library& library, const std::vector<StoredFile>& st
 std::optional<std::uint64_t> PossibleTwins::mark(std::int64_t bytes,
                                                  std::span<const std::byte> front) const {
     if (files_.at(bytes) < 2 && !stored_.contains(bytes)) return std::nullopt;
-    const auto* text = reinterpret_cast<const char*>(front.data());
-    return std::hash<std::string_view>{}({text, front.size()});
+    return mark_of(front);
 }
 
 bool PossibleTwins::may_have_twin(std::int64_t bytes, std::uint64_t mark) {
@@ -31,8 +38,7 @@ void PossibleTwins::add_stored(std::int64_t bytes) {
     const auto files = stored_.extract(bytes);
     for (const Path& file : files.mapped()) {
         try {
-            const Bytes front = library_.disk().read_front(file, marked_front_bytes);
-            add(bytes, mark(bytes, front).value_or(0));
+            add(bytes, mark_of(library_.disk().read_front(file, marked_front_bytes)));
         } catch (const DiskError&) {
             unreadable_.insert(bytes);
         }

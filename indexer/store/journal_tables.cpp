@@ -7,7 +7,8 @@ namespace {
 
 constexpr std::array made_anew{"look_to_pair",   "pair_alignment", "pair_window",  "hair_look",
                                "action",         "tag_change",     "shift_change", "bin_change",
-                               "records_change", "choice_change",  "found_head"};
+                               "records_change", "choice_change",  "found_head",
+                               "pair_change"};
 
 constexpr std::size_t said_column = 3;  // of look_fact
 

@@ -40,7 +40,7 @@ struct LivingLibrary : WholeLook {
     }
 
     void tag_otherwise() {
-        tag(any_of(photos), [&](Tags& tags) {
+        tag(any_of(library.photos().all()).id, [&](Tags& tags) {
             if (maybe()) tags.look = any_of(library.looks().all()).id;
             if (maybe()) tags.sitting = any_of(library.sittings().all()).id;
             if (maybe()) tags.shown = {any_of(library.clients().all()).id};
@@ -58,7 +58,7 @@ struct LivingLibrary : WholeLook {
         Inspiration picture;
         picture.client = any_of(library.clients().all()).id;
         picture.name = any_name();
-        picture.sha256 = library.photos().find(any_of(photos))->file.sha256;
+        picture.sha256 = any_of(library.photos().all()).file.sha256;
         picture.path = "inspiration/" + picture.sha256 + any_name();
         library.inspirations().add(picture);
     }
@@ -87,6 +87,7 @@ struct LivingLibrary : WholeLook {
 
     void go_on() {
         if (photos.empty()) return;
+        if (library.photos().all().empty()) return bin();
         try {
             switch (number(11)) {
                 case 0:

@@ -31,6 +31,7 @@ TEST(JournalTables, AreAllThatHoldWhatSheDoesAndSayWhichOthersHangOn) {
                                        "export_under",
                                        "hair_look",
                                        "hair_only",
+                                       "found_head",
                                        "look_to_pair",
                                        "pair",
                                        "pair_alignment",

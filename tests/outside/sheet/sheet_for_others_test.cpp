@@ -37,7 +37,7 @@ class SheetForOthers : public testing::Test, public WholeLook {
     std::string all_words(const Document& document) {
         write_pdf(document, *decoder, real_file_system(), file);
         const std::string name = shell_word(file.string());
-        return document.title + output_of("pdftotext " + name + " -; exiftool -a -u " + name);
+        return document.title + output_of("pdftotext " + name + " -; exiftool -a -u --System:all " + name);
     }
     static void expect_none(const std::string& text, std::initializer_list<const char*> words) {
         for (const char* word : words) {

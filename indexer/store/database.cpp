@@ -224,6 +224,10 @@ int Database::schema_version() {
     return in_words([&] { return quarterturn::schema_version(*handle_); });
 }
 
+void Database::look_again() {
+    if (watch_) watch_->look();
+}
+
 void Database::refuse_if_replaced() {
     if (only_to_look()) {
         const std::string reason = reason_against_writing(file_);

@@ -51,6 +51,8 @@ class Database {
     // place of the one that is open, or was written over it: what is written into that would be
     // lost. Copies are made beside it first.
     void refuse_if_replaced();
+    // After a change, which can begin the log anew: what was there is not taken for what comes.
+    void look_again();
 
   private:
     void refuse_replaced();

@@ -78,7 +78,9 @@ RecordsWatch::Carried RecordsWatch::carried() const {
 
 RecordsWatch::Found RecordsWatch::look() {
     if (overwritten_) return Found::overwritten;
+    const Carried carried_now = carried();
     const OnDisk now = on_disk();
+    if (now == left_) carried_ = carried_now;
     if (now == left_ || now.number == 0) return Found::as_left;
     return now.number == left_.number ? look_closely() : Found::replaced;
 }

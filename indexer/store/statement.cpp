@@ -26,10 +26,15 @@ Statement::Statement(Database& database, const std::string& sql)
           in_words([&] { return std::make_unique<SQLite::Statement>(database.handle(), sql); })) {
     // A transaction has asked when it began.
     const bool alone = sqlite3_get_autocommit(database.handle().getHandle()) != 0;
-    if (alone && changes_records(sql)) database.refuse_if_replaced();
+    if (!alone || !changes_records(sql)) return;
+    database.refuse_if_replaced();
+    changed_alone_ = &database;
 }
 
-Statement::~Statement() = default;
+Statement::~Statement() {
+    statement_.reset();
+    if (changed_alone_) changed_alone_->look_again();
+}
 
 bool Statement::step() {
     return in_words([&] { return statement_->executeStep(); });

@@ -170,6 +170,7 @@ class Statement {
     }
     [[noreturn]] static void refuse_unknown(const std::string& text);
 
+    Database* changed_alone_ = nullptr;  // what it changes outside of any transaction
     std::unique_ptr<SQLite::Statement> statement_;
 };
 

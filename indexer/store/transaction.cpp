@@ -27,6 +27,7 @@ void Transaction::commit() {
     if (outermost_) database_.refuse_if_replaced();
     execute(outermost_ ? "COMMIT" : "RELEASE joined");
     committed_ = true;
+    if (outermost_) database_.look_again();
 }
 
 void Transaction::execute(const char* sql) {

@@ -16,7 +16,6 @@
 #include "ui/theme/theme.h"
 #include "ui/widgets/empty_page.h"
 #include "ui/widgets/notice.h"
-#include "ui/widgets/page_stack.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/progress_panel.h"
 #include "ui/widgets/words.h"
@@ -38,7 +37,7 @@ PairsScreen::PairsScreen(Session& session)
       pairs_(new ShownPairs(session, this)),
       client_pairs_(new ShownPairs(session, this)),
       laid_(new LaidPairs(session, this)),
-      pages_(new PageStack) {
+      pages_(new QStackedWidget) {
     setAcceptDrops(true);
     build();
     build_pages();

@@ -14,7 +14,6 @@
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/empty_page.h"
-#include "ui/widgets/flow_layout.h"
 #include "ui/widgets/notice.h"
 #include "ui/widgets/page.h"
 #include "ui/widgets/parts.h"
@@ -108,14 +107,11 @@ QWidget* WallPage::build_header() {
     column->setSpacing(space(1));
     QHBoxLayout* first = make_row(2);
     first->addWidget(words_, 1);
-    auto* ways = new FlowLayout(space(2));
-    for (QPushButton* button : {picture, whole, client}) ways->addWidget(button);
-    first->addLayout(ways);
+    for (QPushButton* button : {picture, whole, client}) first->addWidget(button);
     QHBoxLayout* second = make_row(2);
-    auto* found = new FlowLayout(space(2));
-    found->addWidget(count_);
-    found->addWidget(clear_);
-    second->addLayout(found, 1);
+    second->addWidget(count_);
+    second->addWidget(clear_);
+    second->addStretch();
     second->addWidget(kept);
     column->addLayout(first);
     column->addLayout(second);

@@ -120,7 +120,9 @@ class Caller {
                      const std::string& bytes) try {
         return answer(what, root_ / one, root_ / other, bytes);
     } catch (const DiskError& error) {
-        return std::to_string(error.error_number()) + ' ' +
+        // Which of the two says that nothing is there differs where a long name has a folder.
+        const bool nothing = error.error_number() == ENOTDIR;
+        return std::to_string(nothing ? ENOENT : error.error_number()) + ' ' +
                error.file().lexically_relative(root_).string();
     }
 
@@ -142,8 +144,8 @@ class Caller {
             case 4:
             case 5: {
                 std::string all;
-                const auto take = [&](std::span<const std::byte> piece) {
-                    all.append(reinterpret_cast<const char*>(piece.data()), piece.size());
+                const auto take = [&](std::span<const std::byte> bytes) {
+                    all.append(reinterpret_cast<const char*>(bytes.data()), bytes.size());
                 };
                 what == 4 ? disk_.read_through(one, take) : disk_.read_back(one, take);
                 return all;

@@ -60,7 +60,8 @@ TEST_F(AllPhotosTest, ANewSearchBeginsAtTheTopAndComingBackKeepsThePlace) {
     bar.setValue(bar.maximum() / 2);
     const int place = bar.value();
     show();
-    EXPECT_EQ(bar.value(), place);
+    constexpr int less_than_a_row = 64;  // the line of words above can be higher or lower then
+    EXPECT_NEAR(bar.value(), place, less_than_a_row);
     QTest::keyClick(&field(), Qt::Key_Backspace);
     QTest::keyClick(&field(), Qt::Key_Return);
     EXPECT_EQ(bar.value(), 0);

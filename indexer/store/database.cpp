@@ -225,7 +225,12 @@ int Database::schema_version() {
 }
 
 void Database::look_again() {
-    if (watch_) watch_->look();
+    if (!watch_) return;
+    try {
+        watch_->look();
+    } catch (const std::exception&) {
+        return;  // the next look tells
+    }
 }
 
 void Database::refuse_if_replaced() {

@@ -26,6 +26,11 @@ bool has_log_index(const sqlite3_file* file) {
     return file != nullptr && file->pMethods != nullptr && file->pMethods->iVersion >= 2;
 }
 
+// Of records without a log, as a copy is until it is written to, SQLite would never close the index.
+bool has_log(SQLite::Database& records) {
+    return records.execAndGet("PRAGMA journal_mode").getString() == "wal";
+}
+
 // While it is held, nobody carries changes over.
 class NobodyCarries {
   public:
@@ -52,7 +57,11 @@ class NobodyCarries {
 }  // namespace
 
 RecordsWatch::RecordsWatch(Path file, SQLite::Database& records)
-    : file_(std::move(file)), records_(records), carried_(carried()), left_(on_disk()) {}
+    : file_(std::move(file)),
+      records_(records),
+      has_log_(has_log(records)),
+      carried_(carried()),
+      left_(on_disk()) {}
 
 RecordsWatch::OnDisk RecordsWatch::on_disk() const {
     struct stat there {};
@@ -63,9 +72,10 @@ RecordsWatch::OnDisk RecordsWatch::on_disk() const {
 }
 
 RecordsWatch::Carried RecordsWatch::carried() const {
+    Carried numbers{};
+    if (!has_log_) return numbers;
     sqlite3_file* const file = open_file_of(records_);
     volatile void* index = nullptr;
-    Carried numbers{};
     if (!has_log_index(file) ||
         file->pMethods->xShmMap(file, 0, index_block_bytes, 0, &index) != SQLITE_OK ||
         index == nullptr) {
@@ -82,7 +92,8 @@ RecordsWatch::Found RecordsWatch::look() {
     const OnDisk now = on_disk();
     if (now == left_) carried_ = carried_now;
     if (now == left_ || now.number == 0) return Found::as_left;
-    return now.number == left_.number ? look_closely() : Found::replaced;
+    if (now.number != left_.number) return Found::replaced;
+    return has_log_ ? look_closely() : Found::as_left;
 }
 
 RecordsWatch::Found RecordsWatch::look_closely() {

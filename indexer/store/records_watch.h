@@ -47,6 +47,7 @@ class RecordsWatch {
 
     Path file_;
     SQLite::Database& records_;
+    bool has_log_;
     Carried carried_;  // asked before the file: what is carried over in between is noticed then
     OnDisk left_;
     bool overwritten_ = false;

@@ -26,8 +26,10 @@ bool has_log_index(const sqlite3_file* file) {
     return file != nullptr && file->pMethods != nullptr && file->pMethods->iVersion >= 2;
 }
 
-// Of records without a log, as a copy is until it is written to, SQLite would never close the index.
+// SQLite opens the log with the first reading; an index that is asked for before that, or of records
+// without a log, is never closed.
 bool has_log(SQLite::Database& records) {
+    records.execAndGet("SELECT count(*) FROM sqlite_schema");
     return records.execAndGet("PRAGMA journal_mode").getString() == "wal";
 }
 

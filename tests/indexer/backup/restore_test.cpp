@@ -199,7 +199,7 @@ TEST_F(RestoreTest, OfOneClientLeavesNothingOfWhatWasBegunOfAll) {
     };
     ASSERT_THROW(restore(real_file_system(), all), std::runtime_error);
     ASSERT_TRUE(std::filesystem::exists(again / "photos/2026"));
-    ASSERT_FALSE(std::filesystem::exists(again / records_file_name));
+    ASSERT_FALSE(std::filesystem::exists(again / "records.sqlite"));
     write_text(again / "photos/2026/letters.txt", "dear");
     EXPECT_THROW(restore_to(again, "Mira Okonjo-Lindqvist"), StoreError) << "not from the backup";
     EXPECT_EQ(text_of(again / "photos/2026/letters.txt"), "dear");

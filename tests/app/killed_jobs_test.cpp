@@ -110,22 +110,22 @@ class KilledJob : public testing::Test {
 };
 
 TEST_F(KilledJob, Tagging) {
-    try_job([photos = made.photos](const Path& folder) {
-        Library library = Library::open(folder);
+    try_job([photos = made.photos](const Path& place) {
+        Library library = Library::open(place);
         tag(library, photos, {.mirrored = true, .note = "seen by the window"});
     });
 }
 
 TEST_F(KilledJob, PuttingIntoTheBin) {
-    try_job([photo = made.shown](const Path& folder) {
-        Library library = Library::open(folder);
+    try_job([photo = made.shown](const Path& place) {
+        Library library = Library::open(place);
         if (library.bin().all().empty()) put_into_bin(library, std::array{photo}, date_of(later));
     });
 }
 
 TEST_F(KilledJob, SigningOff) {
-    try_job([look = made.look](const Path& folder) {
-        Library library = Library::open(folder);
+    try_job([look = made.look](const Path& place) {
+        Library library = Library::open(place);
         if (!library.sign_offs().standing(look)) {
             EXPECT_EQ(sign_off(library, look, later), std::vector<std::string>{});
         }
@@ -134,8 +134,8 @@ TEST_F(KilledJob, SigningOff) {
 
 TEST_F(KilledJob, RecordingWhatAClientAllowsWithItsPaper) {
     write_bytes(folder / "scan.pdf", std::as_bytes(std::span("signed by hand", 14)));
-    try_job([client = made.mira, scan = folder / "scan.pdf"](const Path& folder) {
-        Library library = Library::open(folder);
+    try_job([client = made.mira, scan = folder / "scan.pdf"](const Path& place) {
+        Library library = Library::open(place);
         if (library.consents().of(client).size() > 1) return;
         ConsentEntry entry;
         entry.client = client;
@@ -167,12 +167,14 @@ class KilledExport : public KilledJob {
 
 TEST_F(KilledExport, OfAPictureForAWebsite) {
     const Path out = folder / "out";
-    const auto send = [out, shown = made.shown](const Path& folder) {
-        Library library = Library::open(folder);
+    const auto send = [out, shown = made.shown](const Path& place) {
+        Library library = Library::open(place);
         const auto decoder = make_confined_decoder();
         const std::array photos{library.photos().find(shown).value()};
+        ExportWishes wishes;
+        wishes.folder = out;
         export_photos(
-            library, *decoder, [](cv::Mat&, const std::string&) {}, photos, {.folder = out}, later);
+            library, *decoder, [](cv::Mat&, const std::string&) {}, photos, wishes, later);
     };
     const Path base = made.folder / "library";
     for (int i = 0; i < kills(4); ++i) {
@@ -224,8 +226,8 @@ class KilledErasure : public KilledJob {
 };
 
 TEST_F(KilledErasure, OfAClient) {
-    try_job([client = made.mira](const Path& folder) {
-        Library library = Library::open(folder);
+    try_job([client = made.mira](const Path& place) {
+        Library library = Library::open(place);
         finish_erasures(library);
         if (!library.clients().find(client)) return;
         erase(library, plan_erasure(library, client, SharedPhotos::go), date_of(later));

@@ -19,7 +19,10 @@ Page full_page(std::vector<BoxPicture>& pictures) {
         page.items.push_back(RuleItem{.x1 = 140, .y1 = y, .x2 = 200, .y2 = y + 2});
     }
     page.items.push_back(FrameItem{{140, 20, 60, 200}, "No photo yet"});
-    page.items.push_back(PhotoItem{.box = {20, 100, 40, 120}, .file = "a photo"});
+    PhotoItem photo;
+    photo.box = {20, 100, 40, 120};
+    photo.file = "a photo";
+    page.items.push_back(photo);
     BoxPicture picture;
     picture.bgr = cv::Mat(1417, 472, CV_8UC3);
     cv::randu(picture.bgr, 0, 255);

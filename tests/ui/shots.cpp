@@ -155,7 +155,7 @@ void save_pairs(MainWindow& window, const QString& folder) {
     for (int i = 0; i < 10; ++i) settle();
     wait_while_it_says(screen, "Measuring the hair in the photos");
     save_as("like");
-    press(screen, "All pairs again");
+    press(screen, "Back to the pairs");
     press(screen, "For a client");
     save_as("client");
     press(screen, "Pictures from clients");

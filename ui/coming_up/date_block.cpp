@@ -21,6 +21,17 @@ int days_between(Date from, Date to) {
     return static_cast<int>((std::chrono::sys_days(to) - std::chrono::sys_days(from)).count());
 }
 
+int full_years(Date from, Date to) {
+    const int years = static_cast<int>(to.year()) - static_cast<int>(from.year());
+    return to.month() / to.day() < from.month() / from.day() ? years - 1 : years;
+}
+
+QString past_in_words(int days, int years) {
+    if (years > 0) return DateBlock::tr("%n year(s) ago", nullptr, years);
+    if (days <= days_told_singly) return DateBlock::tr("%n day(s) ago", nullptr, days);
+    return DateBlock::tr("%n week(s) ago", nullptr, days / 7);
+}
+
 }  // namespace
 
 DateBlock::DateBlock(Date date, Date today, QWidget* parent)
@@ -63,7 +74,7 @@ QString distance_in_words(Date date, Date today) {
     if (days == 0) return DateBlock::tr("today");
     if (days == 1) return DateBlock::tr("tomorrow");
     if (days == -1) return DateBlock::tr("yesterday");
-    if (days < 0) return DateBlock::tr("%n day(s) ago", nullptr, -days);
+    if (days < 0) return past_in_words(-days, full_years(date, today));
     if (days <= days_told_singly) return DateBlock::tr("in %n day(s)", nullptr, days);
     return DateBlock::tr("in %n week(s)", nullptr, days / 7);
 }

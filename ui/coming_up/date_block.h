@@ -22,7 +22,7 @@ class DateBlock : public QWidget {
     Date today_;
 };
 
-// "today", "tomorrow", "in 3 days", "in 5 weeks", "12 days ago"
+// "today", "tomorrow", "in 3 days", "in 5 weeks", "12 days ago", "5 years ago"
 QString distance_in_words(Date date, Date today);
 
 }  // namespace quarterturn

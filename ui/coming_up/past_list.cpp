@@ -2,11 +2,14 @@
 
 #include <QLineEdit>
 #include <QLocale>
+#include <QScrollBar>
+#include <QTimer>
 
 #include "ui/coming_up/occasion_card.h"
 #include "ui/coming_up/occasion_words.h"
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"
+#include "ui/widgets/page.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/words.h"
 
@@ -17,6 +20,7 @@ namespace {
 constexpr std::size_t most_found = 20;
 // Until she asks for those before.
 constexpr std::size_t most_months = 12;
+constexpr int pause_in_typing_ms = 200;  // common practice
 
 QString month_title(std::chrono::year_month month) {
     return QLocale().toString(to_qdate(month / std::chrono::day(1)), QStringLiteral("MMMM yyyy"));
@@ -44,12 +48,20 @@ bool has_name(const Occasion& occasion, const QString& wanted) {
 }  // namespace
 
 PastList::PastList(Session& session, QWidget* parent)
-    : QWidget(parent), session_(session), search_(new QLineEdit), months_(make_column(3)) {
+    : QWidget(parent),
+      session_(session),
+      search_(new QLineEdit),
+      typing_(new QTimer(this)),
+      months_(make_column(3)) {
     search_->setPlaceholderText(tr("Search by name"));
     search_->setAccessibleName(tr("Search what is past by name"));
     search_->setClearButtonEnabled(false);
     search_->setMaximumWidth(space(90));
-    connect(search_, &QLineEdit::textChanged, this, &PastList::rebuild);
+    typing_->setSingleShot(true);
+    typing_->setInterval(pause_in_typing_ms);
+    connect(search_, &QLineEdit::textChanged, typing_, qOverload<>(&QTimer::start));
+    connect(search_, &QLineEdit::returnPressed, this, &PastList::rebuild);
+    connect(typing_, &QTimer::timeout, this, &PastList::rebuild);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(space(3));
@@ -58,11 +70,13 @@ PastList::PastList(Session& session, QWidget* parent)
     head->addWidget(search_, 1);
     column->addLayout(head);
     column->addLayout(months_);
+    column->addStretch();
 }
 
 void PastList::show_past(std::vector<MonthCount> past, Date today, bool newest_open) {
     past_ = std::move(past);
     today_ = today;
+    everything_.reset();
     if (newest_open && !past_.empty() && !std::exchange(newest_was_opened_, true)) {
         open_.push_back(past_.front().month);
     }
@@ -70,10 +84,40 @@ void PastList::show_past(std::vector<MonthCount> past, Date today, bool newest_o
     rebuild();
 }
 
+QString PastList::wanted() const {
+    return search_->text().trimmed();
+}
+
+// What is the same as before stays, and the keyboard with it.
 void PastList::rebuild() {
-    empty_layout(months_);
-    session_.attempt(
-        [this] { search_->text().trimmed().isEmpty() ? show_months() : show_found(); });
+    typing_->stop();
+    make_room();
+    while (QLayoutItem* item = months_->takeAt(0)) {
+        before_ << item->widget();
+        delete item;
+    }
+    session_.attempt([this] { wanted().isEmpty() ? show_months() : show_found(); });
+    for (QWidget* gone : std::exchange(before_, {})) {
+        std::erase_if(heads_, [gone](const auto& head) { return head.second == gone; });
+        gone->hide();
+        gone->deleteLater();  // it may be what was clicked
+    }
+}
+
+// While she searches, the page is long enough below the field for it to stay where it is, however
+// little is found, and what is found lies in sight.
+void PastList::make_room() {
+    QScrollArea* page = page_around(*this);
+    if (!page) return;
+    const bool searches = search_->hasFocus() || !wanted().isEmpty();
+    setMinimumHeight(searches ? page->viewport()->height() : 0);
+    if (wanted().isEmpty() || !search_->hasFocus()) return;
+    // Once it is laid out.
+    QTimer::singleShot(0, this, [this, page] {
+        QScrollBar* bar = page->verticalScrollBar();
+        const int field = search_->mapTo(page->widget(), QPoint()).y();
+        bar->setValue(std::max(bar->value(), field - page->viewport()->height() / 3));
+    });
 }
 
 void PastList::show_months() {
@@ -87,9 +131,10 @@ void PastList::show_months() {
     const int more = static_cast<int>(past_.size() - shown);
     if (more == 0) return;
     QPushButton* rest = make_quiet_button(tr("Show %n earlier month(s)", nullptr, more));
-    connect(rest, &QPushButton::clicked, this, [this] {
+    connect(rest, &QPushButton::clicked, this, [this, first = past_[shown].month] {
         all_shown_ = true;
         rebuild();
+        if (QPushButton* head = heads_[first]) head->setFocus(Qt::OtherFocusReason);
     });
     months_->addWidget(rest, 0, Qt::AlignLeading);
 }
@@ -118,10 +163,12 @@ std::vector<Occasion> PastList::occasions_of(Month month) const {
                           {.first = month / std::chrono::day(1), .end = std::min(next, today_)});
 }
 
-std::vector<Occasion> PastList::found() const {
-    const QString wanted = search_->text().trimmed();
-    std::vector<Occasion> found = past_occasions(session_.library(), {.end = today_});
-    std::erase_if(found, [&](const Occasion& occasion) { return !has_name(occasion, wanted); });
+std::vector<Occasion> PastList::found() {
+    if (!everything_) everything_ = past_occasions(session_.library(), {.end = today_});
+    std::vector<Occasion> found;
+    std::ranges::copy_if(
+        *everything_, std::back_inserter(found),
+        [name = wanted()](const Occasion& occasion) { return has_name(occasion, name); });
     return found;
 }
 
@@ -129,24 +176,41 @@ bool PastList::is_open(Month month) const {
     return std::ranges::find(open_, month) != open_.end();
 }
 
+QPushButton* PastList::head_of(Month month) {
+    QPushButton*& head = heads_[month];
+    if (!head) {
+        head = make_quiet_button({});
+        head->setCheckable(true);
+        connect(head, &QPushButton::clicked, this, [this, month] { toggle_month(month); });
+    }
+    before_.removeOne(head);
+    return head;
+}
+
 void PastList::add_month(const MonthCount& month, bool open) {
     const QString title = month_words(month);
-    QPushButton* head =
-        make_quiet_button((open ? QStringLiteral("▾  ") : QStringLiteral("▸  ")) + title);
+    QPushButton* head = head_of(month.month);
+    head->setText((open ? QStringLiteral("▾  ") : QStringLiteral("▸  ")) + title);
     head->setAccessibleName(title);
-    head->setCheckable(true);
     head->setChecked(open);
-    connect(head, &QPushButton::clicked, this, [this, of = month.month] { toggle_month(of); });
     months_->addWidget(head, 0, Qt::AlignLeading);
+}
+
+OccasionCard* PastList::card_of(const Occasion& occasion) {
+    for (QWidget* widget : before_) {
+        auto* card = qobject_cast<OccasionCard*>(widget);
+        if (!card || card->occasion() != occasion) continue;
+        before_.removeOne(widget);
+        return card;
+    }
+    auto* card = new OccasionCard(session_, occasion);
+    connect(card, &OccasionCard::form_closed, this, &PastList::changed);
+    return card;
 }
 
 void PastList::add_cards(std::vector<Occasion> occasions) {
     judge(session_.library(), occasions);
-    for (const Occasion& occasion : occasions) {
-        auto* card = new OccasionCard(session_, occasion);
-        connect(card, &OccasionCard::form_closed, this, &PastList::changed);
-        months_->addWidget(card);
-    }
+    for (const Occasion& occasion : occasions) months_->addWidget(card_of(occasion));
 }
 
 void PastList::toggle_month(Month month) {

@@ -15,7 +15,7 @@ LikeBar::LikeBar(QWidget* parent)
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(space(2), 0, space(2), 0);
     row->setSpacing(space(4));
-    QPushButton* back = make_button(tr("All pairs again"));
+    QPushButton* back = make_button(tr("Back to the pairs"));
     connect(back, &QPushButton::clicked, this, &LikeBar::left);
     row->addWidget(picture_);
     QVBoxLayout* words = make_column(1);

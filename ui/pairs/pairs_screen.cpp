@@ -194,7 +194,7 @@ void PairsScreen::go_back() {
     const QWidget* page = pages_->currentWidget();
     if (fills_screen()) return leave_whole_screen();
     if (page == progress_) return pages_->setCurrentWidget(pair_);
-    if (page == wall_) return wall_->show_all();
+    if (page == wall_) return wall_->shows_like() ? wall_->leave_like() : wall_->show_all();
     if (page == kept_) {
         if (kept_->leave_question()) return;
         pages_->setCurrentWidget(wall_);
@@ -203,6 +203,7 @@ void PairsScreen::go_back() {
     if (page != pair_ || pair_->leave_stage()) return;
     pages_->setCurrentWidget(wall_);
     if (pair_->pair()) wall_->show_pair(pair_->pair()->id);
+    wall_->take_keyboard();
 }
 
 void PairsScreen::show_progress() {

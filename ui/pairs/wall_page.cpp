@@ -3,6 +3,7 @@
 #include <QLineEdit>
 #include <QLocale>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QStackedWidget>
 #include <QTimer>
 #include <set>
@@ -55,7 +56,7 @@ WallPage::WallPage(Session& session, ShownPairs& pairs, LaidPairs& laid, QWidget
     for (EmptyPage* nothing : {nothing_, nothing_like_}) {
         connect(nothing, &EmptyPage::started, this, &WallPage::show_all);
     }
-    connect(like_bar_, &LikeBar::left, this, &WallPage::show_all);
+    connect(like_bar_, &LikeBar::left, this, &WallPage::leave_like);
     like_bar_->hide();
     side_->setFixedWidth(space(side_steps));
     results_->addWidget(view_);
@@ -183,8 +184,7 @@ void WallPage::look_again() {
 }
 
 void WallPage::show_found(std::vector<PairOnWall> pairs) {
-    const QModelIndex before = view_->currentIndex();
-    const PairId current = before.isValid() ? pairs_.at(before.row()).pair.id : PairId{};
+    const PairId current = current_pair();
     count_->setText(count_words(pairs.size()));
     clear_->setVisible(is_filtered() && !like_);
     side_->setVisible(!like_);
@@ -198,6 +198,11 @@ void WallPage::show_found(std::vector<PairOnWall> pairs) {
 void WallPage::show_pair(PairId pair) {
     const int position = pairs_.position_of(pair);
     if (position >= 0) view_->setCurrentIndex(pairs_.index(position));
+}
+
+PairId WallPage::current_pair() const {
+    const QModelIndex current = view_->currentIndex();
+    return current.isValid() ? pairs_.at(current.row()).pair.id : PairId{};
 }
 
 int WallPage::current_position() const {
@@ -230,9 +235,29 @@ QString WallPage::count_words(std::size_t count) const {
 void WallPage::show_like(const QString& sentence, const QImage& picture,
                          std::vector<PairOnWall> like) {
     like_bar_->show_like(sentence, picture);
+    if (!like_) {
+        came_from_ = current_pair();
+        scrolled_to_ = view_->verticalScrollBar()->value();
+    }
+    typing_->stop();
+    words_->clear();  // they do not count here
     like_ = like;
     show_found(std::move(like));
     view_->scrollToTop();
+    view_->setFocus();
+}
+
+void WallPage::take_keyboard() {
+    view_->setFocus();
+}
+
+void WallPage::leave_like() {
+    notice_->say({});
+    like_.reset();
+    words_->setText(from_utf8(filter_.words));
+    session_.attempt([this] { look_again(); });
+    show_pair(came_from_);
+    view_->verticalScrollBar()->setValue(scrolled_to_);
     view_->setFocus();
 }
 

@@ -38,11 +38,13 @@ class WallPage : public QWidget {
     // Of those shown, the ones that both photos may go for this use today. Throws StoreError.
     std::vector<PairOnWall> shown_that_may(Use use);
     void start_typing();
+    void take_keyboard();  // among the pairs
     void show_all();
 
     // The likest looks instead of what was filtered; `picture` is what they are like, or null.
     void show_like(const QString& sentence, const QImage& picture, std::vector<PairOnWall> like);
     bool shows_like() const { return like_.has_value(); }
+    void leave_like();  // all is as it was before
     Notice& notice() { return *notice_; }
     LikeBar& like_bar() { return *like_bar_; }
 
@@ -62,6 +64,7 @@ class WallPage : public QWidget {
     void take(const PairFilter& filter);
     void show_found(std::vector<PairOnWall> pairs);
     QString count_words(std::size_t count) const;
+    PairId current_pair() const;
     bool is_filtered() const { return filter_ != PairFilter{}; }
 
     Session& session_;
@@ -71,6 +74,8 @@ class WallPage : public QWidget {
     Date read_on_{};
     PairFilter filter_;
     std::optional<std::vector<PairOnWall>> like_;
+    PairId came_from_;  // where she was before that
+    int scrolled_to_ = 0;
     FiltersPanel* filters_;
     QScrollArea* side_;
     QLineEdit* words_;

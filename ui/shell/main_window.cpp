@@ -2,6 +2,7 @@
 
 #include <QAction>
 #include <QCloseEvent>
+#include <QKeyEvent>
 #include <QMessageBox>
 #include <QMetaEnum>
 #include <QSettings>
@@ -15,6 +16,7 @@
 #include "ui/shell/session.h"
 #include "ui/shell/undo_buttons.h"
 #include "ui/theme/theme.h"
+#include "ui/widgets/page.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/reading_order.h"
 
@@ -277,6 +279,12 @@ void MainWindow::say(const QString& sentence) {
 
 bool MainWindow::focusNextPrevChild(bool next) {
     return focus_in_reading_order(*centralWidget(), next);
+}
+
+// The page scrolls also while the keyboard is in the row at the top, which has no use for the key.
+void MainWindow::keyPressEvent(QKeyEvent* event) {
+    const Screen* screen = current_screen();
+    if (!screen || !scroll_by_key(*screen, event->key())) QMainWindow::keyPressEvent(event);
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {

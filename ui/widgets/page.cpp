@@ -1,6 +1,8 @@
 #include "ui/widgets/page.h"
 
 #include <QGuiApplication>
+#include <QScrollBar>
+#include <map>
 #include <utility>
 
 #include "ui/theme/theme.h"
@@ -36,6 +38,31 @@ ScrollingPage make_scrolling_page() {
     middle->addWidget(content, 1000);
     middle->addStretch(1);
     return {make_scrolling_side(ground), column};
+}
+
+QScrollArea* page_around(const QWidget& widget) {
+    for (QWidget* above = widget.parentWidget(); above; above = above->parentWidget()) {
+        if (auto* page = qobject_cast<QScrollArea*>(above)) return page;
+    }
+    return nullptr;
+}
+
+bool scroll_by_key(const QWidget& part, int key) {
+    static const std::map<int, QAbstractSlider::SliderAction> actions{
+        {Qt::Key_PageUp, QAbstractSlider::SliderPageStepSub},
+        {Qt::Key_PageDown, QAbstractSlider::SliderPageStepAdd},
+        {Qt::Key_Home, QAbstractSlider::SliderToMinimum},
+        {Qt::Key_End, QAbstractSlider::SliderToMaximum}};
+    const auto action = actions.find(key);
+    if (action == actions.end()) return false;
+    const auto area = [](const QScrollArea* page) { return page->width() * page->height(); };
+    QScrollArea* largest = nullptr;
+    for (QScrollArea* page : part.findChildren<QScrollArea*>()) {
+        if (!page->isVisible() || page->verticalScrollBar()->maximum() == 0) continue;
+        if (!largest || area(page) > area(largest)) largest = page;
+    }
+    if (largest) largest->verticalScrollBar()->triggerAction(action->second);
+    return largest != nullptr;
 }
 
 void set_reading_margins(QLayout& layout, int leading, int top, int trailing, int bottom) {

@@ -154,7 +154,7 @@ TEST_F(PhotographedPairsTest, HerLooksMostLikeADroppedPictureComeUpWithReasons) 
     ASSERT_EQ(session.library().inspirations().of_client(example.mira).size(), 1U);
     session.undo();
     EXPECT_TRUE(session.library().inspirations().all().empty());
-    QTest::mouseClick(button(QStringLiteral("All pairs again")), Qt::LeftButton);
+    QTest::mouseClick(button(QStringLiteral("Back to the pairs")), Qt::LeftButton);
     EXPECT_TRUE(says(QStringLiteral("the newest first")));
 }
 

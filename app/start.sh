@@ -10,9 +10,19 @@ bash app/install_packages.sh app/packages.txt
 echo "Building qturn and the window in build/release; the first time this takes some minutes."
 cmake -G Ninja -S . -B build/release -DCMAKE_BUILD_TYPE=Release -DCMAKE_UNITY_BUILD=ON \
   --log-level=WARNING
-quiet=(--quiet)
-if [ -t 1 ]; then quiet=(); fi  # on a terminal it counts in one line
-ninja -C build/release "${quiet[@]}" qturn quarterturn
+if [ -t 1 ]; then
+  ninja -C build/release qturn quarterturn  # it counts in one line
+else
+  # A line for every tenth, and whatever else it has to say.
+  ninja -C build/release qturn quarterturn | awk '
+    /^\[[0-9]+\/[0-9]+\]/ {
+      split(substr($1, 2), part, /[\/\]]/)
+      tenth = int(10 * part[1] / part[2])
+      if (tenth > told) { told = tenth; print "Built: " 10 * tenth " %"; fflush() }
+      next
+    }
+    { print; fflush() }'
+fi
 
 demo=$(mktemp -d -t quarterturn-demo-XXXXXX)
 bash app/demo.sh build/release/app/qturn "$demo"

@@ -60,6 +60,24 @@ TEST_F(SheetTest, PaperIsTheOneAskedFor) {
     EXPECT_NE(info.find("612 x 792 pts (letter)"), std::string::npos) << info;
 }
 
+// A file of hers may have such a name: it is named, and stays as it is.
+TEST_F(SheetTest, PagesOfALongerSheetBeforeAreNamedAndStay) {
+    const auto write = [&] {
+        return answer({"sheet", "--sitting", "1", "--out", folder / "y.jpg", "--paper", "a3",
+                       "--replace"});
+    };
+    const std::size_t pages = write()["files"].size();
+    EXPECT_EQ(write()["older_pages"], nlohmann::json::array());
+    const auto older = folder / ("y-" + std::to_string(pages + 1) + ".jpg");
+    write_bytes(older, encoded(four_quarters(64, 48), ".jpg"));
+    const auto kept = bytes_of_file(older);
+    EXPECT_EQ(write()["older_pages"], nlohmann::json::array({older.string()}));
+    EXPECT_EQ(bytes_of_file(older), kept);
+    const std::string words = said({"sheet", "--sitting", "1", "--out", folder / "y.jpg", "--paper",
+                                    "a3", "--replace"});
+    EXPECT_NE(words.find(older.filename().string()), std::string::npos) << words;
+}
+
 // A5 is 148 × 210 mm (ISO 216), 419.5 × 595.3 points.
 TEST_F(SheetTest, PaperIsTheUsualOneWhenNoneIsNamed) {
     const auto info = [&] {

@@ -11,8 +11,10 @@ namespace {
 
 class SmallBell final : public Bell {
   public:
+    bool can_be_heard() override { return !QMediaDevices::defaultAudioOutput().isNull(); }
+
     void ring() override {
-        if (QMediaDevices::defaultAudioOutput().isNull()) return QApplication::beep();
+        if (!can_be_heard()) return QApplication::beep();
         if (!sound_) {
             sound_ = std::make_unique<QSoundEffect>();
             sound_->setSource(QUrl(QStringLiteral("qrc:/wedding_morning/time-is-up.wav")));

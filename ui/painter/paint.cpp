@@ -102,7 +102,21 @@ Written write_pictures(const Document& document, Decoder& decoder, FileSystem& d
         written.files.push_back(target);
         append(written.problems, problems_of(page, pictures));
     }
+    for (std::size_t next = written.files.size() + 1; disk.exists(picture_file(file, next));
+         ++next) {
+        written.older.push_back(picture_file(file, next));
+    }
     return written;
+}
+
+std::string words_of_older(const Written& written) {
+    if (written.older.empty()) return {};
+    std::string names;
+    for (const Path& file : written.older) {
+        names += (names.empty() ? "" : ", ") + file.filename().string();
+    }
+    return "Older pages of a longer document still lie beside it and are not part of this one: " +
+           names + ". Delete them if you no longer need them.";
 }
 
 }  // namespace quarterturn

@@ -20,7 +20,11 @@ std::unique_ptr<TextRuler> make_text_ruler();
 struct Written {
     std::vector<Path> files;
     std::vector<std::string> problems;  // a sentence for each photo that could not be shown
+    std::vector<Path> older{};          // pictures of further pages that lay there before
 };
+
+// That the older ones are no pages of this document; empty when there are none.
+std::string words_of_older(const Written& written);
 
 struct DrawnPdf {
     QByteArray bytes;
@@ -43,7 +47,8 @@ std::string picture_format(const Path& file);
 Path picture_file(const Path& file, std::size_t number);
 
 // PNG or JPEG by the file's ending, a file for each page; what is there is written over.
-// 300 dots per inch, tagged sRGB.
+// 300 dots per inch, tagged sRGB. Pictures of a longer document that lie there under the names of
+// further pages may be hers for another purpose: they are named and stay.
 // Throws std::invalid_argument for any other ending.
 Written write_pictures(const Document& document, Decoder& decoder, FileSystem& disk,
                        const Path& file);

@@ -10,7 +10,9 @@
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/empty_page.h"
+#include "ui/widgets/flow_layout.h"
 #include "ui/widgets/notice.h"
+#include "ui/widgets/page_stack.h"
 #include "ui/widgets/page.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/veil.h"
@@ -20,6 +22,7 @@ namespace quarterturn {
 namespace {
 
 constexpr int list_steps = 84;
+constexpr int least_list_steps = 50;
 constexpr int icon_steps = 20;
 
 std::map<ClientId, QString> names_of_clients(Library& library) {
@@ -34,13 +37,24 @@ QString kept_since(const Inspiration& kept) {
     return KeptPicturesPage::tr("kept %1").arg(isolated(shown(date_of(kept.kept_at))));
 }
 
+// The buttons below the words, which are longer or shorter by the picture.
+void lay_out_with_words(QWidget& part, QLabel& words, std::initializer_list<QPushButton*> buttons) {
+    auto* column = new QVBoxLayout(&part);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(space(1));
+    auto* row = new FlowLayout(space(2));
+    for (QPushButton* button : buttons) row->addWidget(button);
+    column->addWidget(&words);
+    column->addLayout(row);
+}
+
 }  // namespace
 
 KeptPicturesPage::KeptPicturesPage(Session& session, QWidget* parent)
     : QWidget(parent),
       session_(session),
       files_(new FilePictures(session, this)),
-      pages_(new QStackedWidget) {
+      pages_(new PageStack) {
     auto* none = new EmptyPage(tr("No picture that a client brought is kept. Find your looks most "
                                   "like one, then keep it with her."),
                                tr("Like a picture…"));
@@ -81,7 +95,8 @@ QWidget* KeptPicturesPage::build_top() {
 QWidget* KeptPicturesPage::build_all() {
     list_ = new QListWidget;
     list_->setAccessibleName(tr("Pictures from clients"));
-    list_->setFixedWidth(space(list_steps));
+    list_->setMinimumWidth(space(least_list_steps));
+    list_->setMaximumWidth(space(list_steps));
     list_->setIconSize({space(icon_steps), space(icon_steps)});
     list_->setSpacing(space(1));
     list_->setWordWrap(true);
@@ -94,8 +109,8 @@ QWidget* KeptPicturesPage::build_all() {
     auto* row = new QHBoxLayout(all);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(space(5));
-    row->addWidget(list_);
-    row->addWidget(build_one(), 1);
+    row->addWidget(list_, 2);
+    row->addWidget(build_one(), 3);
     return all;
 }
 
@@ -111,11 +126,7 @@ QWidget* KeptPicturesPage::build_one() {
     });
     connect(remove_, &QPushButton::clicked, this, &KeptPicturesPage::ask);
     acts_ = new QWidget;
-    auto* acts = new QHBoxLayout(acts_);
-    acts->setContentsMargins(0, 0, 0, 0);
-    acts->addWidget(words_, 1);
-    acts->addWidget(like);
-    acts->addWidget(remove_);
+    lay_out_with_words(*acts_, *words_, {like, remove_});
     auto* one = new QWidget;
     auto* column = new QVBoxLayout(one);
     column->setContentsMargins(0, 0, 0, 0);
@@ -134,11 +145,7 @@ QWidget* KeptPicturesPage::build_question() {
     keep_it_ = make_button(tr("Keep it"));
     connect(remove, &QPushButton::clicked, this, &KeptPicturesPage::remove);
     connect(keep_it_, &QPushButton::clicked, this, &KeptPicturesPage::leave_question);
-    auto* row = new QHBoxLayout(question_);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->addWidget(asked_, 1);
-    row->addWidget(remove);
-    row->addWidget(keep_it_);
+    lay_out_with_words(*question_, *asked_, {remove, keep_it_});
     question_->hide();
     return question_;
 }

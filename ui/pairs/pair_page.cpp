@@ -14,6 +14,7 @@
 #include "ui/two_heads/point_edits.h"
 #include "ui/two_heads/points_panel.h"
 #include "ui/widgets/page.h"
+#include "ui/widgets/page_stack.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/words.h"
 
@@ -21,6 +22,7 @@ namespace quarterturn {
 namespace {
 
 constexpr int details_steps = 84;
+constexpr int least_details_steps = 60;
 
 }  // namespace
 
@@ -29,7 +31,7 @@ PairPage::PairPage(Session& session, ShownPairs& pairs, LaidPairs& laid, QWidget
     comparing_ = build_comparing();
     points_ = new PointsPanel;
     picture_ = new PicturePanel(session_);
-    stage_ = new QStackedWidget;
+    stage_ = new PageStack;
     stage_->addWidget(comparing_);
     stage_->addWidget(points_);
     stage_->addWidget(picture_);
@@ -43,10 +45,11 @@ PairPage::PairPage(Session& session, ShownPairs& pairs, LaidPairs& laid, QWidget
     connect(details_, &PairDetails::picture_asked, this, &PairPage::choose_picture);
     connect(details_, &PairDetails::progress_asked, this, &PairPage::progress_asked);
     QScrollArea* side = make_scrolling_side(details_);
-    side->setFixedWidth(space(details_steps));
+    side->setMinimumWidth(space(least_details_steps));
+    side->setMaximumWidth(space(details_steps));
     auto* row = make_row(6);
-    row->addWidget(stage_, 1);
-    row->addWidget(side);
+    row->addWidget(stage_, 5);
+    row->addWidget(side, 3);
     auto* column = new QVBoxLayout(this);
     set_reading_margins(*column, space(6), space(3), space(2), space(2));
     column->setSpacing(space(2));

@@ -16,6 +16,7 @@
 #include "ui/theme/theme.h"
 #include "ui/widgets/empty_page.h"
 #include "ui/widgets/notice.h"
+#include "ui/widgets/page_stack.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/progress_panel.h"
 #include "ui/widgets/words.h"
@@ -37,7 +38,7 @@ PairsScreen::PairsScreen(Session& session)
       pairs_(new ShownPairs(session, this)),
       client_pairs_(new ShownPairs(session, this)),
       laid_(new LaidPairs(session, this)),
-      pages_(new QStackedWidget) {
+      pages_(new PageStack) {
     setAcceptDrops(true);
     build();
     build_pages();

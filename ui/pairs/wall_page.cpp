@@ -14,6 +14,7 @@
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/empty_page.h"
+#include "ui/widgets/flow_layout.h"
 #include "ui/widgets/notice.h"
 #include "ui/widgets/page.h"
 #include "ui/widgets/parts.h"
@@ -107,11 +108,14 @@ QWidget* WallPage::build_header() {
     column->setSpacing(space(1));
     QHBoxLayout* first = make_row(2);
     first->addWidget(words_, 1);
-    for (QPushButton* button : {picture, whole, client}) first->addWidget(button);
+    auto* ways = new FlowLayout(space(2));
+    for (QPushButton* button : {picture, whole, client}) ways->addWidget(button);
+    first->addLayout(ways);
     QHBoxLayout* second = make_row(2);
-    second->addWidget(count_);
-    second->addWidget(clear_);
-    second->addStretch();
+    auto* found = new FlowLayout(space(2));
+    found->addWidget(count_);
+    found->addWidget(clear_);
+    second->addLayout(found, 1);
     second->addWidget(kept);
     column->addLayout(first);
     column->addLayout(second);

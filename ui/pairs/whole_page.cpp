@@ -8,6 +8,7 @@
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"
 #include "ui/two_heads/mode_row.h"
+#include "ui/widgets/flow_layout.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/words.h"
 
@@ -75,15 +76,19 @@ QWidget* WholePage::build_foot() {
     auto* row = new QHBoxLayout(foot);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(space(2));
-    row->addWidget(back_);
-    row->addWidget(next_);
-    row->addSpacing(space(2));
-    row->addWidget(count_);
+    auto* which = new FlowLayout(space(2));
+    for (QWidget* part : {static_cast<QWidget*>(back_), static_cast<QWidget*>(next_),
+                          static_cast<QWidget*>(count_)}) {
+        which->addWidget(part);
+    }
+    auto* how = new FlowLayout(space(2));
+    for (QWidget* part : {static_cast<QWidget*>(modes_), static_cast<QWidget*>(light_),
+                          static_cast<QWidget*>(leave)}) {
+        how->addWidget(part);
+    }
+    row->addLayout(which);
     row->addWidget(credits_, 1);
-    row->addWidget(modes_);
-    row->addSpacing(space(4));
-    row->addWidget(light_);
-    row->addWidget(leave);
+    row->addLayout(how);
     return foot;
 }
 

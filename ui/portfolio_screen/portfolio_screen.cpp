@@ -16,7 +16,9 @@
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/empty_page.h"
+#include "ui/widgets/flow_layout.h"
 #include "ui/widgets/page.h"
+#include "ui/widgets/page_stack.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/words.h"
 
@@ -41,7 +43,7 @@ PortfolioScreen::PortfolioScreen(Session& session) : session_(session) {
         show_part(Part::choosing);
         shelves_->setFocus();
     });
-    body_ = new QStackedWidget;
+    body_ = new PageStack;
     for (QWidget* part : {build_choosing(), static_cast<QWidget*>(export_),
                           static_cast<QWidget*>(ledger_), static_cast<QWidget*>(hair_only_)}) {
         body_->addWidget(part);
@@ -75,10 +77,10 @@ QString PortfolioScreen::help() const {
 
 QLayout* PortfolioScreen::build_head() {
     parts_ = new QButtonGroup(this);
-    QHBoxLayout* row = make_row(2);
-    add_part(*row, Part::choosing, tr("Choosing"));
-    add_part(*row, Part::sending, tr("Sending out"));
-    add_part(*row, Part::ledger, tr("What went out"));
+    auto* parts = new FlowLayout(space(2));
+    add_part(*parts, Part::choosing, tr("Choosing"));
+    add_part(*parts, Part::sending, tr("Sending out"));
+    add_part(*parts, Part::ledger, tr("What went out"));
     uses_ = new QComboBox;
     for (const Use use : all_uses) uses_->addItem(capitalised_words(shown(use)));
     uses_->setCurrentIndex(static_cast<int>(first_use));
@@ -89,14 +91,17 @@ QLayout* PortfolioScreen::build_head() {
     looking_words_->hide();
     QLabel* for_use = make_quiet(tr("For"));
     for_use->setWordWrap(false);
-    row->addStretch();
-    row->addWidget(looking_words_);
+    QHBoxLayout* row = make_row(2);
+    row->addLayout(parts, 1);
     row->addWidget(for_use);
     row->addWidget(uses_);
-    return row;
+    QVBoxLayout* head = make_column(1);
+    head->addLayout(row);
+    head->addWidget(looking_words_);
+    return head;
 }
 
-void PortfolioScreen::add_part(QBoxLayout& row, Part part, const QString& name) {
+void PortfolioScreen::add_part(QLayout& row, Part part, const QString& name) {
     QPushButton* button = make_button(name);
     button->setCheckable(true);
     parts_->addButton(button, static_cast<int>(part));

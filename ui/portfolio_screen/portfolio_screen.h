@@ -3,7 +3,7 @@
 #include "ui/portfolio_screen/shown_candidates.h"
 #include "ui/shell/screen.h"
 
-class QBoxLayout;
+class QLayout;
 class QButtonGroup;
 class QComboBox;
 class QLabel;
@@ -38,7 +38,7 @@ class PortfolioScreen : public Screen {
 
   private:
     QLayout* build_head();
-    void add_part(QBoxLayout& row, Part part, const QString& name);
+    void add_part(QLayout& row, Part part, const QString& name);
     QWidget* build_choosing();
     QWidget* build_side();
     void show_tasks();

@@ -8,6 +8,7 @@
 #include "ui/portfolio_screen/selection_strip.h"
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"
+#include "ui/widgets/flow_layout.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/words.h"
 
@@ -52,14 +53,13 @@ QLayout* SelectionPart::build_head() {
         const PhotoSelection forgotten = std::exchange(in_hand_, {});
         if (!session_.change_records(forget_selection(forgotten))) in_hand_ = forgotten;
     });
-    QHBoxLayout* row = make_row(3);
+    auto* row = new FlowLayout(space(3));
     QLabel* heading = make_heading(tr("Selection"));
     heading->setWordWrap(false);
     row->addWidget(heading);
     row->addWidget(names_);
     row->addWidget(name_);
     row->addWidget(count_);
-    row->addStretch();
     row->addWidget(forget_);
     return row;
 }

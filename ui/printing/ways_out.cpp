@@ -54,6 +54,7 @@ void WaysOut::say_saved(const Written& written) {
     QStringList lines;
     for (const Path& file : written.files) lines << tr("Saved: %1").arg(from_utf8(file.string()));
     for (const std::string& problem : written.problems) lines << from_utf8(problem);
+    if (!written.older.empty()) lines << from_utf8(words_of_older(written));
     notice_.say(lines.join(QLatin1Char('\n')));
 }
 

@@ -4,6 +4,7 @@
 
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"
+#include "ui/widgets/flow_layout.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/photo_words.h"
 #include "ui/widgets/words.h"
@@ -47,8 +48,7 @@ CloserPart::CloserPart(Session& session, QWidget* parent) : QWidget(parent), ses
 
 QWidget* CloserPart::build_row() {
     auto* box = new QWidget;
-    auto* row = new QHBoxLayout(box);
-    row->setContentsMargins(0, 0, 0, 0);
+    auto* row = new FlowLayout(space(2), box);
     const auto add = [&](const QString& text, const QKeySequence& key, auto act) {
         QPushButton* button = make_button(text);
         connect(button, &QPushButton::clicked, this, act);
@@ -62,7 +62,6 @@ QWidget* CloserPart::build_row() {
     two_button_ = add(tr("Side by side (S)"), Qt::Key_S, [this] { show_two(!two_); });
     step_buttons_ = {add(tr("Previous beside it (,)"), Qt::Key_Comma, [this] { step(-1); }),
                      add(tr("Next beside it (.)"), Qt::Key_Period, [this] { step(1); })};
-    row->addStretch();
     return box;
 }
 

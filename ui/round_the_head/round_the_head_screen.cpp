@@ -13,8 +13,10 @@
 #include "ui/theme/theme.h"
 #include "ui/widgets/coverage_ring.h"
 #include "ui/widgets/empty_page.h"
+#include "ui/widgets/flow_layout.h"
 #include "ui/widgets/head_plan.h"
 #include "ui/widgets/page.h"
+#include "ui/widgets/page_stack.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/words.h"
 
@@ -46,7 +48,7 @@ RoundTheHeadScreen::RoundTheHeadScreen(Session& session) : session_(session), ro
 }
 
 void RoundTheHeadScreen::build() {
-    pages_ = new QStackedWidget;
+    pages_ = new PageStack;
     empty_ = new EmptyPage(tr("Here the photos of a look are placed round the head, each where the "
                               "camera stood. There is no look yet: it is added to a client."),
                            tr("See what's coming up"));
@@ -54,7 +56,7 @@ void RoundTheHeadScreen::build() {
             [this] { session_.go_to({.moment = Moment::coming_up}); });
     going_ = new QWidget;
     auto* column = new QVBoxLayout(going_);
-    column->setContentsMargins(space(6), space(3), space(6), 0);
+    column->setContentsMargins(space(4), space(3), space(4), 0);
     column->setSpacing(space(2));
     column->addWidget(build_header());
     column->addWidget(build_body(), 1);
@@ -86,15 +88,17 @@ QWidget* RoundTheHeadScreen::build_header() {
             [this] { use([this] { round_.other_look(); }); });
     row->addWidget(ring_);
     row->addWidget(looks_, 1);
-    row->addWidget(other_look_);
+    auto* buttons = new FlowLayout(space(2));
+    buttons->addWidget(other_look_);
     for (const Stage stage : all_stages) {
         auto* button = make_button({});
         button->setCheckable(true);
         connect(button, &QPushButton::clicked, this,
                 [this, stage] { use([&] { round_.say_stage(stage); }); });
-        row->addWidget(button);
+        buttons->addWidget(button);
         stages_[stage] = button;
     }
+    row->addLayout(buttons);
     return header;
 }
 
@@ -103,7 +107,7 @@ QWidget* RoundTheHeadScreen::build_body() {
     body_->setFocusPolicy(Qt::ClickFocus);
     auto* row = new QHBoxLayout(body_);
     row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(space(5));
+    row->setSpacing(space(3));
     tray_ = new Tray(session_);
     connect(tray_, &Tray::taken, this,
             [this](PhotoId photo) { use([&] { round_.take_in_hand(photo); }); });

@@ -6,7 +6,6 @@
 #include <QMessageBox>
 #include <QMetaEnum>
 #include <QSettings>
-#include <QStackedWidget>
 #include <QTimer>
 
 #include "indexer/looks/wedding_board.h"
@@ -17,6 +16,7 @@
 #include "ui/shell/undo_buttons.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/page.h"
+#include "ui/widgets/page_stack.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/reading_order.h"
 
@@ -107,7 +107,7 @@ void MainWindow::build() {
     auto* column = new QVBoxLayout(page);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
-    stack_ = new QStackedWidget;
+    stack_ = new PageStack;
     top_row_ = build_top_row();
     column->addWidget(top_row_);
     column->addWidget(stack_, 1);

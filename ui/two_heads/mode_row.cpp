@@ -4,6 +4,7 @@
 #include <QDoubleSpinBox>
 
 #include "ui/theme/theme.h"
+#include "ui/widgets/flow_layout.h"
 #include "ui/widgets/parts.h"
 
 namespace quarterturn {
@@ -33,19 +34,16 @@ ModeRow::ModeRow(PairView& view, const std::vector<PairMode>& modes, QWidget* pa
       blinking_(new QWidget),
       seconds_(new QDoubleSpinBox),
       stop_(make_button({})) {
-    auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(space(2));
+    auto* row = new FlowLayout(space(2), this);
     auto* group = new QButtonGroup(this);
     for (const PairMode mode : modes) add_mode(*row, mode);
     for (const auto& [mode, button] : modes_) group->addButton(button);
     add_blinking(*row);
-    row->addStretch();
     connect(&view_, &PairView::blinking_changed, this, &ModeRow::show_blinking);
     choose(modes.front());
 }
 
-void ModeRow::add_mode(QBoxLayout& row, PairMode mode) {
+void ModeRow::add_mode(QLayout& row, PairMode mode) {
     QPushButton* button = make_button(name_of(mode));
     button->setCheckable(true);
     connect(button, &QPushButton::clicked, this, [this, mode] { choose(mode); });
@@ -53,7 +51,7 @@ void ModeRow::add_mode(QBoxLayout& row, PairMode mode) {
     modes_[mode] = button;
 }
 
-void ModeRow::add_blinking(QBoxLayout& row) {
+void ModeRow::add_blinking(QLayout& row) {
     seconds_->setRange(PairView::least_milliseconds / milliseconds,
                        PairView::most_milliseconds / milliseconds);
     seconds_->setSingleStep(0.1);

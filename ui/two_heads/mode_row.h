@@ -5,7 +5,7 @@
 
 #include "ui/two_heads/pair_view.h"
 
-class QBoxLayout;
+class QLayout;
 class QDoubleSpinBox;
 class QPushButton;
 
@@ -21,8 +21,8 @@ class ModeRow : public QWidget {
     void choose(PairMode mode);
 
   private:
-    void add_mode(QBoxLayout& row, PairMode mode);
-    void add_blinking(QBoxLayout& row);
+    void add_mode(QLayout& row, PairMode mode);
+    void add_blinking(QLayout& row);
     void show_blinking(bool blinks);
 
     PairView& view_;

@@ -18,7 +18,7 @@ constexpr double handle = morning_target / 2.0;
 PairView::PairView(QWidget* parent) : QWidget(parent) {
     setFocusPolicy(Qt::StrongFocus);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
-    setMinimumSize(space(60), space(60));
+    setMinimumSize(space(40), space(40));
     blinking_.setInterval(usual_milliseconds);
     connect(&blinking_, &QTimer::timeout, this, &PairView::show_other);
 }

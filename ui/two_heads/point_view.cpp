@@ -18,7 +18,7 @@ constexpr double ring = morning_target / 2.0;
 PointView::PointView(QWidget* parent) : QWidget(parent) {
     setFocusPolicy(Qt::StrongFocus);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
-    setMinimumSize(space(40), space(50));
+    setMinimumSize(space(30), space(30));
 }
 
 QSize PointView::sizeHint() const {

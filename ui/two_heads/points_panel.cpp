@@ -1,6 +1,7 @@
 #include "ui/two_heads/points_panel.h"
 
 #include "ui/theme/theme.h"
+#include "ui/widgets/flow_layout.h"
 #include "ui/widgets/notice.h"
 #include "ui/widgets/parts.h"
 
@@ -26,16 +27,14 @@ PointsPanel::PointsPanel(QWidget* parent) : QWidget(parent), notice_(new Notice)
     for (std::size_t side = 0; side < views_.size(); ++side) add_side(*row, side);
     column->addLayout(row, 1);
     column->addWidget(notice_);
-    QHBoxLayout* buttons = make_row(2);
+    auto* buttons = new FlowLayout(space(2));
     QPushButton* keep = make_next_button(tr("Keep these points"));
     QPushButton* anew = make_button(tr("Find the heads for me"));
     QPushButton* leave = make_quiet_button(tr("Leave as it was"));
     connect(keep, &QPushButton::clicked, this, &PointsPanel::kept);
     connect(anew, &QPushButton::clicked, this, &PointsPanel::found_anew);
     connect(leave, &QPushButton::clicked, this, &PointsPanel::left);
-    buttons->addStretch();
     for (QPushButton* button : {keep, anew, leave}) buttons->addWidget(button);
-    buttons->addStretch();
     column->addLayout(buttons);
 }
 

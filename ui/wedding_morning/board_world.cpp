@@ -13,18 +13,27 @@
 namespace quarterturn {
 namespace {
 
-// What makes sounds takes longer to load than the rest of the board: it is loaded at the first
-// ring.
+// What makes sounds takes longer to load than the rest of the board: it is loaded with the
+// first timer.
 class LateBell final : public Bell {
   public:
     void ring() override try {
-        if (!bell_) bell_.reset(part_function<Bell*()>("bell", "quarterturn_make_bell")());
-        bell_->ring();
+        bell().ring();
     } catch (const std::exception&) {
         QApplication::beep();  // a timer that has ended is heard also when a part is missing
     }
+    bool can_be_heard() override try {
+        return bell().can_be_heard();
+    } catch (const std::exception&) {
+        return false;
+    }
 
   private:
+    Bell& bell() {
+        if (!bell_) bell_.reset(part_function<Bell*()>("bell", "quarterturn_make_bell")());
+        return *bell_;
+    }
+
     std::unique_ptr<Bell> bell_;
 };
 

@@ -60,19 +60,26 @@ void WeddingMorningScreen::start_step_timer(int step) {
     const BoardStep& waiting = look()->steps[static_cast<std::size_t>(step)];
     const std::string name = timer_name(client().client.name, waiting.waits_for);
     session_.attempt([&] {
-        change_timers(start_timer(
-            timer_from(*wedding_, name, *waiting.waiting_minutes, world_.utc_seconds())));
+        start(timer_from(*wedding_, name, *waiting.waiting_minutes, world_.utc_seconds()));
     });
 }
 
 void WeddingMorningScreen::start_own_timer(const QString& name, int minutes) {
     try {
-        change_timers(
-            start_timer(timer_from(*wedding_, to_utf8(name), minutes, world_.utc_seconds())));
+        start(timer_from(*wedding_, to_utf8(name), minutes, world_.utc_seconds()));
         own_timer_->hide();
     } catch (const std::invalid_argument& wrong) {
         own_timer_->say(from_utf8(wrong.what()));
     }
+}
+
+void WeddingMorningScreen::start(const Timer& timer) {
+    change_timers(start_timer(timer));
+    if (silence_told_ || !remembered_timer_wishes().sound) return;
+    silence_told_ = true;
+    if (world_.bell->can_be_heard()) return;
+    notice_->say(tr("No sound can be played here: when a timer ends, it only flashes. Look at the "
+                    "board, or set a clock that rings beside it."));
 }
 
 void WeddingMorningScreen::change_timers(const Edit& edit) {

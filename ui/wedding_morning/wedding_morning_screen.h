@@ -63,6 +63,7 @@ class WeddingMorningScreen : public Screen {
     void say_done(bool done);
     void start_step_timer(int step);
     void start_own_timer(const QString& name, int minutes);
+    void start(const Timer& timer);
     void change_timers(const Edit& edit);
     void enlarge(Angle angle);
     void enlarge_step(int step, std::size_t photo);
@@ -85,6 +86,7 @@ class WeddingMorningScreen : public Screen {
     BoardType type_;
     bool alone_ = false;
     bool photos_bright_ = false;  // on a dim board
+    bool silence_told_ = false;   // where no sound can be played
     bool gathered_ = false;       // what changed is not in the records the board is gathered from
 
     QStackedWidget* pages_;

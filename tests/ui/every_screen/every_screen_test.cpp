@@ -84,11 +84,28 @@ class EveryScreenTest : public testing::TestWithParam<Circumstances> {
             found << QStringLiteral("needs %1 by %2 px").arg(window.width()).arg(window.height());
             window.resize(laptop);
         }
+        found += too_large(window);
         for (QString& problem : found) problem = screen + QStringLiteral(": ") + problem;
         return found;
     }
 
+    // Whatever the size of the text.
+    static QStringList too_large(MainWindow& window) {
+        window.resize(small_laptop);
+        QApplication::processEvents();
+        QStringList found;
+        if (window.size() != small_laptop) {
+            found << QStringLiteral("is %1 by %2 px at least")
+                         .arg(window.width())
+                         .arg(window.height());
+        }
+        window.resize(laptop);
+        QApplication::processEvents();
+        return found;
+    }
+
     static constexpr QSize laptop{1280, 800};
+    static constexpr QSize small_laptop{1024, 640};
     static constexpr auto early = LocalTime(std::chrono::hours(6) + std::chrono::days(20764));
     static inline std::unique_ptr<TemporaryFolder> demo_folder;
     static inline LookId signed_look;

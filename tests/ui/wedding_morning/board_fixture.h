@@ -21,6 +21,8 @@ namespace quarterturn {
 class CountingBell final : public Bell {
   public:
     void ring() override { ++rung; }
+    bool can_be_heard() override { return heard; }
+    bool heard = true;
     int rung = 0;
 };
 

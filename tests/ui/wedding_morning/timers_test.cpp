@@ -123,6 +123,31 @@ TEST_F(BoardTimersTest, IsSilentWhenSheWishes) {
     EXPECT_EQ(bell->rung, 0);
 }
 
+TEST_F(BoardTimersTest, SaysWithTheFirstTimerThatNoSoundCanBePlayed) {
+    start_cooling();
+    EXPECT_FALSE(says(QStringLiteral("No sound can be played here")));
+    bell->heard = false;
+    make_window();
+    go_to(open.example.mira);
+    QTest::mouseClick(button(QStringLiteral("Stop")), Qt::LeftButton);
+    EXPECT_FALSE(says(QStringLiteral("No sound can be played here")));
+    start_cooling();
+    EXPECT_TRUE(says(QStringLiteral("No sound can be played here")));
+}
+
+TEST_F(BoardTimersTest, TheNameOfATimerStandsApartFromItsDial) {
+    start_cooling();
+    const TimerPill& pill = *seen<TimerPill>().front();
+    const auto* name = pill.findChild<QLabel*>();
+    const QImage picture = seen<TimerPill>().front()->grab().toImage();
+    const qreal pixels = picture.devicePixelRatio();
+    const int middle = picture.height() / 2;
+    const int start = qRound(name->x() * pixels);
+    for (int x = start - qRound(3 * pixels); x < start; ++x) {
+        EXPECT_EQ(picture.pixel(x, middle), picture.pixel(start - 1, middle));
+    }
+}
+
 TEST_F(BoardTimersTest, TellsTheEndAlsoOnAnotherScreen) {
     start_cooling();
     window->go_to({.moment = Moment::coming_up});

@@ -29,6 +29,9 @@ void add_to_gallery_reply(Reply& reply, const PhotoGone& gone) {
     each["shown"] = gone.exported.has_value();
     reply.data["photos"].push_back(std::move(each));
     append(reply.lines, gone.doubts);
+    if (gone.exported && !gone.flawed.empty()) {
+        reply.lines.push_back(gone.photo.file.name + ": " + gone.flawed);
+    }
     if (gone.exported) return;
     reply.lines.push_back(gone.photo.file.name +
                           " stays here:" + (gone.problem.empty() ? "" : " " + gone.problem));

@@ -73,6 +73,7 @@ void add_gone(Reply& reply, const PhotoGone& gone) {
     json each = short_json(gone.photo);
     each["against"] = gone.against;
     each["doubts"] = gone.doubts;
+    each["flawed"] = gone.flawed;
     each["problem"] = gone.problem.empty() ? json() : json(gone.problem);
     each["credit_line"] = gone.credit_line;
     each["export"] = gone.exported ? to_json(*gone.exported) : json();
@@ -83,6 +84,7 @@ void add_gone(Reply& reply, const PhotoGone& gone) {
             reply.lines.push_back("  Beside it must stand: " + gone.credit_line);
         }
         for (const std::string& doubt : gone.doubts) reply.lines.push_back("  " + doubt);
+        if (!gone.flawed.empty()) reply.lines.push_back("  " + gone.flawed);
     } else if (!gone.problem.empty()) {
         reply.lines.push_back(name + " was not written: " + gone.problem);
     } else {

@@ -53,6 +53,15 @@ std::string export_name(Use use, ExportId id) {
     return name + "-" + number_in_name(id) + ".jpg";
 }
 
+std::string flawed_words(const Photo& photo) {
+    if (photo.flaws.empty() || !photo.tags.accepted_because.empty()) return {};
+    std::string flaws;
+    for (const Flaw flaw : photo.flaws) {
+        flaws += (flaws.empty() ? "" : ", ") + std::string(word(flaw));
+    }
+    return "Look at it again before it is shown: " + flaws + ".";
+}
+
 class Exporter {
   public:
     Exporter(Library& library, Decoder& decoder, const DrawLine& draw, const ExportWishes& wishes,
@@ -66,7 +75,7 @@ class Exporter {
           icc_(srgb_profile()) {}
 
     PhotoGone send(const Photo& photo) {
-        PhotoGone gone{photo, {}, {}, {}, {}, {}};
+        PhotoGone gone{photo, {}, {}, {}, {}, {}, {}};
         const PhotoToShow shown = gate_.to_show(photo);
         const auto [verdict, hair_only] = gate_.way_out(photo, wishes_.use, date_of(now_));
         for (const Against& against : verdict.against) gone.against.push_back(against.words);
@@ -74,6 +83,7 @@ class Exporter {
         if (!hair_only) gone.doubts = doubts(photo, library_.credits().seen(photo.id));
         std::ranges::move(problems_with_papers(library_, verdict.under),
                           std::back_inserter(gone.doubts));
+        gone.flawed = flawed_words(photo);
         try {
             const ExportMetadata metadata = metadata_of(photo, shown);
             if (shown.credit->whose == Whose::photographer) gone.credit_line = metadata.credit_line;

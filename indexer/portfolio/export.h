@@ -46,6 +46,8 @@ struct PhotoGone {
     std::string credit_line;           // that must stand beside it; may be empty
     // See gate.h, and papers that are no longer what was attached: it went all the same.
     std::vector<std::string> doubts;
+    // That it has a flaw which she did not say is good enough; it went all the same.
+    std::string flawed{};
 };
 
 // Draws words into the foot of a picture.

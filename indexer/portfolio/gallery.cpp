@@ -44,7 +44,7 @@ std::string seen_from(Angle angle) {
         case Angle::right_three_quarter:
             return "from the front right";
         case Angle::detail:
-            return "close by";
+            return "from close by";
     }
     return {};
 }
@@ -135,11 +135,13 @@ class GalleryWriter {
         return photo.tags.look ? library_.look_facts().of(*photo.tags.look) : LookFacts{};
     }
 
-    // "Low bun, seen from the back"
+    // "Low bun, seen from the back"; "Low bun while it is made, seen from close by"
     std::string caption(const Photo& photo) {
         std::string words = values_of(facts_of(photo), {Fact::family});
         if (words.empty()) words = "Bridal hair";
         words.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(words.front())));
+        if (photo.tags.stage == Stage::during) words += " while it is made";
+        if (photo.tags.stage == Stage::before) words = "The hair before";
         if (photo.tags.angle) words += ", seen " + seen_from(*photo.tags.angle);
         return words;
     }

@@ -50,7 +50,7 @@ SheetBand photos_of_look(const BoardLook& look, const Path& folder) {
         SheetCell cell;
         if (shot.photo) cell = photo_cell(*shot.photo, folder);
         cell.title = capitalised(word(shot.angle));
-        cell.note = shot.photo && shot.photo->tags.mirrored ? "turned from a mirror" : "";
+        cell.note = shot.photo && shot.photo->tags.mirrored ? "from a mirror" : "";
         cell.empty = shot.empty;
         band.cells.push_back(std::move(cell));
     }

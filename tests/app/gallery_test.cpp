@@ -108,6 +108,17 @@ TEST_F(GalleryTest, ShowsWhatMayGoInHerOrderAndNothingOfTheClient) {
     complained({"portfolio", "gallery", "--selection", "Spring page", "--to", to}, 1);
 }
 
+TEST_F(GalleryTest, SaysOfAPhotoWhetherTheLookIsFinishedOnIt) {
+    said({"tag", "1.jpg", "--stage", "during", "--angle", "detail"});
+    said({"tag", "2.jpg", "--stage", "before"});
+    answer({"portfolio", "gallery", "--selection", "Spring page", "--to", folder / "stages"}, 3);
+    const std::string page = text_of(folder / "stages/index.html");
+    for (const char* caption : {"<figcaption>Low bun while it is made, seen from close by",
+                                "<figcaption>The hair before, seen from the back"}) {
+        EXPECT_NE(page.find(caption), std::string::npos) << caption;
+    }
+}
+
 TEST_F(GalleryTest, AsksTheNetworkForNothing) {
     EXPECT_NE(shown_by_chromium(to / "index.html", "1").find("Low bun, seen"), std::string::npos);
     EXPECT_EQ(requests(), std::vector<std::string>{});

@@ -230,6 +230,7 @@ void ExportPart::report_one(const PhotoGone& gone) {
             quiet << tr("Beside it must stand: %1").arg(from_utf8(gone.credit_line));
         }
         for (const std::string& doubt : gone.doubts) quiet << from_utf8(doubt);
+        if (!gone.flawed.empty()) quiet << from_utf8(gone.flawed);
     } else if (!gone.problem.empty()) {
         words = tr("%1 could not be written").arg(name);
         quiet << from_utf8(gone.problem);

@@ -117,13 +117,17 @@ void draw_picture(QPainter& painter, const QRectF& area, const QImage& picture, 
     painter.restore();
 }
 
+int caption_height(const QFont& font) {
+    return QFontMetrics(font).height() + 4;
+}
+
 void draw_photo(QPainter& painter, const QRect& area, const PhotoLook& look,
                 const QPalette& palette, const QFont& font) {
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setFont(font);
-    const int caption_height = look.caption.isEmpty() ? 0 : painter.fontMetrics().height() + 4;
-    const QRect picture = area.adjusted(0, 0, 0, -caption_height);
+    const int below = look.caption.isEmpty() ? 0 : caption_height(font);
+    const QRect picture = area.adjusted(0, 0, 0, -below);
 
     QPainterPath rounded;
     rounded.addRoundedRect(picture, corner, corner);
@@ -136,8 +140,8 @@ void draw_photo(QPainter& painter, const QRect& area, const PhotoLook& look,
     painter.restore();
     draw_frame(painter, picture, look, palette);
 
-    if (caption_height > 0) {
-        const QRect words(area.left(), picture.bottom() + 1, area.width(), caption_height);
+    if (below > 0) {
+        const QRect words(area.left(), picture.bottom() + 1, area.width(), below);
         painter.setPen(ink_colour(palette));
         painter.setLayoutDirection(Qt::LayoutDirectionAuto);  // a name runs its own way
         painter.drawText(

@@ -26,6 +26,9 @@ struct PhotoLook {
     bool selected = false;
 };
 
+// What the caption below a photo takes, in pixels.
+int caption_height(const QFont& font);
+
 void draw_photo(QPainter& painter, const QRect& area, const PhotoLook& look,
                 const QPalette& palette, const QFont& font);
 

@@ -86,7 +86,8 @@ void PlanPlace::paintEvent(QPaintEvent*) {
     if (state_.suggested || photo_above_) {
         painter.setRenderHint(QPainter::Antialiasing);
         painter.setPen(QPen(accent_colour(palette()), 4, Qt::DotLine, Qt::RoundCap));
-        painter.drawRoundedRect(QRectF(rect()).adjusted(4, 4, -4, -4), 8, 8);
+        const int words = state_.has_photo ? caption_height(font()) : 0;
+        painter.drawRoundedRect(QRectF(rect()).adjusted(4, 4, -4, -4 - words), 8, 8);
     }
     if (hasFocus()) draw_focus_ring(painter, rect(), palette());
 }

@@ -100,6 +100,17 @@ TEST_F(PortfolioExport, MirroredPhotosGoOutTheRightWayRound) {
     EXPECT_LT(colour[1], 60);
 }
 
+TEST_F(PortfolioExport, AFlawThatWasNotAcceptedIsSaidOfWhatWent) {
+    Photo photo = add("a.jpg", encoded(four_quarters(64, 48), ".jpg"));
+    EXPECT_EQ(send(photo).flawed, "");
+    photo.flaws = {Flaw::out_of_focus, Flaw::too_dark};
+    const PhotoGone gone = send(photo);
+    EXPECT_TRUE(gone.exported.has_value());
+    EXPECT_EQ(gone.flawed, "Look at it again before it is shown: out of focus, too dark.");
+    photo.tags.accepted_because = "the veil only shows here";
+    EXPECT_EQ(send(photo).flawed, "");
+}
+
 TEST_F(PortfolioExport, ShapesAndSizesAreKept) {
     const Photo photo = add("wide.png", encoded(four_quarters(400, 200), ".png"));
     const auto size_of = [&](ExportShape shape, std::optional<int> long_edge) {

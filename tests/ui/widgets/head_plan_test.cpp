@@ -89,6 +89,25 @@ TEST_F(HeadPlanTest, SaysInWordsHowEachPlaceStands) {
               "The head from above: left covered, front missing, right weak, back waived");
 }
 
+TEST_F(HeadPlanTest, TheFrameOfASuggestedPlaceLeavesItsWordsAlone) {
+    show_active(plan);
+    PlanPlaceState state;
+    state.verdict = Coverage::covered;
+    state.has_photo = true;
+    const auto pictures = [&](bool suggested) {
+        state.suggested = suggested;
+        plan.show_place(Angle::back, state);
+        return plan.place(Angle::back)->grab().toImage();
+    };
+    const QImage plain = pictures(false);
+    const QImage framed = pictures(true);
+    EXPECT_NE(framed, plain);
+    const int words = caption_height(plan.place(Angle::back)->font());
+    const int height = qRound(words * plain.devicePixelRatio());
+    const QRect below(0, plain.height() - height, plain.width(), height);
+    EXPECT_EQ(framed.copy(below), plain.copy(below));
+}
+
 TEST_F(HeadPlanTest, TakesDroppedPhotos) {
     plan.show();
     QSignalSpy dropped(&plan, &HeadPlan::dropped);

@@ -5,6 +5,7 @@
 #include <QMenu>
 #include <QPointer>
 #include <QPushButton>
+#include <QScrollBar>
 #include <QSettings>
 #include <QSignalSpy>
 #include <QTest>
@@ -16,6 +17,7 @@
 #include "ui/shell/moments_row.h"
 #include "ui/shell/outside_changes.h"
 #include "ui/shell/undo_buttons.h"
+#include "ui/widgets/page.h"
 
 namespace quarterturn {
 namespace {
@@ -62,6 +64,24 @@ TEST_F(MainWindowTest, AClickOnAMomentGoesThere) {
     EXPECT_EQ(window.moment(), Moment::round_the_head);
     EXPECT_TRUE(screen(Moment::round_the_head)->isVisible());
     EXPECT_FALSE(screen(Moment::coming_up)->isVisible());
+}
+
+TEST_F(MainWindowTest, ThePageScrollsByKeyFromTheRowOfMoments) {
+    auto* column = new QVBoxLayout(screen(Moment::coming_up));
+    ScrollingPage page = make_scrolling_page();
+    page.column->addSpacing(5000);
+    column->addWidget(page.scroll);
+    show_active(window);
+    const QScrollBar& bar = *page.scroll->verticalScrollBar();
+    button(QStringLiteral("What's coming up"))->setFocus();
+    const auto press = [&](Qt::Key key) {
+        QTest::keyClick(window.windowHandle(), key);
+        return bar.value();
+    };
+    EXPECT_EQ(press(Qt::Key_PageDown), bar.pageStep());
+    EXPECT_EQ(press(Qt::Key_End), bar.maximum());
+    EXPECT_EQ(press(Qt::Key_Home), 0);
+    EXPECT_TRUE(button(QStringLiteral("What's coming up"))->hasFocus());
 }
 
 TEST_F(MainWindowTest, ASentenceLeadsToALookAndItsShot) {

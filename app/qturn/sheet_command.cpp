@@ -75,12 +75,9 @@ Reply written_reply(const Document& document, const Written& written) {
     for (const Path& file : written.older) older.push_back(file.string());
     if (!older.empty()) reply.lines.push_back(words_of_older(written));
     reply.lines.emplace_back(caution_before_passing_on);
-    reply.data = {{"title", document.title},
-                  {"pages", document.pages.size()},
-                  {"files", files},
-                  {"problems", written.problems},
-                  {"older_pages", older},
-                  {"caution", caution_before_passing_on}};
+    reply.data = {{"title", document.title}, {"pages", document.pages.size()},
+                  {"files", files},          {"problems", written.problems},
+                  {"older_pages", older},    {"caution", caution_before_passing_on}};
     if (!written.problems.empty()) reply.outcome = Outcome::needs_attention;
     return reply;
 }

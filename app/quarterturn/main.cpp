@@ -73,10 +73,9 @@ void open_first(Session& session, MainWindow& window, const Wishes& wishes) {
 // Help and version are printed where there is no display, too.
 bool wants_words_alone(int argc, char** argv) {
     const std::array<std::string_view, 5> words{"-h", "--help", "--help-all", "-v", "--version"};
-    return std::ranges::any_of(std::span(argv, static_cast<std::size_t>(argc)).subspan(1),
-                               [&](const char* word) {
-                                   return std::ranges::find(words, word) != words.end();
-                               });
+    return std::ranges::any_of(
+        std::span(argv, static_cast<std::size_t>(argc)).subspan(1),
+        [&](const char* word) { return std::ranges::find(words, word) != words.end(); });
 }
 
 void name_program() {

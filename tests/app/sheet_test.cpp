@@ -63,8 +63,8 @@ TEST_F(SheetTest, PaperIsTheOneAskedFor) {
 // A file of hers may have such a name: it is named, and stays as it is.
 TEST_F(SheetTest, PagesOfALongerSheetBeforeAreNamedAndStay) {
     const auto write = [&] {
-        return answer({"sheet", "--sitting", "1", "--out", folder / "y.jpg", "--paper", "a3",
-                       "--replace"});
+        return answer(
+            {"sheet", "--sitting", "1", "--out", folder / "y.jpg", "--paper", "a3", "--replace"});
     };
     const std::size_t pages = write()["files"].size();
     EXPECT_EQ(write()["older_pages"], nlohmann::json::array());
@@ -73,8 +73,8 @@ TEST_F(SheetTest, PagesOfALongerSheetBeforeAreNamedAndStay) {
     const auto kept = bytes_of_file(older);
     EXPECT_EQ(write()["older_pages"], nlohmann::json::array({older.string()}));
     EXPECT_EQ(bytes_of_file(older), kept);
-    const std::string words = said({"sheet", "--sitting", "1", "--out", folder / "y.jpg", "--paper",
-                                    "a3", "--replace"});
+    const std::string words =
+        said({"sheet", "--sitting", "1", "--out", folder / "y.jpg", "--paper", "a3", "--replace"});
     EXPECT_NE(words.find(older.filename().string()), std::string::npos) << words;
 }
 

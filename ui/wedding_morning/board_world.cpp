@@ -17,9 +17,7 @@ namespace {
 // first timer.
 class LateBell final : public Bell {
   public:
-    void ring() override try {
-        bell().ring();
-    } catch (const std::exception&) {
+    void ring() override try { bell().ring(); } catch (const std::exception&) {
         QApplication::beep();  // a timer that has ended is heard also when a part is missing
     }
     bool can_be_heard() override try {

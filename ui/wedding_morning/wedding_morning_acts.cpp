@@ -78,8 +78,9 @@ void WeddingMorningScreen::start(const Timer& timer) {
     if (silence_told_ || !remembered_timer_wishes().sound) return;
     silence_told_ = true;
     if (world_.bell->can_be_heard()) return;
-    notice_->say(tr("No sound can be played here: when a timer ends, it only flashes. Look at the "
-                    "board, or set a clock that rings beside it."));
+    notice_->say(
+        tr("No sound can be played here: when a timer ends, it only flashes. Look at the "
+           "board, or set a clock that rings beside it."));
 }
 
 void WeddingMorningScreen::change_timers(const Edit& edit) {

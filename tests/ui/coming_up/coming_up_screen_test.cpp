@@ -5,16 +5,13 @@
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QPushButton>
-#include <QScrollArea>
 #include <QSignalSpy>
 #include <QTest>
 
 #include "indexer/looks/consents.h"
 #include "tests/ui/shell/fixture.h"
 #include "tests/ui/support/screen_checks.h"
-#include "ui/coming_up/date_block.h"
 #include "ui/coming_up/occasion_card.h"
-#include "ui/coming_up/past_list.h"
 #include "ui/widgets/notice.h"
 #include "ui/widgets/sentence_link.h"
 #include "ui/widgets/words.h"
@@ -286,106 +283,6 @@ TEST_F(ComingUpScreenTest, AddsALookForAClientOfTheParty) {
     EXPECT_EQ(looks[0].worn, Worn::evening);
     EXPECT_EQ(looks[0].client, open.example.mira);
     EXPECT_EQ(looks[0].wedding, open.example.wedding);
-}
-
-TEST_F(ComingUpScreenTest, WhatIsPastIsFoundByName) {
-    Sitting old;
-    old.client = library().clients().add(client_called("Ama Quaye"));
-    old.starts = at("2025-03-02T10:00");
-    old.ends = at("2025-03-02T12:00");
-    library().sittings().add(old);
-    screen.refresh();
-    show_active(screen);
-    EXPECT_EQ(cards().size(), 2);
-    EXPECT_NE(called<QPushButton>(QStringLiteral("March 2025: 1 sitting")), nullptr);
-    auto* search = called<QLineEdit>(QStringLiteral("Search what is past by name"));
-    QTest::keyClicks(search, "quay");
-    EXPECT_EQ(cards().size(), 2) << "she is still typing";
-    ASSERT_TRUE(QTest::qWaitFor([&] { return cards().size() == 3; }));
-    const OccasionCard* found = cards().constLast();
-    QTest::keyClicks(search, "e");
-    QTest::keyClick(search, Qt::Key_Return);
-    show_active(screen);
-    ASSERT_EQ(cards().size(), 3);
-    EXPECT_EQ(cards().constLast(), found) << "it stays as it is";
-    QTest::keyClicks(search, "zz");
-    QTest::keyClick(search, Qt::Key_Return);
-    show_active(screen);
-    EXPECT_EQ(cards().size(), 2);
-}
-
-class PastWeddingsTest : public ComingUpScreenTest {
-  protected:
-    // Sittings of one client, one a month, the last of them in October 2026.
-    PastWeddingsTest() {
-        Sitting old;
-        old.client = library().clients().add(client_called("Ama Quaye"));
-        for (int back = 0; back < 20; ++back) {
-            const Date day =
-                (std::chrono::year(2026) / 10 - std::chrono::months(back)) / std::chrono::day(2);
-            old.starts = LocalTime(std::chrono::local_days(day)) + std::chrono::hours(10);
-            old.ends = old.starts + std::chrono::hours(2);
-            library().sittings().add(old);
-        }
-        screen.resize(1280, 500);
-        screen.refresh();
-        show_active(screen);
-    }
-
-    QWidget& field() {
-        return *called<QLineEdit>(QStringLiteral("Search what is past by name"));
-    }
-    QScrollArea& page() { return *screen.findChild<QScrollArea*>(); }
-    int height_in_sight(const QWidget& widget) {
-        return widget.mapTo(page().viewport(), QPoint()).y();
-    }
-};
-
-TEST_F(PastWeddingsTest, WhatIsFoundIsInSightBelowTheFieldWhichStays) {
-    field().setFocus();
-    page().ensureWidgetVisible(&field());
-    QTest::keyClicks(&field(), "quay");
-    QTest::keyClick(&field(), Qt::Key_Return);
-    show_active(screen);
-    ASSERT_TRUE(QTest::qWaitFor([&] { return height_in_sight(field()) <= 500 / 3; }));
-    const int place = height_in_sight(field());
-    ASSERT_EQ(cards().size(), 22);
-    EXPECT_LT(height_in_sight(*cards()[2]), page().viewport()->height());
-    QTest::keyClicks(&field(), "zz");
-    QTest::keyClick(&field(), Qt::Key_Return);
-    show_active(screen);
-    EXPECT_EQ(cards().size(), 2);
-    EXPECT_EQ(height_in_sight(field()), place);
-}
-
-TEST_F(PastWeddingsTest, TheKeyboardStaysOnTheMonthThatWasPressed) {
-    auto* month = called<QPushButton>(QStringLiteral("October 2026: 1 sitting"));
-    ASSERT_NE(month, nullptr);
-    month->setFocus();
-    for (const int shown : {3, 2}) {
-        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Space);
-        show_active(screen);
-        EXPECT_EQ(cards().size(), shown);
-        EXPECT_EQ(QApplication::focusWidget()->accessibleName(),
-                  QStringLiteral("October 2026: 1 sitting"));
-    }
-    button(QStringLiteral("Show 8 earlier months"))->setFocus();
-    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Space);
-    show_active(screen);
-    EXPECT_EQ(QApplication::focusWidget()->accessibleName(),
-              QStringLiteral("October 2025: 1 sitting"));
-}
-
-TEST(DistanceInWords, TellsYearsOnceThereAreAny) {
-    const Date today = parse_date("2026-11-27").value();
-    const auto words = [&](const char* day) {
-        return distance_in_words(parse_date(day).value(), today).toStdString();
-    };
-    EXPECT_EQ(words("2026-11-20"), "7 days ago");
-    EXPECT_EQ(words("2026-11-06"), "3 weeks ago");
-    EXPECT_EQ(words("2025-11-28"), "52 weeks ago");
-    EXPECT_EQ(words("2025-11-27"), "1 year ago");
-    EXPECT_EQ(words("2021-04-05"), "5 years ago");
 }
 
 TEST_F(ComingUpScreenTest, TabGoesThroughAFormInReadingOrder) {

@@ -70,9 +70,9 @@ TEST_F(SheetTest, PagesOfALongerSheetBeforeAreNamedAndStay) {
     EXPECT_EQ(write()["older_pages"], nlohmann::json::array());
     const auto older = folder / ("y-" + std::to_string(pages + 1) + ".jpg");
     write_bytes(older, encoded(four_quarters(64, 48), ".jpg"));
-    const auto kept = bytes_of_file(older);
+    const auto kept = text_of(older);
     EXPECT_EQ(write()["older_pages"], nlohmann::json::array({older.string()}));
-    EXPECT_EQ(bytes_of_file(older), kept);
+    EXPECT_EQ(text_of(older), kept);
     const std::string words =
         said({"sheet", "--sitting", "1", "--out", folder / "y.jpg", "--paper", "a3", "--replace"});
     EXPECT_NE(words.find(older.filename().string()), std::string::npos) << words;

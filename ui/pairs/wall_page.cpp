@@ -4,7 +4,6 @@
 #include <QLocale>
 #include <QScrollArea>
 #include <QScrollBar>
-#include <QStackedWidget>
 #include <QTimer>
 #include <set>
 
@@ -17,6 +16,7 @@
 #include "ui/widgets/flow_layout.h"
 #include "ui/widgets/notice.h"
 #include "ui/widgets/page.h"
+#include "ui/widgets/page_stack.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/words.h"
 
@@ -37,7 +37,7 @@ WallPage::WallPage(Session& session, ShownPairs& pairs, LaidPairs& laid, QWidget
       like_bar_(new LikeBar),
       notice_(new Notice),
       lost_(new Notice),
-      results_(new QStackedWidget),
+      results_(new PageStack),
       view_(new WallOfPairs(session, pairs, laid)),
       nothing_(new EmptyPage(tr("No pair has all of this. Take something away, or see them all."),
                              tr("Show all pairs"))),
@@ -47,12 +47,10 @@ WallPage::WallPage(Session& session, ShownPairs& pairs, LaidPairs& laid, QWidget
       typing_(new QTimer(this)) {
     typing_->setSingleShot(true);
     typing_->setInterval(pause_in_typing_ms);
-    connect(typing_, &QTimer::timeout, this, [this] {
-        PairFilter filter = filter_;
-        filter.words = to_utf8(words_->text().simplified());
-        take(filter);
+    connect(typing_, &QTimer::timeout, this, [this] { take_with_words(filter_); });
+    connect(filters_, &FiltersPanel::changed, this, [this](const PairFilter& filter) {
+        typing_->isActive() ? take_with_words(filter) : take(filter);
     });
-    connect(filters_, &FiltersPanel::changed, this, &WallPage::take);
     connect(view_, &WallOfPairs::picked, this, &WallPage::opened);
     for (EmptyPage* nothing : {nothing_, nothing_like_}) {
         connect(nothing, &EmptyPage::started, this, &WallPage::show_all);
@@ -82,10 +80,7 @@ QWidget* WallPage::build_header() {
     words_->setAccessibleName(tr("Search names, notes and recipes"));
     connect(words_, &QLineEdit::textEdited, typing_, qOverload<>(&QTimer::start));
     connect(words_, &QLineEdit::returnPressed, this, [this] {
-        typing_->stop();
-        PairFilter filter = filter_;
-        filter.words = to_utf8(words_->text().simplified());
-        take(filter);
+        take_with_words(filter_);
         if (pairs_.rowCount() > 0) view_->setFocus();
     });
     count_ = make_quiet({});
@@ -168,7 +163,14 @@ void WallPage::show_like_again() {
     show_found(*like_);
 }
 
+// With those that she has just typed.
+void WallPage::take_with_words(PairFilter filter) {
+    filter.words = typed_words();
+    take(filter);
+}
+
 void WallPage::take(const PairFilter& filter) {
+    typing_->stop();
     filter_ = filter;
     like_.reset();
     const QString words = from_utf8(filter.words);
@@ -202,6 +204,10 @@ void WallPage::show_found(std::vector<PairOnWall> pairs) {
 void WallPage::show_pair(PairId pair) {
     const int position = pairs_.position_of(pair);
     if (position >= 0) view_->setCurrentIndex(pairs_.index(position));
+}
+
+std::string WallPage::typed_words() const {
+    return to_utf8(words_->text().simplified());
 }
 
 PairId WallPage::current_pair() const {
@@ -242,6 +248,7 @@ void WallPage::show_like(const QString& sentence, const QImage& picture,
     if (!like_) {
         came_from_ = current_pair();
         scrolled_to_ = view_->verticalScrollBar()->value();
+        if (typing_->isActive()) filter_.words = typed_words();
     }
     typing_->stop();
     words_->clear();  // they do not count here

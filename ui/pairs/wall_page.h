@@ -62,6 +62,8 @@ class WallPage : public QWidget {
     void show_like_again();
     QString words_of_lost();
     void take(const PairFilter& filter);
+    void take_with_words(PairFilter filter);
+    std::string typed_words() const;
     void show_found(std::vector<PairOnWall> pairs);
     QString count_words(std::size_t count) const;
     PairId current_pair() const;

@@ -12,7 +12,8 @@ namespace quarterturn {
 namespace {
 
 constexpr double dial_side = 1.6;  // bodies
-constexpr double dial_gap = 0.5;
+constexpr double dial_gap = 0.4;
+constexpr double pill_gap = 0.35;
 constexpr int whole_turn = 360 * 16;
 
 // One line that is never wrapped.
@@ -36,7 +37,7 @@ TimerPill::TimerPill(const Timer& timer, const BoardType& type, QWidget* parent)
     connect(away_, &QPushButton::clicked, this, &TimerPill::put_away);
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(type.px(0.4), type.px(0.25), type.px(0.4), type.px(0.25));
-    row->setSpacing(type.px(0.6));
+    row->setSpacing(type.px(pill_gap));
     row->addSpacing(type.px(dial_side + dial_gap));
     row->addWidget(name_);
     row->addWidget(time_);

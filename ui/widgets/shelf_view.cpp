@@ -48,10 +48,11 @@ void ShelfView::updateGeometries() {
 void ShelfView::resizeEvent(QResizeEvent* event) {
     const int kept = seen().first_photo;
     const bool any = model()->rowCount() > 0 && event->oldSize().width() > 0;
+    const bool rearranged = event->oldSize().width() != event->size().width();
     const bool scrolled = verticalScrollBar()->value() > 0;
     QAbstractItemView::resizeEvent(event);
     doItemsLayout();
-    if (any && scrolled) scrollTo(model()->index(kept, 0), PositionAtTop);
+    if (any && scrolled && rearranged) scrollTo(model()->index(kept, 0), PositionAtTop);
 }
 
 void ShelfView::scrollContentsBy(int dx, int dy) {

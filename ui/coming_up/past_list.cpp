@@ -1,5 +1,7 @@
 #include "ui/coming_up/past_list.h"
 
+#include <QCoreApplication>
+#include <QEvent>
 #include <QLineEdit>
 #include <QLocale>
 #include <QScrollBar>
@@ -112,8 +114,9 @@ void PastList::make_room() {
     const bool searches = search_->hasFocus() || !wanted().isEmpty();
     setMinimumHeight(searches ? page->viewport()->height() : 0);
     if (wanted().isEmpty() || !search_->hasFocus()) return;
-    // Once it is laid out.
     QTimer::singleShot(0, this, [this, page] {
+        // While it is laid out anew the field lies elsewhere.
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::LayoutRequest);
         QScrollBar* bar = page->verticalScrollBar();
         const int field = search_->mapTo(page->widget(), QPoint()).y();
         bar->setValue(std::max(bar->value(), field - page->viewport()->height() / 3));

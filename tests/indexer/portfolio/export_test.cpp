@@ -5,6 +5,7 @@
 #include "indexer/image/colour.h"
 #include "indexer/image/head.h"
 #include "indexer/image/profile.h"
+#include "indexer/intake/tagging.h"
 #include "indexer/looks/consents.h"
 #include "indexer/portfolio/pass_on.h"
 #include "indexer/worker/confined.h"
@@ -101,13 +102,18 @@ TEST_F(PortfolioExport, MirroredPhotosGoOutTheRightWayRound) {
 }
 
 TEST_F(PortfolioExport, AFlawThatWasNotAcceptedIsSaidOfWhatWent) {
-    Photo photo = add("a.jpg", encoded(four_quarters(64, 48), ".jpg"));
+    const Photo photo = add("a.jpg", encoded(four_quarters(64, 48), ".jpg"));
+    const auto set_flaws = [&](const std::vector<Flaw>& flaws) {
+        library.photos().set_measured(photo.id, photo.measures, photo.fingerprint, HeadSigns{},
+                                      flaws);
+    };
+    set_flaws({});
     EXPECT_EQ(send(photo).flawed, "");
-    photo.flaws = {Flaw::out_of_focus, Flaw::too_dark};
+    set_flaws({Flaw::out_of_focus, Flaw::too_dark});
     const PhotoGone gone = send(photo);
     EXPECT_TRUE(gone.exported.has_value());
     EXPECT_EQ(gone.flawed, "Look at it again before it is shown: out of focus, too dark.");
-    photo.tags.accepted_because = "the veil only shows here";
+    tag(library, std::array{photo.id}, {.accepted_because = "the veil only shows here"});
     EXPECT_EQ(send(photo).flawed, "");
 }
 

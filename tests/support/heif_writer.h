@@ -25,7 +25,9 @@ inline void require_heif(const heif_error& error) {
 struct HeicWishes {
     int orientation = 1;                  // counted as EXIF does; written as irot and imir
     std::span<const std::byte> icc = {};  // a profile of its own …
-    int colour_primaries = 0;  // … or primaries by number (ISO/IEC 23091-2), with sRGB's curve
+    int colour_primaries = 0;     // … or primaries by number (ISO/IEC 23091-2), with sRGB's curve
+    int matrix_coefficients = 6;  // by number as well; counts only with primaries
+    bool full_range = true;       // likewise
 };
 
 inline std::vector<std::byte> heic_of(const cv::Mat& bgr, const HeicWishes& wishes = {}) {
@@ -64,8 +66,9 @@ inline std::vector<std::byte> heic_of(const cv::Mat& bgr, const HeicWishes& wish
         require_heif(heif_nclx_color_profile_set_color_primaries(
             nclx.get(), static_cast<std::uint16_t>(wishes.colour_primaries)));
         require_heif(heif_nclx_color_profile_set_transfer_characteristics(nclx.get(), 13));
-        require_heif(heif_nclx_color_profile_set_matrix_coefficients(nclx.get(), 6));
-        nclx->full_range_flag = 1;
+        require_heif(heif_nclx_color_profile_set_matrix_coefficients(
+            nclx.get(), static_cast<std::uint16_t>(wishes.matrix_coefficients)));
+        nclx->full_range_flag = wishes.full_range ? 1 : 0;
         require_heif(heif_image_set_nclx_color_profile(image, nclx.get()));
         options->output_nclx_profile = nclx.get();
         options->macOS_compatibility_workaround_no_nclx_profile = 0;

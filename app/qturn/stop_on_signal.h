@@ -11,6 +11,9 @@ namespace quarterturn {
 class StopOnSignal {
   public:
     StopOnSignal();
+    ~StopOnSignal();
+    StopOnSignal(const StopOnSignal&) = delete;
+    StopOnSignal& operator=(const StopOnSignal&) = delete;
 
     std::stop_token token() const { return stop_.get_token(); }
 

@@ -5,7 +5,7 @@
 
 #include "indexer/backup/backup_place.h"
 #include "indexer/backup/known_records.h"
-#include "indexer/backup/one_file_on_disk.h"
+#include "indexer/backup/one_file.h"
 #include "indexer/backup/records_copy.h"
 #include "indexer/backup/write_files.h"
 #include "indexer/disk/volume.h"
@@ -64,9 +64,8 @@ class BackupRun {
     }
 
     // A link is gone with the file that it leads to; and what is written there is written here.
-    void refuse_own_file(const LibraryFile& file, const Path& place) {
-        const Path own = library_.folder() / file.path;
-        if (!is_one_file_on_disk(folder_.disk(), place, library_.disk(), own)) return;
+    void refuse_own_file(const FileState& copy, const Path& own, const Path& place) {
+        if (!is_one_file(copy, library_.disk(), own)) return;
         throw StoreError(place.string() +
                          " leads by a link to the library's own file, and is no copy of it: make "
                          "the backup in a new folder on another drive. Nothing was changed.");
@@ -76,10 +75,10 @@ class BackupRun {
     bool is_there(const LibraryFile& file) {
         FileSystem& disk = folder_.disk();
         const Path place = folder_.file(file.path);
-        refuse_own_file(file, place);
-        if (!wishes_.read_all || wishes_.stop.stop_requested()) {
-            return lies_there(disk, place, file);
-        }
+        const auto state = state_if_there(disk, place);
+        if (!state) return false;
+        refuse_own_file(*state, library_.folder() / file.path, place);
+        if (!wishes_.read_all || wishes_.stop.stop_requested()) return has_size(*state, file);
         if (wishes_.progress) {
             wishes_.progress({++looked_at_, std::ssize(wanted_), place, std::nullopt});
         }

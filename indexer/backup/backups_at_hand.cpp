@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "indexer/backup/one_file_on_disk.h"
+#include "indexer/backup/one_file.h"
 #include "indexer/disk/checksum.h"
 
 namespace quarterturn {
@@ -54,7 +54,7 @@ bool BackupSource::holds_apart_from(FileSystem& disk, std::span<const Path> othe
     return std::ranges::any_of(paths->second, [&](const std::string& path) {
         const Path file = folder_.file(path);
         const bool linked = std::ranges::any_of(others, [&](const Path& other) {
-            return is_one_file_on_disk(folder_.disk(), file, disk, other);
+            return is_one_file(folder_.disk(), file, disk, other);
         });
         return !linked && right_bytes(folder_.disk(), file, {{}, sha256}).has_value();
     });

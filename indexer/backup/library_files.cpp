@@ -36,8 +36,11 @@ bool holds(FileSystem& disk, const Path& file, const LibraryFile& wanted) {
 }
 
 bool lies_there(FileSystem& disk, const Path& file, const LibraryFile& wanted) {
-    if (!disk.exists(file)) return false;
-    const FileState state = disk.state(file);
+    const auto state = state_if_there(disk, file);
+    return state && has_size(*state, wanted);
+}
+
+bool has_size(const FileState& state, const LibraryFile& wanted) {
     return state.regular && (wanted.bytes < 0 || state.bytes == wanted.bytes);
 }
 

@@ -10,6 +10,7 @@
 #include <functional>
 #include <limits>
 #include <memory>
+#include <optional>
 #include <span>
 #include <stdexcept>
 #include <string>
@@ -43,6 +44,13 @@ struct FileState {
     std::int64_t bytes = 0;
     std::int64_t modified_ns = 0;  // since the Unix epoch
     bool regular = false;          // a plain file: no folder, pipe or device
+    // Which file it is on this computer, whatever name led to it; 0 where that is not known.
+    std::uint64_t device = 0;
+    std::uint64_t number = 0;
+
+    bool is_one_file_with(const FileState& other) const {
+        return number != 0 && number == other.number && device == other.device;
+    }
 };
 
 // All functions throw DiskError. Paths may hold any bytes.
@@ -80,6 +88,9 @@ class FileSystem {
     virtual std::vector<Path> list(const Path& folder) = 0;
     virtual std::int64_t free_bytes(const Path& folder) = 0;
 };
+
+// Nothing where no file and no link has that name. Throws DiskError.
+std::optional<FileState> state_if_there(FileSystem& disk, const Path& file);
 
 // All that lies below the folder and is no folder, at any depth; nothing where it is not there.
 // Links are named and not followed.

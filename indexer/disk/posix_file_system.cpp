@@ -24,7 +24,9 @@ Path folder_of(const Path& file) {
 FileState state_in(const struct stat& found) {
     return {.bytes = found.st_size,
             .modified_ns = found.st_mtim.tv_sec * 1'000'000'000LL + found.st_mtim.tv_nsec,
-            .regular = S_ISREG(found.st_mode)};
+            .regular = S_ISREG(found.st_mode),
+            .device = found.st_dev,
+            .number = found.st_ino};
 }
 
 [[noreturn]] void refuse_as_no_file(const Path& file, bool folder) {

@@ -27,7 +27,7 @@ Workers::~Workers() {
         const std::lock_guard lock{mutex_};
         over_ = true;
     }
-    changed_.notify_all();
+    asked_.notify_all();
     if (starter_.joinable()) starter_.join();
 }
 
@@ -81,7 +81,7 @@ std::vector<pid_t> Workers::idle() const {
 
 void Workers::take_seat() {
     std::unique_lock lock{mutex_};
-    changed_.wait(lock, [this] { return free_seats_ > 0; });
+    seat_left_.wait(lock, [this] { return free_seats_ > 0; });
     --free_seats_;
 }
 
@@ -91,7 +91,7 @@ void Workers::leave_seat(Worker worker) {
         ++free_seats_;
         if (worker) idle_.push_back(std::move(worker));
     }
-    changed_.notify_all();
+    seat_left_.notify_one();
 }
 
 Workers::Worker Workers::idle_or_new() {
@@ -121,14 +121,14 @@ std::future<Workers::Worker> Workers::ask_for_one() {
         started = asked_for_.emplace().get_future();
         if (!starter_.joinable()) starter_ = std::thread([this] { start_all_asked_for(); });
     }
-    changed_.notify_all();
+    asked_.notify_all();
     return started;
 }
 
 void Workers::start_all_asked_for() {
     for (;;) {
         std::unique_lock lock{mutex_};
-        changed_.wait(lock, [this] { return over_ || !asked_for_.empty(); });
+        asked_.wait(lock, [this] { return over_ || !asked_for_.empty(); });
         if (asked_for_.empty()) return;
         std::promise<Worker> asked = std::move(asked_for_.front());
         asked_for_.pop();

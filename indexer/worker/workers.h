@@ -47,7 +47,8 @@ class Workers {
     const std::filesystem::path program_;
     const WorkerLimits limits_;
     mutable std::mutex mutex_;
-    std::condition_variable changed_;
+    std::condition_variable seat_left_;
+    std::condition_variable asked_;  // wakes the starter, who sleeps while workers come and go
     std::vector<Worker> idle_;
     std::vector<std::future<Worker>> ahead_;
     unsigned free_seats_;

@@ -8,7 +8,8 @@ bool is_one_file(const FileState& file, FileSystem& disk, const Path& other) try
     return false;
 }
 
-bool is_one_file(FileSystem& disk, const Path& file, FileSystem& other_disk, const Path& other) try {
+bool is_one_file(FileSystem& disk, const Path& file, FileSystem& other_disk,
+                 const Path& other) try {
     return is_one_file(disk.state(file), other_disk, other);
 } catch (const DiskError&) {
     return false;

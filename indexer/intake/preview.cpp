@@ -3,108 +3,23 @@
 #include <map>
 #include <unordered_set>
 
-#include "indexer/disk/checksum.h"
+#include "indexer/intake/glance.h"
 #include "indexer/intake/ordered_work.h"
-#include "indexer/intake/photo_file.h"
 #include "indexer/intake/threads.h"
 #include "indexer/intake/time_left.h"
-#include "indexer/intake/twins.h"
-#include "indexer/intake/walk.h"
-#include "indexer/metadata/header.h"
 #include "indexer/rules/sorting.h"
-#include "indexer/worker/confined.h"
 
 namespace quarterturn {
 namespace {
 
-// Enough for what most files say of themselves, with a small picture.
-constexpr std::int64_t few_bytes = marked_front_bytes;
-// EXIF in a JPEG is at most 64 KB and stands at the front (EXIF 2.32 on APP1), behind little else.
-constexpr std::int64_t front_bytes = 72 * 1024;
 // Threads that wait for each other after each file take as long for that as for a look at it.
 constexpr std::size_t at_once = 16;
-
-struct Glimpse {
-    std::optional<LocalTime> taken;
-    Device device;
-    std::optional<std::uint64_t> mark;  // nothing where no other file can be the same
-    std::string sha256;                 // empty where no other file is the same by its mark
-};
-
-using Glimpsed = std::variant<LeftAlone, Refused, Glimpse>;
 
 Device nameless(Device device) {
     device.id = {};
     device.clock_shift = {};
     return device;
 }
-
-// What one thread does with one file.
-class Glancer {
-  public:
-    Glancer(Library& library, const PossibleTwins& twins)
-        : library_(library), disk_(library.disk()), twins_(twins) {}
-
-    Glimpsed glance(const FoundFile& found) const try {
-        if (!may_be_photo(disk_, found.file)) return LeftAlone{};
-        if (auto why = reason_against_name(library_, found.file); !why.empty()) {
-            return Refused{std::move(why)};
-        }
-        if (found.state.bytes > largest_photo_file) return too_large(found.state.bytes);
-        const Bytes front = disk_.read_front(found.file, few_bytes);
-        const FileKind kind = sniff(front);
-        if (!is_photo(kind)) {
-            return std::visit([](auto what) -> Glimpsed { return what; },
-                              no_photo(found.file, kind, front.empty()));
-        }
-        return look_at(found, front);
-    } catch (const DiskError& error) {
-        return Refused{error.what()};
-    } catch (const GivenUp& reason) {
-        return Refused{reason.what()};
-    }
-
-    Glimpsed with_checksum(const FoundFile& found, Glimpse glimpse) const try {
-        glimpse.sha256 = sha256(disk_.read(found.file, largest_photo_file));
-        return glimpse;
-    } catch (const DiskError& error) {
-        return Refused{error.what()};
-    }
-
-  private:
-    Glimpse look_at(const FoundFile& found, const Bytes& front) const {
-        Glimpse glimpse = glimpse_of(what_is_said(found.file, front));
-        glimpse.mark = twins_.mark(found.state.bytes, front);
-        return glimpse;
-    }
-
-    // Reads on where the front does not hold it.
-    FileMetadata what_is_said(const Path& file, const Bytes& front) const {
-        if (const auto said = said_in_header(front)) return *said;
-        const Bytes more = disk_.read_front(file, front_bytes);
-        if (const auto said = said_in_header(more)) return *said;
-        FileMetadata says = read_metadata_confined(more);
-        if (says.taken) return says;
-        return read_metadata_confined(disk_.read(file, largest_photo_file));
-    }
-
-    static std::optional<FileMetadata> said_in_header(const Bytes& front) {
-        const auto header = jpeg_header_bytes(front);
-        if (!header) return std::nullopt;
-        return read_metadata_confined(std::span(front).first(*header));
-    }
-
-    static Glimpse glimpse_of(const FileMetadata& says) {
-        Glimpse glimpse;
-        if (says.taken) glimpse.taken = says.taken->local;
-        glimpse.device = {.id = {}, .make = says.make, .model = says.model, .serial = says.serial};
-        return glimpse;
-    }
-
-    Library& library_;
-    FileSystem& disk_;
-    const PossibleTwins& twins_;
-};
 
 class Preview {
   public:
@@ -151,14 +66,20 @@ class Preview {
         const Glancer glancer{library_, twins};
         TimeLeft time{std::ssize(files)};
         std::vector<Glimpsed> seen;
-        const auto glance = [&](std::size_t i) { return glancer.glance(files[i]); };
+        const auto glance = [&](std::size_t first, std::size_t count) {
+            return glancer.glance(std::span(files).subspan(first, count));
+        };
         in_groups(files.size(), glance, [&](Glimpsed glimpsed) {
             if (!marked(glimpsed)) tell(files[seen.size()].file, time);
             seen.push_back(std::move(glimpsed));
         });
         const std::vector<std::size_t> alike = alike_among(seen, files, twins, time);
-        const auto read = [&](std::size_t i) {
-            return glancer.with_checksum(files[alike[i]], std::get<Glimpse>(seen[alike[i]]));
+        const auto read = [&](std::size_t first, std::size_t count) {
+            std::vector<Glimpsed> group;
+            for (const std::size_t i : std::span(alike).subspan(first, count)) {
+                group.push_back(glancer.with_checksum(files[i], std::get<Glimpse>(seen[i])));
+            }
+            return group;
         };
         std::size_t settled = 0;
         in_groups(alike.size(), read, [&](Glimpsed glimpsed) {
@@ -195,14 +116,14 @@ class Preview {
         return alike;
     }
 
-    // work(0) … work(count - 1) on several threads, each taken in turn.
-    void in_groups(std::size_t count, const std::function<Glimpsed(std::size_t)>& work,
+    using GroupWork = std::function<std::vector<Glimpsed>(std::size_t first, std::size_t count)>;
+
+    // The work for all of 0 … count - 1 on several threads, each result taken in turn.
+    void in_groups(std::size_t count, const GroupWork& work,
                    const std::function<void(Glimpsed)>& take) const {
         const auto do_group = [&](std::size_t group) {
-            std::vector<Glimpsed> done;
-            const std::size_t end = std::min(count, (group + 1) * at_once);
-            for (std::size_t i = group * at_once; i < end; ++i) done.push_back(work(i));
-            return done;
+            const std::size_t first = group * at_once;
+            return work(first, std::min(at_once, count - first));
         };
         const std::size_t groups = (count + at_once - 1) / at_once;
         OrderedWork<std::vector<Glimpsed>> all{groups, worker_count(), do_group, wishes_.stop};

@@ -89,6 +89,11 @@ FileMetadata read_metadata_confined(std::span<const std::byte> photo) {
     return workers_of_this_process().metadata(photo);
 }
 
+std::vector<FileMetadata> read_metadata_confined(
+    std::span<const std::span<const std::byte>> photos) {
+    return workers_of_this_process().all_metadata(photos);
+}
+
 Workers& workers_of_this_process() {
     static OfEachProcess all{"quarterturn-decoder"};
     return all.workers();

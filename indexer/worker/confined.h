@@ -5,6 +5,7 @@
 
 #include <memory>
 #include <span>
+#include <vector>
 
 #include "indexer/image/decode.h"
 #include "indexer/metadata/read.h"
@@ -27,6 +28,11 @@ void start_quick_workers();
 
 // As read_metadata. Throws GivenUp and NoWorker. Safe to use from several threads at once.
 FileMetadata read_metadata_confined(std::span<const std::byte> photo);
+
+// Of several at once, in their order, which for small files takes a fraction of the time. Throws
+// the same, also where only one of them is to blame.
+std::vector<FileMetadata> read_metadata_confined(
+    std::span<const std::span<const std::byte>> photos);
 
 // Those of this process, which end with it. After a fork, the child has its own.
 Workers& workers_of_this_process();

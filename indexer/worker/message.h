@@ -15,7 +15,8 @@ namespace quarterturn {
 // The number of a worker's end of the socket.
 inline constexpr int worker_socket = 3;
 
-enum class Asked : std::uint32_t { metadata, picture };
+// The bytes with `all_metadata`, and of its answer, are a bundle (bundle.h).
+enum class Asked : std::uint32_t { metadata, all_metadata, picture };
 
 struct Request {
     Asked asked = Asked::metadata;

@@ -13,6 +13,7 @@
 #include <csignal>
 #include <ctime>
 
+#include "indexer/worker/bundle.h"
 #include "indexer/worker/packed_metadata.h"
 
 namespace quarterturn {
@@ -159,6 +160,22 @@ FileMetadata WorkerProcess::metadata(std::span<const std::byte> photo) {
     auto metadata = unpacked(copied_bytes(answered.memory, answered.reply.bytes));
     if (!metadata) give_up();
     return *std::move(metadata);
+}
+
+std::vector<FileMetadata> WorkerProcess::all_metadata(
+    std::span<const std::span<const std::byte>> photos) {
+    const Answered answered = ask({.asked = Asked::all_metadata}, bundled(photos));
+    if (answered.reply.said != Said::metadata) give_up();
+    const auto bundle = copied_bytes(answered.memory, answered.reply.bytes);
+    const auto parts = unbundled(bundle);
+    if (!parts || parts->size() != photos.size()) give_up();
+    std::vector<FileMetadata> all;
+    for (const auto part : *parts) {
+        auto metadata = unpacked(part);
+        if (!metadata) give_up();
+        all.push_back(*std::move(metadata));
+    }
+    return all;
 }
 
 Decoded WorkerProcess::decode(const DecodeRequest& request) {

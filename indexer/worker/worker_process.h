@@ -58,6 +58,7 @@ class WorkerProcess {
     // Both throw GivenUp, also for an answer that no honest worker gives, and std::system_error
     // when this computer has no memory for it; the worker is of no use afterwards.
     FileMetadata metadata(std::span<const std::byte> photo);
+    std::vector<FileMetadata> all_metadata(std::span<const std::span<const std::byte>> photos);
     Decoded decode(const DecodeRequest& request);
 
     pid_t id() const { return id_; }

@@ -68,6 +68,11 @@ FileMetadata Workers::metadata(std::span<const std::byte> photo) {
     return with_one([&](WorkerProcess& worker) { return worker.metadata(photo); });
 }
 
+std::vector<FileMetadata> Workers::all_metadata(
+    std::span<const std::span<const std::byte>> photos) {
+    return with_one([&](WorkerProcess& worker) { return worker.all_metadata(photos); });
+}
+
 Decoded Workers::decode(const DecodeRequest& request) {
     return with_one([&](WorkerProcess& worker) { return worker.decode(request); });
 }

@@ -25,8 +25,9 @@ class Workers {
     void start_ahead(unsigned count);
 
     // Safe to use from several threads at once. A worker that died is replaced, and the photo tried
-    // once more where others before it may be to blame. Both throw GivenUp and NoWorker.
+    // once more where others before it may be to blame. All throw GivenUp and NoWorker.
     FileMetadata metadata(std::span<const std::byte> photo);
+    std::vector<FileMetadata> all_metadata(std::span<const std::span<const std::byte>> photos);
     Decoded decode(const DecodeRequest& request);
 
     std::vector<pid_t> idle() const;  // the processes that wait for the next photo

@@ -89,6 +89,8 @@ TEST(UnrulyWorker, HasNoMoreMemoryThanItIsAllowed) {
 TEST_F(UnrulyWorkers, AreNotBelievedWhatNoHonestOneSays) {
     EXPECT_THROW(workers.metadata(bytes_of("answer rubbish")), GivenUp);
     EXPECT_THROW(workers.metadata(bytes_of("nothing")), GivenUp);
+    const std::vector<std::span<const std::byte>> two{bytes_of("nothing"), bytes_of("nothing")};
+    EXPECT_THROW(workers.all_metadata(two), GivenUp);
     EXPECT_THROW(workers.decode({.bytes = bytes_of("answer rubbish")}), GivenUp);
     EXPECT_THROW(workers.decode({.bytes = bytes_of("say nothing")}), GivenUp);
     EXPECT_THROW(workers.decode({.bytes = bytes_of("say rubbish")}), GivenUp);

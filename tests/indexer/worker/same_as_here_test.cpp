@@ -64,6 +64,23 @@ TEST(Confined, OpensEveryKindOfFile) {
     EXPECT_TRUE(make_confined_decoder()->decode({tiny_raw(encoded(picture, ".jpg"))}).ok());
 }
 
+TEST(Confined, SeesInSeveralAtOnceWhatItSeesInEach) {
+    std::vector<std::vector<std::byte>> files{{}};
+    for (const char* name : {"good", "broken"}) {
+        if (!real_photos()) break;
+        for (const auto& entry : std::filesystem::directory_iterator(*real_photos() / name)) {
+            if (entry.is_regular_file()) files.push_back(read_bytes(entry.path()));
+        }
+    }
+    files.push_back(encoded(four_quarters(96, 64), ".jpg"));
+    const std::vector<std::span<const std::byte>> photos(files.begin(), files.end());
+    const auto all = read_metadata_confined(photos);
+    ASSERT_EQ(all.size(), files.size());
+    for (std::size_t i = 0; i < files.size(); ++i) {
+        EXPECT_EQ(packed(all[i]), packed(read_metadata(files[i]))) << i;
+    }
+}
+
 TEST(Confined, APictureStaysWhenTheWorkersHaveGoneOnAndCanBeDrawnUpon) {
     const auto decoder = make_confined_decoder();
     cv::Mat first = decoder->decode({encoded(four_quarters(96, 64), ".png")}).bgr;

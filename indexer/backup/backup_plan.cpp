@@ -2,7 +2,9 @@
 
 #include <algorithm>
 #include <set>
+#include <string_view>
 #include <unordered_map>
+#include <unordered_set>
 
 namespace quarterturn {
 namespace {
@@ -16,7 +18,7 @@ class Planning {
     }
 
     BackupPlan plan(const std::vector<LibraryFile>& wanted) {
-        std::set<std::string> places;
+        std::unordered_set<std::string_view> places;
         for (const LibraryFile& file : wanted) {
             add(file);
             places.insert(file.path);
@@ -47,14 +49,15 @@ class Planning {
         plan_.to_write.push_back(std::move(planned));
     }
 
-    void add_obsolete(const std::set<std::string>& places) {
-        std::set<std::string> ours = left_;
+    void add_obsolete(const std::unordered_set<std::string_view>& places) {
+        std::set<std::string> obsolete;
+        for (const std::string& path : left_) {
+            if (!places.contains(path) && !listed_records(path)) obsolete.insert(path);
+        }
         for (const auto& [path, sha256] : listed_.files) {
-            if (!is_records_path(path)) ours.insert(path);
+            if (!is_records_path(path) && !places.contains(path)) obsolete.insert(path);
         }
-        for (const std::string& path : ours) {
-            if (!places.contains(path) && !listed_records(path)) plan_.obsolete.push_back(path);
-        }
+        plan_.obsolete.assign(obsolete.begin(), obsolete.end());
     }
 
     bool listed_records(const std::string& path) const {
@@ -64,7 +67,7 @@ class Planning {
     const std::function<bool(const LibraryFile&)>& is_there_;
     const Manifest& listed_;
     std::set<std::string> left_;
-    std::unordered_map<std::string, std::string> by_checksum_;
+    std::unordered_map<std::string_view, std::string_view> by_checksum_;  // of listed_
     BackupPlan plan_;
 };
 

@@ -11,7 +11,7 @@
 namespace quarterturn {
 namespace {
 
-constexpr int patch = 64;
+constexpr int square_edge = 64;
 
 // Strong colours, each in a square of its own.
 cv::Mat coloured_squares() {
@@ -19,9 +19,9 @@ cv::Mat coloured_squares() {
         cv::Scalar(30, 30, 220),  cv::Scalar(40, 200, 40),   cv::Scalar(230, 60, 30),
         cv::Scalar(20, 210, 230), cv::Scalar(200, 200, 30),  cv::Scalar(210, 40, 200),
         cv::Scalar(20, 20, 20),   cv::Scalar(240, 240, 240), cv::Scalar(96, 128, 170)};
-    cv::Mat picture(3 * patch, 3 * patch, CV_8UC3);
+    cv::Mat picture(3 * square_edge, 3 * square_edge, CV_8UC3);
     for (int i = 0; i < 9; ++i) {
-        picture(cv::Rect(i % 3 * patch, i / 3 * patch, patch, patch)) =
+        picture(cv::Rect(i % 3 * square_edge, i / 3 * square_edge, square_edge, square_edge)) =
             colours[static_cast<std::size_t>(i)];
     }
     return picture;
@@ -34,7 +34,8 @@ void expect_same_squares(const Decoded& decoded, const cv::Mat& picture) {
     ASSERT_EQ(decoded.bgr.cols * 4, picture.cols) << "a quarter as wide";
     for (int i = 0; i < 9; ++i) {
         SCOPED_TRACE(i);
-        const cv::Point middle(i % 3 * patch + patch / 2, i / 3 * patch + patch / 2);
+        const cv::Point middle(i % 3 * square_edge + square_edge / 2,
+                               i / 3 * square_edge + square_edge / 2);
         EXPECT_LE(cv::norm(decoded.bgr.at<cv::Vec3b>(middle / 4), picture.at<cv::Vec3b>(middle),
                            cv::NORM_INF),
                   4);

@@ -115,8 +115,10 @@ void PastList::make_room() {
     setMinimumHeight(searches ? page->viewport()->height() : 0);
     if (wanted().isEmpty() || !search_->hasFocus()) return;
     QTimer::singleShot(0, this, [this, page] {
-        // While it is laid out anew the field lies elsewhere.
+        // While it is laid out anew, and as long as it was before, the field lies elsewhere.
         QCoreApplication::sendPostedEvents(nullptr, QEvent::LayoutRequest);
+        QEvent grow_or_shrink(QEvent::LayoutRequest);
+        QCoreApplication::sendEvent(page->widget(), &grow_or_shrink);
         QScrollBar* bar = page->verticalScrollBar();
         const int field = search_->mapTo(page->widget(), QPoint()).y();
         bar->setValue(std::max(bar->value(), field - page->viewport()->height() / 3));

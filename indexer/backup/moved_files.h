@@ -11,8 +11,13 @@
 
 namespace quarterturn {
 
-// Relative to the library's folder, sorted. Throws StoreError and DiskError.
-std::vector<std::string> files_without_record(Library& library);
+struct FilesWithoutRecord {
+    std::vector<std::string> files;         // sorted
+    std::vector<std::string> out_of_reach;  // folders that the disk does not list
+};
+
+// Relative to the library's folder. Throws StoreError and DiskError.
+FilesWithoutRecord files_without_record(Library& library);
 
 class MovedFiles {
   public:

@@ -163,14 +163,23 @@ class Verifying {
     }
 
     void find_without_record() {
-        for (std::string& path : files_without_record(library_)) {
-            if (is_moved(path)) continue;
-            if (is_still_locked(library_, path)) {
-                report_.lock.push_back(still_locked(path));
-            } else {
+        FilesWithoutRecord found = files_without_record(library_);
+        for (std::string& path : found.out_of_reach) {
+            if (!is_told_as_locked(path)) {
+                report_.troubles.push_back({std::move(path), Trouble::unreadable});
+            }
+        }
+        for (std::string& path : found.files) {
+            if (!is_moved(path) && !is_told_as_locked(path)) {
                 report_.without_record.push_back(std::move(path));
             }
         }
+    }
+
+    bool is_told_as_locked(const std::string& path) {
+        if (!is_still_locked(library_, path)) return false;
+        report_.lock.push_back(still_locked(path));
+        return true;
     }
 
     bool is_moved(const std::string& path) const {

@@ -80,7 +80,8 @@ class History {
     // that ran in between made an action.
     std::int64_t newest();
 
-    // Lets go of edits from more than a day ago (journal_hours). Asked when a library is opened.
+    // Lets go of edits from more than a day ago (journal_hours), by the clock and by the day that is
+    // sure (days_opened.h). Asked when a library is opened, before that day is noted.
     void let_old_edits_go();
 
   private:

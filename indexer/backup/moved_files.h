@@ -1,6 +1,6 @@
 #pragma once
 // Files of hers that no record speaks of, and which of them are a photo that is missing elsewhere,
-// since somebody moved it within the library.
+// since somebody moved it within the library, or a copy of one that changed.
 
 #include <map>
 #include <optional>

@@ -235,10 +235,10 @@ void add_lock_commands(CommandSet& commands) {
              "qturn lock remove"},
             remove_lock);
     add_progress(removed, *remove_options);
-    commands.add({"lock status",
-                  "Says whether the library is locked, and what of it is not as the rest is.",
-                  "qturn lock status"},
-                 status);
+    commands.add(
+        {"lock status", "Says whether the library is locked, and what of it is not as the rest is.",
+         "qturn lock status"},
+        status);
 }
 
 }  // namespace quarterturn

@@ -92,10 +92,12 @@ class ImportRun {
     }
 
     // What failed before this is the one to tell of.
-    void record_what_is_whole() try {
-        record();
-    } catch (const DiskError&) {
-        return;
+    void record_what_is_whole() {
+        try {
+            record();
+        } catch (const DiskError&) {
+            return;
+        }
     }
 
     std::string kept_text() const {

@@ -47,9 +47,7 @@ std::vector<Recorded> BatchRecorder::record(const std::vector<NewPhoto>& batch,
 // False when a photo was refused: nothing is recorded then.
 bool BatchRecorder::record_all(const std::vector<NewPhoto>& batch,
                                const std::vector<SeenFile>& seen, std::vector<Recorded>& photos) {
-    const auto refused = [&] {
-        return std::ranges::count_if(photos, is_refused);
-    };
+    const auto refused = [&] { return std::ranges::count_if(photos, is_refused); };
     const auto refused_before = refused();
     Transaction transaction{library_.database()};
     for (std::size_t i = 0; i < batch.size(); ++i) {

@@ -19,7 +19,8 @@ void lock_files(LockedFileSystem& locked, const Path& folder, const LockWishes& 
 // The same of a library that is locked: what lies beside its locked file stays, too.
 void lock_left_files(LockedFileSystem& locked, const Path& folder, const LockWishes& wishes,
                      LockReport& report);
-// False when a file or folder stays locked, since the disk does not give it: its key is needed still.
+// False when a file or folder stays locked, since the disk does not give it: its key is needed
+// still.
 bool unlock_files(LockedFileSystem& locked, const Path& folder, const LockWishes& wishes,
                   LockReport& report);
 

@@ -199,7 +199,8 @@ TEST_F(LockTest, TheStatusSaysWhatLiesOpenInALockedLibrary) {
     std::filesystem::create_directories(open.parent_path());
     std::ofstream(open) << "past the lock";
     const std::string words = said({"lock", "status"}, 3);
-    EXPECT_NE(words.find("who can read the disk: 1 file or folder. qturn verify"), std::string::npos)
+    EXPECT_NE(words.find("who can read the disk: 1 file or folder. qturn verify"),
+              std::string::npos)
         << words;
     EXPECT_NE(words.find("\nphotos/by hand/Ada.jpg"), std::string::npos) << words;
 }

@@ -112,7 +112,8 @@ struct OnePhotoFails : ImportTest {
     OnePhotoFails() {
         for (int i = 0; i < photo_count; ++i) {
             const std::string day = "0" + std::to_string(i + 1);  // a folder for each
-            write_photo(card / ("IMG_" + day + ".jpg"), i, {.taken = "2026:11:" + day + " 10:10:00"});
+            write_photo(card / ("IMG_" + day + ".jpg"), i,
+                        {.taken = "2026:11:" + day + " 10:10:00"});
         }
         library = Library::open(place, disk);
     }

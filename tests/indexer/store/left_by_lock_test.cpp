@@ -116,8 +116,7 @@ TEST_F(LeftByLock, AnEmptyFolderLeftOpenIsGoneTheNextTime) {
 TEST_F(LeftByLock, TheKeyOfAFolderThatCannotBeListedIsKept) {
     put("shut/IMG_4.jpg", "IMG_4.jpg");
     lock_library(disk, place, lock, {});
-    disk.bad =
-        LockedFileSystem(real_file_system(), place, lock.keys).place_of(file_called("shut"));
+    disk.bad = LockedFileSystem(real_file_system(), place, lock.keys).place_of(file_called("shut"));
     const LockReport report = unlock_for_good(disk, place, lock.keys, {});
     EXPECT_EQ(report.files, 3);
     expect_named(report, "shut");

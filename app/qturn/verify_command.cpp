@@ -42,7 +42,9 @@ json troubles_json(const std::vector<FileTrouble>& troubles) {
                         {"set_aside", text_or_null(one.set_aside.string())},
                         {"held_by", text_or_null(one.held_by.string())},
                         {"moved_to", text_or_null(one.moved_to)},
-                        {"moved_back", one.moved_back}});
+                        {"moved_back", one.moved_back},
+                        {"copy_at", text_or_null(one.copy_at)},
+                        {"healed_by_copy", one.healed_by_copy}});
     }
     return list;
 }

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <set>
 
+#include "indexer/backup/foreign_lock.h"
 #include "indexer/disk/empty_folders.h"
 #include "indexer/disk/write_once.h"
 #include "indexer/lock/key_ring.h"
@@ -81,9 +82,16 @@ std::string text_of_file(FileSystem& disk, const Path& file) {
 BackupFolder::BackupFolder(FileSystem& disk, Path folder)
     : beneath_(&disk), folder_(std::move(folder)), locked_(unlocked(disk, folder_)) {}
 
+std::string BackupFolder::manifest_text_there() const try {
+    return text_of_file(disk(), file(manifest_name));
+} catch (const DiskError& error) {
+    if (locked_ && error.damaged()) refuse_lock_of_another(*beneath_, folder_, keys());
+    throw;
+}
+
 std::optional<Manifest> BackupFolder::manifest() const {
     if (!disk().exists(file(manifest_name))) return std::nullopt;
-    auto manifest = parse_manifest(text_of_file(disk(), file(manifest_name)));
+    auto manifest = parse_manifest(manifest_text_there());
     if (manifest) return manifest;
     if (!locked_) refuse_lost_lock(*beneath_, folder_);
     throw StoreError("The list of files in " + folder_.string() + " (" + manifest_name +

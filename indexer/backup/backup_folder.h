@@ -41,8 +41,8 @@ class BackupFolder {
     const Path& folder() const { return folder_; }
     Path file(const std::string& path) const { return folder_ / path; }
 
-    // The list of files; nothing where there is none. Throws StoreError when it is damaged, and
-    // DiskError.
+    // The list of files; nothing where there is none. Throws StoreError when it is damaged or
+    // another library's lock.json lies beside it, and DiskError.
     std::optional<Manifest> manifest() const;
     void replace_manifest(const Manifest& manifest) const;
 
@@ -60,6 +60,8 @@ class BackupFolder {
     void make_way(const std::string& path) const;
 
   private:
+    std::string manifest_text_there() const;
+
     FileSystem* beneath_;
     Path folder_;
     std::shared_ptr<LockedFileSystem> locked_;

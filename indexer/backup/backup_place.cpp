@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <random>
 
+#include "indexer/backup/foreign_lock.h"
 #include "indexer/disk/lies_in.h"
 #include "indexer/disk/volume.h"
 #include "indexer/lock/lock_file.h"
@@ -41,6 +42,7 @@ void refuse_unless_locked_alike(Library& library, const Path& to,
                                 const std::optional<LockFile>& lock) {
     const bool backup_there = lock || library.disk().exists(to / manifest_name);
     if (!backup_there) return;
+    if (lock) refuse_lock_on_plain_backup(library.disk(), to);
     if (!library.keys() && lock) {
         throw StoreError("The backup in " + to.string() +
                          " is locked and the library is not: name a new folder for the backup.");
@@ -52,8 +54,10 @@ void refuse_unless_locked_alike(Library& library, const Path& to,
                          "name a new folder, and remove that backup when the new one is made.");
     }
     if (lock && lock->mark != library.keys()->mark()) {
+        refuse_another_lock_than(library.disk(), to, library.keys());
         throw StoreError("The backup in " + to.string() +
-                         " has another lock than this library: name a new folder.");
+                         " has another lock than this library, since it is another library's or "
+                         "was made before this one was last locked: name a new folder.");
     }
 }
 

@@ -21,6 +21,10 @@ std::string next_step(const FileTrouble& trouble) {
                ", where something else than this program moved it. Leave it there; qturn verify "
                "without --look-only gives it its place again.";
     }
+    if (!trouble.copy_at.empty()) {
+        return ": a whole copy of it lies in " + trouble.copy_at +
+               ". Leave it there; qturn verify without --look-only puts it back from that.";
+    }
     if (!trouble.held_by.empty()) {
         return ": the backup in " + trouble.held_by.string() +
                " holds it, and qturn verify without --look-only puts it back from there.";
@@ -32,6 +36,11 @@ std::string next_step(const FileTrouble& trouble) {
            "phone.";
 }
 
+std::string source_of(const FileTrouble& trouble) {
+    if (trouble.healed_by_copy) return "its copy in " + trouble.copy_at;
+    return "the backup in " + trouble.healed_from.string();
+}
+
 }  // namespace
 
 std::string sentence(const FileTrouble& trouble) {
@@ -41,7 +50,7 @@ std::string sentence(const FileTrouble& trouble) {
                ", where something else than this program had moved it; it was put back.";
     }
     if (!trouble.healed()) return words + next_step(trouble);
-    words += ", and was put back from the backup in " + trouble.healed_from.string() + ".";
+    words += ", and was put back from " + source_of(trouble) + ".";
     if (trouble.set_aside.empty()) return words;
     return words + " The changed one is kept as " + trouble.set_aside.string() +
            "; remove it when you have looked.";

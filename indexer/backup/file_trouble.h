@@ -18,8 +18,12 @@ struct FileTrouble {
     // Where a missing one lies, relative to the library's folder: somebody moved it.
     std::string moved_to{};
     bool moved_back = false;
+    // Where a whole copy of one that changed lies, relative to the library's folder: no record
+    // speaks of it.
+    std::string copy_at{};
+    bool healed_by_copy = false;
 
-    bool healed() const { return moved_back || !healed_from.empty(); }
+    bool healed() const { return moved_back || healed_by_copy || !healed_from.empty(); }
 };
 
 // What is wrong with it and what to do next.

@@ -1,11 +1,20 @@
 #include "indexer/backup/heal.h"
 
+#include "indexer/disk/checksum.h"
 #include "indexer/intake/incoming.h"
 #include "indexer/intake/move_lock.h"
 #include "indexer/intake/set_aside.h"
 
 namespace quarterturn {
 namespace {
+
+std::optional<Bytes> whole_bytes(FileSystem& disk, const Path& copy,
+                                 const std::string& sha256_of_it) try {
+    Bytes bytes = disk.read(copy, any_size);
+    return sha256(bytes) == sha256_of_it ? std::optional(std::move(bytes)) : std::nullopt;
+} catch (const DiskError&) {
+    return std::nullopt;
+}
 
 Path put_back(Library& library, const LibraryFile& file, const Bytes& bytes) {
     FileSystem& disk = library.disk();
@@ -31,6 +40,14 @@ Healed heal(Library& library, const LibraryFile& file, const std::vector<BackupS
         }
     }
     return {};
+}
+
+Healed heal_by_copy(Library& library, const LibraryFile& file, const Path& copy) {
+    const MoveLock lock(library);
+    if (!lock.held()) return {};
+    const auto bytes = whole_bytes(library.disk(), copy, file.sha256);
+    if (!bytes) return {};
+    return {copy, put_back(library, file, *bytes)};
 }
 
 }  // namespace quarterturn

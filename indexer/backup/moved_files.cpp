@@ -10,22 +10,40 @@
 
 namespace quarterturn {
 
-std::vector<std::string> files_without_record(Library& library) {
+namespace {
+
+FilesInReach reached_in(FileSystem& disk, const Path& folder) try {
+    if (!disk.exists(folder)) return {};
+    return files_in_reach(disk, folder, [](const Path&) { return false; });
+} catch (const DiskError& error) {
+    return {{}, {error}};
+}
+
+}  // namespace
+
+FilesWithoutRecord files_without_record(Library& library) {
     std::set<std::string> known;
     for (const LibraryFile& file : recorded_files(library)) known.insert(file.path);
-    std::vector<std::string> unknown;
+    const auto relative = [&](const Path& entry) {
+        return entry.lexically_relative(library.folder()).generic_string();
+    };
+    FilesWithoutRecord unknown;
     for (const char* kept : folders_of_hers) {
-        for (const Path& file : files_below(library.disk(), library.folder() / kept)) {
-            std::string path = file.lexically_relative(library.folder()).generic_string();
-            if (!known.contains(path)) unknown.push_back(std::move(path));
+        const FilesInReach found = reached_in(library.disk(), library.folder() / kept);
+        for (const Path& file : found.files) {
+            std::string path = relative(file);
+            if (!known.contains(path)) unknown.files.push_back(std::move(path));
+        }
+        for (const DiskError& error : found.out_of_reach) {
+            unknown.out_of_reach.push_back(relative(error.file()));
         }
     }
-    std::ranges::sort(unknown);
+    std::ranges::sort(unknown.files);
     return unknown;
 }
 
 std::optional<std::string> MovedFiles::find(const LibraryFile& file) {
-    if (!unknown_) unknown_ = files_without_record(library_);
+    if (!unknown_) unknown_ = files_without_record(library_).files;
     const auto found = std::ranges::find_if(
         *unknown_, [&](const std::string& path) { return is_file(path, file); });
     return found == unknown_->end() ? std::nullopt : std::optional(*found);

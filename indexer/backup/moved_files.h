@@ -1,6 +1,6 @@
 #pragma once
 // Files of hers that no record speaks of, and which of them are a photo that is missing elsewhere,
-// since somebody moved it within the library.
+// since somebody moved it within the library, or a copy of one that changed.
 
 #include <map>
 #include <optional>
@@ -11,8 +11,13 @@
 
 namespace quarterturn {
 
-// Relative to the library's folder, sorted. Throws StoreError and DiskError.
-std::vector<std::string> files_without_record(Library& library);
+struct FilesWithoutRecord {
+    std::vector<std::string> files;         // sorted
+    std::vector<std::string> out_of_reach;  // folders that the disk does not list
+};
+
+// Relative to the library's folder. Throws StoreError and DiskError.
+FilesWithoutRecord files_without_record(Library& library);
 
 class MovedFiles {
   public:

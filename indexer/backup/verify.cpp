@@ -101,7 +101,11 @@ class Verifying {
         const Looked looked = look_at(library_.disk(), library_.folder() / file.path, file);
         if (!looked) return;
         FileTrouble trouble{file.path, *looked};
-        if (*looked == Trouble::missing) trouble.moved_to = moved_.find(file).value_or("");
+        if (*looked == Trouble::missing) {
+            trouble.moved_to = moved_.find(file).value_or("");
+        } else if (needs_another_copy(file, *looked)) {
+            trouble.copy_at = moved_.find(file).value_or("");
+        }
         may_mend() ? mend(file, trouble) : seek(file, trouble);
         if (!trouble.healed()) {
             wrong_.insert(file.sha256);
@@ -115,11 +119,19 @@ class Verifying {
     void mend(const LibraryFile& file, FileTrouble& trouble) {
         if (!trouble.moved_to.empty()) {
             trouble.moved_back = moved_.put_back(trouble.moved_to, file);
-        } else if (trouble.trouble != Trouble::unreadable || disk_fails(file)) {
+        } else if (needs_another_copy(file, trouble.trouble)) {
+            if (!trouble.copy_at.empty()) mend_by_copy(file, trouble);
+            if (trouble.healed()) return;
             const Healed healed = heal(library_, file, sources());
             trouble.healed_from = healed.from;
             trouble.set_aside = healed.set_aside;
         }
+    }
+
+    void mend_by_copy(const LibraryFile& file, FileTrouble& trouble) {
+        const Healed healed = heal_by_copy(library_, file, library_.folder() / trouble.copy_at);
+        trouble.healed_by_copy = !healed.from.empty();
+        trouble.set_aside = healed.set_aside;
     }
 
     void seek(const LibraryFile& file, FileTrouble& trouble) {
@@ -128,7 +140,11 @@ class Verifying {
         if (holding != sources().end()) trouble.held_by = holding->folder().folder();
     }
 
-    // What may only not be read by this user is there, and needs no other copy.
+    // What may only not be read by this user is there.
+    bool needs_another_copy(const LibraryFile& file, Trouble trouble) {
+        return trouble != Trouble::unreadable || disk_fails(file);
+    }
+
     bool disk_fails(const LibraryFile& file) try {
         library_.disk().read_through(library_.folder() / file.path, [](auto) {});
         return false;
@@ -163,19 +179,30 @@ class Verifying {
     }
 
     void find_without_record() {
-        for (std::string& path : files_without_record(library_)) {
-            if (is_moved(path)) continue;
-            if (is_still_locked(library_, path)) {
-                report_.lock.push_back(still_locked(path));
-            } else {
+        FilesWithoutRecord found = files_without_record(library_);
+        for (std::string& path : found.out_of_reach) {
+            if (!is_told_as_locked(path)) {
+                report_.troubles.push_back({std::move(path), Trouble::unreadable});
+            }
+        }
+        for (std::string& path : found.files) {
+            if (!is_needed(path) && !is_told_as_locked(path)) {
                 report_.without_record.push_back(std::move(path));
             }
         }
     }
 
-    bool is_moved(const std::string& path) const {
-        return std::ranges::find(report_.troubles, path, &FileTrouble::moved_to) !=
-               report_.troubles.end();
+    bool is_told_as_locked(const std::string& path) {
+        if (!is_still_locked(library_, path)) return false;
+        report_.lock.push_back(still_locked(path));
+        return true;
+    }
+
+    // It is told of with the file that it is, or may be healed by.
+    bool is_needed(const std::string& path) const {
+        return std::ranges::any_of(report_.troubles, [&](const FileTrouble& trouble) {
+            return trouble.moved_to == path || (trouble.copy_at == path && !trouble.healed());
+        });
     }
 
     void check_seals() {

@@ -1,8 +1,9 @@
 #pragma once
 // Is everything still as it was put there? Every file that the records speak of against its
 // checksum, the records themselves, files that no record speaks of, and what sign-offs sealed.
-// What is damaged or gone is put back from a backup that is at hand, and what somebody moved within
-// the library from there. What lies unlocked in a locked library is locked.
+// What is damaged or gone is put back from a copy that lies in the library without a record, or
+// from a backup that is at hand, and what somebody moved within the library from there. What lies
+// unlocked in a locked library is locked.
 
 #include <functional>
 #include <stop_token>

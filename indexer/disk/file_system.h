@@ -96,6 +96,16 @@ std::optional<FileState> state_if_there(FileSystem& disk, const Path& file);
 // Links are named and not followed.
 std::vector<Path> files_below(FileSystem& disk, const Path& folder);
 
+struct FilesInReach {
+    std::vector<Path> files;
+    std::vector<DiskError> out_of_reach;  // each of what may be a folder, and was passed over
+};
+
+// The same of a folder that is there, without what the disk does not give below it, and without
+// what `passed_over` says of an entry.
+FilesInReach files_in_reach(FileSystem& disk, const Path& folder,
+                            const std::function<bool(const Path& entry)>& passed_over);
+
 FileSystem& real_file_system();
 
 // Writes `bytes` so that `file` is, at any instant, either what it was or all of the new.

@@ -12,9 +12,9 @@ namespace quarterturn {
 // takes it up then.
 int empty_bin(Library& library);
 
-// Whether a photo has lain in the bin for as long as it is kept there, by today and by the day on
-// which the library was opened before: one day of a wrong clock lets nothing go. Asked when a
-// library is opened, which it notes.
+// Whether a photo has lain in the bin for as long as it is kept there, by today and by the day that
+// is sure (days_opened.h): a clock that is wrong for a day, or months ahead for a week, lets
+// nothing go. Asked when a library is opened, which it notes.
 bool any_to_leave_bin(Library& library, Date today);
 
 // Those alone. Answers and throws as empty_bin.

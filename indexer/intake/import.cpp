@@ -78,8 +78,9 @@ class ImportRun {
                 tell(found.file, time);
                 if (batch_.size() >= batch_photos || seen_.size() >= batch_seen) record();
             }
+            record();
         } catch (const DiskError& error) {
-            record();  // what is whole is kept
+            record_what_is_whole();
             throw DiskError{error.what() + kept_text(), error.file(), error.error_number()};
         } catch (const StoreError& error) {
             throw StoreError{error.what() + kept_text()};
@@ -87,8 +88,16 @@ class ImportRun {
             record();
             throw;
         }
-        record();
         report_.stopped = next < files.size();
+    }
+
+    // What failed before this is the one to tell of.
+    void record_what_is_whole() {
+        try {
+            record();
+        } catch (const DiskError&) {
+            return;
+        }
     }
 
     std::string kept_text() const {
@@ -99,16 +108,25 @@ class ImportRun {
     // Copies that an interrupted run put in their place without a record, of files that are not
     // among the sources.
     void take_left_behind() {
-        for (const Path& file : unfinished_.settle()) {
-            const FoundFile found{file, library_.disk().state(file)};
-            const Taken taken = taker_.take(found);
-            const auto* const content = std::get_if<Content>(&taken);
-            if (content == nullptr || waits(content->sha256)) continue;
-            Examined examined = content->examined.get();
-            if (examined.refused.empty()) batch_.push_back({found, std::move(examined)});
-        }
+        for (const Path& file : unfinished_.settle()) take_left_behind(file);
         record();
         unfinished_.settle();
+    }
+
+    void take_left_behind(const Path& file) try {
+        const FoundFile found{file, library_.disk().state(file)};
+        const Taken taken = taker_.take(found);
+        const auto* const content = std::get_if<Content>(&taken);
+        if (content == nullptr || waits(content->sha256)) return;
+        Examined examined = content->examined.get();
+        if (examined.refused.empty()) batch_.push_back({found, std::move(examined)});
+    } catch (const DiskError& error) {
+        refuse(file, error);
+    }
+
+    void refuse(const Path& file, const DiskError& error) {
+        if (!incoming_.goes_on_after(error)) throw;
+        report_.refused.push_back({file, error.what()});
     }
 
     void meet(const FoundFile& found, const LeftAlone&) {
@@ -125,7 +143,8 @@ class ImportRun {
         if (here.copy) seen_.push_back({*here.copy, here.sha256});
     }
 
-    void meet(const FoundFile& found, const Content& content) {
+    // No copy could be made where this throws.
+    void meet(const FoundFile& found, const Content& content) try {
         if (claims_.is_recorded(content.sha256) || waits(content.sha256)) {
             return meet(found, AlreadyHere{content.sha256});
         }
@@ -133,6 +152,8 @@ class ImportRun {
         if (!examined.refused.empty()) return meet(found, Refused{examined.refused});
         batch_.push_back({found, std::move(examined)});
         seen_.push_back({found, content.sha256});
+    } catch (const DiskError& error) {
+        refuse(found.file, error);
     }
 
     bool waits(const std::string& sha256) const {
@@ -152,9 +173,13 @@ class ImportRun {
     }
 
     void tell_of(const Path& source, const Recorded& recorded) {
+        if (!recorded.set_aside.empty()) report_.set_aside.push_back(recorded.set_aside);
+        if (!recorded.refused.empty()) {
+            report_.refused.push_back({source, recorded.refused});
+            return;
+        }
         const Photo& photo = recorded.photo;
         claims_.recorded(photo.file.sha256);
-        if (!recorded.set_aside.empty()) report_.set_aside.push_back(recorded.set_aside);
         if (!recorded.not_put_back.empty()) {
             report_.refused.push_back({source, not_put_back + recorded.not_put_back});
         } else if (recorded.put_back) {

@@ -50,7 +50,8 @@ struct ImportWishes {
 };
 
 // New photos fall to their sittings and folders at once, and all are sorted anew at the end.
-// Throws DiskError when the library itself cannot be written (a full disk) after what was whole has
+// A photo that the disk does not take is refused, and the others are taken in. Throws DiskError
+// when the library itself cannot be written (a disk that is full or gone) after what was whole has
 // been recorded, NoWorker likewise when nothing can open photos (indexer/worker); StoreError from
 // the records, and while another program moves files in the library.
 ImportReport import_photos(Library& library, Decoder& decoder, const ImportWishes& wishes);

@@ -1,6 +1,7 @@
 #include "indexer/intake/record_batch.h"
 
-#include <set>
+#include <algorithm>
+#include <map>
 
 #include "indexer/disk/checksum.h"
 #include "indexer/intake/file_names.h"
@@ -14,6 +15,10 @@ bool named(const Device& device) {
     return !device.make.empty() || !device.model.empty();
 }
 
+bool is_refused(const Recorded& recorded) {
+    return !recorded.refused.empty();
+}
+
 // What cannot be read, such as a link that leads nowhere, holds no photo when one is put back.
 bool holds(FileSystem& disk, const Path& file, const FileFacts& facts, bool put_back) try {
     return holds(disk, file, facts.bytes, facts.sha256);
@@ -24,21 +29,57 @@ bool holds(FileSystem& disk, const Path& file, const FileFacts& facts, bool put_
 
 }  // namespace
 
+// Once more without those that were refused. The files of the others lie in their places by then,
+// and are found there.
 std::vector<Recorded> BatchRecorder::record(const std::vector<NewPhoto>& batch,
                                             const std::vector<SeenFile>& seen) {
+    std::vector<Recorded> photos(batch.size());
+    while (!record_all(batch, seen, photos)) continue;
+    for (const Recorded& recorded : photos) {
+        if (!recorded.refused.empty() && recorded.placed) {
+            unfinished_.leave(recorded.photo.file.path);
+        }
+    }
+    unfinished_.forget();
+    return photos;
+}
+
+// False when a photo was refused: nothing is recorded then.
+bool BatchRecorder::record_all(const std::vector<NewPhoto>& batch,
+                               const std::vector<SeenFile>& seen, std::vector<Recorded>& photos) {
+    const auto refused = [&] { return std::ranges::count_if(photos, is_refused); };
+    const auto refused_before = refused();
     Transaction transaction{library_.database()};
-    std::vector<Recorded> photos;
-    for (const NewPhoto& fresh : batch) photos.push_back(write(fresh));
+    for (std::size_t i = 0; i < batch.size(); ++i) {
+        or_refuse(photos[i], [&] {
+            Recorded written = write(batch[i]);
+            written.set_aside = photos[i].set_aside;
+            written.placed = photos[i].placed;
+            photos[i] = std::move(written);
+        });
+    }
     for (const SeenFile& file : seen) {
         library_.seen().remember(file.source.file, file.source.state, file.sha256);
     }
     if (!photos.empty()) move_in(photos);
+    if (refused() != refused_before) return false;
     for (const Recorded& recorded : photos) {
-        if (recorded.not_put_back.empty()) remember_copy(recorded.photo);
+        if (!is_refused(recorded) && recorded.not_put_back.empty()) remember_copy(recorded.photo);
     }
     transaction.commit();
-    unfinished_.forget();
-    return photos;
+    return true;
+}
+
+// One file that the disk does not take does not keep the others out.
+template <class Work>
+void BatchRecorder::or_refuse(Recorded& recorded, Work work) {
+    if (is_refused(recorded)) return;
+    try {
+        work();
+    } catch (const DiskError& error) {
+        if (!incoming_.goes_on_after(error)) throw;
+        recorded.refused = error.what();
+    }
 }
 
 Recorded BatchRecorder::write(const NewPhoto& fresh) {
@@ -68,29 +109,48 @@ Photo BatchRecorder::complete(const NewPhoto& fresh) {
     return photo;
 }
 
-void BatchRecorder::remember_copy(const Photo& photo) {
+void BatchRecorder::remember_copy(const Photo& photo) try {
     const Path file = library_.photo_file(photo);
     library_.seen().remember(file, library_.disk().state(file), photo.file.sha256);
+} catch (const DiskError&) {
+    // It is read again the next time.
+}
+
+void BatchRecorder::note_places(const std::vector<Recorded>& photos) {
+    std::vector<std::string> paths;
+    for (const Recorded& recorded : photos) {
+        if (!recorded.photo.file.path.empty()) paths.push_back(recorded.photo.file.path);
+    }
+    try {
+        unfinished_.note(paths);
+    } catch (const DiskError& error) {
+        if (!incoming_.goes_on_after(error)) throw;
+        unfinished_.note(std::move(paths));
+    }
 }
 
 void BatchRecorder::move_in(std::vector<Recorded>& photos) {
-    FileSystem& disk = library_.disk();
-    std::vector<std::string> paths;
-    std::ranges::transform(photos, std::back_inserter(paths),
-                           [](const Recorded& recorded) { return recorded.photo.file.path; });
-    unfinished_.note(std::move(paths));
-    std::set<Path> folders;
+    note_places(photos);
     for (Recorded& recorded : photos) {
-        if (recorded.put_back) {
-            put_back(recorded);
-        } else {
-            move_in(recorded);
-        }
-        if (recorded.not_put_back.empty()) {
-            folders.insert(library_.photo_file(recorded.photo).parent_path());
+        or_refuse(recorded, [&] { recorded.put_back ? put_back(recorded) : move_in(recorded); });
+    }
+    sync_folders(photos);
+}
+
+void BatchRecorder::sync_folders(std::vector<Recorded>& photos) {
+    std::map<Path, std::vector<Recorded*>> folders;
+    for (Recorded& recorded : photos) {
+        if (is_refused(recorded) || !recorded.not_put_back.empty()) continue;
+        folders[library_.photo_file(recorded.photo).parent_path()].push_back(&recorded);
+    }
+    for (const auto& [folder, in_it] : folders) {
+        try {
+            library_.disk().sync_folder(folder);
+        } catch (const DiskError& error) {
+            if (!incoming_.goes_on_after(error)) throw;
+            for (Recorded* recorded : in_it) recorded->refused = error.what();
         }
     }
-    for (const Path& folder : folders) disk.sync_folder(folder);
 }
 
 void BatchRecorder::move_in(Recorded& recorded) {
@@ -98,9 +158,12 @@ void BatchRecorder::move_in(Recorded& recorded) {
     const Path file = library_.photo_file(recorded.photo);
     disk.make_folders(file.parent_path());
     if (disk.exists(file)) {
-        if (holds(disk, file, recorded.photo.file, recorded.put_back)) return;
+        const bool lies_there = holds(disk, file, recorded.photo.file, recorded.put_back);
+        recorded.placed = recorded.placed || lies_there;
+        if (lies_there) return;
         recorded.set_aside = set_aside(disk, file);
     }
+    recorded.placed = true;
     disk.rename_new(incoming_.part(recorded.photo.file.sha256), file);
 }
 
@@ -108,7 +171,7 @@ void BatchRecorder::move_in(Recorded& recorded) {
 void BatchRecorder::put_back(Recorded& recorded) try {
     move_in(recorded);
 } catch (const DiskError& error) {
-    if (error.disk_full()) throw;
+    if (!incoming_.goes_on_after(error)) throw;
     recorded.not_put_back = error.what();
 }
 

@@ -1,5 +1,7 @@
 #include "indexer/intake/unfinished.h"
 
+#include <utility>
+
 #include "indexer/disk/checksum.h"
 
 namespace quarterturn {
@@ -41,7 +43,7 @@ void Unfinished::forget() {
 
 void Unfinished::write() {
     std::string text;
-    for (const auto& list : {left_, noted_}) {
+    for (const auto& list : {left_, noted_, later_}) {
         for (const std::string& path : list) text += path + '\0';
     }
     replace_file(library_.disk(), list_file(library_), std::as_bytes(std::span{text}));
@@ -55,10 +57,14 @@ std::vector<Path> Unfinished::settle() {
         if (left == Left::unrecorded) unrecorded.push_back(file);
         return left == Left::nothing;
     });
-    if (left_.empty() && noted_.empty() && library_.disk().exists(list_file(library_))) {
-        library_.disk().remove(list_file(library_));
-    }
+    if (left_.empty() && noted_.empty() && later_.empty()) drop_list();
     return unrecorded;
+}
+
+void Unfinished::drop_list() try {
+    if (library_.disk().exists(list_file(library_))) library_.disk().remove(list_file(library_));
+} catch (const DiskError&) {
+    // What is on it is settled; the next run finds that out.
 }
 
 Unfinished::Left Unfinished::look_at(const std::string& path, const Path& file) try {

@@ -18,6 +18,8 @@ class Unfinished {
     void note(std::vector<std::string> paths);
     // After their records are written.
     void forget();
+    // Of one that has no record yet and may stand in its place: for the next run to settle.
+    void leave(std::string path) { later_.push_back(std::move(path)); }
 
     // Removes files that are a second copy, read and found equal, of a photo that is recorded.
     // Answers the files that no record speaks of: photos whose record was not written in time. What
@@ -28,12 +30,14 @@ class Unfinished {
     enum class Left { nothing, unrecorded, unreadable };
 
     void write();
+    void drop_list();
     Left look_at(const std::string& path, const Path& file);
     bool twin_of_recorded(const Path& file);
 
     Library& library_;
     std::vector<std::string> left_;   // by the run that did not end
     std::vector<std::string> noted_;  // by this one
+    std::vector<std::string> later_;
 };
 
 }  // namespace quarterturn

@@ -178,7 +178,7 @@ void LockedFileSystem::sync_folder(const Path& folder) {
 }
 
 void LockedFileSystem::drop_empty_fronts(const Path& folder) {
-    fronts_.drop_empty_in(place_of(folder));
+    named(folder, Doing::removing, [&] { fronts_.drop_empty_in(place_of(folder)); });
 }
 
 void LockedFileSystem::refuse_to_move(const Path& from, const Path& to, Doing doing) {

@@ -1,38 +1,16 @@
 #include "indexer/store/bin_table.h"
 
+#include "indexer/store/days_opened.h"
 #include "indexer/store/photo_rows.h"
-#include "indexer/store/settings_table.h"
 
 namespace quarterturn {
-namespace {
-
-constexpr std::string_view opened_setting = "opened on";
-constexpr std::string_view opened_before_setting = "opened before on";
-
-std::optional<Date> day_in(SettingsTable settings, std::string_view name) {
-    return parse_date(settings.get(name).value_or(""));
-}
-
-}  // namespace
-
 Date BinTable::note_opening(Date today) {
-    SettingsTable settings(*database_);
-    const Date last = day_in(settings, opened_setting).value_or(today);
-    Date before = day_in(settings, opened_before_setting).value_or(last);
-    if (last != today) before = last;
-    if (day_in(settings, opened_setting) != today) {
-        Transaction both(*database_);
-        settings.set(opened_before_setting, iso_text(before));
-        settings.set(opened_setting, iso_text(today));
-        both.commit();
-    }
-    return std::min(before, today);
+    note_day_opened(*database_, today);
+    return sure_day(*database_).value_or(today);
 }
 
 Date BinTable::not_before(Date today) {
-    SettingsTable settings(*database_);
-    return std::max({today, day_in(settings, opened_setting).value_or(today),
-                     day_in(settings, opened_before_setting).value_or(today)});
+    return std::max(today, last_day_opened(*database_).value_or(today));
 }
 
 std::vector<BinnedPhoto> BinTable::all() {

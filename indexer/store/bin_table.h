@@ -22,8 +22,8 @@ class BinTable {
   public:
     explicit BinTable(Database& database) : database_(&database) {}
 
-    // Notes that the library is opened on that day, and answers the earlier of the last two days on
-    // which it was. A clock that is years ahead for a day empties no bin by it.
+    // Notes that the library is opened on that day, and answers which day is sure (days_opened.h):
+    // a clock that is months ahead for a week empties no bin by it.
     Date note_opening(Date today);
     // That day, or a later one on which the library was opened: for a clock that is behind.
     Date not_before(Date today);

@@ -98,7 +98,8 @@ void refuse_unless_changeable(SQLite::Database& handle, const Path& file) {
     if (sqlite3_db_readonly(handle.getHandle(), "main") == 0) return;
     throw RecordsUnwritable(file.string() +
                             " may not be changed: allow it in its permissions, or sign in as the "
-                            "user it belongs to.");
+                            "user it belongs to; or copy the library's folder to a place you can "
+                            "write in and open it there.");
 }
 
 // True when the file is older than this program.

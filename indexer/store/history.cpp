@@ -1,6 +1,7 @@
 #include "indexer/store/history.h"
 
 #include "indexer/store/apply_changes.h"
+#include "indexer/store/days_opened.h"
 #include "indexer/store/journal.h"
 #include "indexer/store/photo_steps.h"
 #include "indexer/store/statement.h"
@@ -152,9 +153,12 @@ std::int64_t History::newest() {
 }
 
 void History::let_old_edits_go() {
+    std::string before = "unixepoch() - " + std::to_string(journal_hours * 3600);
+    if (const auto sure = sure_day(*database_)) {
+        before = "min(" + before + ", unixepoch('" + iso_text(*sure) + "'))";
+    }
     const std::string old =
-        "id IN (SELECT action FROM records_change WHERE done_at < unixepoch() - " +
-        std::to_string(journal_hours * 3600) + ")";
+        "id IN (SELECT action FROM records_change WHERE done_at < " + before + ")";
     const auto any = Statement(*database_, "SELECT EXISTS (SELECT 1 FROM action WHERE " + old + ")")
                          .value<bool>();
     if (any != true) return;

@@ -42,11 +42,11 @@ struct Change {
 };
 
 struct Turned {
-    std::string said;           // what was undone or done again, or can never be undone
-    bool moves_photos = false;  // by their time, photos may belong into other sittings now
+    std::string said;               // what was undone or done again, or can never be undone
+    bool moves_photos = false;      // by their time, photos may belong into other sittings now
     std::vector<PhotoId> binned{};  // these went into the bin or came out of it
-    bool stands = false;        // it can never be undone: nothing was taken back
-    int photos_gone = 0;        // of its photos, those that have gone for good since
+    bool stands = false;            // it can never be undone: nothing was taken back
+    int photos_gone = 0;            // of its photos, those that have gone for good since
 
     bool operator==(std::string_view other) const { return said == other; }
 };
@@ -80,7 +80,8 @@ class History {
     // that ran in between made an action.
     std::int64_t newest();
 
-    // Lets go of edits from more than a day ago (journal_hours). Asked when a library is opened.
+    // Lets go of edits from more than a day ago (journal_hours), by the clock and by the day that
+    // is sure (days_opened.h). Asked when a library is opened, before that day is noted.
     void let_old_edits_go();
 
   private:

@@ -1,5 +1,6 @@
 #include "indexer/store/lock_files.h"
 
+#include <algorithm>
 #include <cerrno>
 
 #include "indexer/disk/empty_folders.h"
@@ -15,8 +16,7 @@ constexpr std::string_view left_readable =
     "is connected, qturn verify locks it or puts it back.";
 constexpr std::string_view stays_locked =
     " It stays locked, and its key is kept in lock.left.json: leave that there. When it can be "
-    "read "
-    "again, qturn lock remove goes on with it; qturn verify puts it back from a backup.";
+    "read again, qturn lock remove goes on with it; qturn verify puts it back from a backup.";
 
 bool is_at_top(const Path& folder, const Path& file) {
     return file.parent_path() == folder;
@@ -29,38 +29,51 @@ bool is_locked_name(LockedFileSystem& locked, const Path& below) {
                                unlock_name(locked.keys(), folder.generic_string(), name));
 }
 
-void gather_plain(LockedFileSystem& locked, const Path& folder, const Path& below,
-                  std::vector<Path>& files) {
+void name_left(const DiskError& error, std::string_view what_then, LockReport& report) {
+    std::string problem = error.what() + std::string(what_then);
+    if (std::ranges::find(report.problems, problem) != report.problems.end()) return;
+    report.problems.push_back(std::move(problem));
+}
+
+void name_out_of_reach(const FilesInReach& found, std::string_view what_then, LockReport& report) {
+    for (const DiskError& error : found.out_of_reach) name_left(error, what_then, report);
+}
+
+// Folders that held no file have names too.
+void drop_plain_folders(LockedFileSystem& locked, const Path& folder, const Path& below,
+                        LockReport& report) {
     FileSystem& disk = locked.beneath();
     for (const Path& entry : disk.list(folder / below)) {
         const Path path = below / entry.filename();
-        if (stays_as_it_is(path) || is_locked_name(locked, path)) continue;
-        if (disk.is_folder(entry)) {
-            gather_plain(locked, folder, path, files);
-        } else {
-            files.push_back(entry);
+        if (is_locked_name(locked, path)) continue;
+        try {
+            if (!disk.is_folder(entry)) continue;
+            drop_plain_folders(locked, folder, path, report);
+            if (!below.empty() && disk.list(entry).empty()) disk.remove_empty_folder(entry);
+        } catch (const DiskError& error) {
+            name_left(error, left_readable, report);
         }
     }
 }
 
-// Folders that held no file have names too.
-void drop_plain_folders(LockedFileSystem& locked, const Path& folder, const Path& below) {
-    FileSystem& disk = locked.beneath();
-    for (const Path& entry : disk.list(folder / below)) {
-        const Path path = below / entry.filename();
-        if (!disk.is_folder(entry) || is_locked_name(locked, path)) continue;
-        drop_plain_folders(locked, folder, path);
-        if (!below.empty() && disk.list(entry).empty()) disk.remove_empty_folder(entry);
-    }
-}
-
-void drop_locked_folders(LockedFileSystem& locked, const Path& folder, const Path& top) {
+// False when any of them stays.
+bool drop_locked_folders(LockedFileSystem& locked, const Path& folder, const Path& top,
+                         LockReport& report) {
+    bool all = true;
+    const std::vector<Path> entries = locked.list(folder);
     locked.drop_empty_fronts(folder);
-    for (const Path& entry : locked.list(folder)) {
-        if (!locked.is_folder(entry)) continue;
-        drop_locked_folders(locked, entry, top);
-        if (!is_at_top(top, entry) && locked.list(entry).empty()) locked.remove_empty_folder(entry);
+    for (const Path& entry : entries) {
+        try {
+            if (!locked.is_folder(entry)) continue;
+            all = drop_locked_folders(locked, entry, top, report) && all;
+            if (is_at_top(top, entry) || !locked.list(entry).empty()) continue;
+            locked.remove_empty_folder(entry);
+        } catch (const DiskError& error) {
+            name_left(error, stays_locked, report);
+            all = false;
+        }
     }
+    return all;
 }
 
 std::optional<Bytes> sound_bytes(FileSystem& disk, const Path& file) try {
@@ -148,9 +161,18 @@ bool is_locked(FileSystem& disk, const Path& file) try {
     return false;
 }
 
+// As when it was out of reach, and a backup gave it back under the lock meanwhile.
+bool is_what_is_locked(LockedFileSystem& locked, const Path& file) try {
+    return locked.beneath().read(file, any_size) == locked.read(file, any_size);
+} catch (const DiskError&) {
+    return false;
+}
+
 // Of a library that is locked, what lies there in a locked file's place may be anything.
 std::string lock_left_file(LockedFileSystem& locked, const Path& folder, const Path& file) {
-    if (is_at_top(folder, file) || !locked.exists(file)) return lock_file_at(locked, folder, file);
+    if (is_at_top(folder, file) || !locked.exists(file) || is_what_is_locked(locked, file)) {
+        return lock_file_at(locked, folder, file);
+    }
     return file.string() +
            " lies beside the same file as it is locked, and anybody can read it: look at it, and "
            "move it out of the library.";
@@ -174,49 +196,56 @@ void convert_each(const std::vector<Path>& files, const LockWishes& wishes, Lock
 
 }  // namespace
 
-std::vector<Path> files_to_lock(LockedFileSystem& locked, const Path& folder) {
-    std::vector<Path> files;
-    gather_plain(locked, folder, {}, files);
-    return files;
+FilesInReach files_to_lock(LockedFileSystem& locked, const Path& folder) {
+    return files_in_reach(locked.beneath(), folder, [&](const Path& entry) {
+        const Path below = entry.lexically_relative(folder);
+        return stays_as_it_is(below) || is_locked_name(locked, below);
+    });
 }
 
-std::vector<Path> files_left_unlocked(LockedFileSystem& locked, const Path& folder) {
-    std::vector<Path> files = files_to_lock(locked, folder);
-    std::erase_if(files, [&](const Path& file) {
+FilesInReach files_left_unlocked(LockedFileSystem& locked, const Path& folder) {
+    FilesInReach found = files_to_lock(locked, folder);
+    std::erase_if(found.files, [&](const Path& file) {
         return is_at_top(folder, file) && is_locked(locked.beneath(), file);
     });
-    return files;
+    return found;
 }
 
-std::vector<Path> files_to_unlock(LockedFileSystem& locked, const Path& folder) {
-    std::vector<Path> files = files_below(locked, folder);
-    std::erase_if(
-        files, [&](const Path& file) { return stays_as_it_is(file.lexically_relative(folder)); });
-    return files;
+FilesInReach files_to_unlock(LockedFileSystem& locked, const Path& folder) {
+    return files_in_reach(locked, folder, [&](const Path& entry) {
+        return stays_as_it_is(entry.lexically_relative(folder));
+    });
 }
 
 void lock_files(LockedFileSystem& locked, const Path& folder, const LockWishes& wishes,
                 LockReport& report) {
-    convert_each(files_to_lock(locked, folder), wishes, report,
+    const FilesInReach found = files_to_lock(locked, folder);
+    convert_each(found.files, wishes, report,
                  [&](const Path& file) { return lock_file_at(locked, folder, file); });
-    if (!report.stopped) drop_plain_folders(locked, folder, {});
+    if (report.stopped) return;
+    name_out_of_reach(found, left_readable, report);
+    drop_plain_folders(locked, folder, {}, report);
 }
 
 void lock_left_files(LockedFileSystem& locked, const Path& folder, const LockWishes& wishes,
                      LockReport& report) {
-    const std::vector<Path> files = files_left_unlocked(locked, folder);
-    convert_each(files, wishes, report,
+    const FilesInReach found = files_left_unlocked(locked, folder);
+    convert_each(found.files, wishes, report,
                  [&](const Path& file) { return lock_left_file(locked, folder, file); });
-    if (!report.stopped && !files.empty()) drop_plain_folders(locked, folder, {});
+    if (report.stopped) return;
+    name_out_of_reach(found, left_readable, report);
+    drop_plain_folders(locked, folder, {}, report);
 }
 
 bool unlock_files(LockedFileSystem& locked, const Path& folder, const LockWishes& wishes,
                   LockReport& report) {
-    bool any_stays = false;
-    convert_each(files_to_unlock(locked, folder), wishes, report,
+    const FilesInReach found = files_to_unlock(locked, folder);
+    bool any_stays = !found.out_of_reach.empty();
+    convert_each(found.files, wishes, report,
                  [&](const Path& file) { return unlock_file_at(locked, folder, file, any_stays); });
-    if (!report.stopped) drop_locked_folders(locked, folder, folder);
-    return !any_stays;
+    if (report.stopped) return false;
+    name_out_of_reach(found, stays_locked, report);
+    return drop_locked_folders(locked, folder, folder, report) && !any_stays;
 }
 
 }  // namespace quarterturn

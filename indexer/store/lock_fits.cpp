@@ -4,7 +4,6 @@
 #include <bitset>
 
 #include "indexer/lock/lock_file.h"
-#include "indexer/lock/locked_file_system.h"
 #include "indexer/lock/locked_page.h"
 #include "indexer/store/lost_lock.h"
 #include "indexer/store/records_file.h"
@@ -47,13 +46,6 @@ bool looks_sealed(const Bytes& page) {
     return page.size() == page_bytes && seen.count() >= values_of_chance;
 }
 
-bool holds_names_of(FileSystem& disk, const Path& folder, const KeysInHand& keys) {
-    LockedFileSystem locked(disk, folder, keys);
-    return std::ranges::any_of(folders_of_hers, [&](const char* name) {
-        return disk.is_folder(folder / name) && !locked.list(folder / name).empty();
-    });
-}
-
 StoreError lock_of_another_library(const Path& folder) {
     return StoreError(
         (folder / lock_file_name).string() +
@@ -79,7 +71,7 @@ StoreError records_of_others_under_lock(const Path& folder) {
 }
 
 StoreError misfit(FileSystem& disk, const Path& folder, const KeysInHand& keys, bool plain) {
-    if (holds_names_of(disk, folder, keys)) return records_of_others_under_lock(folder);
+    if (holds_names_locked_with(disk, folder, keys)) return records_of_others_under_lock(folder);
     return plain ? lock_without_a_locked_library(folder) : lock_of_another_library(folder);
 }
 

@@ -60,7 +60,7 @@ void refuse_plain_records(FileSystem& disk, const Path& folder) {
 // under another name. Locked, it is longer.
 void refuse_long_paths(LockedFileSystem& locked, const Path& folder) {
     constexpr std::size_t longest_path = PATH_MAX - 64;
-    for (const Path& file : files_to_lock(locked, folder)) {
+    for (const Path& file : files_to_lock(locked, folder).files) {
         if (locked.place_of(file).native().size() < longest_path) continue;
         throw StoreError("The path of " + file.string() +
                          " is too long to be locked: shorten the names of its folders, and try "
@@ -206,7 +206,9 @@ LockReport finish_locking(FileSystem& disk, const Path& folder, const KeysInHand
 std::vector<Path> left_unlocked(FileSystem& disk, const Path& folder, const KeysInHand& keys) {
     const Path place = whole(folder);
     LockedFileSystem locked(disk, place, keys);
-    return files_left_unlocked(locked, place);
+    FilesInReach left = files_left_unlocked(locked, place);
+    for (const DiskError& error : left.out_of_reach) left.files.push_back(error.file());
+    return std::move(left.files);
 }
 
 LockReport lock_what_is_left(FileSystem& disk, const Path& folder, const KeysInHand& keys,

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "indexer/lock/lock_file.h"
+#include "indexer/lock/locked_file_system.h"
 #include "indexer/lock/locked_name.h"
 
 namespace quarterturn {
@@ -20,6 +21,13 @@ bool any_name_looks_locked(FileSystem& disk, const Path& folder) {
 bool holds_locked_names(FileSystem& disk, const Path& folder) {
     return std::ranges::any_of(folders_of_hers, [&](const char* name) {
         return any_name_looks_locked(disk, folder / name);
+    });
+}
+
+bool holds_names_locked_with(FileSystem& disk, const Path& folder, const KeysInHand& keys) {
+    LockedFileSystem locked(disk, folder, keys);
+    return std::ranges::any_of(folders_of_hers, [&](const char* name) {
+        return disk.is_folder(folder / name) && !locked.list(folder / name).empty();
     });
 }
 

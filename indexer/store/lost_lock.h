@@ -3,6 +3,7 @@
 #include <array>
 
 #include "indexer/disk/file_system.h"
+#include "indexer/lock/library_keys.h"
 #include "indexer/store/database.h"
 
 namespace quarterturn {
@@ -12,6 +13,8 @@ inline constexpr std::array folders_of_hers{"photos", "consents", "inspiration"}
 
 // Whether names in it were locked by some library, for who has no keys. Throws DiskError.
 bool holds_locked_names(FileSystem& disk, const Path& folder);
+// The same of these keys. Throws DiskError.
+bool holds_names_locked_with(FileSystem& disk, const Path& folder, const KeysInHand& keys);
 
 // Throws StoreError where a folder without a lock.json holds what only a locked library or its
 // backup would: then that file is what is missing. Throws DiskError.

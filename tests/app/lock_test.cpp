@@ -132,7 +132,9 @@ TEST_F(LockTest, IsRemovedForGood) {
     EXPECT_EQ(answer({"lock", "status"})["locked"], false);
     lock_it();
     forget_keys();
-    EXPECT_EQ(answer({"lock", "status"})["locked"], true);
+    const json locked = answer({"lock", "status"});
+    EXPECT_EQ(locked["locked"], true);
+    EXPECT_EQ(locked["left"], json::array());
     said(with("words", {"lock", "remove"}));
     EXPECT_EQ(answer({"lock", "status"})["locked"], false);
     EXPECT_EQ(photos().size(), 2U);
@@ -162,9 +164,10 @@ TEST_F(LockTest, GoesOnWithLockingThatWasInterruptedAndSaysSo) {
               std::string::npos)
         << ran.error;
     EXPECT_EQ(ran.out.find("interrupted"), std::string::npos) << "it is no part of the answer";
-    const json status = answer({"lock", "status"});
+    const json status = answer({"lock", "status"}, 3);
     EXPECT_EQ(status["locked"], true);
     EXPECT_EQ(status["unfinished"], false);
+    EXPECT_EQ(status["left"], json::array({"photos/pipe"}));
     EXPECT_EQ(run(with("words", {"photos"})).error, "") << "said once";
 }
 
@@ -186,6 +189,43 @@ TEST_F(LockTest, GoesOnWithUnlockingThatWasInterruptedAndSaysSo) {
         << ran.error;
     EXPECT_EQ(answer({"lock", "status"})["locked"], false);
     EXPECT_EQ(answer({"verify"}, 3)["troubles"].size(), 1U);
+}
+
+TEST_F(LockTest, TheStatusSaysWhatLiesOpenInALockedLibrary) {
+    said({"import", card});
+    lock_it();
+    forget_keys();
+    const auto open = std::filesystem::path(library) / "photos/by hand/Ada.jpg";
+    std::filesystem::create_directories(open.parent_path());
+    std::ofstream(open) << "past the lock";
+    const std::string words = said({"lock", "status"}, 3);
+    EXPECT_NE(words.find("who can read the disk: 1 file or folder. qturn verify"),
+              std::string::npos)
+        << words;
+    EXPECT_NE(words.find("\nphotos/by hand/Ada.jpg"), std::string::npos) << words;
+}
+
+// As when the disk did not give one file while the lock was taken off.
+TEST_F(LockTest, TheStatusSaysWhatIsStillLocked) {
+    said({"import", card});
+    lock_it();
+    const Path place(library);
+    const Path photo = first_photo_file();
+    const auto bytes = read_bytes(photo);
+    LockFile lock = read_lock(real_file_system(), place).value();
+    lock.state = LockState::unlocking;
+    said(with("words", {"lock", "remove"}));
+    forget_keys();
+    std::filesystem::create_directories(photo.parent_path());
+    write_bytes(photo, bytes);
+    write_lock(real_file_system(), place, lock);
+    std::filesystem::rename(place / lock_file_name, place / left_lock_name);
+    const json status = answer({"lock", "status"}, 3);
+    EXPECT_EQ(status["locked"], false);
+    EXPECT_EQ(status["left"], json::array({photo.lexically_relative(place).string()}));
+    EXPECT_NE(said({"lock", "status"}, 3).find("go on with qturn lock remove"), std::string::npos);
+    said(with("words", {"lock", "remove"}));
+    EXPECT_EQ(answer({"lock", "status"})["left"], json::array());
 }
 
 TEST_F(LockTest, WithoutItsLockFileTheStatusSaysWhatIsMissing) {

@@ -71,6 +71,10 @@ std::optional<ClosedWork> Session::take_closed_work() {
 QString Session::take(const std::function<Library()>& get) {
     try {
         library_.emplace(get());
+    } catch (const RecordsUnwritable& problem) {
+        return QString::fromUtf8(problem.what()) + QLatin1Char(' ') +
+               tr("Where it lies it can be looked at with qturn, such as: qturn photos --library "
+                  "FOLDER.");
     } catch (const std::exception& problem) {
         return QString::fromUtf8(problem.what());
     }

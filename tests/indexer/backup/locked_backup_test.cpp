@@ -171,6 +171,75 @@ TEST_F(LockedBackup, SaysThatItsLockIsGone) {
     EXPECT_EQ(all_of(drive), before);
 }
 
+TEST_F(LockedBackup, SaysThatAnotherLibrarysLockLiesInIt) {
+    lock_it();
+    back_up_to(drive);
+    const NewLock other = new_lock(passphrase, least_guess_cost());
+    const auto expect_said = [&](const std::function<void()>& work) {
+        const std::string before = all_of(drive);
+        try {
+            work();
+            ADD_FAILURE() << "read a backup under another lock";
+        } catch (const StoreError& error) {
+            const std::string words = error.what();
+            EXPECT_NE(words.find("lock.json belongs to another library, and this backup does not "
+                                 "open with it: put the right one back"),
+                      std::string::npos)
+                << words;
+        }
+        EXPECT_EQ(all_of(drive), before);
+    };
+    write_lock(real_file_system(), drive, other.file);
+    key_ring::add(drive, other.keys);
+    expect_said([&] { restore_again(); });
+    expect_said([&] { back_up_to(drive); });
+    write_lock(real_file_system(), drive, lock.file);
+    key_ring::forget(drive);
+    EXPECT_TRUE(back_up_to(drive).problems.empty());
+}
+
+// As where somebody copied this library's lock.json into the backup of another.
+TEST_F(LockedBackup, SaysThatItsOwnLockLiesInTheBackupOfAnother) {
+    lock_it();
+    back_up_to(drive);
+    BackupTest another;
+    const NewLock lock_of_another = new_lock(passphrase, least_guess_cost());
+    const Path its_place = another.library.folder();
+    { const Library closed = std::move(another.library); }
+    lock_library(real_file_system(), its_place, lock_of_another, {});
+    another.library = Library::open(its_place);
+    std::filesystem::copy_file(drive / lock_file_name, folder / "ours.json");
+    std::filesystem::remove_all(drive);
+    another.back_up_to(drive);
+    std::filesystem::copy_file(folder / "ours.json", drive / lock_file_name,
+                               std::filesystem::copy_options::overwrite_existing);
+    key_ring::forget(drive);
+    try {
+        back_up_to(drive);
+        ADD_FAILURE() << "mixed two backups";
+    } catch (const StoreError& error) {
+        EXPECT_NE(std::string(error.what()).find("lock.json belongs to another library"),
+                  std::string::npos)
+            << error.what();
+    }
+    key_ring::forget(its_place);
+}
+
+TEST_F(LockedBackup, ALockBesideABackupThatIsNotLockedIsToldOf) {
+    back_up_to(drive);
+    write_lock(real_file_system(), drive, lock.file);
+    try {
+        back_up_to(drive);
+        ADD_FAILURE() << "took a plain backup for a locked one";
+    } catch (const StoreError& error) {
+        EXPECT_NE(std::string(error.what()).find("this backup is not locked: move lock.json out"),
+                  std::string::npos)
+            << error.what();
+    }
+    std::filesystem::remove(drive / lock_file_name);
+    EXPECT_TRUE(back_up_to(drive).problems.empty());
+}
+
 TEST_F(LockedBackup, OpensWithTheNewPassphraseWhenItWasMadeAgain) {
     lock_it();
     back_up_to(drive);

@@ -49,6 +49,39 @@ TEST_F(MovedByHand, AFileIsKnownByItsChecksumAndPutBack) {
     EXPECT_TRUE(check().whole());
 }
 
+TEST_F(MovedByHand, AChangedFileIsPutBackFromACopyThatLiesInTheLibrary) {
+    const std::string words = text_of(file_of("one.jpg"));
+    const Path copy = library.folder() / "photos/2027/copied by hand.jpg";
+    write_text(copy, words);
+    write_text(file_of("one.jpg"), "photo OF one.jpg");
+    const VerifyReport looked = check(false);
+    ASSERT_EQ(looked.troubles.size(), 1U);
+    EXPECT_EQ(looked.troubles[0].trouble, Trouble::changed);
+    EXPECT_NE(sentence(looked.troubles[0]).find("lies in photos/2027/copied by hand.jpg. Leave it"),
+              std::string::npos)
+        << sentence(looked.troubles[0]);
+    EXPECT_EQ(looked.without_record, std::vector<std::string>{}) << "told to remove the only copy";
+    EXPECT_EQ(text_of(file_of("one.jpg")), "photo OF one.jpg");
+    const VerifyReport report = check();
+    ASSERT_EQ(report.troubles.size(), 1U);
+    EXPECT_TRUE(report.troubles[0].healed_by_copy);
+    EXPECT_EQ(text_of(file_of("one.jpg")), words);
+    EXPECT_EQ(text_of(report.troubles[0].set_aside), "photo OF one.jpg");
+    EXPECT_EQ(text_of(copy), words);
+    std::filesystem::remove(report.troubles[0].set_aside);
+    EXPECT_EQ(check().without_record, std::vector<std::string>{"photos/2027/copied by hand.jpg"});
+}
+
+// The copy is looked at before the changed file gives way.
+TEST_F(MovedByHand, ACopyThatIsNoneHealsNothing) {
+    write_text(library.folder() / "photos/2027/of the same size.jpg", "pHoto of one.jpg");
+    write_text(file_of("one.jpg"), "photo OF one.jpg");
+    const VerifyReport report = check();
+    ASSERT_EQ(report.troubles.size(), 1U);
+    EXPECT_FALSE(report.troubles[0].healed());
+    EXPECT_EQ(text_of(file_of("one.jpg")), "photo OF one.jpg");
+}
+
 TEST_F(MovedByHand, ALinkToItsBytesIsNotPutInItsPlace) {
     move_by_hand("one.jpg", folder / "outside.jpg");
     std::filesystem::create_symlink(folder / "outside.jpg",

@@ -5,6 +5,7 @@
 #include "indexer/intake/bin.h"
 #include "indexer/looks/sign_off.h"
 #include "tests/indexer/backup/backup_fixture.h"
+#include "tests/support/failing_disk.h"
 
 namespace quarterturn {
 namespace {
@@ -62,6 +63,30 @@ TEST_F(VerifyTest, FindsTheSameInALibraryThatCanOnlyBeLookedAt) {
     EXPECT_EQ(report.troubles[0].trouble, Trouble::changed);
     EXPECT_FALSE(report.troubles[0].healed());
     EXPECT_FALSE(library.verification().reached());
+}
+
+TEST_F(VerifyTest, NamesAFolderThatCannotBeListedAndChecksTheRest) {
+    struct ShutFolder : FailingDisk {
+        Path shut;
+        std::vector<Path> list(const Path& folder) override {
+            if (folder == shut) throw disk_error(EACCES, folder, Doing::reading);
+            return FailingDisk::list(folder);
+        }
+    };
+    const Path place = library.folder();
+    ShutFolder disk;
+    disk.shut = place / "photos/2026/shut";
+    write_text(disk.shut / "IMG_9.jpg", "of nobody knows whom");
+    write_text(place / "photos/2026/stranger.jpg", "whose is it");
+    library = Library::create(folder / "elsewhere");
+    library = Library::open(place, disk);
+    const VerifyReport report = look();
+    ASSERT_EQ(report.troubles.size(), 1U);
+    EXPECT_EQ(report.troubles[0].path, "photos/2026/shut");
+    EXPECT_EQ(report.troubles[0].trouble, Trouble::unreadable);
+    EXPECT_EQ(report.without_record, std::vector<std::string>{"photos/2026/stranger.jpg"});
+    EXPECT_EQ(library.verification().reached()->problems, 2);
+    library = Library::create(folder / "elsewhere still");
 }
 
 TEST_F(VerifyTest, FindsDamagedPapersAndPictures) {

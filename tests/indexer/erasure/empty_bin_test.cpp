@@ -108,6 +108,32 @@ TEST(EmptyBin, AClockThatIsWrongForADayLetsNothingGo) {
     EXPECT_EQ(made.library.bin().all().at(0).since, day("2026-11-09"));
 }
 
+TEST(EmptyBin, AClockThatIsAYearAheadForAWeekLetsNothingGo) {
+    LibraryToErase made;
+    put_into_bin(made.library, {{made.hers}}, day("2026-11-07"));
+    EXPECT_EQ(let_go_of_bin(made.library, day("2026-11-08")), 0);
+    for (const char* wrong : {"2027-11-09", "2027-11-10", "2027-11-11", "2027-11-12", "2027-11-14",
+                              "2027-11-16", "2027-11-17"}) {
+        EXPECT_EQ(let_go_of_bin(made.library, day(wrong)), 0) << wrong;
+    }
+    for (const char* right : {"2026-11-18", "2026-11-19", "2026-11-20"}) {
+        EXPECT_EQ(let_go_of_bin(made.library, day(right)), 0) << right;
+    }
+}
+
+TEST(EmptyBin, AfterALongPauseItIsEmptiedAllTheSame) {
+    LibraryToErase made;
+    EXPECT_EQ(let_go_of_bin(made.library, day("2026-11-07")), 0);
+    put_into_bin(made.library, {{made.hers}}, day("2026-11-07"));
+    int gone = 0;
+    for (unsigned of_month = 1; of_month <= 8; ++of_month) {
+        EXPECT_EQ(gone, 0) << of_month;
+        gone = let_go_of_bin(made.library, Date{std::chrono::year{2027}, std::chrono::March,
+                                                std::chrono::day{of_month}});
+    }
+    EXPECT_EQ(gone, 1);
+}
+
 TEST(EmptyBin, WhatWasSaidOfOtherPhotosIsUndoneAllTheSame) {
     LibraryToErase made;
     const PhotoId other = made.library.photos().named("other.jpg").front().id;

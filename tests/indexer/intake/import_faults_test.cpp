@@ -100,6 +100,107 @@ TEST(ImportFaults, AFailingDiskAtAnyCallLosesNothing) {
     try_every_call(EIO);
 }
 
+// Fails at what is done with a photo's copy, where it waits and where it belongs.
+class FailingAtCopies : public FailingDisk {
+  protected:
+    bool counts(const Path& file) const override {
+        return file.extension() == ".part" || file.native().find("/photos/") != std::string::npos;
+    }
+};
+
+struct OnePhotoFails : ImportTest {
+    OnePhotoFails() {
+        for (int i = 0; i < photo_count; ++i) {
+            const std::string day = "0" + std::to_string(i + 1);  // a folder for each
+            write_photo(card / ("IMG_" + day + ".jpg"), i,
+                        {.taken = "2026:11:" + day + " 10:10:00"});
+        }
+        library = Library::open(place, disk);
+    }
+    ~OnePhotoFails() override { library = Library::create(folder / "none"); }
+
+    int calls_when_well() {
+        disk.heal();
+        EXPECT_EQ(bring_in().imported.size(), photo_count);
+        return disk.calls();
+    }
+
+    void begin_again() {
+        library = Library::create(folder / "none");
+        std::filesystem::remove_all(folder / "none");
+        std::filesystem::remove_all(place);
+        std::filesystem::copy(empty_library(), place, std::filesystem::copy_options::recursive);
+        library = Library::open(place, disk);
+    }
+
+    Path place = folder / "library";
+    FailingAtCopies disk;
+};
+
+TEST_F(OnePhotoFails, KeepsNoOtherOutWhicheverCallIsRefused) {
+    const int calls = calls_when_well();
+    ASSERT_GT(calls, 6 * photo_count);
+    for (const int error : {EIO, EACCES}) {
+        for (int call = 1; call <= calls; ++call) {
+            SCOPED_TRACE("call " + std::to_string(call) + " of " + std::to_string(calls));
+            begin_again();
+            disk.fail_call(call, error);
+            const ImportReport report = bring_in();
+            disk.heal();
+            EXPECT_LE(report.refused.size(), 1U);
+            EXPECT_EQ(report.imported.size() + report.refused.size(), photo_count);
+            EXPECT_EQ(library.photos().all().size(), report.imported.size());
+            for (const RefusedFile& refused : report.refused) {
+                EXPECT_EQ(refused.file.parent_path(), card);
+                EXPECT_TRUE(refused.reason.ends_with('.')) << refused.reason;
+            }
+            EXPECT_EQ(wrong_from_outside(place), std::vector<std::string>{});
+            EXPECT_EQ(bring_in().imported.size(), report.refused.size());
+            expect_files_match_records(library);
+        }
+    }
+}
+
+TEST_F(OnePhotoFails, ADiskThatIsFullOrGoneStopsItAndSaysWhatWasKept) {
+    const int calls = calls_when_well();
+    for (const int error : {ENOSPC, EIO, EROFS}) {
+        for (int call = 1; call <= calls; call += 3) {
+            SCOPED_TRACE("call " + std::to_string(call) + " of " + std::to_string(calls));
+            begin_again();
+            disk.fail_from_call(call, error);
+            try {
+                EXPECT_EQ(bring_in().imported.size(), photo_count) << "all but the last tidying";
+            } catch (const DiskError& stopped) {
+                EXPECT_NE(std::string(stopped.what()).find("Brought in and kept before that: 0"),
+                          std::string::npos)
+                    << stopped.what();
+            }
+            disk.heal();
+            EXPECT_EQ(wrong_from_outside(place), std::vector<std::string>{});
+        }
+    }
+}
+
+TEST_F(OnePhotoFails, AFolderThatTakesNothingKeepsOnlyItsOwnOut) {
+    struct ShutFolder : FailingDisk {
+        void rename_new(const Path& from, const Path& to) override {
+            if (to.native().find("2026-11-02") != std::string::npos) {
+                throw disk_error(EACCES, to, Doing::moving);
+            }
+            FailingDisk::rename_new(from, to);
+        }
+    } shut;
+    library = Library::open(place, shut);
+    const ImportReport report = bring_in();
+    EXPECT_EQ(report.imported.size(), photo_count - 1U);
+    ASSERT_EQ(report.refused.size(), 1U);
+    EXPECT_EQ(report.refused[0].file, card / "IMG_02.jpg");
+    EXPECT_NE(report.refused[0].reason.find("allow it in its permissions"), std::string::npos);
+    library = Library::open(place, disk);
+    EXPECT_EQ(bring_in().imported.size(), 1U);
+    expect_files_match_records(library);
+}
+
 // A disk on which what is written reads back different.
 class LyingDisk : public FailingDisk {
   public:

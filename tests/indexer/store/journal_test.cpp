@@ -6,6 +6,7 @@
 
 #include <fstream>
 
+#include "indexer/store/days_opened.h"
 #include "indexer/store/erasure_table.h"
 #include "tests/support/example_library.h"
 #include "tests/support/records_dump.h"
@@ -178,6 +179,23 @@ TEST_F(Journal, EditsFromMoreThanADayAgoGoWhenTheLibraryIsOpenedAndTaggingsStay)
     EXPECT_EQ(library.history().undo(), "renamed her");
     EXPECT_EQ(her_name(), "Mira Vale");
     EXPECT_EQ(library.history().undo(), "tagged it");
+    EXPECT_FALSE(library.history().can_undo());
+}
+
+TEST_F(Journal, AClockThatIsMonthsAheadLetsNoEditGoAndTheDaysDo) {
+    rename("Mira Vale");
+    rename("Mira V.");
+    const auto ahead = std::chrono::floor<std::chrono::days>(std::chrono::system_clock::now());
+    note_day_opened(library.database(), Date(ahead - std::chrono::days(100)));
+    sql("UPDATE records_change SET done_at = unixepoch() - 100 * 86400");
+    reopen();
+    note_day_opened(library.database(), Date(ahead));
+    reopen();
+    EXPECT_EQ(library.history().undo(), "renamed her");
+    for (int later = 1; later <= 7; ++later) {
+        note_day_opened(library.database(), Date(ahead + std::chrono::days(later)));
+    }
+    reopen();
     EXPECT_FALSE(library.history().can_undo());
 }
 

@@ -1,5 +1,5 @@
-// One file that the disk does not give keeps nobody out of the library: it is left as it is, named,
-// and gone on with later.
+// One file or folder that the disk does not give keeps nobody out of the library: it is left as it
+// is, named, and gone on with later.
 
 #include <gtest/gtest.h>
 
@@ -21,6 +21,10 @@ class DiskWithABadSector : public FailingDisk {
         if (file == bad) throw disk_error(error, file, Doing::reading);
         return FailingDisk::read(file, most_bytes);
     }
+    std::vector<Path> list(const Path& folder) override {
+        if (folder == bad) throw disk_error(error, folder, Doing::reading);
+        return FailingDisk::list(folder);
+    }
 };
 
 struct LeftByLock : testing::Test {
@@ -32,7 +36,7 @@ struct LeftByLock : testing::Test {
 
     Path file_called(const std::string& name) const { return place / "photos/2026" / name; }
     void put(const std::string& name, std::string_view text) const {
-        std::filesystem::create_directories(place / "photos/2026");
+        std::filesystem::create_directories(file_called(name).parent_path());
         write_bytes(file_called(name), std::as_bytes(std::span(text)));
     }
 
@@ -74,6 +78,62 @@ TEST_F(LeftByLock, WhatCannotBeReadIsLockedWhenItCan) {
         EXPECT_TRUE(left_unlocked(disk, place, lock.keys).empty());
         EXPECT_TRUE(unlock_for_good(disk, place, lock.keys, {}).problems.empty());
     }
+}
+
+TEST_F(LeftByLock, AFolderThatCannotBeListedIsLockedWhenItCan) {
+    const Path shut = place / "photos/2026/shut";
+    put("shut/IMG_4.jpg", "IMG_4.jpg");
+    std::filesystem::create_directories(shut / "empty Mira");
+    for (const int error : {EIO, EACCES}) {
+        disk.bad = shut;
+        disk.error = error;
+        const LockReport report = lock_library(disk, place, lock, {});
+        EXPECT_EQ(report.files, 3);
+        expect_named(report, "shut");
+        EXPECT_NE(report.problems[0].find("It is not locked"), std::string::npos);
+        EXPECT_EQ(read_in_library("IMG_3.jpg"), "IMG_3.jpg");
+        EXPECT_EQ(left_unlocked(disk, place, lock.keys), std::vector<Path>{shut});
+        expect_named(lock_what_is_left(disk, place, lock.keys, {}), "shut");
+        disk.bad.clear();
+        EXPECT_TRUE(lock_what_is_left(disk, place, lock.keys, {}).problems.empty());
+        EXPECT_FALSE(std::filesystem::exists(shut));
+        EXPECT_EQ(read_in_library("shut/IMG_4.jpg"), "IMG_4.jpg");
+        EXPECT_TRUE(unlock_for_good(disk, place, lock.keys, {}).problems.empty());
+        std::filesystem::create_directories(shut / "empty Mira");
+    }
+}
+
+TEST_F(LeftByLock, AnEmptyFolderLeftOpenIsGoneTheNextTime) {
+    const Path shut = place / "photos/2026/empty Mira";
+    std::filesystem::create_directories(shut);
+    disk.bad = shut;
+    expect_named(lock_library(disk, place, lock, {}), "empty Mira");
+    disk.bad.clear();
+    EXPECT_TRUE(lock_what_is_left(disk, place, lock.keys, {}).problems.empty());
+    EXPECT_FALSE(std::filesystem::exists(place / "photos/2026"));
+}
+
+TEST_F(LeftByLock, TheKeyOfAFolderThatCannotBeListedIsKept) {
+    put("shut/IMG_4.jpg", "IMG_4.jpg");
+    lock_library(disk, place, lock, {});
+    disk.bad = LockedFileSystem(real_file_system(), place, lock.keys).place_of(file_called("shut"));
+    const LockReport report = unlock_for_good(disk, place, lock.keys, {});
+    EXPECT_EQ(report.files, 3);
+    expect_named(report, "shut");
+    EXPECT_NE(report.problems[0].find("lock.left.json"), std::string::npos);
+    EXPECT_EQ(read_in_library("IMG_3.jpg"), "IMG_3.jpg");
+    disk.bad.clear();
+    EXPECT_TRUE(unlock_for_good(disk, place, lock.keys, {}).problems.empty());
+    EXPECT_EQ(read_in_library("shut/IMG_4.jpg"), "IMG_4.jpg");
+    EXPECT_FALSE(read_left_lock(disk, place));
+}
+
+TEST_F(LeftByLock, AnOpenFileThatIsTheLockedOneGoes) {
+    lock_library(disk, place, lock, {});
+    put("IMG_2.jpg", "IMG_2.jpg");  // out of reach meanwhile, and put back from a backup
+    EXPECT_TRUE(lock_what_is_left(disk, place, lock.keys, {}).problems.empty());
+    EXPECT_FALSE(std::filesystem::exists(file_called("IMG_2.jpg")));
+    EXPECT_EQ(read_in_library("IMG_2.jpg"), "IMG_2.jpg");
 }
 
 TEST_F(LeftByLock, AnOpenFileBesideTheLockedOneReplacesNothing) {

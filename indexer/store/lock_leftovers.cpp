@@ -1,0 +1,62 @@
+#include "indexer/store/lock_leftovers.h"
+
+#include <algorithm>
+
+#include "indexer/lock/locked_contents.h"
+#include "indexer/lock/locked_file_system.h"
+#include "indexer/lock/locked_name.h"
+
+namespace quarterturn {
+namespace {
+
+bool any_part_looks_locked(const Path& below) {
+    return std::ranges::any_of(below, [](const Path& part) {
+        return looks_locked(part.native()) || is_front_of_locked_name(part.native());
+    });
+}
+
+// The program's own texts have their names in a locked library, too.
+bool text_looks_locked(FileSystem& disk, const Path& file) try {
+    return begin_as_locked(disk.read_front(file, locked_size(0)));
+} catch (const DiskError&) {
+    return false;
+}
+
+bool looks_locked_below(FileSystem& disk, const Path& folder, const Path& below) {
+    return below.has_parent_path() ? any_part_looks_locked(below)
+                                   : text_looks_locked(disk, folder / below);
+}
+
+std::vector<std::string> paths_below(const FilesInReach& found, const Path& folder) {
+    std::vector<std::string> paths;
+    const auto add = [&](const Path& entry) {
+        paths.push_back(entry.lexically_relative(folder).generic_string());
+    };
+    for (const Path& file : found.files) add(file);
+    for (const DiskError& error : found.out_of_reach) add(error.file());
+    std::ranges::sort(paths);
+    return paths;
+}
+
+}  // namespace
+
+std::vector<std::string> readable_despite_lock(FileSystem& disk, const Path& folder) {
+    const auto passed_over = [&](const Path& entry) {
+        const Path below = entry.lexically_relative(folder);
+        return stays_as_it_is(below) || looks_locked_below(disk, folder, below);
+    };
+    return paths_below(files_in_reach(disk, folder, passed_over), folder);
+}
+
+std::vector<std::string> locked_without_lock(FileSystem& disk, const Path& folder) {
+    const auto passed_over = [&](const Path& entry) {
+        return stays_as_it_is(entry.lexically_relative(folder));
+    };
+    FilesInReach found = files_in_reach(disk, folder, passed_over);
+    std::erase_if(found.files, [&](const Path& file) {
+        return !looks_locked_below(disk, folder, file.lexically_relative(folder));
+    });
+    return paths_below(found, folder);
+}
+
+}  // namespace quarterturn

@@ -104,16 +104,22 @@ void PastList::rebuild() {
         gone->hide();
         gone->deleteLater();  // it may be what was clicked
     }
+    show_what_is_found();
 }
 
 // While she searches, the page is long enough below the field for it to stay where it is, however
-// little is found, and what is found lies in sight.
+// little is found.
 void PastList::make_room() {
     QScrollArea* page = page_around(*this);
     if (!page) return;
     const bool searches = search_->hasFocus() || !wanted().isEmpty();
     setMinimumHeight(searches ? page->viewport()->height() : 0);
-    if (wanted().isEmpty() || !search_->hasFocus()) return;
+}
+
+// What is found lies in sight below the field, once all of it was laid out.
+void PastList::show_what_is_found() {
+    QScrollArea* page = page_around(*this);
+    if (!page || wanted().isEmpty() || !search_->hasFocus()) return;
     QTimer::singleShot(0, this, [this, page] {
         // While it is laid out anew, and as long as it was before, the field lies elsewhere.
         QCoreApplication::sendPostedEvents(nullptr, QEvent::LayoutRequest);

@@ -36,6 +36,7 @@ class PastList : public QWidget {
     QString wanted() const;  // the name she searches for
     void rebuild();
     void make_room();
+    void show_what_is_found();
     void show_months();
     void show_found();
     void add_month(const MonthCount& month, bool open);

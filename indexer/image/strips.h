@@ -10,8 +10,9 @@
 
 namespace quarterturn {
 
-// All strips but the last have so many rows.
-inline constexpr int strip_rows = 384;
+// All strips but the last have so many rows: few enough that those of an A4 page at 300 dots per
+// inch stay near the processor, and that the page's white has strips of its own.
+inline constexpr int strip_rows = 128;
 
 struct PictureTag {
     int dpi = 0;

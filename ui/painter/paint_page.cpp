@@ -4,7 +4,6 @@
 #include <QPainterPath>
 #include <cmath>
 
-#include "indexer/sheet/side_by_side.h"
 #include "ui/painter/head_drawing.h"
 #include "ui/painter/paint.h"
 #include "ui/painter/ring.h"
@@ -51,14 +50,6 @@ QColor colour_of(Tone tone) {
     return ink;
 }
 
-std::vector<const PhotoItem*> photos_of(const Page& page) {
-    std::vector<const PhotoItem*> photos;
-    for (const PageItem& item : page.items) {
-        if (const auto* photo = std::get_if<PhotoItem>(&item)) photos.push_back(photo);
-    }
-    return photos;
-}
-
 std::string not_shown_words(const PhotoItem& photo, const std::string& problem) {
     if (photo.unnamed) return "A photo cannot be shown.";
     return photo.file.filename().string() + " cannot be shown.\n" + problem;
@@ -67,10 +58,10 @@ std::string not_shown_words(const PhotoItem& photo, const std::string& problem) 
 // Draws the items one after the other, taking the pictures as their photos come.
 class PagePainter {
   public:
-    PagePainter(QPainter& painter, const std::vector<BoxPicture>& pictures)
-        : painter_(painter), pictures_(pictures) {}
+    PagePainter(QPainter& painter, const std::vector<BoxPicture>& pictures, LaidTexts& texts)
+        : painter_(painter), pictures_(pictures), texts_(texts) {}
 
-    void operator()(const TextItem& item) { draw_text(painter_, item, colour_of(item.tone)); }
+    void operator()(const TextItem& item) { texts_.of(item).draw(painter_, colour_of(item.tone)); }
 
     void operator()(const PhotoItem& item) {
         const BoxPicture& picture = pictures_.at(next_picture_++);
@@ -196,6 +187,7 @@ class PagePainter {
 
     QPainter& painter_;
     const std::vector<BoxPicture>& pictures_;
+    LaidTexts& texts_;
     std::size_t next_picture_ = 0;
 };
 
@@ -203,6 +195,10 @@ struct Rows {  // millimetres from the top of the page
     double from = 0;
     double to = 0;
 };
+
+Rows rows_between(int first, int end, double dpi) {
+    return {first / dpi * 25.4, end / dpi * 25.4};
+}
 
 Rows rows_of(const PageItem& item) {
     return std::visit(
@@ -224,16 +220,11 @@ bool touches(const PageItem& item, const Rows& rows) {
     return own.to + most_outside_mm >= rows.from && own.from - most_outside_mm <= rows.to;
 }
 
-cv::Size pixels_of(const Box& box, double dpi) {
-    return {std::max(1, cvRound(box.width / 25.4 * dpi)),
-            std::max(1, cvRound(box.height / 25.4 * dpi))};
-}
-
 void paint_rows(QPainter& painter, const Page& page, const std::vector<BoxPicture>& pictures,
-                const Rows& rows) {
+                LaidTexts& texts, const Rows& rows) {
     painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing |
                            QPainter::SmoothPixmapTransform);
-    PagePainter draw(painter, pictures);
+    PagePainter draw(painter, pictures, texts);
     for (const PageItem& item : page.items) {
         if (touches(item, rows))
             std::visit(draw, item);
@@ -244,52 +235,38 @@ void paint_rows(QPainter& painter, const Page& page, const std::vector<BoxPictur
 
 }  // namespace
 
-std::vector<BoxPicture> pictures_of(const Page& page, double dpi, Decoder& decoder,
-                                    FileSystem& disk) {
-    const auto photos = photos_of(page);
-    std::vector<BoxPicture> pictures(photos.size());
-    const auto prepare = [&](std::size_t i) {
-        pictures[i] = picture_for(*photos[i], pixels_of(photos[i]->box, dpi), decoder, disk);
-    };
-    side_by_side(photos.size(), [&] { return prepare; });
-    return pictures;
-}
-
 void paint_page(QPainter& painter, const Page& page, const std::vector<BoxPicture>& pictures) {
-    paint_rows(painter, page, pictures, {0, page.size.height});
+    LaidTexts texts;
+    paint_rows(painter, page, pictures, texts, {0, page.size.height});
 }
 
 QSize pixels_of_paper(const Size& paper, double dpi) {
     return {qRound(paper.width / 25.4 * dpi), qRound(paper.height / 25.4 * dpi)};
 }
 
+bool is_white(const Page& page, double dpi, int first, int count) {
+    const Rows rows = rows_between(first, first + count, dpi);
+    return std::ranges::none_of(page.items,
+                                [&](const PageItem& item) { return touches(item, rows); });
+}
+
 void paint_page_rows(QImage& image, const Page& page, const std::vector<BoxPicture>& pictures,
-                     double dpi, int first) {
+                     LaidTexts& texts, double dpi, int first) {
     image.fill(Qt::white);
     QPainter painter(&image);
     painter.translate(0, -first);
     painter.scale(dpi / dots_per_inch, dpi / dots_per_inch);
-    paint_rows(painter, page, pictures,
-               {first / dpi * 25.4, (first + image.height()) / dpi * 25.4});
+    paint_rows(painter, page, pictures, texts, rows_between(first, first + image.height(), dpi));
 }
 
 QImage page_image(const Page& page, const std::vector<BoxPicture>& pictures, double dpi) {
     QImage image(pixels_of_paper(page.size, dpi), QImage::Format_RGB32);
-    paint_page_rows(image, page, pictures, dpi, 0);
+    LaidTexts texts;
+    paint_page_rows(image, page, pictures, texts, dpi, 0);
     image.setDotsPerMeterX(qRound(dpi / 0.0254));
     image.setDotsPerMeterY(qRound(dpi / 0.0254));
     image.setColorSpace(QColorSpace::SRgb);
     return image;
-}
-
-std::vector<std::string> problems_of(const Page& page, const std::vector<BoxPicture>& pictures) {
-    const auto photos = photos_of(page);
-    std::vector<std::string> problems;
-    for (std::size_t i = 0; i < photos.size(); ++i) {
-        if (pictures[i].problem.empty()) continue;
-        problems.push_back(photos[i]->file.string() + " is not shown. " + pictures[i].problem);
-    }
-    return problems;
 }
 
 }  // namespace quarterturn

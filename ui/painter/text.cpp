@@ -1,7 +1,6 @@
 #include "ui/painter/text.h"
 
 #include <QFontMetricsF>
-#include <QTextLayout>
 
 #include "ui/painter/paint.h"
 #include "ui/painter/shaped_line.h"
@@ -102,20 +101,27 @@ class QtTextRuler : public TextRuler {
 
 }  // namespace
 
-void draw_text(QPainter& painter, const TextItem& item, const QColor& colour) {
-    QTextLayout layout(paragraphs(item.text), font_of(item.points, item.bold));
-    layout.setTextOption(option_of(item.align, layout.text()));
-    break_lines(layout, item.box.width * dots_per_mm);
-    const QPointF at(item.box.x * dots_per_mm, item.box.y * dots_per_mm);
-    const int fitting = lines_within(layout, item.box.height * dots_per_mm);
+LaidText::LaidText(const TextItem& item)
+    : layout_(paragraphs(item.text), font_of(item.points, item.bold)),
+      at_(item.box.x * dots_per_mm, item.box.y * dots_per_mm) {
+    layout_.setTextOption(option_of(item.align, layout_.text()));
+    break_lines(layout_, item.box.width * dots_per_mm);
+    fitting_ = lines_within(layout_, item.box.height * dots_per_mm);
+}
+
+void LaidText::draw(QPainter& painter, const QColor& colour) const {
     painter.setPen(colour);
-    for (int i = 0; i < fitting; ++i) {
-        const bool cut = i + 1 == fitting && fitting < layout.lineCount();
+    for (int i = 0; i < fitting_; ++i) {
+        const bool cut = i + 1 == fitting_ && fitting_ < layout_.lineCount();
         if (cut)
-            draw_cut_line(painter, layout, layout.lineAt(i), at);
+            draw_cut_line(painter, layout_, layout_.lineAt(i), at_);
         else
-            draw_line(painter, layout, layout.lineAt(i), at);
+            draw_line(painter, layout_, layout_.lineAt(i), at_);
     }
+}
+
+void draw_text(QPainter& painter, const TextItem& item, const QColor& colour) {
+    LaidText(item).draw(painter, colour);
 }
 
 std::unique_ptr<TextRuler> make_text_ruler() {

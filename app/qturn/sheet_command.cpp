@@ -6,6 +6,7 @@
 #include "app/qturn/parse.h"
 #include "app/qturn/say.h"
 #include "indexer/disk/clock.h"
+#include "indexer/intake/threads.h"
 #include "indexer/portfolio/pass_on.h"
 #include "indexer/record/caution.h"
 #include "indexer/sheet/contact_sheet.h"
@@ -129,6 +130,7 @@ Reply sheet(Session& session, const SheetOptions& options) {
     }
     refuse_bad_target(session, options);
     start_quick_workers();
+    const KeptMemory kept_memory;
     Library& library = session.library();
     const auto decoder = make_quick_decoder();
     if (options.sitting.empty()) {

@@ -4,12 +4,10 @@
 #include <array>
 #include <memory>
 #include <opencv2/imgproc.hpp>
-#include <optional>
 
 #include "indexer/image/codec.h"
 #include "indexer/image/decode.h"
 #include "indexer/image/profile.h"
-#include "indexer/image/ycbcr.h"
 
 namespace quarterturn {
 namespace {
@@ -56,14 +54,13 @@ Held<heif_image_handle> primary_image(heif_context* context) {
     return {handle, &release_handle};
 }
 
-Held<heif_image> decode_image(const heif_image_handle* handle, heif_colorspace colours,
-                              heif_chroma chroma) {
+Held<heif_image> decode_image(const heif_image_handle* handle, heif_chroma chroma) {
     const Held<heif_decoding_options> options(heif_decoding_options_alloc(),
                                               &heif_decoding_options_free);
     if (!options) throw std::bad_alloc();
     options->convert_hdr_to_8bit = 1;
     heif_image* image = nullptr;
-    refuse_unless_ok(heif_decode_image(handle, &image, colours, chroma, options.get()));
+    refuse_unless_ok(heif_decode_image(handle, &image, heif_colorspace_RGB, chroma, options.get()));
     return {image, &release_image};
 }
 
@@ -103,9 +100,8 @@ cv::Mat pixels_of(heif_image* image, heif_channel channel, int type) {
 }
 
 StoredPicture decode_together(const heif_image_handle* handle, int long_edge, bool see_through) {
-    const auto image =
-        decode_image(handle, heif_colorspace_RGB,
-                     see_through ? heif_chroma_interleaved_RGBA : heif_chroma_interleaved_RGB);
+    const auto image = decode_image(
+        handle, see_through ? heif_chroma_interleaved_RGBA : heif_chroma_interleaved_RGB);
     const cv::Mat rgb =
         pixels_of(image.get(), heif_channel_interleaved, see_through ? CV_8UC4 : CV_8UC3);
     cv::Mat bgr;
@@ -116,7 +112,7 @@ StoredPicture decode_together(const heif_image_handle* handle, int long_edge, bo
 // Red, green and blue as libheif holds them; to put all of them together before they are shrunk
 // took a sixth of the time. For opaque pictures of 8 bits.
 StoredPicture decode_apart(const heif_image_handle* handle, int long_edge) {
-    const auto image = decode_image(handle, heif_colorspace_RGB, heif_chroma_444);
+    const auto image = decode_image(handle, heif_chroma_444);
     StoredPicture picture;
     std::array<cv::Mat, 3> planes;
     std::ranges::transform(std::array{heif_channel_B, heif_channel_G, heif_channel_R},
@@ -131,46 +127,6 @@ StoredPicture decode_apart(const heif_image_handle* handle, int long_edge) {
     return picture;
 }
 
-// How the picture's brightness and colours are mixed; nothing where this is not for us to unmix.
-struct Mixture {
-    LumaWeights weights;
-    bool full_range = true;
-};
-
-std::optional<Mixture> mixture_of(const heif_image* image) {
-    if (heif_image_get_colorspace(image) != heif_colorspace_YCbCr) return std::nullopt;
-    for (const heif_channel channel : {heif_channel_Y, heif_channel_Cb, heif_channel_Cr}) {
-        if (heif_image_get_bits_per_pixel_range(image, channel) != 8) return std::nullopt;
-    }
-    heif_color_profile_nclx* found = nullptr;
-    if (heif_image_get_nclx_color_profile(image, &found).code != heif_error_Ok) {
-        return Mixture{*luma_weights(heif_matrix_coefficients_unspecified), true};
-    }
-    const Held<heif_color_profile_nclx> nclx(found, &heif_nclx_color_profile_free);
-    const auto weights = luma_weights(nclx->matrix_coefficients);
-    if (!weights) return std::nullopt;
-    return Mixture{*weights, nclx->full_range_flag != 0};
-}
-
-// As the file holds it, brightness and differences of colour, shrunk before it is made red, green
-// and blue: to do that for every pixel took a third of the time.
-std::optional<StoredPicture> decode_as_stored(const heif_image_handle* handle, int long_edge) {
-    const auto image = decode_image(handle, heif_colorspace_undefined, heif_chroma_undefined);
-    const auto mixture = mixture_of(image.get());
-    if (!mixture) return std::nullopt;
-    const cv::Mat y = pixels_of(image.get(), heif_channel_Y, CV_8UC1);
-    const cv::Mat small = shrunk(y, long_edge);
-    const auto colour = [&](heif_channel channel) {
-        cv::Mat shrunk_alike;
-        cv::resize(pixels_of(image.get(), channel, CV_8UC1), shrunk_alike, small.size(), 0, 0,
-                   cv::INTER_AREA);
-        return shrunk_alike;
-    };
-    const std::array planes{small, colour(heif_channel_Cb), colour(heif_channel_Cr)};
-    return StoredPicture{bgr_of_ycbcr(planes, mixture->weights, mixture->full_range), y.cols,
-                         y.rows, profile(handle)};
-}
-
 }  // namespace
 
 void set_up_codecs() {
@@ -180,17 +136,12 @@ void set_up_codecs() {
 StoredPicture decode_heif(std::span<const std::byte> bytes, int long_edge) {
     const auto context = read_context(bytes);
     const auto handle = primary_image(context.get());
-    const int width = heif_image_handle_get_width(handle.get());
-    const int height = heif_image_handle_get_height(handle.get());
-    check_size(width, height);
+    check_size(heif_image_handle_get_width(handle.get()),
+               heif_image_handle_get_height(handle.get()));
     const bool see_through = heif_image_handle_has_alpha_channel(handle.get()) != 0;
-    if (see_through || heif_image_handle_get_luma_bits_per_pixel(handle.get()) != 8) {
-        return decode_together(handle.get(), long_edge, see_through);
-    }
-    if (shrink_factor(width, height, long_edge) > 1) {
-        if (auto picture = decode_as_stored(handle.get(), long_edge)) return *std::move(picture);
-    }
-    return decode_apart(handle.get(), long_edge);
+    const bool of_8_bits = heif_image_handle_get_luma_bits_per_pixel(handle.get()) == 8;
+    return of_8_bits && !see_through ? decode_apart(handle.get(), long_edge)
+                                     : decode_together(handle.get(), long_edge, see_through);
 }
 
 }  // namespace quarterturn

@@ -7,6 +7,7 @@
 #include "indexer/erasure/left_locked.h"
 #include "indexer/erasure/listed_files.h"
 #include "indexer/erasure/named_by_others.h"
+#include "indexer/erasure/past_the_lock.h"
 #include "indexer/store/erasure_table.h"
 #include "indexer/store/own_texts.h"
 
@@ -229,8 +230,10 @@ Erased erase(Library& library, const ErasurePlan& plan, Date today) {
     erasures.erase(what);
     finish_alone(library);
     Erased erased{erasures.all().back(), std::move(found.unsure), {}};
-    std::ranges::move(files_saying(library, names_that_go(plan), sums),
-                      std::back_inserter(erased.left));
+    for (const auto& more :
+         {files_saying(library, names_that_go(plan), sums), files_past_the_lock(library)}) {
+        erased.left.insert(erased.left.end(), more.begin(), more.end());
+    }
     if (plan.only) return erased;
     const auto left = words_of_places_left(places_naming(library.database(), names_that_go(plan)));
     erased.left.insert(erased.left.begin(), left.begin(), left.end());

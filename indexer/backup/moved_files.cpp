@@ -1,46 +1,13 @@
 #include "indexer/backup/moved_files.h"
 
 #include <algorithm>
-#include <set>
 
 #include "indexer/disk/checksum.h"
 #include "indexer/disk/empty_folders.h"
+#include "indexer/erasure/files_without_record.h"
 #include "indexer/intake/move_lock.h"
-#include "indexer/store/lost_lock.h"
 
 namespace quarterturn {
-
-namespace {
-
-FilesInReach reached_in(FileSystem& disk, const Path& folder) try {
-    if (!disk.exists(folder)) return {};
-    return files_in_reach(disk, folder, [](const Path&) { return false; });
-} catch (const DiskError& error) {
-    return {{}, {error}};
-}
-
-}  // namespace
-
-FilesWithoutRecord files_without_record(Library& library) {
-    std::set<std::string> known;
-    for (const LibraryFile& file : recorded_files(library)) known.insert(file.path);
-    const auto relative = [&](const Path& entry) {
-        return entry.lexically_relative(library.folder()).generic_string();
-    };
-    FilesWithoutRecord unknown;
-    for (const char* kept : folders_of_hers) {
-        const FilesInReach found = reached_in(library.disk(), library.folder() / kept);
-        for (const Path& file : found.files) {
-            std::string path = relative(file);
-            if (!known.contains(path)) unknown.files.push_back(std::move(path));
-        }
-        for (const DiskError& error : found.out_of_reach) {
-            unknown.out_of_reach.push_back(relative(error.file()));
-        }
-    }
-    std::ranges::sort(unknown.files);
-    return unknown;
-}
 
 std::optional<std::string> MovedFiles::find(const LibraryFile& file) {
     if (!unknown_) unknown_ = files_without_record(library_).files;

@@ -1,6 +1,6 @@
 #pragma once
-// Files of hers that no record speaks of, and which of them are a photo that is missing elsewhere,
-// since somebody moved it within the library, or a copy of one that changed.
+// Which of the files that no record speaks of are a photo that is missing elsewhere, since somebody
+// moved it within the library, or a copy of one that changed.
 
 #include <map>
 #include <optional>
@@ -10,14 +10,6 @@
 #include "indexer/backup/library_files.h"
 
 namespace quarterturn {
-
-struct FilesWithoutRecord {
-    std::vector<std::string> files;         // sorted
-    std::vector<std::string> out_of_reach;  // folders that the disk does not list
-};
-
-// Relative to the library's folder. Throws StoreError and DiskError.
-FilesWithoutRecord files_without_record(Library& library);
 
 class MovedFiles {
   public:

@@ -103,8 +103,13 @@ void leave_client(Library& library, const std::string& name, Date today) {
         others.push_back(std::move(what));
     }
     std::vector<PhotoId> hers;
-    for (const FoundPhoto& found : library.search().find({.client = kept.id})) {
-        if (!gone.contains(found.id)) hers.push_back(found.id);
+    PhotoSearch wanted;
+    wanted.client = kept.id;
+    for (const bool binned : {false, true}) {
+        wanted.binned = binned;
+        for (const FoundPhoto& found : library.search().find(wanted)) {
+            if (!gone.contains(found.id)) hers.push_back(found.id);
+        }
     }
     ErasureTable(library.database()).leave_one(others, hers);
     library.backups().forget_all();

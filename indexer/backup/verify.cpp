@@ -7,6 +7,7 @@
 #include "indexer/backup/heal.h"
 #include "indexer/backup/left_by_lock.h"
 #include "indexer/backup/moved_files.h"
+#include "indexer/erasure/files_without_record.h"
 #include "indexer/intake/ordered_work.h"
 #include "indexer/intake/time_left.h"
 #include "indexer/store/records_file.h"

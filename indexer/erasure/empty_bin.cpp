@@ -1,5 +1,6 @@
 #include "indexer/erasure/empty_bin.h"
 
+#include "indexer/erasure/left_locked.h"
 #include "indexer/erasure/listed_files.h"
 #include "indexer/intake/bin.h"
 #include "indexer/store/erasure_table.h"
@@ -13,8 +14,9 @@ int let_go(Library& library, const std::vector<PhotoId>& ids, const std::string&
     const MoveLock lock(library);
     refuse_unless_alone(lock);
     const std::vector<Photo> photos = library.photos().these_also_in_bin(ids);
+    const FilesToGo found = files_of_photos(library, photos, files_without_record(library));
     Transaction both(library.database());
-    ErasureTable(library.database()).let_go(ids, files_of_photos(library, photos));
+    ErasureTable(library.database()).let_go(ids, found.files);
     if (!said.empty()) library.history().stop_at(said);
     both.commit();
     finish_alone(library);
@@ -23,12 +25,14 @@ int let_go(Library& library, const std::vector<PhotoId>& ids, const std::string&
 
 std::vector<PhotoId> to_leave(Library& library, Date today) {
     const Date sure = library.bin().note_opening(today);
+    if (!left_locked(library).empty()) return {};
     return library.bin().since_or_before(Date(std::chrono::local_days(sure) - kept_in_bin));
 }
 
 }  // namespace
 
 int empty_bin(Library& library) {
+    refuse_while_left_locked(library);
     std::vector<PhotoId> ids;
     for (const BinnedPhoto& binned : library.bin().all()) ids.push_back(binned.photo.id);
     return let_go(library, ids, "emptied the bin");

@@ -9,7 +9,8 @@ namespace quarterturn {
 
 // All of the bin, at once. Answers how many photos went. Throws StoreError while another program
 // moves files or reads the records, and DiskError when a file cannot be removed; finish_erasures
-// takes it up then.
+// takes it up then. Throws StoreError, and lets nothing go, while files lie in the library that a
+// lock left as they were (left_locked.h).
 int empty_bin(Library& library);
 
 // Whether a photo has lain in the bin for as long as it is kept there, by today and by the day that

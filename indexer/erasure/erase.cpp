@@ -1,10 +1,13 @@
 #include "indexer/erasure/erase.h"
 
 #include <algorithm>
+#include <iterator>
 
 #include "indexer/erasure/files_saying.h"
+#include "indexer/erasure/left_locked.h"
 #include "indexer/erasure/listed_files.h"
 #include "indexer/erasure/named_by_others.h"
+#include "indexer/erasure/past_the_lock.h"
 #include "indexer/store/erasure_table.h"
 #include "indexer/store/own_texts.h"
 
@@ -124,17 +127,27 @@ void add_papers_and_inspirations(Library& library, ClientId client,
     }
 }
 
-std::vector<std::string> files_of(Library& library, const ErasurePlan& plan) {
-    std::vector<std::string> files = files_of_photos(library, plan.photos);
+void add(FilesToGo more, FilesToGo& to) {
+    std::ranges::move(more.files, std::back_inserter(to.files));
+    std::ranges::move(more.unsure, std::back_inserter(to.unsure));
+}
+
+FilesToGo files_of(Library& library, const ErasurePlan& plan) {
+    FilesWithoutRecord strays = files_without_record(library);
+    FilesToGo found = files_of_photos(library, plan.photos, strays);
+    std::erase_if(strays.files, [&](const std::string& path) {
+        return std::ranges::find(found.files, path) != found.files.end();
+    });
     if (!plan.only) {
-        add_papers_and_inspirations(library, plan.client.id, files);
+        add_papers_and_inspirations(library, plan.client.id, found.files);
+        add(papers_left_of(library, strays, plan.client.id), found);
     }
     // Copies of the records from before an update.
     for (const Path& entry : library.disk().list(library.folder())) {
         const std::string name = entry.filename().string();
-        if (name.starts_with("records.sqlite.version-")) files.push_back(name);
+        if (name.starts_with("records.sqlite.version-")) found.files.push_back(name);
     }
-    return files;
+    return found;
 }
 
 }  // namespace
@@ -199,10 +212,12 @@ std::vector<std::string> erasure_words(const ErasurePlan& plan) {
 Erased erase(Library& library, const ErasurePlan& plan, Date today) {
     const MoveLock lock(library);
     refuse_unless_alone(lock);
+    refuse_while_left_locked(library);
     ToErase what;
     what.client = plan.client;
     if (plan.only) what.only = plan.only->id;
-    what.files = files_of(library, plan);
+    FilesToGo found = files_of(library, plan);
+    what.files = std::move(found.files);
     what.name_is_hers_alone = plan.name_is_hers_alone;
     what.on = today;
     std::vector<std::string> sums;
@@ -214,7 +229,11 @@ Erased erase(Library& library, const ErasurePlan& plan, Date today) {
     ErasureTable erasures(library.database());
     erasures.erase(what);
     finish_alone(library);
-    Erased erased{erasures.all().back(), files_saying(library, names_that_go(plan), sums), {}};
+    Erased erased{erasures.all().back(), std::move(found.unsure), {}};
+    for (const auto& more :
+         {files_saying(library, names_that_go(plan), sums), files_past_the_lock(library)}) {
+        erased.left.insert(erased.left.end(), more.begin(), more.end());
+    }
     if (plan.only) return erased;
     const auto left = words_of_places_left(places_naming(library.database(), names_that_go(plan)));
     erased.left.insert(erased.left.begin(), left.begin(), left.end());

@@ -66,12 +66,13 @@ std::vector<std::string> naming_words(const NamedByOthers& named);
 
 struct Erased {
     Erasure erasure;
-    std::vector<std::string> left;   // sentences: where the library still holds her name
+    std::vector<std::string> left;   // sentences: what the library holds of her still, or may hold
     std::vector<std::string> alike;  // as of NamedByOthers
 };
 
 // Throws StoreError when another program has the library open, and DiskError when a file cannot be
-// removed; finish_erasures takes it up then.
+// removed; finish_erasures takes it up then. Throws StoreError, and erases nothing, while files lie
+// there that a lock left as they were (left_locked.h).
 Erased erase(Library& library, const ErasurePlan& plan, Date today);
 
 // Goes on with erasures that were interrupted; does nothing when there are none. Throws as

@@ -1,6 +1,10 @@
 #include "indexer/erasure/files_saying.h"
 
 #include <algorithm>
+#include <array>
+
+#include "indexer/disk/checksum.h"
+#include "indexer/store/records_file.h"
 
 namespace quarterturn {
 namespace {
@@ -8,7 +12,7 @@ namespace {
 constexpr std::int64_t most_loose_bytes = std::int64_t{1} << 33;
 constexpr std::size_t piece_bytes = std::size_t{1} << 20;
 constexpr std::size_t shared_bytes = 1024;  // of a piece and the next: a name is shorter
-constexpr const char* records_file = "records.sqlite";
+constexpr std::string_view begin_of_records = "SQLite format 3";  // where they have no lock
 
 class FileSeeker {
   public:
@@ -22,17 +26,23 @@ class FileSeeker {
     }
 
   private:
-    void seek_in_folder(const Path& folder) {
-        for (const Path& entry : library_.disk().list(folder)) {
-            const Path place = entry.lexically_relative(library_.folder());
-            const bool is_folder = library_.disk().is_folder(entry);
-            if (is_said(place.filename().string())) {
-                say_named(place);
-            } else if (!is_folder && is_loose(place) && is_ordinary(entry)) {
-                seek_in_file(place);
-            }
-            if (is_folder) seek_in_folder(entry);
+    void seek_in_folder(const Path& folder) try {
+        for (const Path& entry : library_.disk().list(folder)) seek_at(entry);
+    } catch (const DiskError&) {
+        say_unread(folder);
+    }
+
+    void seek_at(const Path& entry) try {
+        const Path place = entry.lexically_relative(library_.folder());
+        const bool is_folder = library_.disk().is_folder(entry);
+        if (is_said(place.filename().string())) {
+            say_named(place);
+        } else if (!is_folder && is_loose(place) && is_ordinary(entry)) {
+            seek_in_file(place);
         }
+        if (is_folder) seek_in_folder(entry);
+    } catch (const DiskError&) {
+        say_unread(entry);
     }
 
     bool is_ordinary(const Path& entry) const try {
@@ -58,12 +68,18 @@ class FileSeeker {
 
     // A file that is no text may hold a short name by chance.
     bool is_said_within(std::string_view file) const {
-        const bool text = file.substr(0, piece_bytes).find('\0') == std::string_view::npos;
+        const bool text = file.starts_with(begin_of_records) ||
+                          file.substr(0, piece_bytes).find('\0') == std::string_view::npos;
         for (std::size_t at = 0; at < file.size(); at += piece_bytes) {
             const std::string_view piece = file.substr(at, piece_bytes + shared_bytes);
             if (text ? is_said(piece) : is_surely_said(piece)) return true;
         }
         return false;
+    }
+
+    bool is_photo_that_went(const Bytes& bytes) const {
+        return !checksums_.empty() &&
+               std::ranges::find(checksums_, sha256(bytes)) != checksums_.end();
     }
 
     // What the records know by its name is told of with them.
@@ -72,12 +88,20 @@ class FileSeeker {
         return top == "cache" || top == "inspiration" || top == "consents";
     }
 
-    // Photos and what is made of them are pictures of others; the records are searched as such, but
-    // for copies that were kept of them.
+    // The records themselves are searched as such.
+    static bool is_of_records(const Path& place) {
+        return std::ranges::any_of(
+            std::array{"", "-wal", "-shm", "-journal", ".opened"},
+            [&](const char* ending) { return place == std::string(records_file_name) + ending; });
+    }
+
+    static bool is_copy_of_records(const Path& place) {
+        return place.native().starts_with(records_file_name) || is_records_of_others(place);
+    }
+
+    // Photos and what is made of them are pictures of others.
     static bool is_loose(const Path& place) {
-        const std::string name = place.filename().string();
-        const bool records = name.starts_with(records_file) && name.find(".kept-") == name.npos;
-        return *place.begin() != "photos" && !is_kept(place) && !records;
+        return *place.begin() != "photos" && !is_kept(place) && !is_of_records(place);
     }
 
     void say_named(const Path& place) {
@@ -88,9 +112,22 @@ class FileSeeker {
 
     void seek_in_file(const Path& place) {
         const Bytes bytes = library_.disk().read(library_.folder() / place, most_loose_bytes);
-        if (!is_said_within({reinterpret_cast<const char*>(bytes.data()), bytes.size()})) return;
-        found_.push_back((library_.folder() / place).string() +
-                         " still says it: look into it, and remove what is hers.");
+        if (bytes.empty()) return;
+        const std::string_view text{reinterpret_cast<const char*>(bytes.data()), bytes.size()};
+        if (is_copy_of_records(place) && !text.starts_with(begin_of_records)) {
+            found_.push_back((library_.folder() / place).string() +
+                             " is kept of records from before and may say it still: look whether "
+                             "anything is missing without it, and remove it.");
+        } else if (is_said_within(text) || is_photo_that_went(bytes)) {
+            found_.push_back((library_.folder() / place).string() +
+                             " still says it: look into it, and remove what is hers.");
+        }
+    }
+
+    void say_unread(const Path& entry) {
+        found_.push_back(entry.string() +
+                         " could not be read, so it may say it still: look into it yourself, and "
+                         "remove what is hers.");
     }
 
     Library& library_;

@@ -3,7 +3,6 @@
 #include <set>
 
 #include "indexer/disk/empty_folders.h"
-#include "indexer/intake/file_names.h"
 #include "indexer/intake/sort_steps.h"
 #include "indexer/store/erasure_table.h"
 
@@ -23,30 +22,12 @@ void remove_files(Library& library) {
     }
 }
 
-// What was found changed of the photos, and kept beside them (intake/set_aside.h), unless it was
-// brought in since as a photo of its own.
-std::vector<std::string> set_aside_of(Library& library, const std::vector<Photo>& photos) {
-    constexpr int most_of_one = 99;
-    std::set<Path> recorded;
-    for (const StoredFile& stored : library.photos().stored_files()) recorded.insert(stored.path);
-    std::vector<std::string> files;
-    for (const Photo& photo : photos) {
-        const Path file = photo.file.path;
-        for (int number = 1; number <= most_of_one; ++number) {
-            const Path aside = file.parent_path() / changed_name(file.filename().native(), number);
-            if (recorded.contains(aside) || !library.disk().exists(library.folder() / aside)) {
-                continue;
-            }
-            files.push_back(aside.generic_string());
-        }
-    }
-    return files;
-}
-
 }  // namespace
 
-std::vector<std::string> files_of_photos(Library& library, const std::vector<Photo>& photos) {
-    std::vector<std::string> files = set_aside_of(library, photos);
+FilesToGo files_of_photos(Library& library, const std::vector<Photo>& photos,
+                          const FilesWithoutRecord& strays) {
+    FilesToGo found = strays_of(library, photos, strays);
+    std::vector<std::string>& files = found.files;
     std::set<std::string> sums;
     for (const Photo& photo : photos) {
         files.push_back(photo.file.path);
@@ -60,7 +41,7 @@ std::vector<std::string> files_of_photos(Library& library, const std::vector<Pho
             }
         }
     }
-    return files;
+    return found;
 }
 
 void refuse_unless_alone(const MoveLock& lock) {

@@ -1,17 +1,15 @@
 #pragma once
 // Files whose records are gone: which there are, and removing them.
 
-#include <string>
-#include <vector>
-
+#include "indexer/erasure/stray_files.h"
 #include "indexer/intake/move_lock.h"
 
 namespace quarterturn {
 
-// The photos' own files, what was kept of them where they were found changed, and what is kept of
-// them in cache/ and incoming/, relative to the library's
-// folder.
-std::vector<std::string> files_of_photos(Library& library, const std::vector<Photo>& photos);
+// The photos' own files, what else is theirs (stray_files.h), and what is kept of them in cache/
+// and incoming/. Throws StoreError and DiskError.
+FilesToGo files_of_photos(Library& library, const std::vector<Photo>& photos,
+                          const FilesWithoutRecord& strays);
 
 // Throws StoreError when another program holds the lock.
 void refuse_unless_alone(const MoveLock& lock);

@@ -1,6 +1,7 @@
 #include "indexer/backup/restore.h"
 
 #include "indexer/backup/verify.h"
+#include "indexer/intake/bin.h"
 #include "tests/indexer/backup/backup_fixture.h"
 
 namespace quarterturn {
@@ -186,6 +187,20 @@ TEST_F(RestoreTest, BeginsAnewWhereItFailedAndAfterTheNextBackup) {
     restore_to(again, {}, "2026-11-08");
     EXPECT_EQ(Library::open(again).photos().all().size(), 3U);
     write_bytes(newest, whole);
+}
+
+TEST_F(RestoreTest, OfOneClientHoldsHerPhotosOfTheBin) {
+    add_another_client();
+    const auto day = parse_date("2026-11-07").value();
+    put_into_bin(library, {{photo_named("one.jpg").id, photo_named("hers.jpg").id}}, day);
+    back_up_to(drive);
+    restore_to(again, "Mira Okonjo-Lindqvist");
+    Library restored = Library::open(again);
+    const auto binned = restored.bin().all();
+    ASSERT_EQ(binned.size(), 1U) << "hers, and not the other's";
+    EXPECT_EQ(binned[0].photo.file.name, "one.jpg");
+    EXPECT_EQ(binned[0].since, day);
+    EXPECT_EQ(text_of(again / binned[0].photo.file.path), "photo of one.jpg");
 }
 
 TEST_F(RestoreTest, OfOneClientLeavesNothingOfWhatWasBegunOfAll) {

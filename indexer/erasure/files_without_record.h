@@ -1,0 +1,19 @@
+#pragma once
+// Files in the library's folders that no record speaks of.
+
+#include <string>
+#include <vector>
+
+#include "indexer/store/library.h"
+
+namespace quarterturn {
+
+struct FilesWithoutRecord {
+    std::vector<std::string> files;         // sorted
+    std::vector<std::string> out_of_reach;  // folders that the disk does not list
+};
+
+// Relative to the library's folder. Throws StoreError and DiskError.
+FilesWithoutRecord files_without_record(Library& library);
+
+}  // namespace quarterturn

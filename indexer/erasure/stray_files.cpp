@@ -1,0 +1,154 @@
+#include "indexer/erasure/stray_files.h"
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+#include "indexer/disk/checksum.h"
+#include "indexer/intake/file_names.h"
+
+namespace quarterturn {
+namespace {
+
+constexpr int most_set_aside_of_one = 99;
+// What stays of " (changed)" also where a long name is cut for its number.
+constexpr const char* mark_of_set_aside = " (cha";
+
+bool is_set_aside_name(const std::string& name, const std::string& photo) {
+    if (name.find(mark_of_set_aside) == name.npos) return false;
+    for (int number = 1; number <= most_set_aside_of_one; ++number) {
+        if (changed_name(photo, number) == name) return true;
+    }
+    return false;
+}
+
+// "IMG_0001.jpg" of "IMG_0001 (changed) (2).jpg".
+std::optional<std::string> name_before_set_aside(const std::string& name) {
+    constexpr std::string_view mark = " (changed)";
+    const std::size_t at = name.rfind(mark);
+    if (at == name.npos) return std::nullopt;
+    const std::size_t ending = name.find('.', at);
+    const std::string photo =
+        name.substr(0, at) + (ending == name.npos ? std::string{} : name.substr(ending));
+    return is_set_aside_name(name, photo) ? std::optional(photo) : std::nullopt;
+}
+
+bool is_link(const Path& file) {
+    std::error_code unknown;
+    return std::filesystem::is_symlink(file, unknown);
+}
+
+class StraySearch {
+  public:
+    StraySearch(Library& library, const std::vector<Photo>& photos) : library_(library) {
+        for (const Photo& photo : photos) {
+            const Path file = photo.file.path;
+            going_.insert(photo.id);
+            sizes_.insert(photo.file.bytes);
+            sums_.insert(photo.file.sha256);
+            names_.insert({photo.file.name, file.filename().string()});
+            by_folder_.emplace(file.parent_path(), file.filename().string());
+        }
+    }
+
+    FilesToGo search(const FilesWithoutRecord& strays) {
+        for (const std::string& path : strays.files) meet(path);
+        for (const std::string& folder : strays.out_of_reach) {
+            say(folder,
+                " could not be looked into, so something of what is erased may lie in it: see to "
+                "the disk and to its permissions, and look yourself.");
+        }
+        return std::move(found_);
+    }
+
+  private:
+    void meet(const std::string& path) try {
+        if (is_link(library_.folder() / path)) return;
+        if (lies_beside_its_photo(path) || is_copy(path)) {
+            found_.files.push_back(path);
+        } else if (const auto photo = name_before_set_aside(Path(path).filename().string())) {
+            meet_set_aside(path, *photo);
+        }
+    } catch (const DiskError&) {
+        say(path,
+            " could not be read, so it may be of what is erased: see to the disk and to its "
+            "permissions, look into it, and remove it if it is.");
+    }
+
+    bool lies_beside_its_photo(const Path& path) const {
+        const auto [from, to] = by_folder_.equal_range(path.parent_path());
+        return std::any_of(from, to, [&](const auto& photo) {
+            return is_set_aside_name(path.filename().string(), photo.second);
+        });
+    }
+
+    bool is_copy(const std::string& path) const {
+        const Path file = library_.folder() / path;
+        const FileState state = library_.disk().state(file);
+        return state.regular && sizes_.contains(state.bytes) &&
+               sums_.contains(sha256_of_file(library_.disk(), file));
+    }
+
+    // Away from its photo: that one was placed elsewhere since.
+    void meet_set_aside(const std::string& path, const std::string& photo) {
+        if (!names_.contains(photo)) return;
+        const Whose others = photos_called(photo, Path(path).parent_path() / photo);
+        if (others == Whose::beside_it) return;
+        if (others == Whose::nobodys) return found_.files.push_back(path);
+        say(path, " was found changed, and may be of what is erased: another photo is called " +
+                      photo + " too. Look at it, and remove it if it is.");
+    }
+
+    enum class Whose { nobodys, somewhere, beside_it };
+
+    // Of the photos that stay.
+    Whose photos_called(const std::string& name, const Path& beside) {
+        bool any = std::ranges::any_of(library_.photos().named(name), [&](const Photo& photo) {
+            return !going_.contains(photo.id);
+        });
+        for (const StoredFile& stored : library_.photos().stored_files()) {
+            if (going_.contains(stored.id)) continue;
+            if (Path(stored.path) == beside) return Whose::beside_it;
+            any = any || Path(stored.path).filename() == name;
+        }
+        return any ? Whose::somewhere : Whose::nobodys;
+    }
+
+    void say(const std::string& path, const std::string& what) {
+        found_.unsure.push_back((library_.folder() / path).string() + what);
+    }
+
+    Library& library_;
+    std::set<PhotoId> going_;
+    std::set<std::int64_t> sizes_;
+    std::set<std::string> sums_;
+    std::set<std::string> names_;
+    std::multimap<Path, std::string> by_folder_;
+    FilesToGo found_;
+};
+
+}  // namespace
+
+FilesToGo strays_of(Library& library, const std::vector<Photo>& photos,
+                    const FilesWithoutRecord& strays) {
+    return StraySearch(library, photos).search(strays);
+}
+
+FilesToGo papers_left_of(const Library& library, const FilesWithoutRecord& strays,
+                         ClientId client) {
+    FilesToGo found;
+    const std::string hers = "/client " + std::to_string(client.value) + '/';
+    for (const std::string& path : strays.files) {
+        if (path.starts_with("photos/")) continue;
+        if (path.starts_with("consents" + hers) || path.starts_with("inspiration" + hers)) {
+            found.files.push_back(path);
+        } else {
+            found.unsure.push_back((library.folder() / path).string() +
+                                   " is in no record, so it may be of what is erased: look into "
+                                   "it, and remove it if it is.");
+        }
+    }
+    return found;
+}
+
+}  // namespace quarterturn

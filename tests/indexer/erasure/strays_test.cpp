@@ -1,0 +1,198 @@
+// What of hers lies in the library and no record names: it goes with her, or is named.
+
+#include <algorithm>
+
+#include "indexer/erasure/empty_bin.h"
+#include "indexer/erasure/erase.h"
+#include "indexer/intake/bin.h"
+#include "indexer/lock/key_ring.h"
+#include "indexer/store/lock_library.h"
+#include "indexer/store/records_file.h"
+#include "tests/indexer/erasure/library_to_erase.h"
+#include "tests/support/failing_disk.h"
+
+namespace quarterturn {
+namespace {
+
+class DiskWithoutOneFile : public FailingDisk {
+  public:
+    Path bad;
+
+    Bytes read(const Path& file, std::int64_t most_bytes) override {
+        if (file == bad) throw disk_error(EIO, file, Doing::reading);
+        return FailingDisk::read(file, most_bytes);
+    }
+};
+
+struct Strays : testing::Test, LibraryToErase {
+    ~Strays() override { key_ring::forget(place); }
+
+    void put(const Path& file, std::string_view text) const {
+        std::filesystem::create_directories((place / file).parent_path());
+        write_bytes(place / file, bytes_in(text));
+    }
+    bool there(const Path& file) const { return std::filesystem::exists(place / file); }
+    void move_hers_to(const Path& file) {
+        std::filesystem::create_directories((place / file).parent_path());
+        std::filesystem::rename(library.photo_file(library.photos().find(hers).value()),
+                                place / file);
+    }
+    Erased erase_her() {
+        return erase(library, plan_erasure(library, mira, SharedPhotos::stay),
+                     parse_date("2026-11-07").value());
+    }
+    void close() {
+        const Path elsewhere = folder / "elsewhere";
+        library = std::filesystem::exists(elsewhere) ? Library::open(elsewhere)
+                                                     : Library::create(elsewhere);
+    }
+    void lock_it(const NewLock& lock) {
+        close();
+        ASSERT_TRUE(lock_library(real_file_system(), place, lock, {}).problems.empty());
+        library = Library::open(place);
+    }
+
+    static bool says(const std::vector<std::string>& sentences, const std::string& part) {
+        return std::ranges::any_of(sentences, [&](const std::string& sentence) {
+            return sentence.find(part) != std::string::npos;
+        });
+    }
+
+    Path place = folder / "library";
+};
+
+TEST_F(Strays, AMovedPhotoAndCopiesOfItGoAlong) {
+    move_hers_to("photos/misc/moved.jpg");
+    put("consents/copy.jpg", "hers.jpg");
+    put("photos/misc/other.jpg", "HERS.jpg");
+    const Erased erased = erase_her();
+    EXPECT_FALSE(there("photos/misc/moved.jpg"));
+    EXPECT_FALSE(there("consents/copy.jpg"));
+    EXPECT_TRUE(there("photos/misc/other.jpg")) << "of the same size, and not hers";
+    EXPECT_TRUE(erased.left.empty());
+}
+
+TEST_F(Strays, AMovedPhotoOfTheBinGoesWhenItIsEmptied) {
+    move_hers_to("photos/misc/moved.jpg");
+    put_into_bin(library, {{hers}}, parse_date("2026-11-07").value());
+    EXPECT_EQ(empty_bin(library), 1);
+    EXPECT_FALSE(there("photos/misc/moved.jpg"));
+}
+
+TEST_F(Strays, ACopyElsewhereInTheLibraryIsNamed) {
+    put("for the album/a.jpg", "hers.jpg");
+    EXPECT_TRUE(says(erase_her().left, "for the album/a.jpg"));
+}
+
+TEST_F(Strays, WhatWasFoundChangedGoesWhereverThePhotoWasPlacedSince) {
+    put("photos/2026/not yet placed/hers (changed).jpg", "changed");
+    put("photos/2026/not yet placed/other (changed).jpg", "changed");
+    EXPECT_TRUE(erase_her().left.empty());
+    EXPECT_FALSE(there("photos/2026/not yet placed/hers (changed).jpg"));
+    EXPECT_TRUE(there("photos/2026/not yet placed/other (changed).jpg"));
+}
+
+TEST_F(Strays, WhatWasFoundChangedAndMayBeAnothersIsNamed) {
+    Photo namesake = example_photo("hers.jpg");
+    namesake.file.path = "photos/2026/Runa/hers.jpg";
+    namesake.file.sha256 = sha256("of another");
+    library.photos().add(namesake);
+    put("photos/2026/Runa/hers.jpg", "of another");
+    put("photos/2026/Runa/hers (changed).jpg", "changed");
+    put("photos/2026/not yet placed/hers (changed) (2).jpg", "changed");
+    put("photos/2026/Mira/hers (changed).jpg", "changed");
+    const Erased erased = erase_her();
+    ASSERT_EQ(erased.left.size(), 1U);
+    EXPECT_NE(erased.left[0].find("not yet placed/hers (changed) (2).jpg"), std::string::npos);
+    EXPECT_TRUE(there("photos/2026/Runa/hers (changed).jpg")) << "beside the other's";
+    EXPECT_TRUE(there("photos/2026/not yet placed/hers (changed) (2).jpg"));
+    EXPECT_FALSE(there("photos/2026/Mira/hers (changed).jpg")) << "beside hers";
+}
+
+TEST_F(Strays, PapersAndPicturesLeftByAKillGoAndThoseOfOthersAreNamed) {
+    const std::string hers_alone = "client " + std::to_string(mira.value);
+    put("consents/" + hers_alone + "/signed.pdf", "signed");
+    put("inspiration/" + hers_alone + "/wish.jpg", "a wish");
+    put("consents/" + hers_alone + "7/signed.pdf", "of another");
+    const Erased erased = erase_her();
+    EXPECT_FALSE(there("consents/" + hers_alone));
+    EXPECT_FALSE(there("inspiration/" + hers_alone));
+    EXPECT_TRUE(there("consents/" + hers_alone + "7/signed.pdf"));
+    ASSERT_EQ(erased.left.size(), 1U);
+    EXPECT_NE(erased.left[0].find(hers_alone + "7/signed.pdf"), std::string::npos);
+}
+
+TEST_F(Strays, CopiesOfTheRecordsAreNamedWhateverTheirEnding) {
+    const std::vector<std::string> names{"records.sqlite.sync-conflict-20261127", "records.sqlite~",
+                                         "records.sqlite.kept-1"};
+    ASSERT_TRUE(settled_state(library));
+    for (const std::string& name : names) {
+        std::filesystem::copy_file(place / "records.sqlite", place / name);
+    }
+    const Erased erased = erase_her();
+    EXPECT_EQ(erased.left.size(), names.size());
+    for (const std::string& name : names) EXPECT_TRUE(says(erased.left, "/" + name + " ")) << name;
+}
+
+TEST_F(Strays, InALockedLibraryWhatCannotBeReadIsNamedAndSheIsGone) {
+    lock_it(new_lock("seven owls below the granary", least_guess_cost()));
+    ASSERT_TRUE(settled_state(library));
+    for (const char* name : {"records.sqlite.kept-1", "records (conflict).sqlite"}) {
+        std::filesystem::copy_file(place / "records.sqlite", place / name);
+    }
+    put(".DS_Store", "Bud1");
+    const Erased erased = erase_her();
+    EXPECT_TRUE(erased.erasure.finished);
+    EXPECT_FALSE(library.clients().find(mira));
+    EXPECT_EQ(erased.left.size(), 3U);
+    for (const char* name :
+         {"/.DS_Store ", "/records.sqlite.kept-1 ", "/records (conflict).sqlite "}) {
+        EXPECT_TRUE(says(erased.left, name)) << name;
+    }
+}
+
+TEST_F(Strays, WhatWasMovedByHandInALockedLibraryIsNamed) {
+    const NewLock lock = new_lock("seven owls below the granary", least_guess_cost());
+    const Path file = library.photo_file(library.photos().find(hers).value());
+    lock_it(lock);
+    const Path locked = LockedFileSystem(real_file_system(), place, lock.keys).place_of(file);
+    const Path moved = place / "photos" / locked.filename();
+    std::filesystem::rename(locked, moved);
+    const Erased erased = erase_her();
+    ASSERT_EQ(erased.left.size(), 1U);
+    EXPECT_TRUE(erased.left[0].starts_with(moved.string() + " ")) << erased.left[0];
+}
+
+TEST_F(Strays, NothingIsErasedWhileAFileOfTheLibraryStaysLocked) {
+    const NewLock lock = new_lock("seven owls below the granary", least_guess_cost());
+    const Path file = library.photo_file(library.photos().find(hers).value());
+    lock_it(lock);
+    const auto day = parse_date("2026-11-07").value();
+    put_into_bin(library, {{library.photos().named("other.jpg").at(0).id}}, day);
+    close();
+    DiskWithoutOneFile disk;
+    disk.bad = LockedFileSystem(real_file_system(), place, lock.keys).place_of(file);
+    ASSERT_EQ(unlock_for_good(disk, place, lock.keys, {}).problems.size(), 1U);
+    library = Library::open(place);
+    try {
+        erase_her();
+        FAIL() << "erased";
+    } catch (const StoreError& error) {
+        EXPECT_NE(std::string(error.what()).find("qturn lock remove"), std::string::npos);
+    }
+    EXPECT_TRUE(library.clients().find(mira));
+    EXPECT_THROW(empty_bin(library), StoreError);
+    const auto later = parse_date("2027-01-07").value();
+    EXPECT_EQ(let_go_of_bin(library, later), 0);
+    EXPECT_FALSE(any_to_leave_bin(library, later));
+    EXPECT_EQ(library.bin().all().size(), 1U);
+    close();
+    ASSERT_TRUE(unlock_for_good(real_file_system(), place, lock.keys, {}).problems.empty());
+    library = Library::open(place);
+    erase_her();
+    EXPECT_EQ(files_with(place, "hers.jpg"), 0U);
+    EXPECT_EQ(empty_bin(library), 1);
+}
+
+}  // namespace
+}  // namespace quarterturn

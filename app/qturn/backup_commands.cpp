@@ -1,5 +1,6 @@
 #include "app/qturn/command_set.h"
 #include "app/qturn/commands.h"
+#include "app/qturn/import_words.h"
 #include "app/qturn/parse.h"
 #include "app/qturn/progress.h"
 #include "app/qturn/say.h"
@@ -49,6 +50,28 @@ std::vector<std::string> done_lines(const BackupReport& report) {
     return lines;
 }
 
+std::vector<std::string> lacking_lines(const BackupReport& report) {
+    if (report.problems.empty()) return {};
+    std::vector<RefusedFile> lacking;
+    for (std::size_t i = 0; i < report.problems.size(); ++i) {
+        lacking.push_back({report.lacking[i], report.problems[i]});
+    }
+    std::vector<std::string> lines{"Not in the backup:"};
+    append(lines, lines_by_reason(lacking));
+    return lines;
+}
+
+std::vector<std::string> gone_lines(const BackupReport& report) {
+    if (report.gone.empty()) return {};
+    std::vector<RefusedFile> gone;
+    for (const Path& file : report.gone) {
+        gone.push_back({file, "qturn verify puts it back from this backup, which holds it whole."});
+    }
+    std::vector<std::string> lines{"Not in the library:"};
+    append(lines, lines_by_reason(gone));
+    return lines;
+}
+
 Reply back_up_reply(const BackupReport& report) {
     Reply reply{done_lines(report),
                 {{"backup", backup_json(report.backup)},
@@ -58,10 +81,13 @@ Reply back_up_reply(const BackupReport& report) {
                  {"records", report.records},
                  {"records_erased", report.records_erased},
                  {"problems", report.problems},
+                 {"gone", paths_json(report.gone)},
                  {"stopped", report.stopped}}};
-    if (!report.problems.empty()) reply.lines.emplace_back("Not in the backup:");
-    append(reply.lines, report.problems);
-    if (report.stopped || !report.problems.empty()) reply.outcome = Outcome::needs_attention;
+    append(reply.lines, lacking_lines(report));
+    append(reply.lines, gone_lines(report));
+    if (report.stopped || !report.problems.empty() || !report.gone.empty()) {
+        reply.outcome = Outcome::needs_attention;
+    }
     return reply;
 }
 

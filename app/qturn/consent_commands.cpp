@@ -117,19 +117,31 @@ Reply decline(Session& session, const ConsentOptions& options) {
                   uses_from(options.uses), options.paper);
 }
 
+// One file may hold several photos, each of which is an export.
+using FileWithExports = std::pair<std::string, std::vector<std::string>>;
+
 // Those of hers that went out under what she has withdrawn now.
 void add_take_downs(Reply& reply, Library& library, const std::vector<Use>& uses,
                     const std::vector<ConsentId>& hers) {
     reply.data["to_take_down"] = json::array();
+    std::vector<FileWithExports> exports_of;
     for (const ToTakeDown& task : ledger_tasks(library, date_of(local_now()), 0).to_take_down) {
         const Exported& out = task.exported;
         const bool under_hers = std::ranges::any_of(
             out.under, [&](ConsentId id) { return std::ranges::find(hers, id) != hers.end(); });
         if (!under_hers || std::ranges::find(uses, out.use) == uses.end()) continue;
-        reply.lines.push_back("To take down: export " + number_text(out.id.value) + ", " +
-                              out.file);
+        const auto known = std::ranges::find(exports_of, out.file, &FileWithExports::first);
+        auto& exports = known == exports_of.end()
+                            ? exports_of.emplace_back(out.file, std::vector<std::string>{}).second
+                            : known->second;
+        exports.push_back(number_text(out.id.value));
         reply.data["to_take_down"].push_back(out.id.value);
         reply.outcome = Outcome::needs_attention;
+    }
+    for (const auto& [file, exports] : exports_of) {
+        reply.lines.push_back("To take down: " + file + " (" +
+                              (exports.size() == 1 ? "export " : "exports ") + joined(exports) +
+                              ')');
     }
 }
 

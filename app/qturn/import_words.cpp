@@ -50,8 +50,7 @@ std::vector<std::string> in_bin_lines(std::size_t photos) {
 }
 
 // Without the path that begins many of them, so that a pulled card is told once.
-std::vector<std::string> refused_lines(const std::vector<RefusedFile>& refused) {
-    if (refused.empty()) return {};
+std::vector<std::string> lines_by_reason(const std::vector<RefusedFile>& refused) {
     std::vector<std::pair<std::string, std::vector<std::string>>> by_reason;
     for (const RefusedFile& file : refused) {
         const std::string reason = without_front(file.reason, file.file.string());
@@ -62,8 +61,15 @@ std::vector<std::string> refused_lines(const std::vector<RefusedFile>& refused) 
                           : known->second;
         files.push_back(file.file.string());
     }
-    std::vector<std::string> lines{count_text(refused.size(), "file") + " cannot be taken:"};
+    std::vector<std::string> lines;
     for (const auto& [reason, files] : by_reason) append(lines, lines_of_reason(reason, files));
+    return lines;
+}
+
+std::vector<std::string> refused_lines(const std::vector<RefusedFile>& refused) {
+    if (refused.empty()) return {};
+    std::vector<std::string> lines{count_text(refused.size(), "file") + " cannot be taken:"};
+    append(lines, lines_by_reason(refused));
     return lines;
 }
 

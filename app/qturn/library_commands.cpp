@@ -9,10 +9,25 @@
 namespace quarterturn {
 namespace {
 
+// A folder that was there before keeps its permissions.
+bool open_to_others(const Path& folder) {
+    using std::filesystem::perms;
+    const perms given = std::filesystem::status(folder).permissions();
+    return (given & (perms::group_all | perms::others_all)) != perms::none;
+}
+
 Reply init(Session& session) {
     const Library library = Library::create(session.folder());
-    return {{"A new library lies in " + library.folder().string() + "."},
-            {{"library", library.folder().string()}}};
+    const std::string folder = library.folder().string();
+    const bool open = open_to_others(folder);
+    Reply reply{{"A new library lies in " + folder + "."},
+                {{"library", folder}, {"open_to_others", open}}};
+    if (open) {
+        reply.lines.emplace_back(
+            "Others who use this computer can look into that folder, though not at photos or "
+            "records: to keep them out of it, too, take that from its permissions (chmod 700).");
+    }
+    return reply;
 }
 
 Reply make_cache(Session& session) {

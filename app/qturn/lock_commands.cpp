@@ -63,13 +63,22 @@ void refuse_second_lock(const std::optional<LockFile>& lock) {
         "command, such as qturn photos, to go on.");
 }
 
+// Of two at once, one is put on. A lock that cannot be read may be this one.
+bool may_be_put_on(const NewLock& lock, const Path& folder) try {
+    const auto there = read_lock(real_file_system(), folder);
+    return there && there->mark == lock.file.mark;
+} catch (const std::exception&) {
+    return true;
+}
+
 // The page would open nothing.
 LockReport lock_or_drop_page(Session& session, const NewLock& lock, const LockOptions& options,
                              const LockWishes& wishes) try {
     return lock_library(real_file_system(), session.folder(), lock, wishes);
 } catch (const std::exception&) {
-    FileSystem& disk = real_file_system();
-    if (!read_lock(disk, session.folder())) disk.remove(options.recovery_key_out);
+    if (!may_be_put_on(lock, session.folder())) {
+        real_file_system().remove(options.recovery_key_out);
+    }
     throw;
 }
 

@@ -74,7 +74,10 @@ void Session::unlock(const Path& place, const LockFile& lock) {
 
 KeysInHand Session::unlocked_keys() {
     const auto lock = read_lock(real_file_system(), folder());
-    if (!lock) throw StoreError("The library in " + folder().string() + " is not locked.");
+    if (!lock) {
+        refuse_lost_lock_of_library(real_file_system(), folder());
+        throw StoreError("The library in " + folder().string() + " is not locked.");
+    }
     unlock(folder());
     return key_ring::with_mark(lock->mark);
 }

@@ -71,22 +71,30 @@ class BackupRun {
                          "the backup in a new folder on another drive. Nothing was changed.");
     }
 
-    // By its name and size, unless she wants all of them read.
+    // By its name and size, unless she wants all of them read, or it is all that is left.
     bool is_there(const LibraryFile& file) {
         FileSystem& disk = folder_.disk();
         const Path place = folder_.file(file.path);
         const auto state = state_if_there(disk, place);
         if (!state) return false;
-        refuse_own_file(*state, library_.folder() / file.path, place);
+        const Path own = library_.folder() / file.path;
+        refuse_own_file(*state, own, place);
+        if (is_gone(library_.disk(), own)) {
+            const bool whole = holds_quietly(place, file);
+            if (whole) report_.gone.push_back(own);
+            return whole;
+        }
         if (!wishes_.read_all || wishes_.stop.stop_requested()) return has_size(*state, file);
         if (wishes_.progress) {
             wishes_.progress({++looked_at_, std::ssize(wanted_), place, std::nullopt});
         }
-        try {
-            return holds(disk, place, file);
-        } catch (const DiskError&) {
-            return false;
-        }
+        return holds_quietly(place, file);
+    }
+
+    bool holds_quietly(const Path& place, const LibraryFile& file) try {
+        return holds(folder_.disk(), place, file);
+    } catch (const DiskError&) {
+        return false;
     }
 
     ErasureId last_erasure() {
@@ -184,6 +192,7 @@ class BackupRun {
         report_.copied = written.copied;
         report_.renamed = written.renamed;
         report_.problems = written.problems;
+        report_.lacking = written.lacking_files;
         report_.stopped = written.stopped;
         for (const LibraryFile& file : plan_.there) new_.files[file.path] = file.sha256;
         for (std::size_t i = 0; i < plan_.to_write.size() && !report_.stopped; ++i) {

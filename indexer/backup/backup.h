@@ -34,6 +34,8 @@ struct BackupReport {
     std::string records{};                // the new copy of the records; empty: nothing had changed
     std::int64_t records_erased = 0;      // copies of the records that still held who was erased
     std::vector<std::string> problems{};  // sentences: files that are not in the backup
+    std::vector<Path> lacking{};          // the library's file that each of them is of
+    std::vector<Path> gone{};             // from the library, and whole in the backup
     bool stopped = false;                 // the backup before is as it was; run again, it goes on
 };
 

@@ -16,6 +16,13 @@ StoreError lock_of_another_on_backup(const Path& folder) {
         "with the recovery key. Nothing was changed.");
 }
 
+bool has_mark_of(FileSystem& disk, const Path& folder, const KeysInHand& keys) try {
+    const auto lock = read_lock(disk, folder);
+    return lock && keys && lock->mark == keys->mark();
+} catch (const LockError&) {
+    return false;
+}
+
 }  // namespace
 
 void refuse_lock_on_plain_backup(FileSystem& disk, const Path& folder) {
@@ -34,6 +41,13 @@ void refuse_lock_of_another(FileSystem& disk, const Path& folder, const KeysInHa
 
 void refuse_another_lock_than(FileSystem& disk, const Path& folder, const KeysInHand& keys) {
     if (holds_names_locked_with(disk, folder, keys)) throw lock_of_another_on_backup(folder);
+}
+
+void refuse_lock_in_new_place(FileSystem& disk, const Path& to, const KeysInHand& keys) {
+    if (!disk.exists(to / lock_file_name) || has_mark_of(disk, to, keys)) return;
+    throw StoreError(to.string() +
+                     " is not empty (another library's lock.json lies in it), and was left as it "
+                     "is: name a new folder.");
 }
 
 }  // namespace quarterturn

@@ -15,4 +15,8 @@ void refuse_lock_of_another(FileSystem& disk, const Path& folder, const KeysInHa
 // Where what lies there was locked with these keys, though its lock.json has others.
 void refuse_another_lock_than(FileSystem& disk, const Path& folder, const KeysInHand& keys);
 
+// Where a lock.json lies in the folder that a backup with these keys, or with none, is restored
+// into, and is not that backup's, with whatever passphrase.
+void refuse_lock_in_new_place(FileSystem& disk, const Path& to, const KeysInHand& keys);
+
 }  // namespace quarterturn

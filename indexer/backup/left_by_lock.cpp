@@ -1,5 +1,7 @@
 #include "indexer/backup/left_by_lock.h"
 
+#include <algorithm>
+
 #include "indexer/lock/lock_file.h"
 #include "indexer/lock/locked_name.h"
 #include "indexer/store/lock_library.h"
@@ -29,12 +31,19 @@ std::vector<std::string> what_lies_open_in(Library& library) {
     return sentences;
 }
 
-bool is_still_locked(Library& library, const std::string& path) {
-    return !library.keys() && looks_locked(Path(path).filename().native()) &&
-           library.disk().exists(library.folder() / left_lock_name);
+bool is_still_locked(const std::string& path) {
+    return std::ranges::any_of(Path(path), [](const Path& part) {
+        return looks_locked(part.native()) || is_front_of_locked_name(part.native());
+    });
 }
 
-std::string still_locked(const std::string& path) {
+std::string still_locked(Library& library, const std::string& path) {
+    if (!library.disk().exists(library.folder() / left_lock_name)) {
+        return path +
+               " is in no record, and was locked, by its name: it may be a photo of yours. Keep "
+               "it; it can be read with the lock.json that it was locked under, of which a backup "
+               "may hold a copy.";
+    }
     return path +
            " is still locked, since it could not be read when the lock was taken off; its "
            "key is kept in lock.left.json. See to the disk and to the file's permissions, "

@@ -16,9 +16,10 @@ std::vector<std::string> lock_what_lies_open_in(Library& library, const std::sto
 // A sentence for each; changes nothing.
 std::vector<std::string> what_lies_open_in(Library& library);
 
-// Of a library that has no lock any longer: whether this is a file that its lock still holds.
-// Relative to its folder, as it lies there.
-bool is_still_locked(Library& library, const std::string& path);
-std::string still_locked(const std::string& path);
+// Whether a file that no record speaks of is one that some lock still holds, by its name: it may
+// be a photo of hers. Relative to the library's folder, as it lies there.
+bool is_still_locked(const std::string& path);
+// What that means and what to do.
+std::string still_locked(Library& library, const std::string& path);
 
 }  // namespace quarterturn

@@ -44,4 +44,10 @@ bool has_size(const FileState& state, const LibraryFile& wanted) {
     return state.regular && (wanted.bytes < 0 || state.bytes == wanted.bytes);
 }
 
+bool is_gone(FileSystem& disk, const Path& file) try {
+    return !disk.exists(file);
+} catch (const DiskError&) {
+    return false;
+}
+
 }  // namespace quarterturn

@@ -31,5 +31,7 @@ bool holds(FileSystem& disk, const Path& file, const LibraryFile& wanted);
 // Whether it lies there with the size the records say, without reading it. Throws DiskError.
 bool lies_there(FileSystem& disk, const Path& file, const LibraryFile& wanted);
 bool has_size(const FileState& state, const LibraryFile& wanted);
+// Whether nothing lies there; false where the disk does not say.
+bool is_gone(FileSystem& disk, const Path& file);
 
 }  // namespace quarterturn

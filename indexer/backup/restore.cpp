@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "indexer/backup/backups_at_hand.h"
+#include "indexer/backup/foreign_lock.h"
 #include "indexer/backup/restored_before.h"
 #include "indexer/backup/restored_records.h"
 #include "indexer/disk/checksum.h"
@@ -94,6 +95,7 @@ class Restoring {
     }
 
     void refuse_unless_new() {
+        refuse_lock_in_new_place(beneath_, to_, backup_.keys());
         if (entries_there().empty()) return;
         const Path words = work_ / of_what_name;
         if (!disk_.exists(words)) return refuse_unless_only_begun();

@@ -194,8 +194,8 @@ class Verifying {
     }
 
     bool is_told_as_locked(const std::string& path) {
-        if (!is_still_locked(library_, path)) return false;
-        report_.lock.push_back(still_locked(path));
+        if (!is_still_locked(path)) return false;
+        report_.lock.push_back(still_locked(library_, path));
         return true;
     }
 

@@ -32,8 +32,11 @@ class Writer {
         const Path to = backup_.file(planned.place);
         disk_.make_folders(to.parent_path());
         if (holds(disk_, to, planned.file)) return {};  // left by a backup that did not end
-        make_room(planned, to);
-        if (!planned.same_bytes.empty() && link(planned, to)) return {.renamed = true};
+        if (disk_.is_folder(to)) return {.problem = to.string() + " is a folder" + in_the_way};
+        if (lies_there_already(planned)) {
+            make_room(planned, to);
+            if (link(planned, to)) return {.renamed = true};
+        }
         return copy(planned, to);
     }
 
@@ -48,13 +51,16 @@ class Writer {
         }
     }
 
+    bool lies_there_already(const PlannedFile& planned) try {
+        return !planned.same_bytes.empty() &&
+               holds(disk_, backup_.file(planned.same_bytes), planned.file);
+    } catch (const DiskError&) {
+        return false;
+    }
+
     // Disks without second names get a copy.
     bool link(const PlannedFile& planned, const Path& to) try {
         disk_.link_new(backup_.file(planned.same_bytes), to);
-        if (!holds(disk_, to, planned.file)) {
-            disk_.remove(to);
-            return false;
-        }
         disk_.sync_folder(to.parent_path());
         return true;
     } catch (const DiskError& error) {
@@ -76,10 +82,14 @@ class Writer {
             return {.problem = from.string() +
                                " is no longer what was brought in, and was not copied: " + mend};
         }
+        make_room(planned, to);  // only now: what lies there may be all that is left of it
         write_once(disk_, to, bytes);
         return {};
     }
 
+    static constexpr const char* in_the_way =
+        " where a photo or paper belongs: look what is in it, move it out of the backup, and make "
+        "the backup again.";
     static constexpr const char* mend =
         "qturn verify looks for it in other backups; else bring it in again from its card or "
         "phone.";
@@ -107,7 +117,10 @@ WrittenFiles write_missing(Library& library, const BackupFolder& backup,
         const PlannedFile& planned = files[written.lacking.size()];
         const bool lacking = !one->problem.empty();
         written.lacking.push_back(lacking);
-        if (lacking) written.problems.push_back(one->problem);
+        if (lacking) {
+            written.problems.push_back(one->problem);
+            written.lacking_files.push_back(library.folder() / planned.file.path);
+        }
         (one->renamed ? written.renamed : written.copied) += lacking ? 0 : 1;
         time.done(known_bytes(planned));
         if (how.progress) {

@@ -16,6 +16,7 @@ struct WrittenFiles {
     std::int64_t renamed = 0;
     std::vector<bool> lacking{};          // for each file, in their order: it is not there
     std::vector<std::string> problems{};  // sentences: why
+    std::vector<Path> lacking_files{};    // the library's file that each problem is of
     bool stopped = false;
 };
 

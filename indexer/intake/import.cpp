@@ -226,6 +226,7 @@ class ImportRun {
 }  // namespace
 
 ImportReport import_photos(Library& library, Decoder& decoder, const ImportWishes& wishes) {
+    library.database().refuse_if_replaced();
     const MoveLock lock{library};
     if (!lock.held()) throw StoreError{photos_are_being_moved};
     return ImportRun{library, decoder, wishes}.run();

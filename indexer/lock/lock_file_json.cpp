@@ -87,8 +87,16 @@ void refuse_newer(const json& from, const Path& file) {
                     "was changed.");
 }
 
+void refuse_unless_a_file(FileSystem& disk, const Path& file) {
+    if (disk.state(file).regular) return;
+    throw LockError(file.string() +
+                    " is a folder or a pipe, and no lock: move it out of there. Where the library "
+                    "is locked, put back the lock.json of the newest backup. Nothing was changed.");
+}
+
 std::optional<LockFile> read_lock_file(FileSystem& disk, const Path& file) {
     if (!disk.exists(file)) return std::nullopt;
+    refuse_unless_a_file(disk, file);
     const Bytes bytes = disk.read(file, most_lock_bytes);
     try {
         const auto* text = reinterpret_cast<const char*>(bytes.data());

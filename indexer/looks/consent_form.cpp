@@ -182,6 +182,7 @@ std::string consent_form_wording(Library& library) {
 }
 
 Path write_consent_form_wording(Library& library) {
+    library.database().refuse_if_replaced();
     const Path file = library.folder() / consent_form_name;
     const std::string_view wording = usual_consent_form();
     write_once(library.disk(), file, std::as_bytes(std::span(wording)));

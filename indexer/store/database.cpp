@@ -1,17 +1,14 @@
 #include "indexer/store/database.h"
 
 #include <SQLiteCpp/Backup.h>
-#include <fcntl.h>
 #include <sqlite3.h>
-#include <unistd.h>
-
-#include <cerrno>
 
 #include "indexer/lock/locked_vfs.h"
 #include "indexer/store/change_stamp.h"
 #include "indexer/store/migrations/migrations.h"
 #include "indexer/store/records_file.h"
 #include "indexer/store/records_guard.h"
+#include "indexer/store/records_unwritable.h"
 #include "indexer/store/records_uri.h"
 #include "indexer/store/records_watch.h"
 #include "indexer/store/store_error.h"
@@ -57,31 +54,6 @@ std::unique_ptr<SQLite::Database> open_file(const Path& file) {
     handle->exec("PRAGMA synchronous = FULL");
     carry_log_over(*handle);
     return handle;
-}
-
-// SQLite would make the files beside these records as unchangeable as they are, and they would stay
-// so. Empty when all of it may be changed.
-std::string reason_against_writing(const Path& file) {
-    for (const Path& place : {file, file.parent_path()}) {
-        if (::faccessat(AT_FDCWD, place.c_str(), W_OK, AT_EACCESS) == 0) continue;
-        if (errno == EROFS) {
-            return place.string() +
-                   " lies on a disk that can only be read: copy the library's folder to another "
-                   "disk and open it there.";
-        }
-        if (errno == EACCES || errno == EPERM) {
-            return place.string() +
-                   " may not be changed: allow it in its permissions, or sign in as the user it "
-                   "belongs to; or copy the library's folder to a place you can write in and open "
-                   "it there.";
-        }
-    }
-    return {};
-}
-
-void refuse_unless_writable(const Path& file) {
-    const std::string reason = reason_against_writing(file);
-    if (!reason.empty()) throw RecordsUnwritable(reason);
 }
 
 StoreError not_ours(const Path& file) {
@@ -196,6 +168,21 @@ std::unique_ptr<SQLite::Database> open_to_look(const Path& file, FileSystem& dis
     return handle;
 }
 
+void keep_what_is_open(SQLite::Database& handle, const Path& folder, FileSystem& disk) {
+    const Path place = free_place_for_records(folder);
+    disk.write_new(place, {});  // with the mode of all files of hers
+    try {
+        in_words([&] {
+            SQLite::Statement keep(handle, "VACUUM INTO ?");
+            keep.bind(1, place.native());
+            keep.exec();
+        });
+    } catch (const StoreError&) {
+        disk.remove(place);
+        throw;
+    }
+}
+
 }  // namespace
 
 Database::Database(const Path& file, FileSystem& disk, Opening opening)
@@ -254,12 +241,7 @@ void Database::refuse_if_replaced() {
 void Database::refuse_replaced() {
     const bool within_change = sqlite3_get_autocommit(handle_->getHandle()) == 0;
     if (!kept_ && !within_change) {
-        const Path place = free_place_for_records(file_.parent_path());
-        in_words([&] {
-            SQLite::Statement keep(*handle_, "VACUUM INTO ?");
-            keep.bind(1, place.native());
-            keep.exec();
-        });
+        keep_what_is_open(*handle_, file_.parent_path(), *disk_);
         kept_ = true;
     }
     throw StoreError(file_.string() +

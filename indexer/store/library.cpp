@@ -6,6 +6,7 @@
 #include "indexer/store/lost_lock.h"
 #include "indexer/store/records_file.h"
 #include "indexer/store/records_guard.h"
+#include "indexer/store/records_unwritable.h"
 
 namespace quarterturn {
 namespace {
@@ -97,7 +98,10 @@ KeysInHand keys_that_fit(FileSystem& disk, const Path& folder) {
 }
 
 std::unique_ptr<Database> opened_records(const Path& folder, FileSystem& disk, Opening opening) {
-    if (opening == Opening::to_change) refuse_changes_of_another_file(folder, disk);
+    if (opening == Opening::to_change) {
+        refuse_unless_writable(folder / records_name);
+        refuse_changes_of_another_file(folder, disk);
+    }
     try {
         return std::make_unique<Database>(folder / records_name, disk, opening);
     } catch (const RecordsUnwritable&) {

@@ -70,8 +70,20 @@ StoreError records_of_others_under_lock(const Path& folder) {
         "changed.");
 }
 
+// As when the lock.json of a backup is put back while the library is being unlocked.
+StoreError plain_records_under_lock(const Path& folder) {
+    return StoreError(
+        records_in(folder).string() +
+        " is not locked, and the photos beside it are: unlocking the library for good was "
+        "interrupted, and goes on with qturn lock remove. Where that file was put there from "
+        "elsewhere, make the library again from a backup in a new place instead, with qturn "
+        "restore or on the window's first page. Nothing was changed.");
+}
+
 StoreError misfit(FileSystem& disk, const Path& folder, const KeysInHand& keys, bool plain) {
-    if (holds_names_locked_with(disk, folder, keys)) return records_of_others_under_lock(folder);
+    if (holds_names_locked_with(disk, folder, keys)) {
+        return plain ? plain_records_under_lock(folder) : records_of_others_under_lock(folder);
+    }
     return plain ? lock_without_a_locked_library(folder) : lock_of_another_library(folder);
 }
 
@@ -86,12 +98,22 @@ void refuse_lock_that_does_not_fit(FileSystem& disk, const Path& folder, const K
     const Bytes front = raw_front(records_in(folder), page_bytes);
     const bool plain = begins_as_plain_records(front);
     if (keys == nullptr) {
-        if (plain || !looks_sealed(front)) return;
-        throw lost_lock(folder);
+        if (plain) return refuse_half_without_lock(disk, folder);
+        if (looks_sealed(front)) throw lost_lock(folder);
+        return;
     }
     if (opens_with(*keys, 1, front)) return;
     if (!plain && any_page_opens_with(*keys, records_in(folder))) return;
     throw misfit(disk, folder, keys, plain);
+}
+
+void refuse_lost_lock_of_library(FileSystem& disk, const Path& folder) {
+    if (disk.exists(records_in(folder))) refuse_lock_that_does_not_fit(disk, folder, nullptr);
+}
+
+bool holds_half_of(FileSystem& disk, const Path& folder, const KeysInHand& keys) {
+    return begins_as_plain_records(raw_front(records_in(folder), page_bytes)) &&
+           holds_names_locked_with(disk, folder, keys);
 }
 
 void refuse_lock_on_plain_library(FileSystem& disk, const Path& folder) {

@@ -10,9 +10,16 @@ namespace quarterturn {
 // By the first bytes of a file of records.
 bool begins_as_plain_records(const Bytes& front);
 
-// Where the records are not locked with these keys, or with null, are locked. Throws StoreError,
-// also when they cannot be read, and DiskError; changes nothing.
+// Where the records are not locked with these keys; with null, where they or files beside them are
+// locked. Throws StoreError, also when they cannot be read, and DiskError; changes nothing.
 void refuse_lock_that_does_not_fit(FileSystem& disk, const Path& folder, const KeysInHand& keys);
+
+// Of a folder without lock.json; nothing is said of one that is no library.
+void refuse_lost_lock_of_library(FileSystem& disk, const Path& folder);
+
+// Whether the records are plain and files beside them are locked with these keys: the library was
+// being unlocked for good. Throws StoreError and DiskError.
+bool holds_half_of(FileSystem& disk, const Path& folder, const KeysInHand& keys);
 
 // What can be said of it before anybody gives a passphrase: the folder has a lock that is put on,
 // and neither records nor names are locked. Nothing is said of a folder that is no library.

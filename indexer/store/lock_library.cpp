@@ -8,6 +8,7 @@
 #include "indexer/store/lock_files.h"
 #include "indexer/store/lock_fits.h"
 #include "indexer/store/records_file.h"
+#include "indexer/store/records_unwritable.h"
 #include "indexer/store/rewritten_records.h"
 
 namespace quarterturn {
@@ -38,6 +39,7 @@ void refuse_unless_lockable(FileSystem& disk, const Path& folder) {
         throw StoreError(folder.string() + " is no library (it holds no " + records_file_name +
                          "): name the folder of a library.");
     }
+    refuse_unless_writable(folder / records_file_name);
     const auto lock = read_lock(disk, folder);
     if (!lock) return refuse_rest_of_a_lock(disk, folder);
     throw StoreError(folder.string() + (lock->state == LockState::locked
@@ -138,6 +140,8 @@ void change_lock(FileSystem& disk, const Path& folder, const KeysInHand& keys,
     refuse_unless_held(alone);
     LockFile lock = lock_there(disk, folder);
     refuse_unless_of(lock, keys, folder);
+    refuse_lock_that_does_not_fit(disk, folder, keys);
+    refuse_unless_writable(folder / records_file_name);
     change(lock);
     write_lock(disk, folder, lock);
 }
@@ -180,7 +184,8 @@ LockReport unlock_for_good(FileSystem& disk, const Path& folder, const KeysInHan
     if (lock.state != LockState::locked) return finish_locking(disk, place, keys, wishes);
     const FolderLock alone(place);
     refuse_unless_held(alone);
-    refuse_lock_that_does_not_fit(disk, place, keys);
+    if (!holds_half_of(disk, place, keys)) refuse_lock_that_does_not_fit(disk, place, keys);
+    refuse_unless_writable(place / records_file_name);
     key_ring::add(place, keys);
     refuse_unless_alone_with(disk, place / records_file_name);
     lock.state = LockState::unlocking;

@@ -9,19 +9,39 @@
 namespace quarterturn {
 namespace {
 
-bool any_name_looks_locked(FileSystem& disk, const Path& folder) {
-    if (!disk.is_folder(folder)) return false;
-    return std::ranges::any_of(disk.list(folder), [](const Path& entry) {
-        return looks_locked(entry.filename().native());
-    });
+bool is_of_a_lock(const Path& entry) {
+    const std::string& name = entry.filename().native();
+    return looks_locked(name) || is_front_of_locked_name(name);
 }
+
+std::optional<Path> first_locked_in(FileSystem& disk, const Path& folder) {
+    if (!disk.is_folder(folder)) return std::nullopt;
+    const std::vector<Path> entries = disk.list(folder);
+    const auto found = std::ranges::find_if(entries, is_of_a_lock);
+    return found == entries.end() ? std::nullopt : std::optional(*found);
+}
+
+std::optional<Path> first_locked(FileSystem& disk, const Path& folder) {
+    for (const char* name : folders_of_hers) {
+        if (auto found = first_locked_in(disk, folder / name)) return found;
+    }
+    return std::nullopt;
+}
+
+// Who may not look into a folder of hers is told so elsewhere.
+std::optional<Path> first_locked_in_reach(FileSystem& disk, const Path& folder) try {
+    return first_locked(disk, folder);
+} catch (const DiskError&) {
+    return std::nullopt;
+}
+
+constexpr auto where_it_is =
+    " Copy lock.json into it from the newest backup, where it lies beside READ ME.txt";
 
 }  // namespace
 
 bool holds_locked_names(FileSystem& disk, const Path& folder) {
-    return std::ranges::any_of(folders_of_hers, [&](const char* name) {
-        return any_name_looks_locked(disk, folder / name);
-    });
+    return first_locked(disk, folder).has_value();
 }
 
 bool holds_names_locked_with(FileSystem& disk, const Path& folder, const KeysInHand& keys) {
@@ -40,9 +60,25 @@ StoreError lost_lock(const Path& folder) {
     return StoreError(
         folder.string() +
         " was locked, and its lock.json is gone: without that file nothing in it can be read, with "
-        "the passphrase or without. Copy lock.json into it from the newest backup, where it lies "
-        "beside READ ME.txt, or from the library where this is a backup. It then opens with the "
-        "passphrase that the copy was made with, or with the recovery key. Nothing was changed.");
+        "the passphrase or without." +
+        where_it_is +
+        ", or from the library where this is a backup. It then opens with the passphrase that the "
+        "copy was made with, or with the recovery key. Nothing was changed.");
+}
+
+void refuse_half_without_lock(FileSystem& disk, const Path& folder) {
+    if (disk.exists(folder / lock_file_name) || disk.exists(folder / left_lock_name)) return;
+    const auto locked = first_locked_in_reach(disk, folder);
+    if (!locked) return;
+    throw StoreError(
+        folder.string() +
+        " was being unlocked for good, and its lock.json is gone: without that file what is still "
+        "locked in it, such as " +
+        locked->lexically_relative(folder).string() +
+        ", cannot be read, with the passphrase or without." + where_it_is +
+        ", and go on with qturn lock remove and the passphrase that the copy was made with, or the "
+        "recovery key. Where there is no copy of it, move what is still locked out of the folder "
+        "and keep it: the rest then opens. Nothing was changed.");
 }
 
 }  // namespace quarterturn

@@ -20,5 +20,7 @@ bool holds_names_locked_with(FileSystem& disk, const Path& folder, const KeysInH
 // backup would: then that file is what is missing. Throws DiskError.
 void refuse_lost_lock(FileSystem& disk, const Path& folder);
 StoreError lost_lock(const Path& folder);
+// The same of a library whose records are plain: unlocking it was interrupted.
+void refuse_half_without_lock(FileSystem& disk, const Path& folder);
 
 }  // namespace quarterturn

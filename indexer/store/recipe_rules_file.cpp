@@ -103,6 +103,7 @@ ReadRules read_recipe_rules(Library& library) {
 }
 
 std::optional<Path> write_recipe_rules(Library& library, const RecipeRules& rules) {
+    library.database().refuse_if_replaced();
     const std::string text = recipe_rules_text(rules);
     const auto bytes = std::as_bytes(std::span(text.data(), text.size()));
     const Path file = library.folder() / recipe_rules_name;

@@ -76,6 +76,30 @@ TEST_F(BackupCommandTest, AnErasureNamesTheBackupAndTheNextOneLosesHer) {
     EXPECT_EQ(output_of("grep -r -l 'Ada Lindqvist' " + shell_word(drive) + " || true"), "");
 }
 
+// A folder that may not be read would else fill the screen with one reason.
+TEST_F(BackupCommandTest, SaysEachReasonOnce) {
+    for (int i = 0; i < 22; ++i)
+        make_photo(card / ("DCIM/p" + std::to_string(i) + ".jpg"), 10 + i, "-q");
+    said({"import", card});
+    for (const json& photo : photos()) std::filesystem::remove(photo_file(photo["name"]));
+    const std::string told = said({"backup", drive}, 3);
+    EXPECT_NE(told.find("and 23 other files, which --json names: is not there: qturn verify"),
+              std::string::npos)
+        << told;
+    EXPECT_EQ(answer({"backup", drive}, 3)["problems"].size(), 24U);
+}
+
+TEST_F(BackupCommandTest, NamesAPhotoThatIsGoneFromTheLibrary) {
+    said({"backup", drive});
+    const auto bun = photo_file("bun.jpg");
+    std::filesystem::remove(bun);
+    EXPECT_NE(said({"backup", drive}, 3).find(bun.string() + ": qturn verify puts it back"),
+              std::string::npos);
+    EXPECT_EQ(answer({"backup", drive}, 3)["gone"], json::array({bun}));
+    said({"verify"}, 3);
+    EXPECT_EQ(answer({"backup", drive})["gone"], json::array());
+}
+
 TEST_F(BackupCommandTest, RefusesWithASentence) {
     complained({"backup", library + "/inside"}, 1);
     complained({"backup", folder.path()}, 1);

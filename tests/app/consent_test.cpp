@@ -94,6 +94,19 @@ TEST_F(ConsentTest, FromGrantedToTakenDown) {
     said({"consent", "withdraw", "Ada Lindqvist", "--how", "message"}, 1);  // there is nothing left
 }
 
+TEST_F(ConsentTest, AFileWithSeveralPhotosIsToBeTakenDownOnce) {
+    grant();
+    make_photo(card / "DCIM/other.jpg", 2, "'-DateTimeOriginal=2026:10:03 11:10:00'");
+    said({"import", card});
+    said({"tag", "other.jpg", "--look", "Low bun", "--angle", "right", "--stage", "after"});
+    said({"photo", "whose", "bun.jpg", "other.jpg", "--own"});
+    const std::string file = folder / "sheet.pdf";
+    said({"sheet", "Low bun", "--for", "website", "--out", file});
+    const std::string told = said({"consent", "withdraw", "Ada Lindqvist", "--how", "message"}, 3);
+    const auto first = told.find("To take down: " + file + " (exports #1 and #2)");
+    EXPECT_EQ(first, told.rfind("To take down")) << told;
+}
+
 TEST_F(ConsentTest, SeveralAreTickedOffAtOnce) {
     grant({});
     said({"photo", "whose", "bun.jpg", "--own"});

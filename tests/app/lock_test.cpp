@@ -236,6 +236,10 @@ TEST_F(LockTest, WithoutItsLockFileTheStatusSaysWhatIsMissing) {
     const std::string words = complained({"lock", "status"}, 1);
     EXPECT_NE(words.find("its lock.json is gone"), std::string::npos) << words;
     EXPECT_NE(words.find("Copy lock.json into it from the newest backup"), std::string::npos);
+    EXPECT_EQ(complained({"lock", "remove"}, 1), words);
+    EXPECT_EQ(complained({"lock", "change"}, 1), words);
+    EXPECT_EQ(complained({"lock", "recovery-key", "--recovery-key-out", folder / "key-2.pdf"}, 1),
+              words);
 }
 
 TEST_F(LockTest, RestoresALockedBackup) {

@@ -225,6 +225,18 @@ TEST_F(LockedBackup, SaysThatItsOwnLockLiesInTheBackupOfAnother) {
     key_ring::forget(its_place);
 }
 
+TEST_F(LockedBackup, IsNotRestoredOverTheLockOfAnother) {
+    lock_it();
+    back_up_to(drive);
+    std::filesystem::create_directories(again);
+    write_lock(real_file_system(), again, new_lock(passphrase, least_guess_cost()).file);
+    const auto before = files_below(again);
+    EXPECT_THROW(restore_again(), StoreError);
+    EXPECT_EQ(files_below(again), before);
+    write_lock(real_file_system(), again, *read_lock(real_file_system(), drive));
+    EXPECT_TRUE(restore_again().problems.empty()) << "its own lock is from a restore before";
+}
+
 TEST_F(LockedBackup, ALockBesideABackupThatIsNotLockedIsToldOf) {
     back_up_to(drive);
     write_lock(real_file_system(), drive, lock.file);

@@ -2,6 +2,7 @@
 
 #include "indexer/backup/verify.h"
 #include "indexer/intake/bin.h"
+#include "indexer/store/lock_library.h"
 #include "tests/indexer/backup/backup_fixture.h"
 
 namespace quarterturn {
@@ -129,6 +130,17 @@ TEST_F(RestoreTest, IsNeverWrittenOverAnything) {
     EXPECT_THROW(restore_to(folder.path()), StoreError);
     EXPECT_TRUE(verify(library, {}).whole());
     EXPECT_TRUE(sha256sum_agrees(drive));
+}
+
+// The library would not open, and whose lock it is would lose it.
+TEST_F(RestoreTest, IsNotMadeBesideALock) {
+    back_up_to(drive);
+    std::filesystem::create_directories(again);
+    write_lock(real_file_system(), again,
+               new_lock("seven owls below the granary", least_guess_cost()).file);
+    const auto before = files_below(again);
+    EXPECT_THROW(restore_to(again), StoreError);
+    EXPECT_EQ(files_below(again), before);
 }
 
 TEST_F(RestoreTest, SaysWhatTheBackupDoesNotHoldWhole) {

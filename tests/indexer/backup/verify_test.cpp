@@ -3,6 +3,7 @@
 #include "indexer/backup/verify.h"
 
 #include "indexer/intake/bin.h"
+#include "indexer/lock/locked_name.h"
 #include "indexer/looks/sign_off.h"
 #include "tests/indexer/backup/backup_fixture.h"
 #include "tests/support/failing_disk.h"
@@ -51,6 +52,19 @@ TEST_F(VerifyTest, FindsAFlippedBitAMissingFileAndOneWithoutARecord) {
     EXPECT_EQ(report.troubles[1].trouble, Trouble::missing);
     EXPECT_EQ(report.without_record, std::vector<std::string>{"photos/2026/stranger.jpg"});
     EXPECT_EQ(library.verification().reached()->problems, 3);
+}
+
+// As locking that was interrupted leaves them: they may be photos of hers.
+TEST_F(VerifyTest, AdvisesNobodyToRemoveWhatSomeLockHolds) {
+    const std::string locked =
+        "photos/2026/" + lock_name(*new_library_keys(), "photos", "IMG_1.jpg");
+    write_text(library.folder() / locked, "sealed");
+    const VerifyReport report = look();
+    EXPECT_TRUE(report.without_record.empty());
+    ASSERT_EQ(report.lock.size(), 1U);
+    EXPECT_NE(report.lock[0].find(locked + " is in no record"), std::string::npos);
+    EXPECT_NE(report.lock[0].find("Keep it"), std::string::npos);
+    EXPECT_FALSE(report.whole());
 }
 
 TEST_F(VerifyTest, FindsTheSameInALibraryThatCanOnlyBeLookedAt) {

@@ -88,6 +88,18 @@ TEST(LockFile, ComesBackFromTheDisk) {
     EXPECT_EQ(keys_from(*read, made.recovery_key)->mark(), made.keys->mark());
 }
 
+TEST(LockFile, ThatIsAFolderSaysWhatToDo) {
+    const TemporaryFolder folder;
+    std::filesystem::create_directory(folder / lock_file_name);
+    try {
+        read_lock(real_file_system(), folder.path());
+        ADD_FAILURE() << "took a folder for a lock";
+    } catch (const LockError& error) {
+        EXPECT_NE(std::string(error.what()).find("move it out of there"), std::string::npos)
+            << error.what();
+    }
+}
+
 TEST(LockFile, IsRefusedWhenDamagedOrNewer) {
     const TemporaryFolder folder;
     const auto refused = [&](std::string_view text) {

@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 #include <sys/stat.h>
 
+#include "indexer/store/lock_library.h"
 #include "tests/support/child.h"
 #include "tests/support/command.h"
 #include "tests/support/example_library.h"
@@ -164,6 +165,37 @@ TEST(LibraryFolder, IsLookedAtOnADiskThatCanOnlyBeRead) {
         ++times;
     }
     EXPECT_EQ(times, 3U) << *answer;
+}
+
+// Copied there as a whole while changes waited beside the records.
+TEST(LibraryFolder, CopiedToSuchADiskWithWhatWasSavedLastSaysWhatToDo) {
+    const TemporaryFolder folder;
+    Library open = Library::create(folder / "library");
+    open.clients().add(client_called("Mira Vale"));
+    const Path copied = folder / "copied";
+    output_of("cp -a " + shell_word(folder / "library") + ' ' + shell_word(copied));
+    const auto answer = on_read_only_disk(copied, [&]() -> std::string {
+        try {
+            Library::open(copied);
+            return "opened";
+        } catch (const RecordsUnwritable&) {
+            return refusal([&] { Library::open_to_look(copied); });
+        }
+    });
+    if (!answer) GTEST_SKIP() << "The system lets us have no disk that can only be read.";
+    EXPECT_TRUE(says(*answer, "what was last saved waits in a file beside it: copy the library"))
+        << *answer;
+}
+
+TEST(LibraryFolder, OnSuchADiskIsNotLockedAndSaysWhy) {
+    const TemporaryFolder folder;
+    Library::create(folder / "library");
+    const NewLock lock = new_lock("seven owls below the granary", least_guess_cost());
+    const auto answer = on_read_only_disk(folder / "library", [&]() -> std::string {
+        return refusal([&] { lock_library(real_file_system(), folder / "library", lock, {}); });
+    });
+    if (!answer) GTEST_SKIP() << "The system lets us have no disk that can only be read.";
+    EXPECT_TRUE(says(*answer, "lies on a disk that can only be read: copy the library")) << *answer;
 }
 
 TEST(LibraryFolder, LookedAtItIsNotChanged) {

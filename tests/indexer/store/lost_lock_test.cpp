@@ -6,6 +6,7 @@
 #include <SQLiteCpp/SQLiteCpp.h>
 
 #include "indexer/lock/key_ring.h"
+#include "indexer/lock/lock_file.h"
 #include "indexer/store/lock_library.h"
 #include "indexer/store/records_file.h"
 #include "tests/support/command.h"
@@ -160,6 +161,86 @@ TEST_F(LostLock, AFileThatIsEmptyTakesNoChangesWithIt) {
     leave_with_changes(nullptr);
     std::filesystem::resize_file(left / "records.sqlite", 0);
     expect_refused_untouched(left, "is no library file of this program");
+}
+
+// As a kill leaves it while it is being unlocked for good, and then lock.json goes.
+struct HalfUnlocked : LostLock {
+    HalfUnlocked() {
+        make(made, nullptr);
+        write_bytes(made / "photos/2026/IMG_2.jpg", std::as_bytes(std::span("two", 3)));
+        lock_library(real_file_system(), made, lock, {});
+        whole_lock = read_bytes(made / lock_file_name);
+        LockWishes wishes;
+        std::stop_source stop;
+        wishes.stop = stop.get_token();
+        wishes.progress = [&](std::int64_t, std::int64_t) { stop.request_stop(); };
+        EXPECT_TRUE(unlock_for_good(real_file_system(), made, lock.keys, wishes).stopped);
+        std::filesystem::remove(made / lock_file_name);
+        key_ring::forget(made);
+    }
+
+    NewLock lock = cheap();
+    Bytes whole_lock;  // as a backup holds it
+};
+
+TEST_F(HalfUnlocked, WithoutItsLockIsToldOfAndIsNotLockedAgain) {
+    expect_refused_untouched(made, "its lock.json is gone");
+    EXPECT_NE(refusal(made).find("qturn lock remove"), std::string::npos);
+    EXPECT_THROW(refuse_lost_lock_of_library(real_file_system(), made), StoreError);
+    const std::string before = all_of(made);
+    EXPECT_THROW(lock_library(real_file_system(), made, cheap(), {}), StoreError);
+    EXPECT_EQ(all_of(made), before);
+}
+
+TEST_F(HalfUnlocked, GoesOnWithTheLockOfABackup) {
+    write_bytes(made / lock_file_name, whole_lock);
+    key_ring::add(made, lock.keys);
+    expect_refused_untouched(made, "goes on with qturn lock remove");
+    EXPECT_TRUE(unlock_for_good(real_file_system(), made, lock.keys, {}).problems.empty());
+    EXPECT_FALSE(std::filesystem::exists(made / lock_file_name));
+    EXPECT_NO_THROW(Library::open(made));
+    for (const char* name : {"IMG_1.jpg", "IMG_2.jpg"}) {
+        EXPECT_EQ(std::filesystem::file_size(made / "photos/2026" / name), 3U) << name;
+    }
+}
+
+// What a disk did not give when the lock was taken off is told of by lock.left.json.
+TEST_F(HalfUnlocked, OpensWhileTheKeyOfTheRestIsKept) {
+    write_bytes(made / left_lock_name, whole_lock);
+    EXPECT_NO_THROW(Library::open(made));
+}
+
+TEST_F(LostLock, AnotherLibrarysLockIsNotChanged) {
+    const NewLock lock = cheap();
+    const NewLock of_other = cheap();
+    make(made, &lock);
+    make(folder / "other", &of_other);
+    std::filesystem::copy_file(folder / "other" / lock_file_name, made / lock_file_name,
+                               std::filesystem::copy_options::overwrite_existing);
+    const std::string before = all_of(made);
+    const auto refused = [&](const auto& change) -> std::string {
+        try {
+            change();
+            return "done";
+        } catch (const StoreError& error) {
+            return error.what();
+        }
+    };
+    bool printed = false;
+    for (const std::string& sentence :
+         {refused([&] {
+              change_passphrase(real_file_system(), made, of_other.keys,
+                                "nine herons over the weir", least_guess_cost());
+          }),
+          refused([&] {
+              renew_recovery_key(real_file_system(), made, of_other.keys,
+                                 [&](const std::string&) { printed = true; });
+          })}) {
+        EXPECT_NE(sentence.find("lock.json belongs to another library"), std::string::npos)
+            << sentence;
+    }
+    EXPECT_FALSE(printed);
+    EXPECT_EQ(all_of(made), before);
 }
 
 // The power tore it while the log was carried over: the log holds it whole.

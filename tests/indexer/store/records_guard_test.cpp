@@ -71,6 +71,9 @@ TEST_F(ReplacedRecords, WhileTheyAreOpenNothingIsWrittenAndBothAreKept) {
     EXPECT_THROW(Transaction{library.database()}, StoreError);
     EXPECT_EQ(read_bytes(records), theirs);
     EXPECT_EQ(library.clients().all().size(), 2U) << "she can still read";
+    EXPECT_EQ(std::filesystem::status(folder / "library" / "records.sqlite.kept-1").permissions(),
+              std::filesystem::perms{0600})
+        << "others on the computer must not read it";
     EXPECT_EQ(clients_in(folder / "library" / "records.sqlite.kept-1"), 2U);
     EXPECT_FALSE(std::filesystem::exists(folder / "library" / "records.sqlite.kept-2"));
 }

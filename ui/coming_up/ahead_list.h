@@ -41,7 +41,7 @@ class AheadList : public QWidget {
     std::size_t judged_ = 0;  // so many of the first of them
     Date today_{};
     std::vector<OccasionCard*> cards_;  // of the first of them; the others wait
-    bool some_wait_ = false;    // until the first have been painted
+    bool some_wait_ = false;            // until the first have been painted
     QVBoxLayout* column_;
 };
 

@@ -2,6 +2,7 @@
 
 #include <QApplication>
 #include <QCommandLineParser>
+#include <QFontDatabase>
 #include <QIcon>
 #include <algorithm>
 #include <array>
@@ -11,6 +12,7 @@
 #include <memory>
 #include <span>
 #include <string_view>
+#include <thread>
 
 #include "app/quarterturn/screens.h"
 #include "indexer/disk/clock.h"
@@ -107,8 +109,14 @@ std::unique_ptr<QApplication> application_with_display(int& argc, char** argv) {
     return application;
 }
 
+// Which fonts there are takes as long as opening the library, and goes beside it.
+std::jthread look_for_fonts() {
+    return std::jthread([] { (void)QFontDatabase::families(); });
+}
+
 int run(QApplication& application) {
     const Wishes wishes = read_wishes(application);
+    const std::jthread fonts = look_for_fonts();
     apply_theme(application, remembered_theme());
     const auto decoder = make_confined_decoder();
     Session session(real_file_system(), *decoder, local_now);

@@ -119,11 +119,12 @@ void for_each_look(std::span<Occasion> occasions, Visit visit) {
 
 }  // namespace
 
-ComingUp coming_up(Library& library, Date today) {
-    ComingUp answer{occasions_on(library, {.first = today}),
-                    SomeRecords(library.database()).months_before(today)};
-    judge(library, answer.ahead);
-    return answer;
+std::vector<Occasion> occasions_ahead(Library& library, Date today) {
+    return occasions_on(library, {.first = today});
+}
+
+std::vector<MonthCount> past_months(Library& library, Date today) {
+    return SomeRecords(library.database()).months_before(today);
 }
 
 std::vector<Occasion> past_occasions(Library& library, const DaysFrom& days) {

@@ -65,18 +65,16 @@ struct Occasion {
     bool operator==(const Occasion&) const = default;
 };
 
-struct ComingUp {
-    std::vector<Occasion> ahead;   // by day and hour, today's first; looks are judged
-    std::vector<MonthCount> past;  // the newest first
-};
+// By day and hour, today's first; looks are not judged. All of these throw StoreError.
+std::vector<Occasion> occasions_ahead(Library& library, Date today);
 
-// Throws StoreError.
-ComingUp coming_up(Library& library, Date today);
+// How much there was in each month before today, the newest first.
+std::vector<MonthCount> past_months(Library& library, Date today);
 
 // The newest first; looks are not judged.
 std::vector<Occasion> past_occasions(Library& library, const DaysFrom& days);
 
-// Judges the looks of these occasions, such as those of a past month she opens.
+// Judges the looks of these occasions, such as those that are in view.
 void judge(Library& library, std::span<Occasion> occasions);
 
 }  // namespace quarterturn

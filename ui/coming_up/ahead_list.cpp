@@ -3,6 +3,7 @@
 #include <QTimer>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <span>
 
 #include "ui/coming_up/occasion_card.h"
 #include "ui/shell/session.h"
@@ -25,9 +26,11 @@ void AheadList::show_ahead(std::vector<Occasion> ahead, Date today) {
     if (std::exchange(today_, today) != today) let_go_of_cards();
     const bool all_at_once = !cards_.empty();
     ahead_ = std::move(ahead);
+    judged_ = 0;
     setVisible(!ahead_.empty());
     std::vector<OccasionCard*> cards;
     const std::size_t count = all_at_once ? ahead_.size() : count_at_once();
+    judge_next(count);
     for (std::size_t i = 0; i < count; ++i) {
         OccasionCard* kept = take_card_of(ahead_[i]);
         cards.push_back(kept ? kept : make_card_of(ahead_[i]));
@@ -35,16 +38,30 @@ void AheadList::show_ahead(std::vector<Occasion> ahead, Date today) {
     let_go_of_cards();
     cards_ = std::move(cards);
     for (OccasionCard* card : cards_) column_->addWidget(card);
-    if (count < ahead_.size()) QTimer::singleShot(0, this, &AheadList::add_those_waiting);
+    some_wait_ = count < ahead_.size();
+    if (!some_wait_) emit all_shown();
 }
 
+void AheadList::paintEvent(QPaintEvent* event) {
+    QWidget::paintEvent(event);
+    if (std::exchange(some_wait_, false)) {
+        QTimer::singleShot(0, this, &AheadList::add_those_waiting);
+    }
+}
+
+// Of those that are not judged yet.
 std::size_t AheadList::count_at_once() const {
     std::size_t people = 0;
-    std::size_t count = 0;
-    for (; count < ahead_.size() && people < people_at_once; ++count) {
-        people += std::max<std::size_t>(ahead_[count].clients.size(), 1);
+    std::size_t next = judged_;
+    for (; next < ahead_.size() && people < people_at_once; ++next) {
+        people += std::max<std::size_t>(ahead_[next].clients.size(), 1);
     }
-    return count;
+    return next - judged_;
+}
+
+void AheadList::judge_next(std::size_t count) {
+    judge(session_.library(), std::span(ahead_).subspan(judged_, count));
+    judged_ += count;
 }
 
 OccasionCard* AheadList::take_card_of(const Occasion& occasion) {
@@ -74,8 +91,12 @@ void AheadList::let_go_of_cards() {
 // One after the other, so that a key or a click does not wait for all of them.
 void AheadList::add_those_waiting() {
     if (cards_.size() >= ahead_.size()) return;
+    if (cards_.size() == judged_ && !session_.attempt([this] { judge_next(count_at_once()); })) {
+        return;
+    }
     cards_.push_back(make_card_of(ahead_[cards_.size()]));
     column_->addWidget(cards_.back());
+    if (cards_.size() == ahead_.size()) return emit all_shown();
     QTimer::singleShot(0, this, &AheadList::add_those_waiting);
 }
 

@@ -42,6 +42,8 @@ ComingUpScreen::ComingUpScreen(Session& session)
     page.column->addLayout(reminders_);
     page.column->addWidget(ahead_);
     connect(ahead_, &AheadList::changed, this, &ComingUpScreen::refresh);
+    connect(ahead_, &AheadList::all_shown, this,
+            [this] { session_.attempt([this] { show_past(); }); });
     page.column->addWidget(past_);
     connect(past_, &PastList::changed, this, &ComingUpScreen::refresh);
     page.column->addStretch();
@@ -83,11 +85,18 @@ bool ComingUpScreen::being_changed() const {
 void ComingUpScreen::refresh() {
     // What she is typing stays; the list follows when she is done.
     if (being_changed()) return;
-    ComingUp coming = coming_up(session_.library(), session_.today());
+    std::vector<Occasion> ahead = occasions_ahead(session_.library(), session_.today());
     remind();
-    empty_->setVisible(coming.ahead.empty() && coming.past.empty() && forms_->count() == 0);
-    past_->show_past(std::move(coming.past), session_.today(), coming.ahead.empty());
-    ahead_->show_ahead(std::move(coming.ahead), session_.today());
+    nothing_ahead_ = ahead.empty();
+    if (!nothing_ahead_) empty_->hide();
+    ahead_->show_ahead(std::move(ahead), session_.today());
+}
+
+// It lies below all that is ahead.
+void ComingUpScreen::show_past() {
+    std::vector<MonthCount> past = past_months(session_.library(), session_.today());
+    empty_->setVisible(nothing_ahead_ && past.empty() && forms_->count() == 0);
+    past_->show_past(std::move(past), session_.today(), nothing_ahead_);
 }
 
 // All that ever went out is judged for it: the first time, once the screen has been painted.

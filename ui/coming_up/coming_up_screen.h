@@ -28,6 +28,7 @@ class ComingUpScreen : public Screen {
     QLayout* build_head();
     void remind();
     void show_reminders();
+    void show_past();
     void show_form(RecordForm* form);
     bool being_changed() const;
 
@@ -38,6 +39,7 @@ class ComingUpScreen : public Screen {
     PastList* past_;
     QWidget* empty_;
     QWidget* title_ = nullptr;
+    bool nothing_ahead_ = false;
     bool has_reminded_ = false;
     bool waits_to_remind_ = false;
     ChangeStamp reminded_at_{.by_others = -1};

@@ -73,6 +73,7 @@ PastList::PastList(Session& session, QWidget* parent)
     column->addLayout(head);
     column->addLayout(months_);
     column->addStretch();
+    hide();  // until it is known what is past
 }
 
 void PastList::show_past(std::vector<MonthCount> past, Date today, bool newest_open) {

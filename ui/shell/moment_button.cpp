@@ -1,5 +1,6 @@
 #include "ui/shell/moment_button.h"
 
+#include <QEvent>
 #include <QPainter>
 #include <QStyle>
 
@@ -23,11 +24,18 @@ int MomentButton::arrow_width() const {
 }
 
 QSize MomentButton::sizeHint() const {
+    if (hint_.isValid()) return hint_;
     QFont bold = text_font(TextRole::body);
     bold.setBold(true);  // so that being chosen moves nothing
     const QFontMetrics metrics(bold);
-    return {metrics.horizontalAdvance(text()) + space(4) + arrow_width(),
-            std::max(metrics.height() + space(5), least_target)};
+    hint_ = {metrics.horizontalAdvance(text()) + space(4) + arrow_width(),
+             std::max(metrics.height() + space(5), least_target)};
+    return hint_;
+}
+
+void MomentButton::changeEvent(QEvent* event) {
+    if (event->type() == QEvent::FontChange) hint_ = {};
+    TextButton::changeEvent(event);
 }
 
 void MomentButton::paintEvent(QPaintEvent*) {

@@ -16,6 +16,7 @@ class MomentButton : public TextButton {
     QSize sizeHint() const override;
 
   protected:
+    void changeEvent(QEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
 
   private:
@@ -23,6 +24,7 @@ class MomentButton : public TextButton {
     int arrow_width() const;
 
     Opens opens_;
+    mutable QSize hint_;  // measured once: the row asks for it hundreds of times
 };
 
 }  // namespace quarterturn

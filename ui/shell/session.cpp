@@ -83,7 +83,10 @@ QString Session::take(const std::function<Library()>& get) {
     pictures_ =
         std::make_unique<PictureLoader>(library_pictures(library_->folder(), disk_, decoder_));
     connect(pictures_.get(), &PictureLoader::nothing_opens, this, &Session::say);
-    QSettings().setValue(last_library_key, QByteArray::fromStdString(library_->folder().native()));
+    if (last_library() != library_->folder()) {
+        QSettings().setValue(last_library_key,
+                             QByteArray::fromStdString(library_->folder().native()));
+    }
     emit opened();
     take_up_erasures();
     return {};

@@ -9,6 +9,17 @@ Date day(const char* iso) {
     return parse_date(iso).value();
 }
 
+struct ComingUp {
+    std::vector<Occasion> ahead;
+    std::vector<MonthCount> past;
+};
+
+ComingUp coming_up(Library& library, Date today) {
+    ComingUp coming{occasions_ahead(library, today), past_months(library, today)};
+    judge(library, coming.ahead);
+    return coming;
+}
+
 class ComingUpTest : public testing::Test {
   protected:
     Photo trial_photo(const std::string& name, Stage stage, Angle angle) {

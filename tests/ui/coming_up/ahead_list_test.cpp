@@ -7,6 +7,7 @@
 #include "tests/ui/support/screen_checks.h"
 #include "ui/coming_up/coming_up_screen.h"
 #include "ui/coming_up/occasion_card.h"
+#include "ui/coming_up/past_list.h"
 
 namespace quarterturn {
 namespace {
@@ -52,6 +53,26 @@ TEST_F(AheadListTest, AlsoWhatDoesNotFitIntoTheWindowComesByItselfAndInOrder) {
     const auto shown = days();
     EXPECT_TRUE(std::ranges::is_sorted(shown));
     EXPECT_EQ(iso_text(shown.back()), "2026-12-29");
+}
+
+TEST_F(AheadListTest, AlsoALookThatDidNotFitIntoTheWindowSaysWhatItLacks) {
+    for (int day = 10; day < 20; ++day) add_trial("2026-11-" + std::to_string(day));
+    show();
+    EXPECT_TRUE(QTest::qWaitFor([&] { return days().size() == 12; }));
+    const OccasionCard* last = card_of("2026-11-21");
+    ASSERT_NE(last, nullptr);
+    const LookAhead& look = last->occasion().clients.front().looks.front();
+    ASSERT_TRUE(look.standing.has_value());
+    EXPECT_FALSE(look.standing->lacks.empty());
+}
+
+TEST_F(AheadListTest, WhatIsPastComesBelowAllThatIsAhead) {
+    for (int day = 10; day < 30; ++day) add_trial("2026-12-" + std::to_string(day));
+    add_trial("2026-10-10");
+    show();
+    auto* past = screen.findChild<PastList*>();
+    EXPECT_TRUE(QTest::qWaitFor([&] { return past->isVisible(); }));
+    EXPECT_EQ(days().size(), 22U);
 }
 
 TEST_F(AheadListTest, TheKeyboardStaysWhereNothingHasChanged) {

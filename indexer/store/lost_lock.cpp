@@ -10,7 +10,7 @@ namespace quarterturn {
 namespace {
 
 bool is_of_a_lock(const Path& entry) {
-    const std::string& name = entry.filename().native();
+    const std::string name = entry.filename().native();
     return looks_locked(name) || is_front_of_locked_name(name);
 }
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "indexer/lock/lock_file.h"
+#include "indexer/lock/locked_contents.h"
 #include "indexer/lock/locked_file_system.h"
 #include "indexer/lock/locked_name.h"
 
@@ -28,9 +29,29 @@ std::optional<Path> first_locked(FileSystem& disk, const Path& folder) {
     return std::nullopt;
 }
 
+bool begins_as_locked(FileSystem& disk, const Path& file) try {
+    return begin_as_locked(disk.read_front(file, locked_size(0)));
+} catch (const DiskError&) {
+    return false;
+}
+
+// A folder of hers may have a name that looks locked.
+std::optional<Path> first_locked_file(FileSystem& disk, const Path& folder) {
+    if (!holds_locked_names(disk, folder)) return std::nullopt;
+    for (const char* name : folders_of_hers) {
+        for (const Path& file : files_below(disk, folder / name)) {
+            const Path below = file.lexically_relative(folder / name);
+            if (std::ranges::any_of(below, is_of_a_lock) && begins_as_locked(disk, file)) {
+                return file;
+            }
+        }
+    }
+    return std::nullopt;
+}
+
 // Who may not look into a folder of hers is told so elsewhere.
 std::optional<Path> first_locked_in_reach(FileSystem& disk, const Path& folder) try {
-    return first_locked(disk, folder);
+    return first_locked_file(disk, folder);
 } catch (const DiskError&) {
     return std::nullopt;
 }

@@ -43,12 +43,15 @@ std::vector<Share> shares_of(int from, int to) {
 
 // The rows of a share as one row, each value 256 times as large.
 void add_rows(const cv::Mat& bgr, const Share& share, std::span<std::uint16_t> sums) {
-    for (std::size_t i = 0; i < share.weights.size(); ++i) {
+    const std::uint8_t* const first = bgr.ptr(share.first);
+    for (std::size_t x = 0; x < sums.size(); ++x) {
+        sums[x] = static_cast<std::uint16_t>(first[x] * share.weights.front());
+    }
+    for (std::size_t i = 1; i < share.weights.size(); ++i) {
         const std::uint8_t* const row = bgr.ptr(share.first + static_cast<int>(i));
         const std::uint16_t weight = share.weights[i];
         for (std::size_t x = 0; x < sums.size(); ++x) {
-            const int before = i == 0 ? 0 : sums[x];
-            sums[x] = static_cast<std::uint16_t>(before + row[x] * weight);
+            sums[x] = static_cast<std::uint16_t>(sums[x] + row[x] * weight);
         }
     }
 }

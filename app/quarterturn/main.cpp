@@ -124,6 +124,8 @@ int run(QApplication& application) {
                       [](Session& s) -> QWidget* { return new WelcomePage(s); });
     open_first(session, window, wishes);
     window.show();
+    // All of it has its size before it is painted for the first time.
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::LayoutRequest);
     return QApplication::exec();
 }
 

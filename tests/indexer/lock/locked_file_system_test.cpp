@@ -144,8 +144,8 @@ class Caller {
             case 4:
             case 5: {
                 std::string all;
-                const auto take = [&](std::span<const std::byte> piece) {
-                    all.append(reinterpret_cast<const char*>(piece.data()), piece.size());
+                const auto take = [&](std::span<const std::byte> given) {
+                    all.append(reinterpret_cast<const char*>(given.data()), given.size());
                 };
                 what == 4 ? disk_.read_through(one, take) : disk_.read_back(one, take);
                 return all;

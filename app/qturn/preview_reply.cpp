@@ -25,6 +25,9 @@ void add_waiting(std::vector<std::string>& lines, int count, const std::string& 
 
 std::vector<std::string> lines_of(const ImportPreview& preview, const Names& names) {
     std::vector<std::string> lines{photos_text(preview.fresh) + " would be brought in."};
+    if (preview.fresh > 0) {
+        lines.emplace_back("Whether a photo opens is seen when it is brought in.");
+    }
     if (preview.first) {
         lines.push_back("Taken from " + day_and_minute(*preview.first) + " to " +
                         day_and_minute(*preview.last) + '.');

@@ -39,6 +39,8 @@ TEST_F(ImportCommand, PreviewTellsWhatWouldComeInAndCopiesNothing) {
     std::ofstream(card / "notes.txt") << "buy pins";
     said({"client", "add", "Ada Lindqvist"});
     said({"sitting", "add", "1", "--starts", "2026-11-07T10:00", "--ends", "2026-11-07T13:00"});
+    EXPECT_NE(run({"import", "--preview", card}).out.find("Whether a photo opens is seen when"),
+              std::string::npos);
     const json told = answer({"import", "--preview", card});
     EXPECT_EQ(told["would_import"], 3);
     EXPECT_EQ(told["first"], "2026-11-07T10:12:03");

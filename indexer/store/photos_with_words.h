@@ -1,16 +1,35 @@
 #pragma once
+// Which photos have words: in their own record, or in what their client, wedding, sitting, look
+// and recipe say.
 
 #include <optional>
+#include <string>
 #include <string_view>
 #include <vector>
 
 #include "indexer/record/photo.h"
 #include "indexer/store/database.h"
+#include "indexer/store/search_words.h"
 
 namespace quarterturn {
 
 // The photos that a search for the words finds, also in the bin, in the order of their numbers.
 // Nothing where there is no word to look for. Throws StoreError.
 std::optional<std::vector<PhotoId>> photos_with_words(Database& database, std::string_view words);
+
+// The same for at least one word, in any order.
+std::vector<PhotoId> photos_with_all(Database& database, std::vector<WordQuery> queries);
+
+// True when one of the words stands in so few records that to gather their photos takes less than
+// to look among the newest.
+bool any_is_rare(Database& database, const std::vector<WordQuery>& queries);
+
+// What a statement over rows of `photo` asks of them.
+struct WordsCondition {
+    std::string hits;      // the statement begins with it
+    std::string true_for;  // rows of photos that have all the words
+    std::string values;    // what ?1 stands for
+};
+WordsCondition with_all_of(const std::vector<WordQuery>& queries);
 
 }  // namespace quarterturn

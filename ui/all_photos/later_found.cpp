@@ -2,6 +2,7 @@
 
 #include <QThread>
 
+#include "indexer/store/until_stopped.h"
 #include "ui/shell/session.h"
 
 namespace quarterturn {
@@ -9,19 +10,23 @@ namespace quarterturn {
 LaterFound::LaterFound(Session& session, QObject* parent) : QObject(parent), session_(session) {}
 
 LaterFound::~LaterFound() {
+    forget();
     for (QThread* thread : findChildren<QThread*>()) thread->wait();
 }
 
 void LaterFound::look_for(const PhotoSearch& search) {
+    forget();
+    wanted_ = {};
     struct Answer {
         std::vector<FoundPhoto> photos;
         QString problem;
     };
     auto answer = std::make_shared<Answer>();
-    const auto work = [answer, search, folder = session_.library().folder(),
-                       &disk = session_.disk()] {
+    const auto work = [answer, search, stop = wanted_.get_token(),
+                       folder = session_.library().folder(), &disk = session_.disk()] {
         try {
             Library library = Library::open(folder, disk);
+            const UntilStopped until_stopped(library.database(), stop);
             answer->photos = library.search().find(search);
         } catch (const std::exception& problem) {
             answer->problem = QString::fromUtf8(problem.what());
@@ -29,20 +34,18 @@ void LaterFound::look_for(const PhotoSearch& search) {
     };
     QThread* thread = QThread::create(work);
     thread->setParent(this);
-    connect(thread, &QThread::finished, this, [this, answer, thread, number = ++number_] {
+    connect(thread, &QThread::finished, this, [this, answer, thread, stop = wanted_.get_token()] {
         thread->deleteLater();
-        hand_over(number, answer->photos, answer->problem);
+        if (!stop.stop_requested()) hand_over(answer->photos, answer->problem);
     });
     thread->start(QThread::LowPriority);
 }
 
 void LaterFound::forget() {
-    ++number_;
+    wanted_.request_stop();
 }
 
-void LaterFound::hand_over(int number, const std::vector<FoundPhoto>& photos,
-                           const QString& problem) {
-    if (number != number_) return;  // she looks for something else by now
+void LaterFound::hand_over(const std::vector<FoundPhoto>& photos, const QString& problem) {
     if (problem.isEmpty()) {
         emit found(photos);
     } else {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <QObject>
+#include <stop_token>
 #include <vector>
 
 #include "indexer/store/library.h"
@@ -16,20 +17,20 @@ class LaterFound : public QObject {
     Q_OBJECT
   public:
     explicit LaterFound(Session& session, QObject* parent = nullptr);
-    ~LaterFound() override;  // waits for a search that is under way
+    ~LaterFound() override;
 
     void look_for(const PhotoSearch& search);  // in place of one before
-    void forget();
+    void forget();                             // what is under way gives up
 
   signals:
     void found(const std::vector<quarterturn::FoundPhoto>& photos);
     void failed(const QString& sentence);
 
   private:
-    void hand_over(int number, const std::vector<FoundPhoto>& photos, const QString& problem);
+    void hand_over(const std::vector<FoundPhoto>& photos, const QString& problem);
 
     Session& session_;
-    int number_ = 0;  // of the search that is wanted
+    std::stop_source wanted_;  // stopped when the search is no longer wanted
 };
 
 }  // namespace quarterturn

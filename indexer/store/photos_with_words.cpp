@@ -1,0 +1,119 @@
+#include "indexer/store/photos_with_words.h"
+
+#include <algorithm>
+#include <nlohmann/json.hpp>
+#include <span>
+
+#include "indexer/store/statement.h"
+
+namespace quarterturn {
+namespace {
+
+using PhotoIds = std::vector<PhotoId>;
+
+constexpr int most_rare = 100;  // records
+constexpr int most_counted = 1000;
+
+PhotoId photo_in(const Statement& row) {
+    PhotoId id;
+    row.read(id);
+    return id;
+}
+
+// In how many records the word stands, up to the most that are counted; so many, too, where to
+// count them is to read all texts.
+int records_with(Database& database, const WordQuery& query) {
+    if (!query.by_index) return most_counted;
+    return Statement(database, std::string("SELECT count(*) FROM (SELECT 1 FROM words WHERE ") +
+                                   query.condition + " LIMIT ?2)")
+        .with(query.value, most_counted)
+        .value<int>()
+        .value();
+}
+
+PhotoIds photos_with(Database& database, const WordQuery& query) {
+    const std::string sql =
+        std::string(
+            "WITH hit (kind, record) AS MATERIALIZED "
+            "(SELECT rowid % 8, rowid / 8 FROM words WHERE ") +
+        query.condition +
+        "), person (id) AS (SELECT record FROM hit WHERE kind = 1), "
+        "wedding_hit (id) AS (SELECT record FROM hit WHERE kind = 2) "
+        "SELECT record FROM hit WHERE kind = 0 "
+        "UNION ALL SELECT id FROM photo WHERE sitting IN (SELECT id FROM sitting "
+        "WHERE id IN (SELECT record FROM hit WHERE kind = 3) "
+        "OR client IN person OR wedding IN wedding_hit) "
+        "UNION ALL SELECT id FROM photo WHERE look IN (SELECT id FROM look "
+        "WHERE id IN (SELECT record FROM hit WHERE kind IN (4, 5)) "
+        "OR client IN person OR wedding IN wedding_hit) "
+        "UNION ALL SELECT photo FROM photo_shown WHERE client IN person";
+    PhotoIds photos = Statement(database, sql).with(query.value).rows(photo_in);
+    std::ranges::sort(photos);  // sooner than SQLite makes each of them one of its own
+    photos.erase(std::ranges::unique(photos).begin(), photos.end());
+    return photos;
+}
+
+PhotoIds those_with(Database& database, const PhotoIds& photos,
+                    const std::vector<WordQuery>& queries) {
+    const WordsCondition words = with_all_of(queries);
+    const std::string list = json_list(std::span<const PhotoId>(photos));
+    return Statement(database, words.hits +
+                                   " SELECT id FROM photo WHERE id IN (SELECT value FROM "
+                                   "json_each(?2)) AND " +
+                                   words.true_for + " ORDER BY id")
+        .with(words.values, list)
+        .rows(photo_in);
+}
+
+}  // namespace
+
+WordsCondition with_all_of(const std::vector<WordQuery>& queries) {
+    WordsCondition words{"", "TRUE", ""};
+    nlohmann::json values = nlohmann::json::array();
+    for (const WordQuery& query : queries) {
+        const std::string number = std::to_string(values.size());
+        const auto records = [&](const char* kinds) {
+            return "(SELECT record FROM hit" + number + " WHERE kind IN " + kinds + ")";
+        };
+        std::string found = query.condition;
+        found.replace(found.find("?1"), 2,
+                      "(SELECT value FROM json_each(?1) WHERE key = " + number + ")");
+        words.hits += (values.empty() ? "WITH hit" : ", hit") + number +
+                      " (kind, record) AS MATERIALIZED (SELECT rowid % 8, rowid / 8 FROM words "
+                      "WHERE " +
+                      found + ")";
+        const std::string theirs =
+            "OR client IN " + records("(1)") + " OR wedding IN " + records("(2)");
+        words.true_for +=
+            " AND (id IN " + records("(0)") +
+            " OR sitting IN (SELECT id FROM sitting WHERE id IN " + records("(3)") + theirs +
+            ") OR look IN (SELECT id FROM look WHERE id IN " + records("(4, 5)") + theirs +
+            ") OR id IN (SELECT photo FROM photo_shown WHERE client IN " + records("(1)") + "))";
+        values.push_back(query.value);
+    }
+    words.values = values.dump();
+    return words;
+}
+
+// The photos of the rarest word are gathered, and looked at for the others.
+PhotoIds photos_with_all(Database& database, std::vector<WordQuery> queries) {
+    const auto rarest = std::ranges::min_element(
+        queries, {}, [&](const WordQuery& query) { return records_with(database, query); });
+    const PhotoIds photos = photos_with(database, *rarest);
+    queries.erase(rarest);
+    return queries.empty() ? photos : those_with(database, photos, queries);
+}
+
+std::optional<PhotoIds> photos_with_words(Database& database, std::string_view words) {
+    auto queries = word_queries(words);
+    if (queries.empty()) return std::nullopt;
+    return photos_with_all(database, std::move(queries));
+}
+
+bool any_is_rare(Database& database, const std::vector<WordQuery>& queries) {
+    return std::ranges::any_of(queries, [&](const WordQuery& query) {
+        return records_with(database, query) <= most_rare;
+    });
+}
+
+}  // namespace quarterturn

@@ -20,8 +20,8 @@ std::optional<std::vector<PhotoId>> photos_with_words(Database& database, std::s
 // The same for at least one word, in any order.
 std::vector<PhotoId> photos_with_all(Database& database, std::vector<WordQuery> queries);
 
-// True when one of the words stands in so few records that to gather their photos takes less than
-// to look among the newest.
+// True when one of the words finds so few photos that to gather them takes less than to look among
+// the newest.
 bool any_is_rare(Database& database, const std::vector<WordQuery>& queries);
 
 // What a statement over rows of `photo` asks of them.

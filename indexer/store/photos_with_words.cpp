@@ -12,9 +12,9 @@ namespace {
 using PhotoIds = std::vector<PhotoId>;
 
 // Gathered in the time in which the newest photos are looked through.
-constexpr int few_photos = 3000;
+constexpr int few_photos = 1000;
 
-PhotoId photo_in(const Statement& row) {
+PhotoId id_of_photo(const Statement& row) {
     PhotoId id;
     row.read(id);
     return id;
@@ -48,7 +48,7 @@ PhotoIds photos_with(Database& database, const WordQuery& query) {
         "WHERE id IN (SELECT record FROM hit WHERE kind IN (4, 5)) "
         "OR client IN person OR wedding IN wedding_hit) "
         "UNION ALL SELECT photo FROM photo_shown WHERE client IN person";
-    PhotoIds photos = Statement(database, sql).with(query.value).rows(photo_in);
+    PhotoIds photos = Statement(database, sql).with(query.value).rows(id_of_photo);
     std::ranges::sort(photos);  // sooner than SQLite makes each of them one of its own
     photos.erase(std::ranges::unique(photos).begin(), photos.end());
     return photos;
@@ -59,22 +59,23 @@ PhotoIds those_with(Database& database, const PhotoIds& photos,
     const WordsCondition words = with_all_of(queries);
     const std::string list = json_list(std::span<const PhotoId>(photos));
     return Statement(database, words.hits +
-                                   " SELECT id FROM photo WHERE id IN (SELECT value FROM "
-                                   "json_each(?2)) AND " +
+                                   "SELECT id FROM photo WHERE id IN (SELECT value FROM "
+                                   "json_each(?2))" +
                                    words.true_for + " ORDER BY id")
         .with(words.values, list)
-        .rows(photo_in);
+        .rows(id_of_photo);
 }
 
 }  // namespace
 
 WordsCondition with_all_of(const std::vector<WordQuery>& queries) {
-    WordsCondition words{"", "TRUE", ""};
+    WordsCondition words;
     nlohmann::json values = nlohmann::json::array();
     for (const WordQuery& query : queries) {
         const std::string number = std::to_string(values.size());
+        // Without the + SQLite makes an index of all hits for each kind.
         const auto records = [&](const char* kinds) {
-            return "(SELECT record FROM hit" + number + " WHERE kind IN " + kinds + ")";
+            return "(SELECT record FROM hit" + number + " WHERE +kind IN " + kinds + ")";
         };
         std::string found = query.condition;
         found.replace(found.find("?1"), 2,
@@ -83,15 +84,16 @@ WordsCondition with_all_of(const std::vector<WordQuery>& queries) {
                       " (kind, record) AS MATERIALIZED (SELECT rowid % 8, rowid / 8 FROM words "
                       "WHERE " +
                       found + ")";
-        const std::string theirs =
-            "OR client IN " + records("(1)") + " OR wedding IN " + records("(2)");
+        const std::string of_hers =
+            "client IN " + records("(1)") + " OR wedding IN " + records("(2)");
         words.true_for +=
-            " AND (id IN " + records("(0)") +
-            " OR sitting IN (SELECT id FROM sitting WHERE id IN " + records("(3)") + theirs +
-            ") OR look IN (SELECT id FROM look WHERE id IN " + records("(4, 5)") + theirs +
-            ") OR id IN (SELECT photo FROM photo_shown WHERE client IN " + records("(1)") + "))";
+            " AND (+id IN " + records("(0)") + " OR +sitting IN " + records("(3)") +
+            " OR +look IN " + records("(4, 5)") + " OR +sitting IN (SELECT id FROM sitting WHERE " +
+            of_hers + ") OR +look IN (SELECT id FROM look WHERE " + of_hers +
+            ") OR +id IN (SELECT photo FROM photo_shown WHERE client IN " + records("(1)") + "))";
         values.push_back(query.value);
     }
+    words.hits += ' ';
     words.values = values.dump();
     return words;
 }

@@ -27,7 +27,7 @@ bool any_is_rare(Database& database, const std::vector<WordQuery>& queries);
 // What a statement over rows of `photo` asks of them.
 struct WordsCondition {
     std::string hits;      // the statement begins with it
-    std::string true_for;  // rows of photos that have all the words
+    std::string true_for;  // further conditions: a row of a photo that has all the words
     std::string values;    // what ?1 stands for
 };
 WordsCondition with_all_of(const std::vector<WordQuery>& queries);

@@ -73,14 +73,18 @@ constexpr int most_looked_through = 8000;
 
 std::vector<FoundPhoto> newest_with(Database& database, const PhotoSearch& search,
                                     const std::vector<WordQuery>& queries, int at_most) {
-    const std::string newest = "SELECT id, sitting, moment, look FROM photo WHERE " +
-                               conditions_of(search) + newest_first + " LIMIT ";
+    const std::string from_photos = " FROM photo WHERE " + conditions_of(search);
+    const std::string columns = "SELECT id, sitting, moment";
     if (queries.empty()) {
-        return Statement(database, newest + "?").with(at_most).rows(found_photo_in);
+        return Statement(database, columns + from_photos + newest_first + " LIMIT ?")
+            .with(at_most)
+            .rows(found_photo_in);
     }
     const WordsCondition words = with_all_of(queries);
-    return Statement(database, words.hits + " SELECT id, sitting, moment FROM (" + newest +
-                                   std::to_string(most_looked_through) + ") WHERE " +
+    const std::string oldest = "ifnull((SELECT moment" + from_photos + newest_first +
+                               " LIMIT 1 OFFSET " + std::to_string(most_looked_through) +
+                               "), -9e18)";
+    return Statement(database, words.hits + columns + from_photos + " AND moment >= " + oldest +
                                    words.true_for + newest_first + " LIMIT ?2")
         .with(words.values, at_most)
         .rows(found_photo_in);

@@ -29,6 +29,10 @@ QString counted(const QString& what, std::size_t count) {
 
 QString moments_shown(LocalTime first, LocalTime last) {
     if (date_of(first) == date_of(last)) {
+        if (clock_shown(first) == clock_shown(last)) {
+            //: a day, and a time of the clock
+            return Words::tr("%1, %2").arg(shown(date_of(first)), clock_shown(first));
+        }
         return Words::tr("%1, %2 to %3")
             .arg(shown(date_of(first)), clock_shown(first), clock_shown(last));
     }
@@ -141,7 +145,8 @@ std::vector<ImportFact> preview_facts(Library& library, const ImportPreview& pre
     if (preview.fresh > 0) {
         add(facts, Words::tr("To be copied"),
             {Words::tr("%1; the originals stay as they are")
-                 .arg(QLocale().formattedDataSize(preview.bytes, 0, QLocale::DataSizeSIFormat))});
+                 .arg(QLocale().formattedDataSize(preview.bytes, 0, QLocale::DataSizeSIFormat)),
+             Words::tr("Whether a photo opens is seen when it is brought in.")});
     }
     add_left_out(facts, preview.already_here, static_cast<std::size_t>(preview.in_bin),
                  preview.left_alone);

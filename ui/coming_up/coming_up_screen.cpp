@@ -1,5 +1,6 @@
 #include "ui/coming_up/coming_up_screen.h"
 
+#include <QEvent>
 #include <QScrollArea>
 #include <QStackedLayout>
 #include <QTimer>

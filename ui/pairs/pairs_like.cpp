@@ -2,6 +2,7 @@
 
 #include <QFileDialog>
 #include <QPointer>
+#include <QPushButton>
 #include <QStackedWidget>
 #include <QStandardPaths>
 

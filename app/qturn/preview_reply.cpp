@@ -11,6 +11,11 @@ std::string day_and_minute(LocalTime time) {
     return iso_text(date_of(time)) + ' ' + clock_text(time);
 }
 
+// One photo, or several of one minute, need no two moments.
+std::string taken_text(const std::string& first, const std::string& last) {
+    return first == last ? "Taken " + first + '.' : "Taken from " + first + " to " + last + '.';
+}
+
 std::string photos_text(int count) {
     return count_text(static_cast<std::size_t>(count), "photo");
 }
@@ -29,8 +34,7 @@ std::vector<std::string> lines_of(const ImportPreview& preview, const Names& nam
         lines.emplace_back("Whether a photo opens is seen when it is brought in.");
     }
     if (preview.first) {
-        lines.push_back("Taken from " + day_and_minute(*preview.first) + " to " +
-                        day_and_minute(*preview.last) + '.');
+        lines.push_back(taken_text(day_and_minute(*preview.first), day_and_minute(*preview.last)));
     }
     for (const PhotosOfDevice& device : preview.devices) {
         lines.push_back("  " + photos_text(device.photos) + " by " + device_name(device.device));

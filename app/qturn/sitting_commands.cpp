@@ -32,8 +32,8 @@ Sitting with_options(Library& library, Sitting sitting, const SittingOptions& op
 }
 
 std::string hours(const Sitting& sitting) {
-    return iso_text(date_of(sitting.starts)) + "  " + clock_text(sitting.starts) + " to " +
-           clock_text(sitting.ends);
+    return iso_text(date_of(sitting.starts)) + "  " + clock_text(sitting.starts) +
+           until_text(sitting.starts, sitting.ends);
 }
 
 Reply show(Session& session, const Sitting& sitting) {

@@ -162,11 +162,25 @@ cv::Mat fitted(const cv::Mat& pixels, int channels) {
     return grey;
 }
 
+// lcms writes the minute at which it makes a profile, and so when a picture was exported. Bytes 24
+// to 35 of the header (ICC.1:2022, 7.2.1) are year, month, day, hour, minute and second, two bytes
+// each, the higher first; here the beginning of the year of the sRGB standard.
+void set_fixed_date(std::vector<std::byte>& icc) {
+    constexpr std::size_t date = 24;
+    constexpr std::array<unsigned, 6> fixed{1999, 1, 1, 0, 0, 0};
+    if (icc.size() < date + 2 * fixed.size()) return;
+    for (std::size_t i = 0; i < fixed.size(); ++i) {
+        icc[date + 2 * i] = static_cast<std::byte>(fixed[i] >> 8);
+        icc[date + 2 * i + 1] = static_cast<std::byte>(fixed[i] & 0xFF);
+    }
+}
+
 std::vector<std::byte> bytes_of(cmsHPROFILE profile) {
     cmsUInt32Number length = 0;
     if (cmsSaveProfileToMem(profile, nullptr, &length) == 0) return {};
     std::vector<std::byte> bytes(length);
     if (cmsSaveProfileToMem(profile, bytes.data(), &length) == 0) return {};
+    set_fixed_date(bytes);
     return bytes;
 }
 

@@ -24,7 +24,7 @@ struct Chromaticity {  // CIE 1931 xy
 std::vector<std::byte> make_profile(Chromaticity white, Chromaticity red, Chromaticity green,
                                     Chromaticity blue);
 
-// The ICC profile of sRGB itself, to be written into a file.
+// The ICC profile of sRGB itself, to be written into a file: the same bytes at any time.
 std::vector<std::byte> srgb_profile();
 
 }  // namespace quarterturn

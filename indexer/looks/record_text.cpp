@@ -55,8 +55,8 @@ std::string wedding_text(const std::optional<Wedding>& wedding) {
 }
 
 std::string sitting_text(const Sitting& sitting) {
-    return std::string(word(sitting.kind)) + ", " + spoken(sitting.starts) + " to " +
-           clock_text(sitting.ends);
+    return std::string(word(sitting.kind)) + ", " + spoken(sitting.starts) +
+           until_text(sitting.starts, sitting.ends);
 }
 
 void write_look(const ExportedRecord& record, TextWriter& writer) {

@@ -35,7 +35,7 @@ Lines hair_lines(const Recipe& recipe) {
     return PartLines{}
         .add(recipe.hair)
         .add(hair.washed, "Washed: ")
-        .add(hair.damp)
+        .add(hair.damp, "Dry or damp: ")
         .add(hair.length, "Length: ")
         .add(hair.texture, "Texture: ")
         .add(hair.density, "Density: ")

@@ -99,6 +99,12 @@ std::string clock_text(LocalTime time) {
     return iso_text(time).substr(11, 5);
 }
 
+std::string until_text(LocalTime starts, LocalTime ends) {
+    const bool same = std::chrono::floor<std::chrono::minutes>(starts) ==
+                      std::chrono::floor<std::chrono::minutes>(ends);
+    return same ? std::string() : " to " + clock_text(ends);
+}
+
 std::optional<Date> parse_date(std::string_view iso) {
     const auto date = take_date(iso);
     return iso.empty() ? date : std::nullopt;

@@ -26,6 +26,8 @@ std::string iso_text(LocalTime time, int fraction_digits = 0);
 std::string iso_text(Date date);                           // "2026-11-07"
 std::string offset_text(std::chrono::minutes utc_offset);  // "+01:00"
 std::string clock_text(LocalTime time);                    // "10:12"
+// " to 12:40", to stand after when it began; empty where it ends in the same minute.
+std::string until_text(LocalTime starts, LocalTime ends);
 
 // Each answers nothing when the text is not exactly of the form, or names no real date or time.
 // Seconds and fraction are optional. Years are 1678 to 2261: what a LocalTime can hold.

@@ -73,7 +73,7 @@ std::vector<std::string> wedding_words(const std::optional<Wedding>& wedding) {
 
 std::string sitting_words(const Sitting& sitting) {
     return capitalised(word(sitting.kind)) + ", " + long_date(date_of(sitting.starts)) + ", " +
-           clock_text(sitting.starts) + " to " + clock_text(sitting.ends);
+           clock_text(sitting.starts) + until_text(sitting.starts, sitting.ends);
 }
 
 std::string missing_words(const Shot& shot, Need need) {

@@ -31,6 +31,12 @@ TEST_F(ImportCommand, CountsAndNamesWhatItDid) {
     EXPECT_EQ(again["already_here"], 2);
 }
 
+TEST_F(ImportCommand, PreviewOfOnePhotoNamesOneMoment) {
+    make_photo(card / "in.jpg", 1, "-DateTimeOriginal='2026:11:07 10:12:03'");
+    EXPECT_NE(run({"import", "--preview", card}).out.find("Taken 2026-11-07 10:12."),
+              std::string::npos);
+}
+
 TEST_F(ImportCommand, PreviewTellsWhatWouldComeInAndCopiesNothing) {
     make_photo(card / "in.jpg", 1,
                "-DateTimeOriginal='2026:11:07 10:12:03' -Make=Larkwing -Model='Pocket 4'");

@@ -29,8 +29,8 @@ QString counted(const QString& what, std::size_t count) {
 
 QString moments_shown(LocalTime first, LocalTime last) {
     if (date_of(first) == date_of(last)) {
-        return Words::tr("%1, %2 to %3")
-            .arg(shown(date_of(first)), clock_shown(first), clock_shown(last));
+        //: a day, and times of the clock
+        return Words::tr("%1, %2").arg(shown(date_of(first)), hours_shown(first, last));
     }
     return Words::tr("%1, %2, to %3, %4")
         .arg(shown(date_of(first)), clock_shown(first), shown(date_of(last)), clock_shown(last));
@@ -109,11 +109,10 @@ QString sitting_shown(Library& library, const Sitting& sitting) {
     const auto client = library.clients().find(sitting.client);
     QString kind = shown(sitting.kind);
     kind[0] = kind[0].toUpper();
-    //: kind of sitting, client, day, from, to
-    return Words::tr("%1 of %2, %3, %4 to %5")
+    //: kind of sitting, client, day, hours
+    return Words::tr("%1 of %2, %3, %4")
         .arg(kind, client ? isolated(from_utf8(client->name)) : QString(),
-             short_shown(date_of(sitting.starts)), clock_shown(sitting.starts),
-             clock_shown(sitting.ends));
+             short_shown(date_of(sitting.starts)), hours_shown(sitting.starts, sitting.ends));
 }
 
 QString preview_heading(const ImportPreview& preview) {
@@ -141,7 +140,8 @@ std::vector<ImportFact> preview_facts(Library& library, const ImportPreview& pre
     if (preview.fresh > 0) {
         add(facts, Words::tr("To be copied"),
             {Words::tr("%1; the originals stay as they are")
-                 .arg(QLocale().formattedDataSize(preview.bytes, 0, QLocale::DataSizeSIFormat))});
+                 .arg(QLocale().formattedDataSize(preview.bytes, 0, QLocale::DataSizeSIFormat)),
+             Words::tr("Whether a photo opens is seen when it is brought in.")});
     }
     add_left_out(facts, preview.already_here, static_cast<std::size_t>(preview.in_bin),
                  preview.left_alone);

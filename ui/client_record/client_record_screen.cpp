@@ -1,6 +1,7 @@
 #include "ui/client_record/client_record_screen.h"
 
 #include <QStackedWidget>
+#include <QTimer>
 
 #include "indexer/looks/exported_record.h"
 #include "indexer/sheet/client_sheet.h"
@@ -17,6 +18,7 @@
 #include "ui/widgets/notice.h"
 #include "ui/widgets/page.h"
 #include "ui/widgets/parts.h"
+#include "ui/widgets/shared_row.h"
 #include "ui/widgets/words.h"
 
 namespace quarterturn {
@@ -137,17 +139,27 @@ void ClientRecordScreen::refresh() {
     if (std::exchange(shown_, now) != now) show_record(record);
 }
 
+// Nothing of it is painted before all of it has its size: while it is put together, it is squeezed
+// into the place of what was there before.
+void ClientRecordScreen::paint_once_laid_out() {
+    QScrollArea* page = page_around(*title_);
+    page->setUpdatesEnabled(false);
+    QTimer::singleShot(0, page, [page] {
+        lay_out_now(*page);
+        page->setUpdatesEnabled(true);
+    });
+}
+
 void ClientRecordScreen::show_record(const ClientRecord& record) {
+    paint_once_laid_out();
     name_ = record.client.name;
     title_->setText(from_utf8(record.client.name));
     note_->setText(from_utf8(record.client.note));
     note_->setVisible(!record.client.note.empty());
     empty_layout(cards_);
     const ClientContent content = client_content(record);
-    QHBoxLayout* facts = make_row(4);
-    for (const TextSection& section : content.facts) {
-        facts->addWidget(make_facts_card(section), 1);
-    }
+    auto* facts = new SharedRow(space(4));
+    for (const TextSection& section : content.facts) facts->addWidget(make_facts_card(section));
     cards_->addLayout(facts);
     for (std::size_t i = 0; i < content.looks.size(); ++i) {
         const Look& look = record.looks[i].look;

@@ -35,6 +35,7 @@ class ClientRecordScreen : public Screen {
     void build();
     QWidget* build_page();
     QLayout* build_ways_out();
+    void paint_once_laid_out();
     void show_record(const ClientRecord& record);
     void show_photos(const std::vector<PhotoSection>& sections);
     void ask_where_pdf();

@@ -8,6 +8,8 @@
 namespace quarterturn {
 namespace {
 
+constexpr int least_facts_steps = 56;  // in less, the words stand one below the other
+
 QLabel* bold_text(const std::string& words) {
     QLabel* label = make_text(from_utf8(words));
     QFont bold = label->font();
@@ -25,9 +27,7 @@ void add_recipe(QBoxLayout& column, const SheetRecipe& recipe) {
     column.addWidget(bold_text(recipe.heading));
     QStringList cautions;
     for (const std::string& caution : recipe.cautions) cautions << from_utf8(caution);
-    auto* notice = new Notice;
-    column.addWidget(notice);
-    notice->say(cautions.join(QLatin1Char('\n')));
+    add_notice(column, cautions.join(QLatin1Char('\n')));
     for (const RecipePart& part : recipe.parts) {
         column.addWidget(make_hairline());
         QHBoxLayout* row = make_row(4);
@@ -48,6 +48,7 @@ QFrame* make_facts_card(const TextSection& section) {
     card.column->addWidget(make_heading(from_utf8(section.heading)));
     add_lines(*card.column, section.lines);
     card.column->addStretch();
+    card.frame->setMinimumWidth(space(least_facts_steps));
     return card.frame;
 }
 

@@ -1,5 +1,6 @@
 #include "ui/coming_up/coming_up_screen.h"
 
+#include <QEvent>
 #include <QScrollArea>
 #include <QStackedLayout>
 #include <QTimer>
@@ -9,6 +10,7 @@
 #include "indexer/looks/consents.h"
 #include "ui/coming_up/ahead_list.h"
 #include "ui/coming_up/client_form.h"
+#include "ui/coming_up/end_of_page.h"
 #include "ui/coming_up/occasion_card.h"
 #include "ui/coming_up/occasion_words.h"
 #include "ui/coming_up/past_list.h"
@@ -47,6 +49,7 @@ ComingUpScreen::ComingUpScreen(Session& session)
     page.column->addWidget(past_);
     connect(past_, &PastList::changed, this, &ComingUpScreen::refresh);
     page.column->addStretch();
+    end_ = new EndOfPage(*page.scroll);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(page.scroll);
@@ -89,6 +92,7 @@ void ComingUpScreen::refresh() {
     remind();
     nothing_ahead_ = ahead.empty();
     if (!nothing_ahead_) empty_->hide();
+    end_->begin_to_grow();
     ahead_->show_ahead(std::move(ahead), session_.today());
 }
 
@@ -97,6 +101,7 @@ void ComingUpScreen::show_past() {
     std::vector<MonthCount> past = past_months(session_.library(), session_.today());
     empty_->setVisible(nothing_ahead_ && past.empty() && forms_->count() == 0);
     past_->show_past(std::move(past), session_.today(), nothing_ahead_);
+    end_->end_growing();
 }
 
 // All that ever went out is judged for it: the first time, once the screen has been painted.

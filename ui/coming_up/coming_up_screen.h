@@ -10,6 +10,7 @@ class QVBoxLayout;
 namespace quarterturn {
 
 class AheadList;
+class EndOfPage;
 class PastList;
 class RecordForm;
 
@@ -37,6 +38,7 @@ class ComingUpScreen : public Screen {
     AheadList* ahead_;
     QVBoxLayout* reminders_;
     PastList* past_;
+    EndOfPage* end_;
     QWidget* empty_;
     QWidget* title_ = nullptr;
     bool nothing_ahead_ = false;

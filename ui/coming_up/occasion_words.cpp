@@ -32,9 +32,7 @@ QString occasion_title(const Occasion& occasion) {
 QString occasion_details(const Occasion& occasion) {
     QStringList parts;
     if (!occasion.sittings.empty()) {
-        parts << said(QT_TRANSLATE_NOOP("occasion", "%1 to %2"))
-                     .arg(clock_shown(occasion.sittings.front().starts),
-                          clock_shown(occasion.sittings.back().ends));
+        parts << hours_shown(occasion.sittings.front().starts, occasion.sittings.back().ends);
     }
     if (occasion.wedding) {
         const Wedding& wedding = *occasion.wedding;

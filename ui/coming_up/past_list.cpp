@@ -1,7 +1,6 @@
 #include "ui/coming_up/past_list.h"
 
-#include <QCoreApplication>
-#include <QEvent>
+#include <QKeyEvent>
 #include <QLineEdit>
 #include <QLocale>
 #include <QScrollBar>
@@ -91,6 +90,14 @@ QString PastList::wanted() const {
     return search_->text().trimmed();
 }
 
+void PastList::keyPressEvent(QKeyEvent* event) {
+    if (event->key() != Qt::Key_Escape || wanted().isEmpty()) {
+        return QWidget::keyPressEvent(event);
+    }
+    search_->clear();
+    rebuild();
+}
+
 // What is the same as before stays, and the keyboard with it.
 void PastList::rebuild() {
     typing_->stop();
@@ -122,10 +129,7 @@ void PastList::show_what_is_found() {
     QScrollArea* page = page_around(*this);
     if (!page || wanted().isEmpty() || !search_->hasFocus()) return;
     QTimer::singleShot(0, this, [this, page] {
-        // While it is laid out anew, and as long as it was before, the field lies elsewhere.
-        QCoreApplication::sendPostedEvents(nullptr, QEvent::LayoutRequest);
-        QEvent grow_or_shrink(QEvent::LayoutRequest);
-        QCoreApplication::sendEvent(page->widget(), &grow_or_shrink);
+        lay_out_now(*page);
         QScrollBar* bar = page->verticalScrollBar();
         const int field = search_->mapTo(page->widget(), QPoint()).y();
         bar->setValue(std::max(bar->value(), field - page->viewport()->height() / 3));

@@ -30,6 +30,9 @@ class PastList : public QWidget {
   signals:
     void changed();  // one of the past occasions was
 
+  protected:
+    void keyPressEvent(QKeyEvent* event) override;  // Escape: all that is past again
+
   private:
     using Month = std::chrono::year_month;
 

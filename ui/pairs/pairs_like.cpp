@@ -2,6 +2,7 @@
 
 #include <QFileDialog>
 #include <QPointer>
+#include <QPushButton>
 #include <QStackedWidget>
 #include <QStandardPaths>
 
@@ -71,13 +72,14 @@ void PairsScreen::look_like_pair() {
     //: whose pair, and which look
     const QString whose =
         tr("Looks most like %1: %2").arg(isolated(pairs_->client(pair)), pairs_->look(pair));
-    find_like({.sentence = whose},
+    find_like({.sentence = whose, .from = pair.id},
               [pair](Library& library, Decoder&) { return pairs_like(library, pair, most_alike); });
 }
 
 // What was not measured yet is measured first.
 void PairsScreen::find_like(const Like& known, const FindLike& find) {
     if (finding_) return;
+    const int asked = ++asked_;
     finding_ = session_.start<Like>(
         [&decoder = session_.decoder(), known, find](Library& library, Job& job) {
             const auto progress = [&job](std::int64_t done, std::int64_t total) {
@@ -91,12 +93,13 @@ void PairsScreen::find_like(const Like& known, const FindLike& find) {
             }
             return like;
         },
-        [screen = QPointer(this)](const Like& like) {
-            if (screen) screen->session_.attempt([&] { screen->show_like(like); });
+        [screen = QPointer(this), asked](const Like& like) {
+            if (!screen || screen->asked_ != asked) return;
+            screen->session_.attempt([&] { screen->show_like(like); });
         });
     Job* job = finding_;
-    connect(job, &Job::progressed, work_, [this](const JobProgress& progress) {
-        work_->setVisible(!fills_screen());
+    connect(job, &Job::progressed, work_, [this, asked](const JobProgress& progress) {
+        work_->setVisible(!fills_screen() && asked == asked_);
         work_->show_progress(progress.done, progress.total, progress.file, progress.left);
     });
     connect(job, &Job::failed, this, [this](const QString& why) {
@@ -106,6 +109,14 @@ void PairsScreen::find_like(const Like& known, const FindLike& find) {
     connect(job, &Job::ended, work_, &QWidget::hide);
     connect(work_, &ProgressPanel::pause_asked, job, &Job::pause);
     connect(work_, &ProgressPanel::stop_asked, job, &Job::stop);
+}
+
+// Who goes another way does not want to be fetched back from it.
+void PairsScreen::give_up_finding() {
+    ++asked_;
+    waiting_.reset();
+    work_->hide();
+    if (Job* job = std::exchange(finding_, nullptr)) job->stop();
 }
 
 // While the whole screen is filled it waits: a client may be looking.
@@ -130,10 +141,11 @@ void PairsScreen::show_like(const Like& like) {
     for (const std::string& sentence : like.failed) {
         failed += (failed.isEmpty() ? QString() : QStringLiteral("\n")) + from_utf8(sentence);
     }
+    work_->hide();
     wall_->notice().say(failed);
-    wall_->show_like(like.sentence, like.picture, std::move(pairs));
+    pages_->setCurrentWidget(wall_);  // before it takes the keyboard
+    wall_->show_like(like.sentence, like.picture, std::move(pairs), like.from);
     if (like.kept) wall_->like_bar().keep_button().hide();
-    pages_->setCurrentWidget(wall_);
 }
 
 void PairsScreen::ask_whose_picture() {

@@ -194,6 +194,7 @@ void PairsScreen::step(int pairs) {
 void PairsScreen::go_back() {
     const QWidget* page = pages_->currentWidget();
     if (fills_screen()) return leave_whole_screen();
+    give_up_finding();
     if (page == progress_) return pages_->setCurrentWidget(pair_);
     if (page == wall_) return wall_->shows_like() ? wall_->leave_like() : wall_->show_all();
     if (page == kept_) {

@@ -49,6 +49,7 @@ class PairsScreen : public Screen {
         QImage picture{};
         Path file{};        // of that picture
         bool kept = false;  // with a client already
+        PairId from{};      // that they are like, and where she goes back to; none: a picture
     };
     using FindLike = std::function<std::vector<LikePair>(Library&, Decoder&)>;
 
@@ -65,6 +66,7 @@ class PairsScreen : public Screen {
     void look_like_pair();
     // `known`: what was asked for.
     void find_like(const Like& known, const FindLike& find);
+    void give_up_finding();
     void look_like_kept(const Inspiration& picture);
     void look_like(const Like& picture);
     void show_kept_pictures();
@@ -96,6 +98,7 @@ class PairsScreen : public Screen {
     ProgressPanel* work_;
     QWidget* before_whole_ = nullptr;
     QPointer<Job> finding_;
+    int asked_ = 0;                // so many times; only the last counts
     std::optional<Like> waiting_;  // found while a pair filled the screen
     Path picture_;                 // that the looks on the wall are like
 };

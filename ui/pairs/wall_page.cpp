@@ -25,6 +25,7 @@ namespace {
 
 constexpr int pause_in_typing_ms = 150;  // common practice
 constexpr int side_steps = 62;
+constexpr int words_steps = 64;
 
 }  // namespace
 
@@ -78,6 +79,7 @@ QWidget* WallPage::build_header() {
     words_ = new QLineEdit;
     words_->setPlaceholderText(tr("Search names, notes and recipes"));
     words_->setAccessibleName(tr("Search names, notes and recipes"));
+    words_->setMinimumWidth(space(words_steps));
     connect(words_, &QLineEdit::textEdited, typing_, qOverload<>(&QTimer::start));
     connect(words_, &QLineEdit::returnPressed, this, [this] {
         take_with_words(filter_);
@@ -101,11 +103,9 @@ QWidget* WallPage::build_header() {
     auto* column = new QVBoxLayout(header);
     set_reading_margins(*column, space(2), 0, space(4), 0);
     column->setSpacing(space(1));
-    QHBoxLayout* first = make_row(2);
-    first->addWidget(words_, 1);
-    auto* ways = new FlowLayout(space(2));
-    for (QPushButton* button : {picture, whole, client}) ways->addWidget(button);
-    first->addLayout(ways);
+    auto* first = new FlowLayout(space(2));
+    first->addWidget(words_);
+    for (QPushButton* button : {picture, whole, client}) first->addWidget(button);
     QHBoxLayout* second = make_row(2);
     auto* found = new FlowLayout(space(2));
     found->addWidget(count_);
@@ -243,10 +243,10 @@ QString WallPage::count_words(std::size_t count) const {
 }
 
 void WallPage::show_like(const QString& sentence, const QImage& picture,
-                         std::vector<PairOnWall> like) {
+                         std::vector<PairOnWall> like, PairId from) {
     like_bar_->show_like(sentence, picture);
     if (!like_) {
-        came_from_ = current_pair();
+        came_from_ = from ? from : current_pair();
         scrolled_to_ = view_->verticalScrollBar()->value();
         if (typing_->isActive()) filter_.words = typed_words();
     }
@@ -254,12 +254,14 @@ void WallPage::show_like(const QString& sentence, const QImage& picture,
     words_->clear();  // they do not count here
     like_ = like;
     show_found(std::move(like));
+    view_->setCurrentIndex(pairs_.index(0));
     view_->scrollToTop();
-    view_->setFocus();
+    take_keyboard();
 }
 
+// Where none is shown, at the way to others.
 void WallPage::take_keyboard() {
-    view_->setFocus();
+    results_->currentWidget()->setFocus();
 }
 
 void WallPage::leave_like() {
@@ -267,14 +269,17 @@ void WallPage::leave_like() {
     like_.reset();
     words_->setText(from_utf8(filter_.words));
     session_.attempt([this] { look_again(); });
+    layout()->activate();  // as wide as it was
     show_pair(came_from_);
     view_->verticalScrollBar()->setValue(scrolled_to_);
-    view_->setFocus();
+    view_->scrollTo(view_->currentIndex());
+    take_keyboard();
 }
 
 void WallPage::show_all() {
     notice_->say({});
-    take({});
+    const bool all_shown = !is_filtered() && !like_ && words_->text().isEmpty();
+    if (!all_shown) take({});
 }
 
 void WallPage::start_typing() {

@@ -42,7 +42,9 @@ class WallPage : public QWidget {
     void show_all();
 
     // The likest looks instead of what was filtered; `picture` is what they are like, or null.
-    void show_like(const QString& sentence, const QImage& picture, std::vector<PairOnWall> like);
+    // `from`: the pair she goes back to; none: the one she was at.
+    void show_like(const QString& sentence, const QImage& picture, std::vector<PairOnWall> like,
+                   PairId from = {});
     bool shows_like() const { return like_.has_value(); }
     void leave_like();  // all is as it was before
     Notice& notice() { return *notice_; }

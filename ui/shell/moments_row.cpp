@@ -30,6 +30,7 @@ MomentsRow::MomentsRow(const std::vector<ScreenEntry>& entries, QWidget* parent)
             [this](int id) { emit chosen(static_cast<Moment>(id)); });
     connect(more_, &MomentButton::clicked, this, [this] {
         share_room();  // a click alone leaves her where she is
+        fit_menu();
         menu_->popup(more_->mapToGlobal(QPoint(0, more_->height())));
     });
 }
@@ -73,6 +74,16 @@ void MomentsRow::share_room() {
     }
     name_more(count);
     more_->setVisible(!menu_->isEmpty());
+}
+
+// In one column, closer where the screen is low: of two, the other would hold next to nothing.
+void MomentsRow::fit_menu() {
+    menu_->setStyleSheet({});
+    const auto entries = menu_->actions();
+    if (entries.isEmpty()) return;
+    const auto x = [this](QAction* entry) { return menu_->actionGeometry(entry).x(); };
+    if (x(entries.first()) == x(entries.last())) return;
+    menu_->setStyleSheet(QStringLiteral("QMenu::item { padding-top: 1px; padding-bottom: 1px; }"));
 }
 
 void MomentsRow::name_more(int count) {

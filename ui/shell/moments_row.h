@@ -35,6 +35,7 @@ class MomentsRow : public QWidget {
 
   private:
     void share_room();
+    void fit_menu();
     int with_room() const;  // how many, from the first on
     void name_more(int count);
     int width_of(int count) const;

@@ -7,12 +7,12 @@
 #include <map>
 
 #include "indexer/looks/sign_off.h"
-#include "indexer/record/recipe_text.h"
 #include "indexer/rules/ring.h"
 #include "indexer/rules/sign_off.h"
 #include "ui/look_choice/look_choice.h"
 #include "ui/shell/session.h"
 #include "ui/sign_off/files_part.h"
+#include "ui/sign_off/recipe_check.h"
 #include "ui/sign_off/seal_mark.h"
 #include "ui/sign_off/sentences.h"
 #include "ui/sign_off/shot_row.h"
@@ -22,6 +22,7 @@
 #include "ui/widgets/page.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/reason_field.h"
+#include "ui/widgets/shared_row.h"
 
 namespace quarterturn {
 namespace {
@@ -31,20 +32,13 @@ QString day_and_hour(LocalTime time) {
     return SignOffScreen::tr("%1 at %2").arg(shown(date_of(time)), clock_shown(time));
 }
 
-// It speaks once it has its place: before, it would show as a window of its own.
-void add_notice(QBoxLayout& column, const QString& words) {
-    auto* notice = new Notice;
-    column.addWidget(notice);
-    notice->say(words);
-}
-
-QVBoxLayout* add_card(QBoxLayout& row, const QString& heading, int stretch) {
+QVBoxLayout* add_card(SharedRow& cards, const QString& heading, int share) {
     const Card card = make_card();
     card.column->addWidget(make_heading(heading));
     QVBoxLayout* inside = make_column(3);
     card.column->addLayout(inside);
     card.column->addStretch();
-    row.addWidget(card.frame, stretch);
+    cards.add(card.frame, share);
     return inside;
 }
 
@@ -100,9 +94,10 @@ QWidget* SignOffScreen::build_page() {
     page.column->addWidget(problem_);
     files_ = new FilesPart(session_);
     page.column->addWidget(files_);
-    QHBoxLayout* cards = make_row(5);
+    auto* cards = new SharedRow(space(5));
     shots_ = add_card(*cards, tr("The shots"), 3);
-    recipe_ = add_card(*cards, tr("The recipe"), 2);
+    recipe_ = new RecipeCheck(session_);
+    add_card(*cards, tr("The recipe"), 2)->addWidget(recipe_);
     page.column->addLayout(cards);
     history_ = make_column(1);
     page.column->addLayout(history_);
@@ -143,7 +138,7 @@ void SignOffScreen::show_state() {
     title_->setText(tr("%1: %2").arg(from_utf8(state_->client.name), from_utf8(state_->look.name)));
     show_standing();
     show_shots();
-    show_recipe();
+    recipe_->show_state(*state_);
     show_history();
 }
 
@@ -262,35 +257,6 @@ void SignOffScreen::show_shots() {
         if (row->photo()) wishes.push_back({*row->photo(), small_long_edge});
     }
     session_.pictures().want(this, wishes);
-}
-
-void SignOffScreen::show_recipe() {
-    empty_layout(recipe_);
-    for (const RecipeFinding& finding : state_->recipe_findings) {
-        const QString words = from_utf8(finding.sentence);
-        if (finding.weight == Weight::bars_sign_off) {
-            add_notice(*recipe_, words);
-        } else {
-            recipe_->addWidget(make_quiet(tr("To think about: %1").arg(words)));
-        }
-    }
-    if (state_->recipe_findings.empty()) {
-        recipe_->addWidget(make_text(tr("The recipe says all that is needed.")));
-    }
-    QPushButton* write = make_button(state_->recipe ? tr("Go to the recipe") : tr("Write it"));
-    connect(write, &QPushButton::clicked, this,
-            [this] { session_.go_to({.moment = Moment::recipe, .look = look_}); });
-    recipe_->addWidget(write, 0, Qt::AlignLeading);
-    if (!state_->recipe) return;
-    for (const RecipePart& part : recipe_parts(state_->recipe->recipe)) {
-        recipe_->addWidget(make_hairline());
-        QLabel* heading = make_text(from_utf8(part.heading));
-        QFont bold = heading->font();
-        bold.setBold(true);
-        heading->setFont(bold);
-        recipe_->addWidget(heading);
-        recipe_->addWidget(make_text(in_lines(part.lines)));
-    }
 }
 
 void SignOffScreen::show_history() {

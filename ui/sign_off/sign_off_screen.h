@@ -15,6 +15,7 @@ class FilesPart;
 class LookChoice;
 class Notice;
 class ReasonField;
+class RecipeCheck;
 class ShotRow;
 
 // Sign-off: the shot list beside the recipe check, and her word that the look can be made again.
@@ -37,7 +38,6 @@ class SignOffScreen : public Screen {
     void add_signing();
     void add_reopening(QVBoxLayout& column);
     void show_shots();
-    void show_recipe();
     void show_history();
     void sign();
     ReasonField* reason_being_written() const;
@@ -54,7 +54,7 @@ class SignOffScreen : public Screen {
     Notice* problem_;
     FilesPart* files_;
     QVBoxLayout* shots_;
-    QVBoxLayout* recipe_;
+    RecipeCheck* recipe_;
     QVBoxLayout* history_;
     std::vector<ShotRow*> rows_;
     bool signing_ = false;

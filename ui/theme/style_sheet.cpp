@@ -56,6 +56,7 @@ QScrollBar:vertical { background: transparent; width: 14px; margin: 0; }
 QScrollBar:horizontal { background: transparent; height: 14px; margin: 0; }
 QScrollBar::handle { background: @outline@; border-radius: 4px; margin: 3px; min-height: 32px; min-width: 32px; }
 QScrollBar::handle:hover { background: @accent@; }
+QScrollBar::handle:disabled { background: transparent; }
 QScrollBar::add-line, QScrollBar::sub-line { width: 0; height: 0; }
 QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
 QToolTip { background: @card@; color: @ink@; border: 1px solid @outline@; padding: 6px; }

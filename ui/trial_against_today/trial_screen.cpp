@@ -13,8 +13,10 @@
 #include "ui/two_heads/point_edits.h"
 #include "ui/two_heads/points_panel.h"
 #include "ui/widgets/empty_page.h"
+#include "ui/widgets/flow_layout.h"
 #include "ui/widgets/notice.h"
 #include "ui/widgets/page.h"
+#include "ui/widgets/page_stack.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/words.h"
 
@@ -22,6 +24,7 @@ namespace quarterturn {
 namespace {
 
 constexpr int side_steps = 66;
+constexpr int least_view_steps = 90;  // in a lower window the page scrolls
 
 }  // namespace
 
@@ -42,7 +45,7 @@ TrialScreen::TrialScreen(Session& session)
     row->setSpacing(space(6));
     QWidget* main = build_main();
     row->addWidget(build_side());
-    row->addWidget(main, 1);
+    row->addWidget(make_scrolling_side(main), 1);
     pages_->addWidget(empty_);
     pages_->addWidget(going_);
     auto* all = new QVBoxLayout(this);
@@ -116,7 +119,7 @@ QWidget* TrialScreen::build_main() {
     connect(day_photos_, &DayPhotosPanel::kept, this, &TrialScreen::place_photos);
     connect(day_photos_, &DayPhotosPanel::left, this,
             [this] { stage_->setCurrentWidget(comparing_); });
-    stage_ = new QStackedWidget;
+    stage_ = new PageStack;
     for (QWidget* page :
          {comparing_, static_cast<QWidget*>(points_), static_cast<QWidget*>(day_photos_)}) {
         stage_->addWidget(page);
@@ -128,11 +131,12 @@ QWidget* TrialScreen::build_main() {
 
 QWidget* TrialScreen::build_comparing() {
     view_ = new PairView;
+    view_->setMinimumHeight(space(least_view_steps));
     modes_ = new ModeRow(*view_, {PairMode::side_by_side, PairMode::divide, PairMode::blink});
     points_button_ = make_quiet_button(tr("Set the heads by hand"));
     connect(points_button_, &QPushButton::clicked, this, &TrialScreen::set_points);
-    QHBoxLayout* row = make_row(2);
-    row->addWidget(modes_, 1);
+    auto* row = new FlowLayout(space(2));
+    row->addWidget(modes_);
     row->addWidget(points_button_);
     waiting_ = make_quiet({});
     auto* comparing = new QWidget;

@@ -85,11 +85,17 @@ PairMode PairView::drawn_mode() const {
     return laid_ && laid_->refused.empty() ? mode_ : PairMode::side_by_side;
 }
 
+QRectF PairView::inside_of_frame() const {
+    const double frame = space(2);
+    return QRectF(rect()).adjusted(frame, frame, -frame, -frame);
+}
+
 QRectF PairView::half(int side) const {
+    const QRectF all = inside_of_frame();
     const double gap = space(4);
-    const double width = (this->width() - gap) / 2;
+    const double width = (all.width() - gap) / 2;
     const bool at_left = (side == 0) == leads_left();
-    return {at_left ? 0 : width + gap, 0, width, height() * 1.0};
+    return {all.x() + (at_left ? 0 : width + gap), all.y(), width, all.height()};
 }
 
 QRectF PairView::cell(int side) const {
@@ -97,7 +103,7 @@ QRectF PairView::cell(int side) const {
 }
 
 QRectF PairView::middle_cell() const {
-    return in_the_middle({0, 0, width() * 1.0, height() - caption_height()});
+    return in_the_middle(inside_of_frame().adjusted(0, 0, 0, -caption_height()));
 }
 
 void PairView::paint_side(QPainter& painter, int side, const QRectF& cell) const {

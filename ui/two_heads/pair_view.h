@@ -77,6 +77,7 @@ class PairView : public QWidget {
     void paint_caption(QPainter& painter, int side, double bottom, const QRectF& room,
                        Qt::Alignment to) const;
     QRectF half(int side) const;  // of the width
+    QRectF inside_of_frame() const;
     void paint_beside(QPainter& painter) const;
     void paint_divided(QPainter& painter) const;
     void paint_divide(QPainter& painter, const QRectF& cell, double x) const;

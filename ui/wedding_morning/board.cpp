@@ -16,9 +16,11 @@
 namespace quarterturn {
 namespace {
 
-constexpr double photos_share = 0.58;    // of the width, at most
-constexpr double cautions_share = 0.34;  // of the height, at most
-constexpr int least_for_two_parts = 30;  // bodies: in less, all of it scrolls as one
+constexpr double photos_share = 0.58;      // of the width, at most
+constexpr double cautions_share = 0.34;    // of the height, at most
+constexpr int least_for_two_parts = 30;    // bodies: in less, all of it scrolls as one
+constexpr int least_for_two_columns = 46;  // bodies: in less, the recipe stands below the photos
+constexpr int least_of_photos = 20;        // bodies: their height, also where all of it scrolls
 
 std::vector<Photo> photos_of(const BoardClient& client) {
     std::vector<Photo> photos;
@@ -41,17 +43,19 @@ Board::Board(const PictureLoader& pictures, const BoardType& type, QWidget* pare
       cautions_(new ClientCautions(type)),
       looks_(new LooksRow(type)),
       no_look_(new EmptyPage(tr("She has no look for this wedding yet."), tr("Plan her look"))),
-      done_(make_button({})) {
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(type.px(0.4));
-    column->addWidget(head_);
-    auto* row = new QHBoxLayout;
-    row->setSpacing(type.px(0.8));
-    row->addWidget(photos_, 0, Qt::AlignTop);
-    row->addWidget(no_look_, 1);
-    row->addWidget(build_side(), 1);
-    column->addLayout(row, 1);
+      done_(make_button({})),
+      all_(new QVBoxLayout(this)),
+      columns_(new QHBoxLayout),
+      side_(make_column(0)) {
+    all_->setContentsMargins(0, 0, 0, 0);
+    all_->setSpacing(type.px(0.4));
+    all_->addWidget(head_);
+    columns_->setSpacing(type.px(0.8));
+    columns_->addWidget(photos_, 0, Qt::AlignTop);
+    columns_->addWidget(no_look_, 1);
+    build_side();
+    columns_->addLayout(side_, 1);
+    all_->addLayout(columns_, 1);
     no_look_->hide();
     connect(head_, &ClientHead::turned, this, [this](int by) {
         emit client_chosen(client_ + static_cast<std::size_t>(by));  // only where there is one
@@ -63,20 +67,16 @@ Board::Board(const PictureLoader& pictures, const BoardType& type, QWidget* pare
     }
 }
 
-QWidget* Board::build_side() {
-    auto* side = new QWidget;
-    auto* column = new QVBoxLayout(side);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(type_.px(0.4));
-    column->addWidget(cautions_);
-    column->addWidget(looks_);
-    column->addWidget(recipe_, 1);
+void Board::build_side() {
+    side_->setSpacing(type_.px(0.4));
+    side_->addWidget(cautions_);
+    side_->addWidget(looks_);
+    side_->addWidget(recipe_, 1);
     suit_board(*done_, type_, BoardRole::body);
     done_->setCheckable(true);
     connect(done_, &QPushButton::clicked, this, &Board::done_said);
-    column->addWidget(done_);
-    column->addStretch(0);
-    return side;
+    side_->addWidget(done_);
+    side_->addStretch(0);
 }
 
 void Board::lie_in(QScrollArea& around) {
@@ -109,18 +109,39 @@ void Board::show_board(const WeddingBoard& board, const BoardPlace& place) {
     share_room();
 }
 
+// What there is to see of it, and no more: what was wider before would never become narrower.
+QSize Board::room() const {
+    return around_ ? around_->viewport()->size() : size();
+}
+
 void Board::share_room() {
-    const int seen = around_ ? around_->viewport()->height() : height();
-    const int below_head = seen - head_->heightForWidth(width()) - layout()->spacing();
-    const int side = width() - qRound(width() * photos_share);
+    const auto [width, seen] = std::pair(room().width(), room().height());
+    // With or without a bar to scroll by, which comes and goes with what is decided here.
+    const int at_most = around_ ? around_->width() : this->width();
+    stand_in_columns(at_most >= type_.px(least_for_two_columns));
+    const int for_photos = in_columns_ ? qRound(width * photos_share) : width;
+    const int below_head = seen - head_->heightForWidth(width) - layout()->spacing();
     const int cautions = qRound(below_head * cautions_share);
-    const bool as_one =
-        seen < type_.px(least_for_two_parts) || cautions_->wanted_height(side) > cautions;
-    const int height = as_one ? seen : below_head;
+    const bool as_one = !in_columns_ || seen < type_.px(least_for_two_parts) ||
+                        cautions_->wanted_height(width - for_photos) > cautions;
+    const int height = as_one ? std::max(seen, type_.px(least_of_photos)) : below_head;
     recipe_->let_flow(as_one);
     cautions_->limit(as_one ? QWIDGETSIZE_MAX : cautions);
-    photos_->setFixedSize(std::min(qRound(width() * photos_share), photos_->fitting_width(height)),
+    photos_->setFixedSize(std::min(for_photos, photos_->fitting_width(height)),
                           std::max(height, photos_->minimumSizeHint().height()));
+}
+
+// What to beware of comes before the photos where they do not stand beside it.
+void Board::stand_in_columns(bool in_columns) {
+    if (std::exchange(in_columns_, in_columns) == in_columns) return;
+    columns_->setDirection(in_columns ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    int place = in_columns ? 0 : 1;  // below her name
+    for (QWidget* part : {static_cast<QWidget*>(cautions_), static_cast<QWidget*>(looks_)}) {
+        QBoxLayout& from = in_columns ? *all_ : *side_;
+        QBoxLayout& to = in_columns ? *side_ : *all_;
+        from.removeWidget(part);
+        to.insertWidget(place++, part);
+    }
 }
 
 // Where there are steps, ticking them says it.

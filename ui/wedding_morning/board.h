@@ -5,8 +5,10 @@
 #include "ui/wedding_morning/board_photos.h"
 #include "ui/wedding_morning/recipe_panel.h"
 
+class QHBoxLayout;
 class QPushButton;
 class QScrollArea;
+class QVBoxLayout;
 
 namespace quarterturn {
 
@@ -22,7 +24,7 @@ struct BoardPlace {
 };
 
 // The board itself: of one client the name, the photos, what to beware of and the recipe. In a low
-// window all of it scrolls; else the recipe alone.
+// or narrow window all of it scrolls; else the recipe alone.
 class Board : public QWidget {
     Q_OBJECT
   public:
@@ -52,9 +54,11 @@ class Board : public QWidget {
     bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:
-    QWidget* build_side();
+    void build_side();
     void show_done(const BoardClient& client);
+    QSize room() const;
     void share_room();
+    void stand_in_columns(bool in_columns);
 
     const PictureLoader& pictures_;
     BoardType type_;
@@ -65,6 +69,10 @@ class Board : public QWidget {
     LooksRow* looks_;
     EmptyPage* no_look_;
     QPushButton* done_;
+    QVBoxLayout* all_;
+    QHBoxLayout* columns_;  // of photos and recipe; in a narrow window, one below the other
+    QVBoxLayout* side_;
+    bool in_columns_ = true;
     QScrollArea* around_ = nullptr;
     std::size_t client_ = 0;
     std::vector<Photo> others_;  // of the next client and the one before

@@ -1,6 +1,7 @@
 #include "ui/wedding_morning/board_button.h"
 
 #include <QStyle>
+#include <QTextLayout>
 #include <QVariant>
 
 #include "ui/theme/theme.h"
@@ -11,6 +12,21 @@ namespace {
 constexpr int button_edge = 2;  // of the style sheet
 
 }  // namespace
+
+QString on_lines(const QString& words, const QFont& font, int width) {
+    QTextLayout layout(words, font);
+    QTextOption wrapping = layout.textOption();
+    wrapping.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
+    layout.setTextOption(wrapping);
+    QStringList lines;
+    layout.beginLayout();
+    for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
+        line.setLineWidth(width);
+        lines << words.mid(line.textStart(), line.textLength()).trimmed();
+    }
+    layout.endLayout();
+    return lines.join(QLatin1Char('\n'));
+}
 
 // The style sheet says how high a button is, whatever its minimum.
 void suit_board(QPushButton& button, const BoardType& type, BoardRole role) {

@@ -8,6 +8,12 @@
 
 namespace quarterturn {
 
+namespace {
+
+constexpr double widest_words_of_look = 14;  // bodies
+
+}  // namespace
+
 LooksRow::LooksRow(const BoardType& type, QWidget* parent)
     : QWidget(parent), type_(type), row_(new FlowLayout(type.px(0.4), this)) {
     setAccessibleName(tr("Her looks"));
@@ -32,7 +38,9 @@ void LooksRow::build() {
     buttons_.clear();
     for (const QString& name : looks_) {
         const std::size_t look = buttons_.size();
-        QPushButton* button = make_button(name);
+        QPushButton* button = make_button(
+            on_lines(name, type_.font(BoardRole::small), type_.px(widest_words_of_look)));
+        button->setAccessibleName(name);
         suit_board(*button, type_);
         button->setCheckable(true);
         connect(button, &QPushButton::clicked, this, [this, look] { emit chosen(look); });

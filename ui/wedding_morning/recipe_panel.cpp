@@ -9,6 +9,7 @@
 #include "ui/wedding_morning/marked_line.h"
 #include "ui/wedding_morning/step_row.h"
 #include "ui/wedding_morning/tick_box.h"
+#include "ui/widgets/flow_layout.h"
 #include "ui/widgets/page.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/words.h"
@@ -58,7 +59,10 @@ RecipePanel::RecipePanel(const PictureLoader& pictures, const BoardType& type, Q
 
 void RecipePanel::build_head() {
     all_->addLayout(standing_);
-    QVBoxLayout* counted = make_column(0);
+    auto* counts = new QWidget;
+    auto* counted = new QVBoxLayout(counts);
+    counted->setContentsMargins(0, 0, 0, 0);
+    counted->setSpacing(0);
     for (QLabel* count : {done_, pins_}) {
         count->setFont(type_.font(BoardRole::heading));
         count->setWordWrap(false);
@@ -67,8 +71,8 @@ void RecipePanel::build_head() {
     }
     suit_board(*to_next_, type_);
     connect(to_next_, &QPushButton::clicked, this, &RecipePanel::go_to_next);
-    QHBoxLayout* row = make_row(2);
-    row->addLayout(counted, 1);
+    auto* row = new FlowLayout(type_.px(0.5));
+    row->addWidget(counts);
     row->addWidget(to_next_);
     all_->addLayout(row);
 }

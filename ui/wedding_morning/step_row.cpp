@@ -20,6 +20,7 @@ namespace {
 
 constexpr double photo_width = 4.5;  // bodies
 constexpr double photo_height = 6;
+constexpr double widest_words_of_timer = 11;
 
 }  // namespace
 
@@ -74,8 +75,11 @@ void StepRow::add_photos(QVBoxLayout& column) {
 void StepRow::add_timer(QVBoxLayout& column) {
     if (!step_.waiting_minutes) return;
     //: minutes, and what waits so long: "Start 15 min: cooling"
-    QPushButton* start = make_button(
-        tr("Start %1 min: %2").arg(*step_.waiting_minutes).arg(from_utf8(step_.waits_for)));
+    const QString words =
+        tr("Start %1 min: %2").arg(*step_.waiting_minutes).arg(from_utf8(step_.waits_for));
+    QPushButton* start =
+        make_button(on_lines(words, type_.font(BoardRole::small), type_.px(widest_words_of_timer)));
+    start->setAccessibleName(words);
     suit_board(*start, type_);
     connect(start, &QPushButton::clicked, this, &StepRow::timer_asked);
     column.addWidget(start, 0, Qt::AlignLeading);

@@ -14,9 +14,10 @@ namespace {
 constexpr double dial_side = 1.6;  // bodies
 constexpr double dial_gap = 0.4;
 constexpr double pill_gap = 0.35;
+constexpr double widest_name = 16;
 constexpr int whole_turn = 360 * 16;
 
-// One line that is never wrapped.
+// Never wrapped by itself.
 QLabel* make_line(const QString& text, const QFont& font) {
     QLabel* line = make_text(text);
     line->setFont(font);
@@ -30,7 +31,9 @@ TimerPill::TimerPill(const Timer& timer, const BoardType& type, QWidget* parent)
     : QFrame(parent),
       timer_(timer),
       type_(type),
-      name_(make_line(from_utf8(timer.name), type.font(BoardRole::small))),
+      name_(make_line(
+          on_lines(from_utf8(timer.name), type.font(BoardRole::small), type.px(widest_name)),
+          type.font(BoardRole::small))),
       time_(make_line({}, type.font(BoardRole::heading))),
       away_(make_button({})) {
     suit_board(*away_, type_);
@@ -55,10 +58,11 @@ void TimerPill::show_time(std::int64_t now, bool lit) {
     const auto whole = static_cast<double>(std::max<std::int64_t>(1, timer_.ends - timer_.begins));
     share_left_ = std::clamp(static_cast<double>(time_left(timer_, now)) / whole, 0.0, 1.0);
     filled_ = state_ == TimerState::over && lit;
+    const QString name = from_utf8(timer_.name);
     away_->setText(state_ == TimerState::over ? tr("Seen") : tr("Stop"));
     away_->setAccessibleName(
-        (state_ == TimerState::over ? tr("Seen: %1") : tr("Stop: %1")).arg(name_->text()));
-    setAccessibleName(tr("%1: %2").arg(name_->text(), time_->text()));
+        (state_ == TimerState::over ? tr("Seen: %1") : tr("Stop: %1")).arg(name));
+    setAccessibleName(tr("%1: %2").arg(name, time_->text()));
     colour_words();
     if (state_ == TimerState::over && before != TimerState::over) say_when_it_ends();
     update();

@@ -2,7 +2,7 @@
 
 #include <QWidget>
 
-class QPushButton;
+class QLabel;
 
 namespace quarterturn {
 
@@ -14,6 +14,14 @@ class EmptyPage : public QWidget {
 
   signals:
     void started();
+
+  protected:
+    void resizeEvent(QResizeEvent* event) override;
+
+  private:
+    void keep_height_at(int width);
+
+    QLabel* text_;
 };
 
 }  // namespace quarterturn

@@ -59,10 +59,12 @@ QRectF ring_box(const QRectF& widget) {
     return box;
 }
 
-QRect place_box(const QRectF& widget, Angle angle) {
+// The crown is at least so wide, as long as the ring is.
+QRect place_box(const QRectF& widget, Angle angle, double least_width) {
     if (angle == Angle::crown) {
-        const double side = ring_box(widget).width() * 0.62;
-        QRectF box(0, 0, side * crown_side * 2, side);
+        const double ring = ring_box(widget).width();
+        const double side = ring * 0.62;
+        QRectF box(0, 0, std::min(std::max(side * crown_side * 2, least_width), ring), side);
         box.moveCenter(widget.center());
         return box.toRect();
     }
@@ -113,7 +115,9 @@ void HeadPlan::paintEvent(QPaintEvent*) {
 }
 
 void HeadPlan::resizeEvent(QResizeEvent*) {
-    for (const auto& [angle, place] : places_) place->setGeometry(place_box(rect(), angle));
+    for (const auto& [angle, place] : places_) {
+        place->setGeometry(place_box(rect(), angle, place->least_width()));
+    }
 }
 
 void HeadPlan::mouseReleaseEvent(QMouseEvent* event) {

@@ -40,4 +40,11 @@ void Notice::paintEvent(QPaintEvent*) {
     painter.drawRoundedRect(x, space(2), thick, height() - space(4), 2, 2);
 }
 
+// It speaks once it has its place: before, it would show as a window of its own.
+void add_notice(QBoxLayout& column, const QString& sentence) {
+    auto* notice = new Notice;
+    column.addWidget(notice);
+    notice->say(sentence);
+}
+
 }  // namespace quarterturn

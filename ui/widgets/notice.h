@@ -2,6 +2,7 @@
 
 #include <QFrame>
 
+class QBoxLayout;
 class QLabel;
 
 namespace quarterturn {
@@ -22,5 +23,8 @@ class Notice : public QFrame {
   private:
     QLabel* text_;
 };
+
+// At the end of a column, saying this from the start.
+void add_notice(QBoxLayout& column, const QString& sentence);
 
 }  // namespace quarterturn

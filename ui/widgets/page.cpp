@@ -1,5 +1,6 @@
 #include "ui/widgets/page.h"
 
+#include <QEvent>
 #include <QGuiApplication>
 #include <QScrollBar>
 #include <map>
@@ -45,6 +46,13 @@ QScrollArea* page_around(const QWidget& widget) {
         if (auto* page = qobject_cast<QScrollArea*>(above)) return page;
     }
     return nullptr;
+}
+
+// What stands in it first; until the page has its own length, places in it are not right.
+void lay_out_now(QScrollArea& page) {
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::LayoutRequest);
+    QEvent grow_or_shrink(QEvent::LayoutRequest);
+    QCoreApplication::sendEvent(page.widget(), &grow_or_shrink);
 }
 
 bool scroll_by_key(const QWidget& part, int key) {

@@ -23,6 +23,9 @@ QScrollArea* page_around(const QWidget& widget);
 // is another one, or no page scrolls.
 bool scroll_by_key(const QWidget& part, int key);
 
+// All of it has its size and place, and the page its length.
+void lay_out_now(QScrollArea& page);
+
 // Beside the main part of a screen: scrolls down where the window is low.
 QScrollArea* make_scrolling_side(QWidget* content);
 

@@ -12,6 +12,9 @@
 namespace quarterturn {
 namespace {
 
+constexpr int around_words = 6;
+constexpr int wrapped_in_middle = Qt::AlignCenter | Qt::TextWordWrap;
+
 // The key that puts a photo there.
 QString key_of(Angle angle) {
     const QString with_shift = PlanPlace::tr("Shift %1");
@@ -92,14 +95,28 @@ void PlanPlace::paintEvent(QPaintEvent*) {
     if (hasFocus()) draw_focus_ring(painter, rect(), palette());
 }
 
+int PlanPlace::least_width() const {
+    return QFontMetrics(font()).horizontalAdvance(shown(angle_)) + 2 * around_words + 2;
+}
+
+// The same where it is empty.
+QString PlanPlace::words_of_gap() const {
+    const QRect room = rect().adjusted(around_words, around_words, -around_words, -around_words);
+    for (const QString& angle : {state_.photo.caption, shown(angle_)}) {
+        const QString words = angle + QLatin1Char('\n') + key_of(angle_);
+        if (room.contains(fontMetrics().boundingRect(room, wrapped_in_middle, words))) return words;
+    }
+    return shown(angle_);
+}
+
 void PlanPlace::draw_empty(QPainter& painter) const {
-    const QString words = state_.photo.caption + QLatin1Char('\n') + key_of(angle_);
-    constexpr int flags = Qt::AlignCenter | Qt::TextWordWrap;
+    const QRect room = rect().adjusted(around_words, around_words, -around_words, -around_words);
+    const QString words = words_of_gap();
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setFont(font());
-    draw_gap(painter, painter.boundingRect(rect().adjusted(6, 6, -6, -6), flags, words));
+    draw_gap(painter, painter.boundingRect(room, wrapped_in_middle, words));
     painter.setPen(ink_colour(palette()));
-    painter.drawText(rect().adjusted(6, 6, -6, -6), flags, words);
+    painter.drawText(room, wrapped_in_middle, words);
 }
 
 // A shot that the list requires is dashed, as gaps are everywhere. The crown lies on the head,

@@ -28,6 +28,7 @@ class PlanPlace : public QAbstractButton {
 
     Angle angle() const { return angle_; }
     void show_state(const PlanPlaceState& state);
+    int least_width() const;  // for the name of its angle
 
   signals:
     void dropped(const std::vector<PhotoId>& photos);
@@ -44,6 +45,7 @@ class PlanPlace : public QAbstractButton {
     void draw_gap(QPainter& painter, const QRect& words) const;
     QString standing() const;  // "left, covered"
     QString caption() const;
+    QString words_of_gap() const;
 
     Angle angle_;
     PlanPlaceState state_;

@@ -43,6 +43,7 @@ void ShelfView::updateGeometries() {
     verticalScrollBar()->setSingleStep(space(16));
     verticalScrollBar()->setRange(0, std::max(layout_.height() - viewport()->height(), 0));
     QAbstractItemView::updateGeometries();
+    verticalScrollBar()->setEnabled(verticalScrollBar()->maximum() > 0);  // else nothing is painted
 }
 
 void ShelfView::resizeEvent(QResizeEvent* event) {

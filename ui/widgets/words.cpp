@@ -98,6 +98,13 @@ QString short_shown(Date date) {
     return QLocale().toString(to_qdate(date), QStringLiteral("d MMM"));
 }
 
+QString hours_shown(LocalTime starts, LocalTime ends) {
+    if (until_text(starts, ends).empty()) return clock_shown(starts);
+    //: from one time of the clock to another
+    return QCoreApplication::translate("words", "%1 to %2")
+        .arg(clock_shown(starts), clock_shown(ends));
+}
+
 QString clock_shown(LocalTime time) {
     const auto since_midnight = time - std::chrono::floor<std::chrono::days>(time);
     const auto milliseconds =

@@ -29,6 +29,8 @@ QString shown(Date date);             // "Saturday, 7 November 2026", in the use
 QString short_shown(Date date);       // "7 Nov"
 QString clock_shown(LocalTime time);  // "10:12", as the user's language writes it
 QString clock_format();               // for Qt, without seconds
+// "10:12 to 12:40"; "10:12" where it ends in the same minute.
+QString hours_shown(LocalTime starts, LocalTime ends);
 
 // As it stands where a sentence or a name begins: "Left three-quarter".
 QString capitalised_words(const QString& words);

@@ -92,6 +92,7 @@ TEST(RecipeText, PartsStandInWorkingOrderAndCautionsFirst) {
 TEST(RecipeText, DetailsFollowTheWordsOfTheirPart) {
     Recipe recipe;
     recipe.hair = "fine";
+    recipe.hair_on_the_day.damp = "dry";
     recipe.hair_on_the_day.length = "to the waist";
     recipe.caution_details.sensitivities = {{"latex", parse_date("2026-05-02"), "no reaction"}};
     recipe.parting = "above the brow";
@@ -102,7 +103,7 @@ TEST(RecipeText, DetailsFollowTheWordsOfTheirPart) {
     recipe.feedback_details.seen_in = SeenIn::mirror;
     const std::vector<RecipePart> expected{
         {"Cautions", {"sensitive to latex, patch test on 2026-05-02, no reaction"}},
-        {"Hair on the day", {"fine", "Length: to the waist"}},
+        {"Hair on the day", {"fine", "Dry or damp: dry", "Length: to the waist"}},
         {"Parting", {"above the brow", "4.5 cm left of the centre"}},
         {"Finish", {"Spray: regular hold"}},
         {"Feedback", {"Her yes: 2026-11-07, in the chair", "Judged in: mirror"}}};

@@ -216,5 +216,14 @@ TEST(SittingContent, EveryFrameStandsInTheOrderOfTimeWithItsName) {
     EXPECT_EQ(content.more[0].cells[1].note, "10:02 · no stage yet\nshot2.jpg\nmoved");
 }
 
+// As a sitting that was made of one photo.
+TEST(SittingContent, ASittingOfOneMomentNamesItOnce) {
+    SittingState state;
+    state.sitting.starts = moment("2026-11-07T10:00");
+    state.sitting.ends = state.sitting.starts;
+    const SheetContent content = sitting_content(state, "/library");
+    EXPECT_EQ(content.header.lines, (Strings{"Trial, 7 November 2026, 10:00"}));
+}
+
 }  // namespace
 }  // namespace quarterturn

@@ -72,6 +72,15 @@ class BringingInTest : public testing::Test {
     BringingInScreen screen{session};
 };
 
+TEST_F(BringingInTest, OfOnePhotoSaysOneMomentAndWhatIsNotSeenYet) {
+    write_photo(card / "a.jpg", 1, {.taken = "2026:11:07 10:12:03"});
+    screen.look_at({card});
+    ASSERT_TRUE(appears(QStringLiteral("Bring them in")));
+    EXPECT_TRUE(says(QStringLiteral("10:12")));
+    EXPECT_FALSE(says(QStringLiteral("10:12 to")));
+    EXPECT_TRUE(says(QStringLiteral("Whether a photo opens is seen when it is brought in.")));
+}
+
 TEST_F(BringingInTest, SaysWhatIsThereBeforeAnythingIsCopied) {
     write_photo(card / "a.jpg", 1, {.taken = "2026:11:07 10:12:03"});
     write_photo(card / "b.jpg", 2, {.taken = "2026:11:07 10:40:00"});

@@ -2,6 +2,7 @@
 
 #include "ui/client_record/client_record_screen.h"
 
+#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QTest>
@@ -63,6 +64,50 @@ TEST_F(ClientRecordScreenTest, ShowsAllOfHers) {
         EXPECT_TRUE(says(QString::fromUtf8(words))) << words;
     }
     EXPECT_EQ(screen.findChildren<PhotoTile*>().size(), 8);
+}
+
+// Sentences that were painted with less height than they need.
+class SqueezedWords : public QObject {
+  public:
+    SqueezedWords() { qApp->installEventFilter(this); }
+    QStringList found;
+
+  protected:
+    bool eventFilter(QObject* watched, QEvent* event) override {
+        const auto* label = qobject_cast<QLabel*>(watched);
+        if (label && event->type() == QEvent::Paint && label->hasHeightForWidth() &&
+            label->heightForWidth(label->width()) > label->height()) {
+            found << label->text();
+        }
+        return false;
+    }
+};
+
+TEST_F(ClientRecordScreenTest, IsNeverPaintedSqueezed) {
+    const ClientId ada = session.library().clients().add(client_called("Ada Lindqvist"));
+    session.go_to({.moment = Moment::client_record, .client = ada});
+    show();
+    const SqueezedWords squeezed;
+    session.go_to({.moment = Moment::client_record, .client = whole.mira});
+    show();
+    QApplication::processEvents();
+    ASSERT_TRUE(says(QStringLiteral("twist into a low bun")));
+    EXPECT_EQ(squeezed.found, QStringList());
+}
+
+TEST_F(ClientRecordScreenTest, FactsStandOneBelowTheOtherInANarrowWindow) {
+    const auto card_of = [&](const QString& heading) -> QRect {
+        for (const auto* label : screen.findChildren<QLabel*>()) {
+            if (label->text() == heading) return label->parentWidget()->geometry();
+        }
+        return {};
+    };
+    EXPECT_EQ(card_of(QStringLiteral("Weddings")).top(), card_of(QStringLiteral("Sittings")).top());
+    screen.resize(600, 800);
+    show();
+    EXPECT_LE(card_of(QStringLiteral("Weddings")).bottom(),
+              card_of(QStringLiteral("Sittings")).top());
+    EXPECT_EQ(wider_than_their_pages(screen), QStringList());
 }
 
 TEST_F(ClientRecordScreenTest, TellsWhatEachRevisionChangedAndWhatIsNotSavedYet) {

@@ -1,6 +1,8 @@
 #include "ui/coming_up/ahead_list.h"
 
 #include <QPushButton>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QTest>
 
 #include "tests/ui/shell/fixture.h"
@@ -8,6 +10,7 @@
 #include "ui/coming_up/coming_up_screen.h"
 #include "ui/coming_up/occasion_card.h"
 #include "ui/coming_up/past_list.h"
+#include "ui/widgets/page.h"
 
 namespace quarterturn {
 namespace {
@@ -73,6 +76,22 @@ TEST_F(AheadListTest, WhatIsPastComesBelowAllThatIsAhead) {
     auto* past = screen.findChild<PastList*>();
     EXPECT_TRUE(QTest::qWaitFor([&] { return past->isVisible(); }));
     EXPECT_EQ(days().size(), 22U);
+}
+
+TEST_F(AheadListTest, EndLeadsToTheEndAlsoWhileCardsFollow) {
+    for (int day = 10; day < 30; ++day) add_trial("2026-12-" + std::to_string(day));
+    add_trial("2026-10-10");
+    screen.resize(1280, 500);
+    screen.refresh();
+    screen.show();
+    auto* bar = screen.findChild<QScrollArea*>()->verticalScrollBar();
+    ASSERT_LT(days().size(), 22U) << "some cards still wait";
+    ASSERT_TRUE(scroll_by_key(screen, Qt::Key_End));
+    auto* past = screen.findChild<PastList*>();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return days().size() == 22 && past->isVisible(); }));
+    EXPECT_TRUE(QTest::qWaitFor([&] { return bar->value() == bar->maximum(); }));
+    show_active(screen);
+    EXPECT_EQ(bar->value(), bar->maximum());
 }
 
 TEST_F(AheadListTest, TheKeyboardStaysWhereNothingHasChanged) {

@@ -93,6 +93,18 @@ TEST_F(PastListTest, WhatIsFoundIsInSightBelowTheFieldWhichStays) {
     EXPECT_EQ(height_in_sight(field()), place);
 }
 
+TEST_F(PastListTest, EscapeEndsTheSearch) {
+    field().setFocus();
+    QTest::keyClicks(&field(), "nobody of this name");
+    QTest::keyClick(&field(), Qt::Key_Return);
+    EXPECT_EQ(month(QStringLiteral("October 2026")), nullptr);
+    QTest::keyClick(&field(), Qt::Key_Escape);
+    show_active(screen);
+    EXPECT_EQ(static_cast<QLineEdit&>(field()).text(), QString());
+    EXPECT_NE(month(QStringLiteral("October 2026")), nullptr);
+    EXPECT_TRUE(field().hasFocus());
+}
+
 TEST_F(PastListTest, TheKeyboardStaysOnTheMonthThatWasPressed) {
     month(QStringLiteral("October 2026"))->setFocus();
     for (const int shown : {3, 2}) {

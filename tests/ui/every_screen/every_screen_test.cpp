@@ -94,6 +94,12 @@ class EveryScreenTest : public testing::TestWithParam<Circumstances> {
         window.resize(small_laptop);
         QApplication::processEvents();
         QStringList found;
+        (void)QTest::qWaitFor(
+            [&] {
+                found = wider_than_their_pages(window);
+                return found.isEmpty();
+            },
+            5000);
         if (window.size() != small_laptop) {
             found << QStringLiteral("is %1 by %2 px at least")
                          .arg(window.width())
@@ -147,6 +153,30 @@ TEST_P(EveryScreenTest, HasNoProblemsWithALookThatIsSignedOff) {
     window.resize(laptop);
     window.go_to({.moment = Moment::sign_off, .look = signed_look});
     EXPECT_EQ(problems_of(window, QStringLiteral("signed off")), QStringList());
+}
+
+TEST_P(EveryScreenTest, ASignOffAndTheBoardOfEveryClientAreReadWholeInASmallWindow) {
+    session.open(*demo_folder / "demo");
+    MainWindow window(session, all_screens(), [](Session&) { return new QWidget; });
+    window.resize(small_laptop);
+    window.show();
+    std::vector<Place> places{{.moment = Moment::sign_off}};
+    for (const Client& client : session.library().clients().all()) {
+        places.push_back({.moment = Moment::wedding_morning, .client = client.id});
+    }
+    for (const Place& place : places) {
+        window.go_to(place);
+        QStringList found;
+        (void)QTest::qWaitFor(
+            [&] {
+                show_active(window);
+                found = wider_than_their_pages(window) + clipped_text(window);
+                return found.isEmpty();
+            },
+            5000);
+        EXPECT_EQ(found, QStringList());
+        EXPECT_EQ(window.size(), small_laptop);
+    }
 }
 
 INSTANTIATE_TEST_SUITE_P(As, EveryScreenTest,

@@ -9,6 +9,25 @@
 namespace quarterturn {
 namespace {
 
+TEST(PairView, PhotosKeepOffTheRingRoundThem) {
+    PairView view;
+    view.resize(640, 360);
+    QImage red(600, 800, QImage::Format_RGB32);
+    red.fill(Qt::red);
+    const PairSide side{red, false, QStringLiteral("Before"), QStringLiteral("today"), {}};
+    view.show_pair(side, side, std::nullopt);
+    const QImage painted = view.grab().toImage().convertToFormat(QImage::Format_RGB32);
+    QRect photos;
+    for (int y = 0; y < painted.height(); ++y) {
+        for (int x = 0; x < painted.width(); ++x) {
+            if (painted.pixelColor(x, y) == QColor(Qt::red)) photos |= QRect(x, y, 1, 1);
+        }
+    }
+    ASSERT_FALSE(photos.isEmpty());
+    constexpr int ring = 4;
+    EXPECT_TRUE(painted.rect().adjusted(ring, ring, -ring, -ring).contains(photos));
+}
+
 class OnePairTest : public PairsScreenTest {
   protected:
     OnePairTest() {

@@ -1,13 +1,10 @@
+#include <QScrollBar>
+
 #include "tests/ui/pairs/pairs_fixture.h"
-#include "ui/theme/theme.h"
+#include "tests/ui/support/largest_text.h"
 
 namespace quarterturn {
 namespace {
-
-struct LargestText {
-    LargestText() { apply_theme(*qApp, {.text_size = TextSize::largest}); }
-    ~LargestText() { apply_theme(*qApp, {}); }
-};
 
 // Before the screen is made.
 class LargestTextPairsTest : LargestText, public PairsScreenTest {};
@@ -33,6 +30,28 @@ TEST_F(LargestTextPairsTest, EveryPageFitsIntoASmallWindow) {
     press(Qt::Key_F11);
     screen.stand_alone(true);
     EXPECT_EQ(least(), room);
+}
+
+TEST_F(LargestTextPairsTest, TheSearchFieldHoldsWhatItAsksFor) {
+    add_pairs();
+    show();
+    screen.resize(1024, 570);
+    show_active(screen);
+    const auto* field = showing<QLineEdit>(screen, QString());
+    EXPECT_GE(field->width(), field->fontMetrics().horizontalAdvance(field->placeholderText()));
+    EXPECT_EQ(problems_with(screen), QStringList());
+}
+
+TEST_F(PairsScreenTest, WhereNothingScrollsNoBarSaysSo) {
+    add_pairs();
+    screen.resize(1280, 2400);
+    show();
+    QScrollBar* bar = wall().verticalScrollBar();
+    ASSERT_EQ(bar->maximum(), 0);
+    const QImage painted = bar->grab().toImage();
+    for (int y = 0; y < painted.height(); ++y) {
+        ASSERT_EQ(painted.pixel(painted.width() / 2, y), painted.pixel(0, 0)) << y;
+    }
 }
 
 }  // namespace

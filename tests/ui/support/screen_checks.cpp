@@ -11,6 +11,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPlainTextEdit>
+#include <QScrollArea>
 #include <QScrollBar>
 #include <QTest>
 #include <set>
@@ -187,10 +188,30 @@ QStringList clipped_text(const QWidget& root) {
     return problems;
 }
 
+// A strip that is drawn along by a finger is of a class of its own.
+QStringList wider_than_their_pages(const QWidget& root) {
+    QStringList problems;
+    for (const QWidget* child : visible_children(root)) {
+        const auto* page = qobject_cast<const QScrollArea*>(child);
+        if (!page || page->metaObject() != &QScrollArea::staticMetaObject || !page->widget() ||
+            page->horizontalScrollBarPolicy() != Qt::ScrollBarAlwaysOff) {
+            continue;
+        }
+        const int needed = page->widget()->width();
+        const int seen = page->viewport()->width();
+        if (needed <= seen) continue;
+        problems << QStringLiteral("%1 is %2 px wide, of which %3 are seen")
+                        .arg(called(*page->widget()))
+                        .arg(needed)
+                        .arg(seen);
+    }
+    return problems;
+}
+
 QStringList problems_with(QWidget& root) {
     show_active(root);
     return controls_without_name(root) + out_of_reach_of_tab(root) + text_without_contrast(root) +
-           targets_too_small(root) + clipped_text(root);
+           targets_too_small(root) + clipped_text(root) + wider_than_their_pages(root);
 }
 
 QStringList problems_at_all_sizes(QWidget& root) {

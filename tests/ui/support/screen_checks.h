@@ -30,6 +30,9 @@ QStringList targets_too_small(const QWidget& root, int least = 24);
 // Text that has less room than it needs, or lies outside the part it belongs to.
 QStringList clipped_text(const QWidget& root);
 
+// Pages that scroll down only, but are wider than what is seen of them.
+QStringList wider_than_their_pages(const QWidget& root);
+
 // All of the above. Shows the window when it is not shown.
 QStringList problems_with(QWidget& root);
 

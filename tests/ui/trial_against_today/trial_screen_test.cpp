@@ -12,6 +12,7 @@
 #include "tests/support/consent_said.h"
 #include "tests/support/day_with_higher_hair.h"
 #include "tests/ui/shell/fixture.h"
+#include "tests/ui/support/largest_text.h"
 #include "tests/ui/support/screen_checks.h"
 #include "ui/theme/theme.h"
 #include "ui/trial_against_today/day_photos_panel.h"
@@ -60,6 +61,7 @@ class TrialScreenOf : public testing::Test {
 };
 
 using TrialScreenTest = TrialScreenOf<AsMadeLibrary>;
+class LargestTextTrialTest : LargestText, public TrialScreenOf<AsMadeLibrary> {};
 using DifferentDayTest = TrialScreenOf<DayWithHigherHair>;
 
 TEST_F(DifferentDayTest, SaysHowMuchHigherTheHairStandsAndDrawsIt) {
@@ -94,6 +96,15 @@ TEST_F(TrialScreenTest, StandsTheFirstAngleThatHasBothSideBySideAndSaysWhichIsWh
     EXPECT_TRUE(both.contains(QStringLiteral("Today, Saturday, 21 November 2026, 10:47")))
         << both.toStdString();
     EXPECT_EQ(problems_at_all_sizes(screen), QStringList());
+}
+
+TEST_F(LargestTextTrialTest, PhotosStayLargeInASmallWindowAndTheRestScrolls) {
+    constexpr QSize room(1024, 570);  // below the row of moments
+    screen.resize(room);
+    show_active(screen);
+    EXPECT_EQ(screen.size(), room);
+    EXPECT_GE(view().height(), 450);
+    EXPECT_EQ(problems_with(screen), QStringList());
 }
 
 TEST_F(TrialScreenTest, AnAngleWithoutAPhotoOfTheDaySaysSo) {

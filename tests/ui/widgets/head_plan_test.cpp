@@ -6,6 +6,7 @@
 #include <QSignalSpy>
 #include <QTest>
 
+#include "tests/ui/support/largest_text.h"
 #include "tests/ui/support/screen_checks.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/photo_tile.h"
@@ -36,6 +37,17 @@ TEST_F(HeadPlanTest, LiesAsSheStandsBehindTheChair) {
     EXPECT_LT(middle(Angle::left_three_quarter).x(), middle(Angle::front).x());
     EXPECT_LT(middle(Angle::left_three_quarter).y(), middle(Angle::left).y());
     EXPECT_LT((middle(Angle::crown) - centre).manhattanLength(), 4);
+}
+
+TEST(SmallHeadPlan, TheCrownIsReadWhole) {
+    const LargestText largest;
+    HeadPlan plan;
+    plan.resize(plan.minimumSizeHint());
+    plan.show();
+    const PlanPlace* crown = plan.place(Angle::crown);
+    const QMargins around(6, 0, 6, 0);
+    EXPECT_GE(crown->rect().marginsRemoved(around).width(),
+              crown->fontMetrics().horizontalAdvance(QStringLiteral("crown")));
 }
 
 TEST_F(HeadPlanTest, LeftStaysLeftWhereTextRunsFromRightToLeft) {

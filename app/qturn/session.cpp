@@ -27,7 +27,9 @@ std::string environment(const char* name) {
 // cannot be finished yet, the next command tries.
 void go_on_erasing(Library& library) try {
     finish_erasures(library);
-    let_go_of_bin(library, date_of(local_now()));
+    for (const std::string& left : let_go_of_bin(library, date_of(local_now())).left) {
+        std::cerr << safe_text(left) << '\n';
+    }
 } catch (const std::runtime_error&) {
     return;
 }

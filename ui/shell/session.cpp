@@ -2,6 +2,7 @@
 
 #include <QApplication>
 #include <QSettings>
+#include <ranges>
 
 #include "indexer/erasure/empty_bin.h"
 #include "indexer/erasure/erase.h"
@@ -97,15 +98,29 @@ void Session::take_up_erasures() {
     attempt([this] {
         const bool unfinished = ErasureTable(library_->database()).any_unfinished();
         if (!unfinished && !any_to_leave_bin(*library_, today())) return;
-        start<int>(
+        start<BinEmptied>(
             [today = today()](Library& library, Job&) {
                 finish_erasures(library);
                 return let_go_of_bin(library, today);
             },
-            [this](int gone) {
-                if (gone > 0) say(tr("%n photo(s) of the bin gone for good.", nullptr, gone));
+            [this](const BinEmptied& emptied) {
+                if (emptied.gone == 0) return;
+                say_with(tr("%n photo(s) of the bin gone for good.", nullptr, emptied.gone),
+                         emptied.left);
             });
     });
+}
+
+void Session::say_with(const QString& sentence, const std::vector<std::string>& left) {
+    constexpr std::size_t most_lines = 5;  // below the page
+    QStringList lines{sentence};
+    for (const std::string& each : left | std::views::take(most_lines)) {
+        lines << QString::fromUtf8(each);
+    }
+    if (left.size() > most_lines) {
+        lines << tr("And %n more like these.", nullptr, static_cast<int>(left.size() - most_lines));
+    }
+    say(lines.join(QLatin1Char('\n')));
 }
 
 Path Session::last_library() {

@@ -96,6 +96,8 @@ class Session : public QObject {
     void go_to(const Place& place) { emit asked_for(place); }
     // A sentence at the foot of the window.
     void say(const QString& sentence) { emit said(sentence); }
+    // With what is left to do about it, a line each.
+    void say_with(const QString& sentence, const std::vector<std::string>& left);
 
   signals:
     void opened();

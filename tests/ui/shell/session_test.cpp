@@ -134,7 +134,7 @@ TEST_F(SessionTest, SaysHowManyPhotosOfWhatWasUndoneAreGone) {
     const PhotoId left = library().photos().add(example_photo("two.jpg"));
     tag(library(), std::array{gone, left}, {.angle = Angle::back});
     bin_since(gone, "2026-10-01");
-    EXPECT_EQ(let_go_of_bin(library(), open.session.today()), 1);
+    EXPECT_EQ(let_go_of_bin(library(), open.session.today()).gone, 1);
     open.session.undo();
     EXPECT_EQ(last_said(),
               QStringLiteral("Undone: tagged 2 photos back. 1 photo of it gone for good."));

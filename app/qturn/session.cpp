@@ -35,13 +35,12 @@ void go_on_erasing(Library& library) try {
 }
 
 // On a disk that can only be read, what is in it can still be looked at.
-Library opened(const Path& folder) {
-    try {
-        return Library::open(folder);
-    } catch (const RecordsUnwritable& reason) {
-        Library library = Library::open_to_look(folder);
-        std::cerr << "Only to be looked at: " << safe_text(reason.what()) << '\n';
-        return library;
+void say_what_holds_for(const Library& library) {
+    if (library.only_to_look()) {
+        std::cerr << "Only to be looked at: " << safe_text(library.why_only_to_look()) << '\n';
+    }
+    if (const std::string older = library.older_records(); !older.empty()) {
+        std::cerr << safe_text(older) << '\n';
     }
 }
 
@@ -116,7 +115,8 @@ Library& Session::library() {
         }
         unlock(folder());
         go_on_locking(folder());
-        library_ = opened(folder());
+        library_ = Library::open_or_look(folder());
+        say_what_holds_for(*library_);
         if (!library_->only_to_look()) go_on_erasing(*library_);
     }
     return *library_;

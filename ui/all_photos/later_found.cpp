@@ -21,7 +21,7 @@ void LaterFound::look_for(const PhotoSearch& search) {
     const auto work = [answer, search, folder = session_.library().folder(),
                        &disk = session_.disk()] {
         try {
-            Library library = Library::open(folder, disk);
+            Library library = Library::open_or_look(folder, disk);
             answer->photos = library.search().find(search);
         } catch (const std::exception& problem) {
             answer->problem = QString::fromUtf8(problem.what());

@@ -6,7 +6,7 @@
 #include "app/qturn/say.h"
 #include "app/qturn/stop_on_signal.h"
 #include "app/qturn/to_json.h"
-#include "indexer/backup/backup.h"
+#include "indexer/backup/backup_words.h"
 #include "indexer/backup/reminder.h"
 #include "indexer/disk/clock.h"
 
@@ -47,28 +47,6 @@ std::vector<std::string> done_lines(const BackupReport& report) {
         lines.push_back(counted(report.records_erased, "older copy", "older copies") +
                         " of the records removed, since somebody was erased since.");
     }
-    return lines;
-}
-
-std::vector<std::string> lacking_lines(const BackupReport& report) {
-    if (report.problems.empty()) return {};
-    std::vector<RefusedFile> lacking;
-    for (std::size_t i = 0; i < report.problems.size(); ++i) {
-        lacking.push_back({report.lacking[i], report.problems[i]});
-    }
-    std::vector<std::string> lines{"Not in the backup:"};
-    append(lines, lines_by_reason(lacking));
-    return lines;
-}
-
-std::vector<std::string> gone_lines(const BackupReport& report) {
-    if (report.gone.empty()) return {};
-    std::vector<RefusedFile> gone;
-    for (const Path& file : report.gone) {
-        gone.push_back({file, "qturn verify puts it back from this backup, which holds it whole."});
-    }
-    std::vector<std::string> lines{"Not in the library:"};
-    append(lines, lines_by_reason(gone));
     return lines;
 }
 

@@ -84,10 +84,14 @@ Reply empty(Session& session, bool yes) {
         throw WrongUse("The bin was not emptied: " + photos_text(count) +
                        " would be gone for good. Look with: qturn bin list, then say --yes");
     }
-    const int gone = empty_bin(library);
-    return {{gone == 0 ? "The bin was empty already."
-                       : photos_text(static_cast<std::size_t>(gone)) + " gone for good."},
-            {{"gone", gone}}};
+    const BinEmptied emptied = empty_bin(library);
+    Reply reply{
+        {count == 0 ? "The bin was empty already."
+                    : photos_text(static_cast<std::size_t>(emptied.gone)) + " gone for good."},
+        {{"gone", emptied.gone}, {"left", emptied.left}}};
+    append(reply.lines, emptied.left);
+    if (!emptied.left.empty()) reply.outcome = Outcome::needs_attention;
+    return reply;
 }
 
 }  // namespace

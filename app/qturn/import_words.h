@@ -13,8 +13,6 @@ nlohmann::json paths_json(const std::vector<Path>& paths);
 nlohmann::json refused_json(const std::vector<RefusedFile>& refused);
 // Of photos that are here already and lie in the bin; nothing for none.
 std::vector<std::string> in_bin_lines(std::size_t photos);
-// Each reason once, with its files below it; of many, one is named.
-std::vector<std::string> lines_by_reason(const std::vector<RefusedFile>& refused);
 std::vector<std::string> refused_lines(const std::vector<RefusedFile>& refused);
 
 }  // namespace quarterturn

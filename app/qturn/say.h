@@ -1,19 +1,17 @@
 #pragma once
 // Text for a terminal.
 
-#include <cstddef>
 #include <string>
 #include <string_view>
 #include <vector>
+
+#include "indexer/record/count_text.h"
 
 namespace quarterturn {
 
 // One line of valid UTF-8 that no file name can turn into a command to the terminal: controls,
 // direction overrides and bytes that are no UTF-8 become U+FFFD; tabs and line ends become spaces.
 std::string safe_text(std::string_view text);
-
-// "1 photo", "12 photos". `many` is only needed where an s is not enough.
-std::string count_text(std::size_t count, std::string_view one, std::string_view many = {});
 
 // "left, front and back"
 std::string joined(const std::vector<std::string>& words);

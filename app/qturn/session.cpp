@@ -27,19 +27,20 @@ std::string environment(const char* name) {
 // cannot be finished yet, the next command tries.
 void go_on_erasing(Library& library) try {
     finish_erasures(library);
-    let_go_of_bin(library, date_of(local_now()));
+    for (const std::string& left : let_go_of_bin(library, date_of(local_now())).left) {
+        std::cerr << safe_text(left) << '\n';
+    }
 } catch (const std::runtime_error&) {
     return;
 }
 
 // On a disk that can only be read, what is in it can still be looked at.
-Library opened(const Path& folder) {
-    try {
-        return Library::open(folder);
-    } catch (const RecordsUnwritable& reason) {
-        Library library = Library::open_to_look(folder);
-        std::cerr << "Only to be looked at: " << safe_text(reason.what()) << '\n';
-        return library;
+void say_what_holds_for(const Library& library) {
+    if (library.only_to_look()) {
+        std::cerr << "Only to be looked at: " << safe_text(library.why_only_to_look()) << '\n';
+    }
+    if (const std::string older = library.older_records(); !older.empty()) {
+        std::cerr << safe_text(older) << '\n';
     }
 }
 
@@ -114,7 +115,8 @@ Library& Session::library() {
         }
         unlock(folder());
         go_on_locking(folder());
-        library_ = opened(folder());
+        library_ = Library::open_or_look(folder());
+        say_what_holds_for(*library_);
         if (!library_->only_to_look()) go_on_erasing(*library_);
     }
     return *library_;

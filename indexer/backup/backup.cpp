@@ -5,7 +5,6 @@
 
 #include "indexer/backup/backup_place.h"
 #include "indexer/backup/known_records.h"
-#include "indexer/backup/one_file.h"
 #include "indexer/backup/records_copy.h"
 #include "indexer/backup/write_files.h"
 #include "indexer/disk/volume.h"
@@ -64,8 +63,8 @@ class BackupRun {
     }
 
     // A link is gone with the file that it leads to; and what is written there is written here.
-    void refuse_own_file(const FileState& copy, const Path& own, const Path& place) {
-        if (!is_one_file(copy, library_.disk(), own)) return;
+    static void refuse_own_file(const FileState& copy, const OwnFile& own, const Path& place) {
+        if (!own.state || !copy.is_one_file_with(*own.state)) return;
         throw StoreError(place.string() +
                          " leads by a link to the library's own file, and is no copy of it: make "
                          "the backup in a new folder on another drive. Nothing was changed.");
@@ -77,11 +76,11 @@ class BackupRun {
         const Path place = folder_.file(file.path);
         const auto state = state_if_there(disk, place);
         if (!state) return false;
-        const Path own = library_.folder() / file.path;
+        const OwnFile own = look_at_own(library_.disk(), library_.folder() / file.path);
         refuse_own_file(*state, own, place);
-        if (is_gone(library_.disk(), own)) {
+        if (own.gone) {
             const bool whole = holds_quietly(place, file);
-            if (whole) report_.gone.push_back(own);
+            if (whole) report_.gone.push_back(library_.folder() / file.path);
             return whole;
         }
         if (!wishes_.read_all || wishes_.stop.stop_requested()) return has_size(*state, file);

@@ -44,10 +44,11 @@ bool has_size(const FileState& state, const LibraryFile& wanted) {
     return state.regular && (wanted.bytes < 0 || state.bytes == wanted.bytes);
 }
 
-bool is_gone(FileSystem& disk, const Path& file) try {
-    return !disk.exists(file);
+OwnFile look_at_own(FileSystem& disk, const Path& file) try {
+    const auto state = state_if_there(disk, file);
+    return {!state, state};
 } catch (const DiskError&) {
-    return false;
+    return {};
 }
 
 }  // namespace quarterturn

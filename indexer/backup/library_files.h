@@ -31,7 +31,13 @@ bool holds(FileSystem& disk, const Path& file, const LibraryFile& wanted);
 // Whether it lies there with the size the records say, without reading it. Throws DiskError.
 bool lies_there(FileSystem& disk, const Path& file, const LibraryFile& wanted);
 bool has_size(const FileState& state, const LibraryFile& wanted);
-// Whether nothing lies there; false where the disk does not say.
-bool is_gone(FileSystem& disk, const Path& file);
+
+// The library's own file, by one look at it. Where the disk does not say, nothing is known of it
+// and it counts as there.
+struct OwnFile {
+    bool gone = false;
+    std::optional<FileState> state;
+};
+OwnFile look_at_own(FileSystem& disk, const Path& file);
 
 }  // namespace quarterturn

@@ -6,7 +6,6 @@ namespace quarterturn {
 
 // Whether two names lead to one file, by a link of either kind, also through a lock. What cannot be
 // seen is taken for another file.
-bool is_one_file(const FileState& file, FileSystem& disk, const Path& other);
 bool is_one_file(FileSystem& disk, const Path& file, FileSystem& other_disk, const Path& other);
 
 }  // namespace quarterturn

@@ -41,6 +41,9 @@ class Verifying {
         find_without_record();
         report_.records = record_problems(library_);
         std::ranges::move(records_of_others(library_), std::back_inserter(report_.records));
+        if (std::string older = library_.older_records(); !older.empty()) {
+            report_.records.push_back(std::move(older));
+        }
         check_seals();
         if (remembers_) library_.verification().finish(wishes_.now, problems());
         return std::move(report_);

@@ -150,6 +150,33 @@ FilesToGo files_of(Library& library, const ErasurePlan& plan) {
     return found;
 }
 
+// Nothing where it cannot be told any more.
+std::vector<std::optional<std::int64_t>> sizes_of(Library& library, const ErasurePlan& plan) {
+    std::vector<std::optional<std::int64_t>> sizes;
+    for (const Photo& photo : plan.photos) sizes.emplace_back(photo.file.bytes);
+    if (plan.only) return sizes;
+    for (const ConsentEntry& entry : library.consents().of(plan.client.id)) {
+        for (const ConsentPaper& paper : entry.papers) sizes.emplace_back(paper.bytes);
+    }
+    for (const Inspiration& brought : library.inspirations().of_client(plan.client.id)) {
+        const Path file = library.folder() / brought.path;
+        const bool there = library.disk().exists(file);
+        sizes.push_back(there ? std::optional(library.disk().state(file).bytes) : std::nullopt);
+    }
+    return sizes;
+}
+
+void refuse_what_may_be_locked(Library& library, const ErasurePlan& plan, const LeftLocked& left) {
+    for (const auto& bytes : sizes_of(library, plan)) {
+        if (const auto file = left.may_be(bytes)) {
+            throw StoreError("Nothing was erased: " + file->string() +
+                             " stayed locked when the lock was taken off, and may be of what is to "
+                             "go. " +
+                             unlock_or_remove);
+        }
+    }
+}
+
 }  // namespace
 
 ErasurePlan plan_erasure(Library& library, ClientId client, SharedPhotos shared) {
@@ -212,7 +239,9 @@ std::vector<std::string> erasure_words(const ErasurePlan& plan) {
 Erased erase(Library& library, const ErasurePlan& plan, Date today) {
     const MoveLock lock(library);
     refuse_unless_alone(lock);
-    refuse_while_left_locked(library);
+    LeftLocked locked(library);
+    locked.remove_small_pictures();
+    refuse_what_may_be_locked(library, plan, locked);
     ToErase what;
     what.client = plan.client;
     if (plan.only) what.only = plan.only->id;
@@ -230,8 +259,8 @@ Erased erase(Library& library, const ErasurePlan& plan, Date today) {
     erasures.erase(what);
     finish_alone(library);
     Erased erased{erasures.all().back(), std::move(found.unsure), {}};
-    for (const auto& more :
-         {files_saying(library, names_that_go(plan), sums), files_past_the_lock(library)}) {
+    for (const auto& more : {files_saying(library, names_that_go(plan), sums),
+                             files_past_the_lock(library), locked.words()}) {
         erased.left.insert(erased.left.end(), more.begin(), more.end());
     }
     if (plan.only) return erased;

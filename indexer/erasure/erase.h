@@ -71,8 +71,8 @@ struct Erased {
 };
 
 // Throws StoreError when another program has the library open, and DiskError when a file cannot be
-// removed; finish_erasures takes it up then. Throws StoreError, and erases nothing, while files lie
-// there that a lock left as they were (left_locked.h).
+// removed; finish_erasures takes it up then. Throws StoreError, and erases nothing, while a file
+// lies there that a lock left as it was and that may be one of those to go (left_locked.h).
 Erased erase(Library& library, const ErasurePlan& plan, Date today);
 
 // Goes on with erasures that were interrupted; does nothing when there are none. Throws as

@@ -1,7 +1,6 @@
 #include "indexer/erasure/files_saying.h"
 
 #include <algorithm>
-#include <array>
 
 #include "indexer/disk/checksum.h"
 #include "indexer/store/records_file.h"
@@ -90,9 +89,9 @@ class FileSeeker {
 
     // The records themselves are searched as such.
     static bool is_of_records(const Path& place) {
-        return std::ranges::any_of(
-            std::array{"", "-wal", "-shm", "-journal", ".opened"},
-            [&](const char* ending) { return place == std::string(records_file_name) + ending; });
+        return std::ranges::any_of(endings_of_records, [&](const char* ending) {
+            return place == std::string(records_file_name) + ending;
+        });
     }
 
     static bool is_copy_of_records(const Path& place) {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <map>
+#include <optional>
 #include <set>
 
 #include "indexer/disk/checksum.h"
@@ -103,15 +104,26 @@ class StraySearch {
 
     // Of the photos that stay.
     Whose photos_called(const std::string& name, const Path& beside) {
-        bool any = std::ranges::any_of(library_.photos().named(name), [&](const Photo& photo) {
-            return !going_.contains(photo.id);
-        });
+        const bool named_so =
+            std::ranges::any_of(library_.photos().named(name),
+                                [&](const Photo& photo) { return !going_.contains(photo.id); });
+        const auto [from, to] = files_that_stay().equal_range(name);
+        const bool is_beside =
+            std::any_of(from, to, [&](const auto& stored) { return stored.second == beside; });
+        if (is_beside) return Whose::beside_it;
+        return named_so || from != to ? Whose::somewhere : Whose::nobodys;
+    }
+
+    // By name. Read once, since there may be many of them and many that were found changed.
+    const std::multimap<std::string, Path>& files_that_stay() {
+        if (files_that_stay_) return *files_that_stay_;
+        files_that_stay_.emplace();
         for (const StoredFile& stored : library_.photos().stored_files()) {
             if (going_.contains(stored.id)) continue;
-            if (Path(stored.path) == beside) return Whose::beside_it;
-            any = any || Path(stored.path).filename() == name;
+            const Path file = stored.path;
+            files_that_stay_->emplace(file.filename().string(), file);
         }
-        return any ? Whose::somewhere : Whose::nobodys;
+        return *files_that_stay_;
     }
 
     void say(const std::string& path, const std::string& what) {
@@ -124,6 +136,7 @@ class StraySearch {
     std::set<std::string> sums_;
     std::set<std::string> names_;
     std::multimap<Path, std::string> by_folder_;
+    std::optional<std::multimap<std::string, Path>> files_that_stay_;
     FilesToGo found_;
 };
 

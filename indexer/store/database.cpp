@@ -193,7 +193,9 @@ Database::Database(const Path& file, FileSystem& disk, Opening opening)
                                              : open_library_file(file_, disk);
       })),
       watch_(opening == Opening::to_look ? nullptr
-                                         : std::make_unique<RecordsWatch>(file_, *handle_)) {}
+                                         : std::make_unique<RecordsWatch>(file_, *handle_)) {
+    if (file_.filename() == records_file_name) known_.emplace(file_, *handle_, disk);
+}
 
 Database::Database(Database&&) noexcept = default;
 
@@ -205,6 +207,12 @@ Database::~Database() {
     } catch (const std::exception&) {
         // It was said before, or is said when the library is opened the next time.
         if (!kept_) leave_log(*handle_);
+        return;
+    }
+    try {
+        if (known_) known_->note(*handle_, *disk_);
+    } catch (const std::exception&) {
+        // It is only a precaution.
     }
 }
 

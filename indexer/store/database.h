@@ -4,9 +4,11 @@
 
 #include <cstdint>
 #include <memory>
+#include <optional>
 #include <stdexcept>
 
 #include "indexer/disk/file_system.h"
+#include "indexer/store/records_known.h"
 
 namespace SQLite {
 class Database;
@@ -43,6 +45,8 @@ class Database {
 
     SQLite::Database& handle() { return *handle_; }
     bool only_to_look() const { return !watch_; }
+    // Than they were when they were closed last (records_known.h).
+    bool older_than_known() const { return known_ && known_->older(); }
     int schema_version();
     // A number that differs from the one before when another connection, in this program or in
     // another, has changed the records since (SQLite's data_version).
@@ -63,6 +67,7 @@ class Database {
     bool kept_ = false;
     std::unique_ptr<SQLite::Database> handle_;
     std::unique_ptr<RecordsWatch> watch_;  // null when it is open to look
+    std::optional<RecordsKnown> known_;    // of the records of a library alone, and no copy
 };
 
 // Rolls back what was done since it began, unless committed. One inside another joins it: only the

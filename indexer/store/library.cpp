@@ -131,6 +131,20 @@ Library::Library(Path folder, FileSystem& disk, Opening opening)
     remember_records_file(folder_, disk);
 }
 
+Library Library::open_or_look(const Path& folder, FileSystem& disk) {
+    try {
+        return open(folder, disk);
+    } catch (const RecordsUnwritable& reason) {
+        Library library = open_to_look(folder, disk);
+        library.why_only_to_look_ = reason.what();
+        return library;
+    }
+}
+
+std::string Library::older_records() const {
+    return database_->older_than_known() ? older_sentence(folder_ / records_name) : std::string{};
+}
+
 Library Library::create(const Path& folder, FileSystem& disk) {
     const Path place = std::filesystem::absolute(folder);
     refuse_unless_empty(disk, place);

@@ -53,6 +53,8 @@ class Library {
     // changed. Throws as `open`, and when the records have to be written to before they can be
     // read.
     static Library open_to_look(const Path& folder, FileSystem& disk = real_file_system());
+    // The one or the other, as the disk allows; throws as they do.
+    static Library open_or_look(const Path& folder, FileSystem& disk = real_file_system());
 
     const Path& folder() const { return folder_; }
     Path photo_file(const Photo& photo) const { return folder_ / photo.file.path; }
@@ -64,6 +66,10 @@ class Library {
     const KeysInHand& keys() const { return keys_; }
     Database& database() { return *database_; }
     bool only_to_look() const { return database_->only_to_look(); }
+    // A sentence where open_or_look could not open it to be changed; else empty.
+    const std::string& why_only_to_look() const { return why_only_to_look_; }
+    // A sentence where the records are older than they were when they were closed last; else empty.
+    std::string older_records() const;
 
     ClientTable clients() { return ClientTable{*database_}; }
     WeddingTable weddings() { return WeddingTable{*database_}; }
@@ -102,6 +108,7 @@ class Library {
     KeysInHand keys_;
     std::unique_ptr<LockedFileSystem> locked_;
     std::unique_ptr<Database> database_;
+    std::string why_only_to_look_;
 };
 
 }  // namespace quarterturn

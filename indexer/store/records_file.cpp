@@ -1,5 +1,7 @@
 #include "indexer/store/records_file.h"
 
+#include <algorithm>
+
 #include "indexer/lock/locked_vfs.h"
 #include "indexer/store/statement.h"
 #include "indexer/store/store_error.h"
@@ -37,13 +39,11 @@ bool is_unfinished(std::string_view ending) {
            ending.starts_with(".rewritten") || ending.find(".copy.new") != ending.npos;
 }
 
-// What SQLite keeps beside the records, and what this program writes there before a migration.
+// With what this program writes there before a migration.
 bool is_ours(const Path& file) {
     const auto ending = ending_of(file);
     if (!ending) return false;
-    for (const char* known : {"", "-wal", "-shm", "-journal", ".opened"}) {
-        if (*ending == known) return true;
-    }
+    if (std::ranges::find(endings_of_records, *ending) != endings_of_records.end()) return true;
     return is_unfinished(*ending) || ending->starts_with(".version-");
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 // The file of the records as a whole: a copy of it, whether it is sound, whether it has changed.
 
+#include <array>
 #include <optional>
 #include <string>
 #include <vector>
@@ -10,6 +11,12 @@
 namespace quarterturn {
 
 inline constexpr const char* records_file_name = "records.sqlite";
+// What SQLite keeps beside the records, and what the program notes there of them: which file it
+// opened (records_guard.h), and how much was in it (records_known.h).
+inline constexpr const char* ending_of_mark = ".opened";
+inline constexpr const char* ending_of_note = ".known";
+inline constexpr std::array endings_of_records{"",         "-wal",         "-shm",
+                                               "-journal", ending_of_mark, ending_of_note};
 // While a library is restored into a folder, its records wait in this one.
 inline constexpr const char* restoring_folder_name = "restoring";
 

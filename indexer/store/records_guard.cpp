@@ -19,7 +19,7 @@ constexpr std::int64_t most_mark_bytes = 64;
 constexpr std::string_view was_overwritten = "written over";
 
 Path mark_of(const Path& library) {
-    return library / (records_file_name + std::string(".opened"));
+    return library / (records_file_name + std::string(ending_of_mark));
 }
 
 // By its number on the disk, which stays when the file is renamed or written.

@@ -206,6 +206,21 @@ TEST_F(BinTest, EmptiedItIsGoneFromDiskAndRecordsAndTheRestStays) {
     EXPECT_EQ(answer({"import", card})["imported"], 1) << "it is a new photo then";
 }
 
+TEST_F(BinTest, WhatMayBeOfAPhotoThatWentIsNamedWhenItIsEmptied) {
+    const std::filesystem::path other = folder / "other card";
+    std::filesystem::create_directories(other);
+    make(other / "IMG_2.jpg", 4, "2026:11:08 12:02:00");
+    said({"bin", "add", "IMG_2.jpg"});
+    answer({"import", other});
+    const std::string changed = library + "/photos/IMG_2 (changed) (2).jpg";
+    write_bytes(changed, std::as_bytes(std::span("not as it was")));
+    const json emptied = answer({"bin", "empty", "--yes"}, 3);
+    EXPECT_EQ(emptied["gone"], 1);
+    ASSERT_EQ(emptied["left"].size(), 1U) << emptied;
+    EXPECT_TRUE(emptied["left"][0].get<std::string>().starts_with(changed + ' ')) << emptied;
+    EXPECT_EQ(files_called("IMG_2 (changed)"), 1U);
+}
+
 TEST_F(BinTest, WhatLiesThereFor30DaysGoesWhenTheLibraryIsNextUsed) {
     said({"bin", "add", "IMG_2.jpg"});
     EXPECT_EQ(answer({"bin", "list"})["leaving"], (json{{{"on", day("30 days")}, {"photos", 1}}}));

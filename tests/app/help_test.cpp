@@ -1,3 +1,6 @@
+#include <regex>
+#include <sstream>
+
 #include "app/qturn/command_set.h"
 #include "app/qturn/commands.h"
 #include "tests/app/program.h"
@@ -78,6 +81,33 @@ TEST(ManPage, NamesEveryOptionThatIsNotAboutRecordsFields) {
     for (const NextWords& next : commands.next_words()) {
         if (next.after.ends_with(" add") || next.after.ends_with(" change")) continue;
         for (const std::string& word : next.words) EXPECT_TRUE(contains(page, word)) << word;
+    }
+}
+
+// The words in backquotes of a command's row in the description of JSON.
+std::vector<std::string> keys_described_of(const std::string& command) {
+    std::istringstream page(text_of(QUARTERTURN_SOURCE "/app/qturn/json.md"));
+    std::vector<std::string> keys;
+    for (std::string line; std::getline(page, line);) {
+        if (!line.starts_with("| `" + command + "` |")) continue;
+        const std::regex key("`([a-z_]+)`");
+        const auto from = line.begin() + static_cast<std::ptrdiff_t>(command.size() + 6);
+        for (std::sregex_iterator found(from, line.end(), key); found != std::sregex_iterator();
+             ++found) {
+            keys.push_back((*found)[1]);
+        }
+    }
+    return keys;
+}
+
+TEST(ManPage, NamesEveryKeyOfTheAnswersThatItDescribes) {
+    const std::string page = man_page_text();
+    const std::string answers = page.substr(page.find("\nJSON ANSWERS"));
+    for (const char* command :
+         {"import", "import --preview", "coverage", "sort", "confirm", "sign-off", "sheet"}) {
+        const auto keys = keys_described_of(command);
+        EXPECT_FALSE(keys.empty()) << command;
+        for (const std::string& key : keys) EXPECT_TRUE(contains(answers, key)) << command << key;
     }
 }
 

@@ -217,6 +217,27 @@ TEST_F(PhotosTest, ALibraryOnADiskThatCanOnlyBeReadIsLookedAt) {
               "1\n");
 }
 
+// As a service does that copies folders between computers.
+TEST_F(PhotosTest, OlderRecordsThatWerePutInTheLibraryAreSaidUntilSomethingIsAdded) {
+    const std::filesystem::path records = library + "/records.sqlite";
+    const auto put = [](const std::filesystem::path& from, const std::filesystem::path& to) {
+        std::filesystem::copy_file(from, to, std::filesystem::copy_options::overwrite_existing);
+    };
+    put(records, folder / "older");
+    said({"client", "add", "Ada Lindqvist"});
+    EXPECT_EQ(run({"client", "list"}).error, "");
+    put(folder / "older", records);
+    const Ran ran = run({"client", "list"});
+    EXPECT_EQ(ran.code, 0);
+    EXPECT_TRUE(ran.error.starts_with(records.string() + " is older than it was")) << ran.error;
+    EXPECT_NE(ran.error.find("qturn restore"), std::string::npos);
+    const json found = answer({"verify"}, 3);
+    ASSERT_EQ(found["records"].size(), 1U) << found;
+    said({"client", "add", "Bea Holm"});
+    EXPECT_EQ(run({"client", "list"}).error, "");
+    EXPECT_EQ(answer({"verify"})["records"], json::array());
+}
+
 TEST_F(PhotosTest, DeletedCacheIsMadeAgain) {
     make_photo(card / "IMG_1.jpg", 1, "");
     answer({"import", card});

@@ -112,11 +112,12 @@ void BinPart::empty() {
             tr("Something else is at work in the library: wait until it has ended, and press "
                "again."));
     }
-    session_.start<int>([](Library& library, Job&) { return empty_bin(library); },
-                        [&session = session_](int gone) {
-                            session.forget_past();
-                            session.say(tr("Gone for good: %1.").arg(photo_count(gone)));
-                        });
+    session_.start<BinEmptied>(
+        [](Library& library, Job&) { return empty_bin(library); },
+        [&session = session_](const BinEmptied& emptied) {
+            session.forget_past();
+            session.say_with(tr("Gone for good: %1.").arg(photo_count(emptied.gone)), emptied.left);
+        });
 }
 
 void BinPart::keyPressEvent(QKeyEvent* event) {

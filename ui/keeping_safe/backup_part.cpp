@@ -4,6 +4,7 @@
 #include <QPointer>
 
 #include "indexer/backup/backup_folder.h"
+#include "indexer/backup/backup_words.h"
 #include "indexer/backup/reminder.h"
 #include "indexer/disk/clock.h"
 #include "indexer/store/library_settings.h"
@@ -60,7 +61,8 @@ QStringList report_words(const BackupReport& report) {
             "Removed there, since somebody was erased: %n older set(s) of records.", nullptr,
             static_cast<int>(report.records_erased));
     }
-    for (const std::string& problem : report.problems) words << from_utf8(problem);
+    for (const std::string& line : lacking_lines(report)) words << from_utf8(line);
+    for (const std::string& line : gone_lines(report)) words << from_utf8(line);
     return words;
 }
 

@@ -13,6 +13,7 @@
 #include "ui/shell/moments_row.h"
 #include "ui/shell/outside_changes.h"
 #include "ui/shell/session.h"
+#include "ui/shell/standing_notice.h"
 #include "ui/shell/undo_buttons.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/page.h"
@@ -36,14 +37,6 @@ std::optional<Moment> remembered_moment() {
     const int moment = moment_words().keyToValue(
         QSettings().value(moment_key).toString().toLatin1().constData(), &known);
     return known ? std::optional(static_cast<Moment>(moment)) : std::nullopt;
-}
-
-bool is_wedding_day(Session& session) {
-    bool is = false;
-    if (session.is_open()) {
-        session.attempt([&] { is = wedding_of(session.library(), session.today()).has_value(); });
-    }
-    return is;
 }
 
 }  // namespace
@@ -110,6 +103,8 @@ void MainWindow::build() {
     stack_ = new PageStack;
     top_row_ = build_top_row();
     column->addWidget(top_row_);
+    standing_ = new StandingNotice(session_);
+    column->addWidget(standing_);
     column->addWidget(stack_, 1);
     column->addWidget(build_foot());
     setCentralWidget(page);
@@ -164,9 +159,10 @@ QWidget* MainWindow::build_foot() {
 
 // On the day of a wedding all that is needed is on its board.
 void MainWindow::choose_the_day() {
-    if (is_wedding_day(session_) && entry(Moment::wedding_morning)) {
-        moment_ = Moment::wedding_morning;
-    }
+    if (!session_.is_open() || !entry(Moment::wedding_morning)) return;
+    session_.attempt([&] {
+        if (wedding_of(session_.library(), session_.today())) moment_ = Moment::wedding_morning;
+    });
 }
 
 void MainWindow::let_go_of_library() {
@@ -183,6 +179,7 @@ void MainWindow::show_library() {
     }
     screens_.clear();
     top_row_->setVisible(session_.is_open());
+    standing_->refresh(alone_);
     if (session_.is_open()) {
         go_to({.moment = moment_});
     } else {
@@ -230,6 +227,7 @@ void MainWindow::show_alone(bool alone) {
     alone_ = alone;
     if (alone) state_before_ = windowState();
     top_row_->setVisible(!alone);
+    standing_->refresh(alone);
     setWindowState(alone ? state_before_ | Qt::WindowFullScreen : state_before_);
     screen->stand_alone(alone);
     if (is_for_client()) {

@@ -13,6 +13,7 @@ class QStackedWidget;
 namespace quarterturn {
 
 class MomentsRow;
+class StandingNotice;
 
 // A row of moments at the top, the screen of one of them below, and a sentence at the foot.
 class MainWindow : public QMainWindow {
@@ -60,6 +61,7 @@ class MainWindow : public QMainWindow {
     QWidget* top_row_ = nullptr;
     MomentsRow* moments_ = nullptr;
     QStackedWidget* stack_ = nullptr;
+    StandingNotice* standing_ = nullptr;
     QLabel* sentence_ = nullptr;
     QStringList kept_back_;  // sentences, while a client looks
     std::map<Moment, Screen*> screens_;

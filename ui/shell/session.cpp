@@ -2,6 +2,7 @@
 
 #include <QApplication>
 #include <QSettings>
+#include <ranges>
 
 #include "indexer/erasure/empty_bin.h"
 #include "indexer/erasure/erase.h"
@@ -35,7 +36,7 @@ Session::~Session() {
 }
 
 QString Session::open(const Path& folder) {
-    return take([&] { return Library::open(folder, disk_); });
+    return take([&] { return Library::open_or_look(folder, disk_); });
 }
 
 QString Session::create(const Path& folder) {
@@ -71,10 +72,6 @@ std::optional<ClosedWork> Session::take_closed_work() {
 QString Session::take(const std::function<Library()>& get) {
     try {
         library_.emplace(get());
-    } catch (const RecordsUnwritable& problem) {
-        return QString::fromUtf8(problem.what()) + QLatin1Char(' ') +
-               tr("Where it lies it can be looked at with qturn, such as: qturn photos --library "
-                  "FOLDER.");
     } catch (const std::exception& problem) {
         return QString::fromUtf8(problem.what());
     }
@@ -92,20 +89,45 @@ QString Session::take(const std::function<Library()>& get) {
     return {};
 }
 
+QString Session::standing_words() const {
+    if (!library_) return {};
+    if (library_->only_to_look()) {
+        //: why
+        return tr("Only to be looked at, nothing can be changed: %1")
+            .arg(QString::fromUtf8(library_->why_only_to_look()));
+    }
+    return QString::fromUtf8(library_->older_records());
+}
+
 // What was interrupted goes on, and what has lain in the bin for long enough goes.
 void Session::take_up_erasures() {
+    if (library_->only_to_look()) return;
     attempt([this] {
         const bool unfinished = ErasureTable(library_->database()).any_unfinished();
         if (!unfinished && !any_to_leave_bin(*library_, today())) return;
-        start<int>(
+        start<BinEmptied>(
             [today = today()](Library& library, Job&) {
                 finish_erasures(library);
                 return let_go_of_bin(library, today);
             },
-            [this](int gone) {
-                if (gone > 0) say(tr("%n photo(s) of the bin gone for good.", nullptr, gone));
+            [this](const BinEmptied& emptied) {
+                if (emptied.gone == 0) return;
+                say_with(tr("%n photo(s) of the bin gone for good.", nullptr, emptied.gone),
+                         emptied.left);
             });
     });
+}
+
+void Session::say_with(const QString& sentence, const std::vector<std::string>& left) {
+    constexpr std::size_t most_lines = 5;  // below the page
+    QStringList lines{sentence};
+    for (const std::string& each : left | std::views::take(most_lines)) {
+        lines << QString::fromUtf8(each);
+    }
+    if (left.size() > most_lines) {
+        lines << tr("And %n more like these.", nullptr, static_cast<int>(left.size() - most_lines));
+    }
+    say(lines.join(QLatin1Char('\n')));
 }
 
 Path Session::last_library() {
@@ -195,7 +217,7 @@ void Session::touch() {
 }
 
 bool Session::changed_outside() {
-    if (!library_) return false;
+    if (!library_ || library_->only_to_look()) return false;
     try {
         library_->database().refuse_if_replaced();
         const std::int64_t version = library_->database().version_of_others();

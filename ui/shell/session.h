@@ -33,7 +33,8 @@ class Session : public QObject {
     Session(FileSystem& disk, Decoder& decoder, Clock clock, QObject* parent = nullptr);
     ~Session() override;
 
-    // Each answers a sentence when it did not work, and leaves things as they were.
+    // Each answers a sentence when it did not work, and leaves things as they were. A library where
+    // nothing can be written is opened to be looked at: what would change it says why it does not.
     QString open(const Path& folder);
     QString create(const Path& folder);
     bool is_open() const { return library_.has_value(); }
@@ -48,6 +49,8 @@ class Session : public QObject {
     static Path last_library();
 
     Library& library() { return *library_; }
+    // What holds for as long as it is open, to stand above all screens; mostly empty.
+    QString standing_words() const;
     PictureLoader& pictures() { return *pictures_; }
     Decoder& decoder() { return decoder_; }
     FileSystem& disk() { return disk_; }
@@ -96,6 +99,8 @@ class Session : public QObject {
     void go_to(const Place& place) { emit asked_for(place); }
     // A sentence at the foot of the window.
     void say(const QString& sentence) { emit said(sentence); }
+    // With what is left to do about it, a line each.
+    void say_with(const QString& sentence, const std::vector<std::string>& left);
 
   signals:
     void opened();

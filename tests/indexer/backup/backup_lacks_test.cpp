@@ -3,9 +3,24 @@
 #include <gtest/gtest.h>
 
 #include "tests/indexer/backup/backup_fixture.h"
+#include "tests/support/failing_disk.h"
 
 namespace quarterturn {
 namespace {
+
+class LookCounter : public FailingDisk {
+  public:
+    std::map<Path, int> looks;
+
+    FileState state(const Path& file) override {
+        ++looks[file];
+        return FailingDisk::state(file);
+    }
+    bool exists(const Path& file) override {
+        ++looks[file];
+        return FailingDisk::exists(file);
+    }
+};
 
 struct LackingBackup : testing::Test, BackupTest {};
 
@@ -17,6 +32,16 @@ TEST_F(LackingBackup, SaysWhichPhotoIsGoneFromTheLibrary) {
     EXPECT_EQ(report.gone, std::vector<Path>{library.photo_file(photo)});
     EXPECT_TRUE(report.problems.empty());
     EXPECT_EQ(report.backup.photos, 3);
+}
+
+// A hundred thousand photos on a slow disk are looked at in each backup.
+TEST_F(LackingBackup, LooksAtEachFileOfTheLibraryOnce) {
+    const BackupWishes wishes{.to = drive, .now = at("2026-11-08T10:00")};
+    back_up(library, wishes);
+    LookCounter disk;
+    Library again = Library::open(library.folder(), disk);
+    back_up(again, wishes);
+    EXPECT_EQ(disk.looks[again.photo_file(photo_named("one.jpg"))], 1);
 }
 
 // Of the right size, and the last that is left of the photo: it counts as no copy, and stays.

@@ -52,8 +52,8 @@ TEST(EmptyBin, UndoStopsAtItAndThenSaysHowManyPhotosOfAnActionAreGone) {
     const PhotoId other = made.add("another.jpg");
     tag(made.library, std::array{made.hers, other}, {.angle = Angle::crown});
     put_into_bin(made.library, {{made.hers}}, day("2026-11-07"));
-    EXPECT_EQ(empty_bin(made.library), 1);
-    EXPECT_EQ(empty_bin(made.library), 0);
+    EXPECT_EQ(empty_bin(made.library).gone, 1);
+    EXPECT_EQ(empty_bin(made.library).gone, 0);
     const auto stop = undo(made.library);
     ASSERT_TRUE(stop);
     EXPECT_EQ(stop->said, "emptied the bin");
@@ -72,7 +72,7 @@ TEST(EmptyBin, UndoStopsNotWhereTheDayLetsPhotosGo) {
     const PhotoId other = made.add("another.jpg");
     tag(made.library, std::array{made.hers, other}, {.angle = Angle::crown});
     put_into_bin(made.library, {{made.hers}}, day("2026-11-07"));
-    EXPECT_EQ(let_go_of_bin(made.library, day("2026-12-07")), 1);
+    EXPECT_EQ(let_go_of_bin(made.library, day("2026-12-07")).gone, 1);
     const auto turned = undo(made.library);
     ASSERT_TRUE(turned);
     EXPECT_FALSE(turned->stands);
@@ -86,50 +86,50 @@ TEST(EmptyBin, LetsGoOnceTheDayThatWasSaidIsPast) {
     EXPECT_EQ(leaving_bin(made.library), (std::vector{LeavingBin{day("2027-03-01"), 1}}));
     for (const char* too_early : {"2027-02-28", "2027-03-01"}) {
         EXPECT_FALSE(any_to_leave_bin(made.library, day(too_early)));
-        EXPECT_EQ(let_go_of_bin(made.library, day(too_early)), 0);
+        EXPECT_EQ(let_go_of_bin(made.library, day(too_early)).gone, 0);
     }
     EXPECT_TRUE(any_to_leave_bin(made.library, day("2027-03-02")));
-    EXPECT_EQ(let_go_of_bin(made.library, day("2027-03-02")), 1);
+    EXPECT_EQ(let_go_of_bin(made.library, day("2027-03-02")).gone, 1);
     EXPECT_TRUE(made.library.bin().all().empty());
 }
 
 TEST(EmptyBin, AClockThatIsWrongForADayLetsNothingGo) {
     LibraryToErase made;
-    EXPECT_EQ(let_go_of_bin(made.library, day("2026-11-07")), 0);
+    EXPECT_EQ(let_go_of_bin(made.library, day("2026-11-07")).gone, 0);
     put_into_bin(made.library, {{made.hers}}, day("2026-11-07"));
-    EXPECT_EQ(let_go_of_bin(made.library, day("2099-01-01")), 0) << "years ahead";
-    EXPECT_EQ(let_go_of_bin(made.library, day("2026-11-08")), 0);
-    EXPECT_EQ(let_go_of_bin(made.library, day("2026-11-09")), 0);
+    EXPECT_EQ(let_go_of_bin(made.library, day("2099-01-01")).gone, 0) << "years ahead";
+    EXPECT_EQ(let_go_of_bin(made.library, day("2026-11-08")).gone, 0);
+    EXPECT_EQ(let_go_of_bin(made.library, day("2026-11-09")).gone, 0);
     take_out_of_bin(made.library, {{made.hers}});
-    EXPECT_EQ(let_go_of_bin(made.library, day("2020-01-01")), 0) << "years behind";
+    EXPECT_EQ(let_go_of_bin(made.library, day("2020-01-01")).gone, 0) << "years behind";
     put_into_bin(made.library, {{made.hers}}, day("2020-01-01"));
-    EXPECT_EQ(let_go_of_bin(made.library, day("2026-11-10")), 0);
-    EXPECT_EQ(let_go_of_bin(made.library, day("2026-11-11")), 0);
+    EXPECT_EQ(let_go_of_bin(made.library, day("2026-11-10")).gone, 0);
+    EXPECT_EQ(let_go_of_bin(made.library, day("2026-11-11")).gone, 0);
     EXPECT_EQ(made.library.bin().all().at(0).since, day("2026-11-09"));
 }
 
 TEST(EmptyBin, AClockThatIsAYearAheadForAWeekLetsNothingGo) {
     LibraryToErase made;
     put_into_bin(made.library, {{made.hers}}, day("2026-11-07"));
-    EXPECT_EQ(let_go_of_bin(made.library, day("2026-11-08")), 0);
+    EXPECT_EQ(let_go_of_bin(made.library, day("2026-11-08")).gone, 0);
     for (const char* wrong : {"2027-11-09", "2027-11-10", "2027-11-11", "2027-11-12", "2027-11-14",
                               "2027-11-16", "2027-11-17"}) {
-        EXPECT_EQ(let_go_of_bin(made.library, day(wrong)), 0) << wrong;
+        EXPECT_EQ(let_go_of_bin(made.library, day(wrong)).gone, 0) << wrong;
     }
     for (const char* right : {"2026-11-18", "2026-11-19", "2026-11-20"}) {
-        EXPECT_EQ(let_go_of_bin(made.library, day(right)), 0) << right;
+        EXPECT_EQ(let_go_of_bin(made.library, day(right)).gone, 0) << right;
     }
 }
 
 TEST(EmptyBin, AfterALongPauseItIsEmptiedAllTheSame) {
     LibraryToErase made;
-    EXPECT_EQ(let_go_of_bin(made.library, day("2026-11-07")), 0);
+    EXPECT_EQ(let_go_of_bin(made.library, day("2026-11-07")).gone, 0);
     put_into_bin(made.library, {{made.hers}}, day("2026-11-07"));
     int gone = 0;
     for (unsigned of_month = 1; of_month <= 8; ++of_month) {
         EXPECT_EQ(gone, 0) << of_month;
-        gone = let_go_of_bin(made.library, Date{std::chrono::year{2027}, std::chrono::March,
-                                                std::chrono::day{of_month}});
+        const Date on{std::chrono::year{2027}, std::chrono::March, std::chrono::day{of_month}};
+        gone = let_go_of_bin(made.library, on).gone;
     }
     EXPECT_EQ(gone, 1);
 }
@@ -150,6 +150,23 @@ TEST(EmptyBin, WhatWasSaidOfOtherPhotosIsUndoneAllTheSame) {
     EXPECT_TRUE(made.library.history().undo());
     EXPECT_FALSE(made.library.photos().find(other)->tags.angle);
     EXPECT_FALSE(made.library.history().undo()) << "what was said of the other alone is forgotten";
+}
+
+TEST(EmptyBin, WhatMayBeOfAPhotoThatWentIsNamedAndStays) {
+    LibraryToErase made;
+    const Path folder = made.folder / "library";
+    Photo namesake = example_photo("hers.jpg");
+    namesake.file.path = "photos/2026/Runa/hers.jpg";
+    namesake.file.sha256 = sha256("of another");
+    made.library.photos().add(namesake);
+    const Path changed = folder / "photos/hers (changed) (2).jpg";
+    write_bytes(changed, bytes_in("changed"));
+    put_into_bin(made.library, {{made.hers}}, day("2026-11-07"));
+    const BinEmptied emptied = empty_bin(made.library);
+    EXPECT_EQ(emptied.gone, 1);
+    ASSERT_EQ(emptied.left.size(), 1U);
+    EXPECT_TRUE(emptied.left[0].starts_with(changed.string() + ' ')) << emptied.left[0];
+    EXPECT_TRUE(std::filesystem::exists(changed));
 }
 
 TEST(EmptyBin, ASelectionKeepsItsPhotosWhileTheyLieThere) {

@@ -14,16 +14,6 @@
 namespace quarterturn {
 namespace {
 
-class DiskWithoutOneFile : public FailingDisk {
-  public:
-    Path bad;
-
-    Bytes read(const Path& file, std::int64_t most_bytes) override {
-        if (file == bad) throw disk_error(EIO, file, Doing::reading);
-        return FailingDisk::read(file, most_bytes);
-    }
-};
-
 struct Strays : testing::Test, LibraryToErase {
     ~Strays() override { key_ring::forget(place); }
 
@@ -75,7 +65,7 @@ TEST_F(Strays, AMovedPhotoAndCopiesOfItGoAlong) {
 TEST_F(Strays, AMovedPhotoOfTheBinGoesWhenItIsEmptied) {
     move_hers_to("photos/misc/moved.jpg");
     put_into_bin(library, {{hers}}, parse_date("2026-11-07").value());
-    EXPECT_EQ(empty_bin(library), 1);
+    EXPECT_EQ(empty_bin(library).gone, 1);
     EXPECT_FALSE(there("photos/misc/moved.jpg"));
 }
 
@@ -161,37 +151,6 @@ TEST_F(Strays, WhatWasMovedByHandInALockedLibraryIsNamed) {
     const Erased erased = erase_her();
     ASSERT_EQ(erased.left.size(), 1U);
     EXPECT_TRUE(erased.left[0].starts_with(moved.string() + " ")) << erased.left[0];
-}
-
-TEST_F(Strays, NothingIsErasedWhileAFileOfTheLibraryStaysLocked) {
-    const NewLock lock = new_lock("seven owls below the granary", least_guess_cost());
-    const Path file = library.photo_file(library.photos().find(hers).value());
-    lock_it(lock);
-    const auto day = parse_date("2026-11-07").value();
-    put_into_bin(library, {{library.photos().named("other.jpg").at(0).id}}, day);
-    close();
-    DiskWithoutOneFile disk;
-    disk.bad = LockedFileSystem(real_file_system(), place, lock.keys).place_of(file);
-    ASSERT_EQ(unlock_for_good(disk, place, lock.keys, {}).problems.size(), 1U);
-    library = Library::open(place);
-    try {
-        erase_her();
-        FAIL() << "erased";
-    } catch (const StoreError& error) {
-        EXPECT_NE(std::string(error.what()).find("qturn lock remove"), std::string::npos);
-    }
-    EXPECT_TRUE(library.clients().find(mira));
-    EXPECT_THROW(empty_bin(library), StoreError);
-    const auto later = parse_date("2027-01-07").value();
-    EXPECT_EQ(let_go_of_bin(library, later), 0);
-    EXPECT_FALSE(any_to_leave_bin(library, later));
-    EXPECT_EQ(library.bin().all().size(), 1U);
-    close();
-    ASSERT_TRUE(unlock_for_good(real_file_system(), place, lock.keys, {}).problems.empty());
-    library = Library::open(place);
-    erase_her();
-    EXPECT_EQ(files_with(place, "hers.jpg"), 0U);
-    EXPECT_EQ(empty_bin(library), 1);
 }
 
 }  // namespace

@@ -260,6 +260,7 @@ TEST_F(ImportTest, ANameThatTheDiskDoesNotTakeKeepsNoOthersOut) {
     EXPECT_EQ(report.imported.size(), 1U);
     ASSERT_EQ(report.refused.size(), 1U);
     EXPECT_NE(report.refused[0].reason.find("choose a shorter one"), std::string::npos);
+    library = Library::create(folder / "elsewhere");  // before its disk goes
 }
 
 }  // namespace

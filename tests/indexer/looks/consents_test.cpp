@@ -213,6 +213,7 @@ TEST_F(ConsentWork, APaperThatCannotBeWrittenLeavesNothing) {
         disk.heal();
         EXPECT_EQ(library.consents().papers(), kept) << call;
     }
+    library = Library::create(folder / "elsewhere");  // before its disk goes
 }
 
 TEST_F(ConsentWork, WhatMayNotBeOutThereAnyLongerIsATaskUntilItIsTickedOff) {

@@ -185,6 +185,7 @@ TEST_F(PortfolioExport, AFailingDiskLeavesLedgerAndFolderInAgreement) {
     std::vector<std::string> there;
     for (const auto& file : files_in(wishes.folder)) there.push_back(file.string());
     EXPECT_EQ(there, known);
+    library = Library::create(folder / "elsewhere");  // before its disk goes
 }
 
 TEST_F(PortfolioExport, ASheetThatCouldNotBeWrittenIsNotOutThere) {

@@ -82,6 +82,29 @@ TEST_F(KeepingSafeTest, BacksUpAndThenOffersThatDriveWithOnePress) {
     EXPECT_EQ(problems_at_all_sizes(screen), QStringList());
 }
 
+TEST_F(KeepingSafeTest, NamesAPhotoThatIsGoneFromTheLibraryAndInTheBackup) {
+    back_up();
+    const Photo photo = open.session.library().photos().named("one.jpg").at(0);
+    std::filesystem::remove(open.session.library().photo_file(photo));
+    back_up();
+    EXPECT_TRUE(says("Not in the library:"));
+    EXPECT_TRUE(says("one.jpg: qturn verify puts it back from this backup"));
+}
+
+// A folder that may not be read would else fill the page with one reason.
+TEST_F(KeepingSafeTest, SaysEachReasonOnceOfWhatIsNotInABackup) {
+    for (int i = 0; i < 40; ++i) add_photo("lost " + std::to_string(i) + ".jpg");
+    for (const Photo& photo : open.session.library().photos().all()) {
+        if (!photo.file.name.starts_with("lost")) continue;
+        std::filesystem::remove(open.session.library().photo_file(photo));
+    }
+    back_up();
+    EXPECT_TRUE(says("Not in the backup:"));
+    EXPECT_TRUE(says("and 39 other files, which qturn names with --json: "));
+    EXPECT_FALSE(says("On the command line, qturn names all of them."));
+    EXPECT_EQ(problems_at_all_sizes(screen), QStringList());
+}
+
 TEST_F(KeepingSafeTest, TellsOfPhotosAfterAsManyDaysAsSheChose) {
     auto* days = field<QComboBox>("Tell me of photos that have been in no backup for");
     EXPECT_EQ(days->currentData().toInt(), 30);

@@ -1,0 +1,32 @@
+#include "indexer/backup/backup_words.h"
+
+#include <algorithm>
+#include <iterator>
+
+#include "indexer/intake/lines_by_reason.h"
+
+namespace quarterturn {
+
+std::vector<std::string> lacking_lines(const BackupReport& report) {
+    if (report.problems.empty()) return {};
+    std::vector<RefusedFile> lacking;
+    for (std::size_t i = 0; i < report.problems.size(); ++i) {
+        lacking.push_back({report.lacking[i], report.problems[i]});
+    }
+    std::vector<std::string> lines{"Not in the backup:"};
+    std::ranges::move(lines_by_reason(lacking), std::back_inserter(lines));
+    return lines;
+}
+
+std::vector<std::string> gone_lines(const BackupReport& report) {
+    if (report.gone.empty()) return {};
+    std::vector<RefusedFile> gone;
+    for (const Path& file : report.gone) {
+        gone.push_back({file, "qturn verify puts it back from this backup, which holds it whole."});
+    }
+    std::vector<std::string> lines{"Not in the library:"};
+    std::ranges::move(lines_by_reason(gone), std::back_inserter(lines));
+    return lines;
+}
+
+}  // namespace quarterturn

@@ -1,0 +1,14 @@
+#pragma once
+// What a backup has to say of files, in lines for people; nothing where there is nothing.
+
+#include <string>
+#include <vector>
+
+#include "indexer/backup/backup.h"
+
+namespace quarterturn {
+
+std::vector<std::string> lacking_lines(const BackupReport& report);
+std::vector<std::string> gone_lines(const BackupReport& report);
+
+}  // namespace quarterturn

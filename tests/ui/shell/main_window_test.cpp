@@ -1,57 +1,7 @@
-#include "ui/shell/main_window.h"
-
-#include <QLabel>
-#include <QLineEdit>
-#include <QMenu>
-#include <QPointer>
-#include <QPushButton>
-#include <QScrollBar>
-#include <QSettings>
-#include <QSignalSpy>
-#include <QTest>
-#include <future>
-
-#include "tests/ui/shell/fixture.h"
-#include "tests/ui/support/screen_checks.h"
-#include "ui/shell/moment_button.h"
-#include "ui/shell/moments_row.h"
-#include "ui/shell/outside_changes.h"
-#include "ui/shell/undo_buttons.h"
-#include "ui/widgets/page.h"
+#include "tests/ui/shell/main_window_fixture.h"
 
 namespace quarterturn {
 namespace {
-
-ScreenEntry entry(Moment moment, const QString& title) {
-    return {moment, title, [](Session&) -> Screen* { return new SayingScreen; }};
-}
-
-std::vector<ScreenEntry> two_moments() {
-    return {entry(Moment::coming_up, QStringLiteral("What's coming up")),
-            entry(Moment::round_the_head, QStringLiteral("Round the head"))};
-}
-
-QWidget* welcome(Session&) {
-    return new QLabel(QStringLiteral("welcome"));
-}
-
-class MainWindowTest : public testing::Test {
-  protected:
-    SayingScreen* screen(Moment moment) {
-        return static_cast<SayingScreen*>(window.screen(moment));
-    }
-    MomentButton* button(const QString& title) {
-        for (auto* found : window.findChildren<MomentButton*>()) {
-            if (found->text() == title) return found;
-        }
-        return nullptr;
-    }
-
-    OutsideChanges& outside() { return *window.findChild<OutsideChanges*>(); }
-
-    OpenSession open;
-    MainWindow window{open.session, two_moments(), welcome};
-};
 
 TEST_F(MainWindowTest, ShowsTheFirstMomentAndRefreshesIt) {
     EXPECT_EQ(window.moment(), Moment::coming_up);
@@ -220,42 +170,6 @@ TEST_F(MainWindowTest, AScreenThatIsNoLongerThereIsNotGoneBackTo) {
 }
 
 // As qturn does it, through a connection of its own.
-TEST_F(MainWindowTest, ShowsWhatAnotherProgramChanged) {
-    show_active(window);
-    const int before = screen(Moment::coming_up)->refreshed;
-    Library other = Library::open(open.session.library().folder());
-    other.clients().add(client_called("Ada Lindqvist"));
-    ASSERT_TRUE(
-        QTest::qWaitFor([&] { return screen(Moment::coming_up)->refreshed > before; }, 20000));
-    EXPECT_EQ(screen(Moment::coming_up)->refreshed, before + 1);
-    outside().look();
-    EXPECT_EQ(screen(Moment::coming_up)->refreshed, before + 1) << "nothing more has changed";
-}
-
-TEST_F(MainWindowTest, HerOwnChangesAreNoneOfAnotherProgram) {
-    show_active(window);
-    open.session.change_records(
-        {"added one", [](Library& library) { library.clients().add(client_called("Ada")); }});
-    const int before = screen(Moment::coming_up)->refreshed;
-    outside().look();
-    EXPECT_EQ(screen(Moment::coming_up)->refreshed, before);
-}
-
-TEST_F(MainWindowTest, ChangesFromOutsideWaitWhileSheTypes) {
-    show_active(window);
-    auto* field = new QLineEdit(screen(Moment::coming_up));
-    field->show();
-    field->setFocus();
-    QTest::keyClicks(field, QStringLiteral("Ada"));
-    Library other = Library::open(open.session.library().folder());
-    other.clients().add(client_called("Ada Lindqvist"));
-    const int before = screen(Moment::coming_up)->refreshed;
-    outside().look();
-    EXPECT_EQ(screen(Moment::coming_up)->refreshed, before);
-    field->clearFocus();
-    outside().look();
-    EXPECT_EQ(screen(Moment::coming_up)->refreshed, before + 1);
-}
 
 TEST_F(MainWindowTest, TheKeyboardStaysWhereItWasWhenTheTextSizeChanges) {
     show_active(window);

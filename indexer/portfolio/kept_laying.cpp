@@ -51,7 +51,7 @@ std::map<PairId, LaidPair> kept_layings(Library& library, std::span<const PairId
 void keep_laying(Library& library, const LaidFrom& from, const LaidPair& laid) {
     LaidPairTable table(library.database(), head_alignment_version);
     const auto pairs = table.to_keep(from.first.id, from.second.id);
-    if (pairs.empty()) return;
+    if (pairs.empty() || library.only_to_look()) return;
     Transaction at_once(library.database());
     if (!as_it_was(library, from.first, from.first_points) ||
         !as_it_was(library, from.second, from.second_points)) {

@@ -94,6 +94,7 @@ cv::Mat small_picture_in(Library& library, Decoder& decoder, const Path& file) {
 MeasureReport measure_hair(Library& library, Decoder& decoder,
                            const std::function<void(std::int64_t, std::int64_t)>& progress,
                            std::stop_token stop) {
+    if (library.only_to_look()) return {};
     const OneThreadEach one_thread_each;
     bring_pairs_up_to_date(library);
     HairLookTable table = hair_looks_of(library);

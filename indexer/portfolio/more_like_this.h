@@ -17,8 +17,9 @@ struct MeasureReport {
 };
 
 // Measures the hair in the second photos of pairs that were not measured yet, from the small
-// pictures. Some hundredths of a second each. `progress` is told how many photos of how many.
-// Throws StoreError, and std::runtime_error when the face cascades are not installed.
+// pictures; none where nothing can be kept. Some hundredths of a second each. `progress` is told
+// how many photos of how many. Throws StoreError, and std::runtime_error when the face cascades are
+// not installed.
 MeasureReport measure_hair(Library& library, Decoder& decoder,
                            const std::function<void(std::int64_t, std::int64_t)>& progress = {},
                            std::stop_token stop = {});

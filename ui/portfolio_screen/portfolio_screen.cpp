@@ -225,6 +225,7 @@ void PortfolioScreen::look_for_candidates() {
         [screen = QPointer(this), use = use()](std::vector<Candidate> all) {
             if (screen) screen->show_found(use, std::move(all));
         });
+    connect(job, &Job::failed, this, [this] { just_found_ = true; });
     connect(job, &Job::ended, this, [this] {
         looking_ = false;
         looking_words_->hide();

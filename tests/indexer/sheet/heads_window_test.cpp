@@ -17,7 +17,7 @@ LaidPair laid_pair(double top, double bottom) {
 }
 
 // From the top of the hair to the chin, and as wide as a head is at least.
-bool holds(const Box& window, double middle, double top, double bottom) {
+bool surrounds(const Box& window, double middle, double top, double bottom) {
     constexpr double hairbreadth = 1e-6;
     const double half = 0.85 * (bottom - top) / 2;
     return window.y < top + hairbreadth && window.y + window.height > bottom - hairbreadth &&
@@ -32,7 +32,8 @@ TEST(HeadsWindow, HoldsTheWholeHeadInEveryShape) {
         for (const double height : {0.2, 0.35, 0.5, 0.62}) {
             const LaidPair pair = laid_pair(0.2, 0.2 + height);
             const HeadsWindow shown = window_of_both_heads(pair, aspect);
-            EXPECT_TRUE(holds(shown.window, 0.375, 0.2, 0.2 + height)) << aspect << ' ' << height;
+            EXPECT_TRUE(surrounds(shown.window, 0.375, 0.2, 0.2 + height))
+                << aspect << ' ' << height;
             EXPECT_NEAR(shown.window.width / shown.window.height, aspect, 1e-9) << "not stretched";
         }
     }
@@ -58,7 +59,7 @@ TEST(HeadsWindow, HoldsBothHeads) {
     pair.second_points = {{0.45, 0.1}, {0.45, 0.75}};  // on the first: 0.13 and 0.65
     for (const double aspect : shapes) {
         const Box window = window_of_both_heads(pair, aspect).window;
-        EXPECT_TRUE(holds(window, 0.375, 0.25, 0.6)) << aspect;
+        EXPECT_TRUE(surrounds(window, 0.375, 0.25, 0.6)) << aspect;
         EXPECT_LT(window.y, 0.13 + 1e-6) << aspect;
         EXPECT_GT(window.y + window.height, 0.65 - 1e-6) << aspect;
     }

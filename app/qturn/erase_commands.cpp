@@ -96,6 +96,9 @@ Reply erase(Library& library, const ErasurePlan& plan, const EraseOptions& optio
     const std::string& name = name_of_what_goes(plan);
     Reply reply = plan_reply(plan, named_by_others(library, plan));
     if (options.show_only) {
+        const std::vector<std::string> left = left_beforehand(library, plan);
+        reply.data["left"] = left;
+        append(reply.lines, left);
         reply.lines.emplace_back("Nothing was erased.");
         return reply;
     }
@@ -107,7 +110,11 @@ Reply erase(Library& library, const ErasurePlan& plan, const EraseOptions& optio
     }
     const Erased erased = erase(library, plan, date_of(local_now()));
     reply.lines.erase(reply.lines.begin());  // what was to go
-    reply.lines.insert(reply.lines.begin(), "Erased. What stays is that " +
+    reply.lines.insert(reply.lines.begin(), std::string(erased.erasure.finished
+                                                            ? "Erased."
+                                                            : "Erased from the records, but not "
+                                                              "finished.") +
+                                                " What stays is that " +
                                                 count_text(plan.photos.size(), "photo") +
                                                 " went on " + iso_text(erased.erasure.on) + ".");
     reply.data["erasure"] = erasure_json(erased.erasure);
@@ -134,19 +141,30 @@ Reply erase_look(Session& session, const EraseOptions& options) {
     return erase(library, plan_look_erasure(library, find_look(library, options.what).id), options);
 }
 
+std::string not_finished(bool all_removed) {
+    return all_removed ? "; not finished: close other programs, and list again"
+                       : "; not finished: it goes on by itself when these files can be removed";
+}
+
 Reply list_erasures(Session& session) {
-    Reply reply{{}, {{"erasures", json::array()}}};
-    for (const Erasure& erasure : ErasureTable(session.library().database()).all()) {
+    ErasureTable erasures(session.library().database());
+    const std::vector<std::string> to_remove = erasures.files_left();
+    Reply reply{{}, {{"erasures", json::array()}, {"to_remove", to_remove}}};
+    for (const Erasure& erasure : erasures.all()) {
         reply.lines.push_back(
             iso_text(erasure.on) + "  " +
             count_text(static_cast<std::size_t>(erasure.looks), "look") + " and " +
             count_text(static_cast<std::size_t>(erasure.photos), "photo") +
-            (erasure.finished ? "" : "; not finished: close other programs, and list again"));
+            (erasure.finished ? "" : not_finished(to_remove.empty())));
         reply.data["erasures"].push_back(erasure_json(erasure));
         for (const Backup& backup : session.library().backups().before_erasure(erasure.id)) {
             reply.lines.push_back("  may still be in the backup in " + place_words(backup));
         }
     }
+    for (const std::string& path : to_remove) {
+        reply.lines.push_back("  still to be removed: " + path);
+    }
+    if (!to_remove.empty()) reply.outcome = Outcome::needs_attention;
     if (reply.lines.empty()) reply.lines.emplace_back("Nothing was erased.");
     return reply;
 }

@@ -12,6 +12,7 @@
 #include "indexer/erasure/empty_bin.h"
 #include "indexer/erasure/erase.h"
 #include "indexer/lock/key_ring.h"
+#include "indexer/store/erasure_table.h"
 #include "indexer/store/lock_fits.h"
 #include "indexer/store/lock_library.h"
 
@@ -23,15 +24,19 @@ std::string environment(const char* name) {
     return value == nullptr ? std::string{} : std::string(value);
 }
 
+void complain(const std::vector<std::string>& sentences) {
+    for (const std::string& sentence : sentences) std::cerr << safe_text(sentence) << '\n';
+}
+
 // What an interrupted erasure has left, and what has lain in the bin for long enough. Where it
-// cannot be finished yet, the next command tries.
+// cannot be finished yet, that is said, and the next command tries.
 void go_on_erasing(Library& library) try {
-    finish_erasures(library);
-    for (const std::string& left : let_go_of_bin(library, date_of(local_now())).left) {
-        std::cerr << safe_text(left) << '\n';
+    complain(finish_erasures(library));
+    complain(let_go_of_bin(library, date_of(local_now())).left);
+} catch (const std::runtime_error& error) {
+    if (ErasureTable(library.database()).any_unfinished()) {
+        complain({"An erasure, or emptying the bin, is not finished: " + std::string(error.what())});
     }
-} catch (const std::runtime_error&) {
-    return;
 }
 
 // On a disk that can only be read, what is in it can still be looked at.

@@ -64,6 +64,7 @@ Reply verify_reply(const VerifyReport& report) {
                  {"files_before", report.files_before},
                  {"troubles", troubles_json(report.troubles)},
                  {"without_record", report.without_record},
+                 {"to_be_erased", report.to_be_erased},
                  {"lock", report.lock},
                  {"records", report.records},
                  {"seals", report.seals},
@@ -71,8 +72,9 @@ Reply verify_reply(const VerifyReport& report) {
                  {"stopped", report.stopped}}};
     for (const FileTrouble& trouble : report.troubles) reply.lines.push_back(sentence(trouble));
     for (const std::string& path : report.without_record) {
-        reply.lines.push_back(path + " is in no record: bring it in, or remove it.");
+        reply.lines.push_back(words_without_record(path, report.anything_erased));
     }
+    append(reply.lines, report.to_be_erased);
     append(reply.lines, report.lock);
     append(reply.lines, report.records);
     append(reply.lines, report.seals);

@@ -97,8 +97,12 @@ class BackupRun {
     }
 
     ErasureId last_erasure() {
-        const auto erasures = ErasureTable(library_.database()).all();
-        return erasures.empty() ? ErasureId{} : erasures.back().id;
+        ErasureId last{};
+        for (const Erasure& erasure : ErasureTable(library_.database()).all()) {
+            if (!erasure.finished) break;  // what is sought of it stands in the records still
+            last = erasure.id;
+        }
+        return last;
     }
 
     // The copies of the records on the list, without those that are found damaged.

@@ -10,6 +10,7 @@
 #include "indexer/erasure/files_without_record.h"
 #include "indexer/intake/ordered_work.h"
 #include "indexer/intake/time_left.h"
+#include "indexer/store/erasure_table.h"
 #include "indexer/store/records_file.h"
 
 namespace quarterturn {
@@ -39,6 +40,7 @@ class Verifying {
         read(files);
         if (report_.stopped) return std::move(report_);
         find_without_record();
+        find_to_be_erased();
         report_.records = record_problems(library_);
         std::ranges::move(records_of_others(library_), std::back_inserter(report_.records));
         if (std::string older = library_.older_records(); !older.empty()) {
@@ -196,6 +198,20 @@ class Verifying {
         }
     }
 
+    // Brought in, they would be back.
+    void find_to_be_erased() {
+        ErasureTable erasures(library_.database());
+        report_.anything_erased = !erasures.all().empty();
+        for (const std::string& path : erasures.files_left()) {
+            if (!library_.disk().exists(library_.folder() / path)) continue;
+            report_.to_be_erased.push_back(
+                path +
+                " is of an erasure, or of the bin, and could not be removed yet: do not bring it "
+                "in. Removing goes on by itself each time the library is opened; see to the disk "
+                "and to the file's permissions, and close other programs.");
+        }
+    }
+
     bool is_told_as_locked(const std::string& path) {
         if (!is_still_locked(path)) return false;
         report_.lock.push_back(still_locked(library_, path));
@@ -227,7 +243,8 @@ class Verifying {
     }
 
     std::int64_t problems() const {
-        return std::ssize(report_.without_record) + std::ssize(report_.lock) +
+        return std::ssize(report_.without_record) + std::ssize(report_.to_be_erased) +
+               std::ssize(report_.lock) +
                std::ssize(report_.records) + std::ssize(report_.seals) +
                std::ranges::count_if(report_.troubles,
                                      [](const FileTrouble& one) { return !one.healed(); });
@@ -247,8 +264,14 @@ class Verifying {
 }  // namespace
 
 bool VerifyReport::whole() const {
-    return !stopped && troubles.empty() && without_record.empty() && lock.empty() &&
-           records.empty() && seals.empty();
+    return !stopped && troubles.empty() && without_record.empty() && to_be_erased.empty() &&
+           lock.empty() && records.empty() && seals.empty();
+}
+
+std::string words_without_record(const std::string& shown, bool anything_erased) {
+    return shown + (anything_erased ? " is in no record: remove it, if it may be of what was "
+                                      "erased; else bring it in, or remove it."
+                                    : " is in no record: bring it in, or remove it.");
 }
 
 VerifyReport verify(Library& library, const VerifyWishes& wishes) {

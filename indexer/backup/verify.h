@@ -29,6 +29,8 @@ struct VerifyReport {
     std::int64_t files_before = 0;  // photos read before it was stopped
     std::vector<FileTrouble> troubles{};
     std::vector<std::string> without_record{};  // files of hers, relative to the library
+    bool anything_erased = false;  // ever: what is without a record may be of that
+    std::vector<std::string> to_be_erased{};  // sentences: files of an erasure that is not finished
     // Sentences: files that the lock does not hold though it is on, or holds though it was taken
     // off.
     std::vector<std::string> lock{};
@@ -39,6 +41,9 @@ struct VerifyReport {
     // Nothing needs attention: neither now, nor a look at what was mended.
     bool whole() const;
 };
+
+// A sentence about a file without a record, `shown` as its path.
+std::string words_without_record(const std::string& shown, bool anything_erased);
 
 // Throws StoreError and DiskError where the library itself cannot be read, or a file not put back.
 VerifyReport verify(Library& library, const VerifyWishes& wishes);

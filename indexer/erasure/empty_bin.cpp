@@ -38,15 +38,17 @@ BinEmptied let_go(Library& library, const std::vector<PhotoId>& ids, const std::
     ToLetGo what = told_apart(library, ids, locked);
     BinEmptied emptied{static_cast<int>(what.photos.size()), std::move(what.stay)};
     if (emptied.gone == 0) return emptied;
-    const FilesToGo found = files_of_photos(library, what.photos, files_without_record(library));
+    const FilesToGo found = files_of_photos(library, what.photos, files_without_record(library),
+                                            OtherStrays::passed_over);
     std::vector<PhotoId> going;
     for (const Photo& photo : what.photos) going.push_back(photo.id);
     Transaction both(library.database());
     ErasureTable(library.database()).let_go(going, found.files);
     if (!said.empty()) library.history().stop_at(said);
     both.commit();
-    finish_alone(library);
-    for (const auto& more : {found.unsure, locked.words()}) {
+    std::vector<std::string> undone = finish_alone(library);
+    if (!undone.empty()) undone.emplace_back(goes_on_by_itself);
+    for (const auto& more : {undone, found.unsure, locked.words()}) {
         emptied.left.insert(emptied.left.end(), more.begin(), more.end());
     }
     return emptied;

@@ -13,12 +13,14 @@ namespace quarterturn {
 struct BinEmptied {
     int gone = 0;
     // Sentences, each with the next step: photos that stay in the bin, since a file that a lock
-    // left as it was may be theirs (left_locked.h), and files that may be of what went, and stay.
+    // left as it was may be theirs (left_locked.h), and files that may be of what went, or
+    // could not be removed yet, and stay.
     std::vector<std::string> left;
 };
 
 // All of the bin, at once. Throws StoreError while another program moves files or reads the
-// records, and DiskError when a file cannot be removed; finish_erasures takes it up then.
+// records, and DiskError; finish_erasures takes up what could not be
+// removed.
 BinEmptied empty_bin(Library& library);
 
 // Whether a photo has lain in the bin for as long as it is kept there, by today and by the day that

@@ -1,15 +1,8 @@
 #include "indexer/erasure/erase.h"
 
 #include <algorithm>
-#include <iterator>
 
-#include "indexer/erasure/files_saying.h"
-#include "indexer/erasure/left_locked.h"
-#include "indexer/erasure/listed_files.h"
-#include "indexer/erasure/named_by_others.h"
-#include "indexer/erasure/past_the_lock.h"
-#include "indexer/store/erasure_table.h"
-#include "indexer/store/own_texts.h"
+#include "indexer/store/sought_names.h"
 
 namespace quarterturn {
 namespace {
@@ -117,66 +110,6 @@ std::string what_goes(const ErasurePlan& plan) {
            ", what she allowed and its papers.";
 }
 
-void add_papers_and_inspirations(Library& library, ClientId client,
-                                 std::vector<std::string>& files) {
-    for (const ConsentEntry& entry : library.consents().of(client)) {
-        for (const ConsentPaper& paper : entry.papers) files.push_back(paper.path);
-    }
-    for (const Inspiration& brought : library.inspirations().of_client(client)) {
-        files.push_back(brought.path);
-    }
-}
-
-void add(FilesToGo more, FilesToGo& to) {
-    std::ranges::move(more.files, std::back_inserter(to.files));
-    std::ranges::move(more.unsure, std::back_inserter(to.unsure));
-}
-
-FilesToGo files_of(Library& library, const ErasurePlan& plan) {
-    FilesWithoutRecord strays = files_without_record(library);
-    FilesToGo found = files_of_photos(library, plan.photos, strays);
-    std::erase_if(strays.files, [&](const std::string& path) {
-        return std::ranges::find(found.files, path) != found.files.end();
-    });
-    if (!plan.only) {
-        add_papers_and_inspirations(library, plan.client.id, found.files);
-        add(papers_left_of(library, strays, plan.client.id), found);
-    }
-    // Copies of the records from before an update.
-    for (const Path& entry : library.disk().list(library.folder())) {
-        const std::string name = entry.filename().string();
-        if (name.starts_with("records.sqlite.version-")) found.files.push_back(name);
-    }
-    return found;
-}
-
-// Nothing where it cannot be told any more.
-std::vector<std::optional<std::int64_t>> sizes_of(Library& library, const ErasurePlan& plan) {
-    std::vector<std::optional<std::int64_t>> sizes;
-    for (const Photo& photo : plan.photos) sizes.emplace_back(photo.file.bytes);
-    if (plan.only) return sizes;
-    for (const ConsentEntry& entry : library.consents().of(plan.client.id)) {
-        for (const ConsentPaper& paper : entry.papers) sizes.emplace_back(paper.bytes);
-    }
-    for (const Inspiration& brought : library.inspirations().of_client(plan.client.id)) {
-        const Path file = library.folder() / brought.path;
-        const bool there = library.disk().exists(file);
-        sizes.push_back(there ? std::optional(library.disk().state(file).bytes) : std::nullopt);
-    }
-    return sizes;
-}
-
-void refuse_what_may_be_locked(Library& library, const ErasurePlan& plan, const LeftLocked& left) {
-    for (const auto& bytes : sizes_of(library, plan)) {
-        if (const auto file = left.may_be(bytes)) {
-            throw StoreError("Nothing was erased: " + file->string() +
-                             " stayed locked when the lock was taken off, and may be of what is to "
-                             "go. " +
-                             unlock_or_remove);
-        }
-    }
-}
-
 }  // namespace
 
 ErasurePlan plan_erasure(Library& library, ClientId client, SharedPhotos shared) {
@@ -234,47 +167,6 @@ std::vector<std::string> erasure_words(const ErasurePlan& plan) {
             "they mean.");
     }
     return words;
-}
-
-Erased erase(Library& library, const ErasurePlan& plan, Date today) {
-    const MoveLock lock(library);
-    refuse_unless_alone(lock);
-    LeftLocked locked(library);
-    locked.remove_small_pictures();
-    refuse_what_may_be_locked(library, plan, locked);
-    ToErase what;
-    what.client = plan.client;
-    if (plan.only) what.only = plan.only->id;
-    FilesToGo found = files_of(library, plan);
-    what.files = std::move(found.files);
-    what.name_is_hers_alone = plan.name_is_hers_alone;
-    what.on = today;
-    std::vector<std::string> sums;
-    for (const Photo& photo : plan.photos) {
-        what.photos.push_back(photo.id);
-        sums.push_back(photo.file.sha256);
-    }
-    const std::vector<WeddingId> hers = weddings_of(library, plan.client.id);
-    ErasureTable erasures(library.database());
-    erasures.erase(what);
-    finish_alone(library);
-    Erased erased{erasures.all().back(), std::move(found.unsure), {}};
-    for (const auto& more : {files_saying(library, names_that_go(plan), sums),
-                             files_past_the_lock(library), locked.words()}) {
-        erased.left.insert(erased.left.end(), more.begin(), more.end());
-    }
-    if (plan.only) return erased;
-    const auto left = words_of_places_left(places_naming(library.database(), names_that_go(plan)));
-    erased.left.insert(erased.left.begin(), left.begin(), left.end());
-    erased.alike = named_with_a_part(library, hers, plan.client.name);
-    return erased;
-}
-
-void finish_erasures(Library& library) {
-    if (!ErasureTable(library.database()).any_unfinished()) return;
-    const MoveLock lock(library);
-    refuse_unless_alone(lock);
-    finish_alone(library);
 }
 
 }  // namespace quarterturn

@@ -70,13 +70,19 @@ struct Erased {
     std::vector<std::string> alike;  // as of NamedByOthers
 };
 
-// Throws StoreError when another program has the library open, and DiskError when a file cannot be
-// removed; finish_erasures takes it up then. Throws StoreError, and erases nothing, while a file
-// lies there that a lock left as it was and that may be one of those to go (left_locked.h).
+// What the library's files may hold of it still when it is gone, in sentences. Reads those that no
+// record names. Throws StoreError and DiskError.
+std::vector<std::string> left_beforehand(Library& library, const ErasurePlan& plan);
+
+// Where a file cannot be removed, or another program has the library open, that is said in `left`
+// and the erasure is not finished; finish_erasures takes it up. Throws StoreError while another
+// program moves photos, and erases nothing, while a file lies there that a lock left as it was and
+// that may be one of those to go (left_locked.h).
 Erased erase(Library& library, const ErasurePlan& plan, Date today);
 
-// Goes on with erasures that were interrupted; does nothing when there are none. Throws as
-// erase.
-void finish_erasures(Library& library);
+// Goes on with erasures that were interrupted, and with files of the bin; does nothing when there
+// are none. Sentences: which are finished now, and what is left of them or may be; which are not,
+// and why. Throws StoreError while another program moves photos.
+std::vector<std::string> finish_erasures(Library& library);
 
 }  // namespace quarterturn

@@ -3,6 +3,8 @@
 #include <algorithm>
 
 #include "indexer/disk/checksum.h"
+#include "indexer/erasure/stray_files.h"
+#include "indexer/store/lost_lock.h"
 #include "indexer/store/records_file.h"
 
 namespace quarterturn {
@@ -13,13 +15,29 @@ constexpr std::size_t piece_bytes = std::size_t{1} << 20;
 constexpr std::size_t shared_bytes = 1024;  // of a piece and the next: a name is shorter
 constexpr std::string_view begin_of_records = "SQLite format 3";  // where they have no lock
 
+std::set<std::string> paths_that_stay(Library& library, const std::set<std::string>& going) {
+    std::set<std::string> stay = paths_in_records(library);
+    std::erase_if(stay, [&](const std::string& path) { return going.contains(path); });
+    return stay;
+}
+
+bool any_below(const std::set<std::string>& paths, const Path& folder) {
+    const std::string begin = folder.generic_string() + '/';
+    const auto first = paths.lower_bound(begin);
+    return first != paths.end() && first->starts_with(begin);
+}
+
 class FileSeeker {
   public:
     FileSeeker(Library& library, const SoughtNames& names,
-               const std::vector<std::string>& checksums)
-        : library_(library), names_(names), checksums_(checksums) {}
+               const std::vector<std::string>& checksums, const std::set<std::string>& going)
+        : library_(library),
+          names_(names),
+          checksums_(checksums),
+          going_(going),
+          stay_(paths_that_stay(library, going)) {}
 
-    std::vector<std::string> seek() {
+    std::vector<FileSaying> seek() {
         seek_in_folder(library_.folder());
         return std::move(found_);
     }
@@ -34,12 +52,16 @@ class FileSeeker {
     void seek_at(const Path& entry) try {
         const Path place = entry.lexically_relative(library_.folder());
         const bool is_folder = library_.disk().is_folder(entry);
+        if (is_folder) {
+            if (is_said(place.filename().string())) say_folder(place);
+            return seek_in_folder(entry);
+        }
+        if (!is_loose(place)) return;
         if (is_said(place.filename().string())) {
             say_named(place);
-        } else if (!is_folder && is_loose(place) && is_ordinary(entry)) {
+        } else if (is_ordinary(entry)) {
             seek_in_file(place);
         }
-        if (is_folder) seek_in_folder(entry);
     } catch (const DiskError&) {
         say_unread(entry);
     }
@@ -65,10 +87,14 @@ class FileSeeker {
         return std::ranges::any_of(said, &NameSaid::surely) || holds_a_checksum(text);
     }
 
+    static bool is_text(std::string_view file) {
+        return file.starts_with(begin_of_records) ||
+               file.substr(0, piece_bytes).find('\0') == std::string_view::npos;
+    }
+
     // A file that is no text may hold a short name by chance.
     bool is_said_within(std::string_view file) const {
-        const bool text = file.starts_with(begin_of_records) ||
-                          file.substr(0, piece_bytes).find('\0') == std::string_view::npos;
+        const bool text = is_text(file);
         for (std::size_t at = 0; at < file.size(); at += piece_bytes) {
             const std::string_view piece = file.substr(at, piece_bytes + shared_bytes);
             if (text ? is_said(piece) : is_surely_said(piece)) return true;
@@ -81,10 +107,16 @@ class FileSeeker {
                std::ranges::find(checksums_, sha256(bytes)) != checksums_.end();
     }
 
-    // What the records know by its name is told of with them.
-    static bool is_kept(const Path& place) {
+    // Such are told of as what no record names.
+    static bool is_among_hers(const Path& place) {
+        const std::string top = *place.begin();
+        return std::ranges::find(folders_of_hers, top) != folders_of_hers.end();
+    }
+
+    // What is kept of a photo by its checksum goes with it.
+    static bool is_made_of_a_photo(const Path& place) {
         const Path top = *place.begin();
-        return top == "cache" || top == "inspiration" || top == "consents";
+        return (top == "cache" || top == "incoming") && is_named_by_checksum(place);
     }
 
     // The records themselves are searched as such.
@@ -98,15 +130,36 @@ class FileSeeker {
         return place.native().starts_with(records_file_name) || is_records_of_others(place);
     }
 
-    // Photos and what is made of them are pictures of others.
-    static bool is_loose(const Path& place) {
-        return *place.begin() != "photos" && !is_kept(place) && !is_of_records(place);
+    // What no record names.
+    bool is_loose(const Path& place) const {
+        const std::string path = place.generic_string();
+        return !stay_.contains(path) && !going_.contains(path) && !is_of_records(place) &&
+               !is_made_of_a_photo(place);
+    }
+
+    void say(const Path& place, const std::string& before, const std::string& behind) {
+        const Path file = library_.folder() / place;
+        found_.push_back({file, before + file.string() + behind});
+    }
+
+    // Where the name may be that of another, her folders may be called so.
+    void say_folder(const Path& place) {
+        if (any_below(stay_, place)) {
+            if (!is_surely_said(place.filename().string())) return;
+            say(place, "The name of ",
+                " still says it, and what is recorded of others lies in it: leave it as it is, and "
+                "let qturn sort place the photos anew.");
+        } else if (!any_below(going_, place)) {
+            say_named(place);
+        }
     }
 
     void say_named(const Path& place) {
-        if (is_kept(place) || library_.photos().path_taken(place.generic_string())) return;
-        found_.push_back("The name of " + (library_.folder() / place).string() +
-                         " still says it: rename it, or remove it.");
+        const bool surely = is_surely_said(place.filename().string());
+        say(place, "The name of ",
+            surely ? " still says it: rename it, or remove it."
+                   : " says it, or the name of another: look whose it is, and rename it, or remove "
+                     "it, if it is of what is erased.");
     }
 
     void seek_in_file(const Path& place) {
@@ -114,32 +167,40 @@ class FileSeeker {
         if (bytes.empty()) return;
         const std::string_view text{reinterpret_cast<const char*>(bytes.data()), bytes.size()};
         if (is_copy_of_records(place) && !text.starts_with(begin_of_records)) {
-            found_.push_back((library_.folder() / place).string() +
-                             " is kept of records from before and may say it still: look whether "
-                             "anything is missing without it, and remove it.");
-        } else if (is_said_within(text) || is_photo_that_went(bytes)) {
-            found_.push_back((library_.folder() / place).string() +
-                             " still says it: look into it, and remove what is hers.");
+            say(place, "",
+                " is kept of records from before and may say it still: look whether anything is "
+                "missing without it, and remove it.");
+        } else if (is_photo_that_went(bytes)) {
+            say(place, "", " is a photo that is erased: remove it.");
+        } else if (is_said_within(text)) {
+            say(place, "", " still says it: look into it, and remove what is hers.");
+        } else if (!is_text(text) && !is_among_hers(place)) {
+            say(place, "",
+                " is in no record and cannot be read as text, so it may be of what is erased: look "
+                "into it, and remove it if it is.");
         }
     }
 
     void say_unread(const Path& entry) {
-        found_.push_back(entry.string() +
-                         " could not be read, so it may say it still: look into it yourself, and "
-                         "remove what is hers.");
+        say(entry.lexically_relative(library_.folder()), "",
+            " could not be read, so it may say it still: look into it yourself, and remove what is "
+            "hers.");
     }
 
     Library& library_;
     const SoughtNames& names_;
     const std::vector<std::string>& checksums_;
-    std::vector<std::string> found_;
+    const std::set<std::string>& going_;
+    std::set<std::string> stay_;
+    std::vector<FileSaying> found_;
 };
 
 }  // namespace
 
-std::vector<std::string> files_saying(Library& library, const SoughtNames& names,
-                                      const std::vector<std::string>& checksums) {
-    return FileSeeker(library, names, checksums).seek();
+std::vector<FileSaying> files_saying(Library& library, const SoughtNames& names,
+                                     const std::vector<std::string>& checksums,
+                                     const std::set<std::string>& going) {
+    return FileSeeker(library, names, checksums, going).seek();
 }
 
 }  // namespace quarterturn

@@ -1,12 +1,21 @@
 #include "indexer/erasure/files_without_record.h"
 
 #include <algorithm>
-#include <set>
 
+#include "indexer/store/erasure_table.h"
 #include "indexer/store/lost_lock.h"
 
 namespace quarterturn {
 namespace {
+
+FilesInReach reached_in(FileSystem& disk, const Path& folder) try {
+    if (!disk.exists(folder)) return {};
+    return files_in_reach(disk, folder, [](const Path&) { return false; });
+} catch (const DiskError& error) {
+    return {{}, {error}};
+}
+
+}  // namespace
 
 std::set<std::string> paths_in_records(Library& library) {
     std::set<std::string> paths;
@@ -18,17 +27,11 @@ std::set<std::string> paths_in_records(Library& library) {
     return paths;
 }
 
-FilesInReach reached_in(FileSystem& disk, const Path& folder) try {
-    if (!disk.exists(folder)) return {};
-    return files_in_reach(disk, folder, [](const Path&) { return false; });
-} catch (const DiskError& error) {
-    return {{}, {error}};
-}
-
-}  // namespace
-
 FilesWithoutRecord files_without_record(Library& library) {
-    const std::set<std::string> known = paths_in_records(library);
+    std::set<std::string> known = paths_in_records(library);
+    for (std::string& path : ErasureTable(library.database()).files_left()) {
+        known.insert(std::move(path));
+    }
     const auto relative = [&](const Path& entry) {
         return entry.lexically_relative(library.folder()).generic_string();
     };

@@ -55,6 +55,12 @@ std::optional<Path> LeftLocked::may_be(std::optional<std::int64_t> bytes) const 
     return found == left_.end() ? std::nullopt : std::optional(library_.folder() / found->path);
 }
 
+std::vector<Path> LeftLocked::files() const {
+    std::vector<Path> files;
+    for (const Left& left : left_) files.push_back(library_.folder() / left.path);
+    return files;
+}
+
 std::vector<std::string> LeftLocked::words() const {
     std::vector<std::string> words;
     for (const Left& left : left_) {

@@ -9,24 +9,20 @@
 namespace quarterturn {
 namespace {
 
-void remove_files(Library& library) {
-    ErasureTable erasures(library.database());
-    for (const std::string& path : erasures.files_left()) {
-        const Path file = library.folder() / path;
-        if (library.disk().exists(file)) {
-            library.disk().remove(file);
-            library.disk().sync_folder(file.parent_path());
-        }
-        drop_empty_folders(library.disk(), library.folder(), Path(path).parent_path());
-        erasures.file_is_gone(path);
+void remove_file(Library& library, const std::string& path) {
+    const Path file = library.folder() / path;
+    if (library.disk().exists(file)) {
+        library.disk().remove(file);
+        library.disk().sync_folder(file.parent_path());
     }
+    drop_empty_folders(library.disk(), library.folder(), Path(path).parent_path());
 }
 
 }  // namespace
 
 FilesToGo files_of_photos(Library& library, const std::vector<Photo>& photos,
-                          const FilesWithoutRecord& strays) {
-    FilesToGo found = strays_of(library, photos, strays);
+                          const FilesWithoutRecord& strays, OtherStrays others) {
+    FilesToGo found = strays_of(library, photos, strays, others);
     std::vector<std::string>& files = found.files;
     std::set<std::string> sums;
     for (const Photo& photo : photos) {
@@ -51,10 +47,30 @@ void refuse_unless_alone(const MoveLock& lock) {
         "command again.");
 }
 
-void finish_alone(Library& library) {
-    remove_files(library);
-    move_to_folders(library);
-    ErasureTable(library.database()).finish();
+std::vector<std::string> remove_listed(Library& library) {
+    ErasureTable erasures(library.database());
+    std::vector<std::string> undone;
+    const auto attempt = [&](const auto& act) {
+        try {
+            act();
+        } catch (const DiskError& error) {
+            undone.emplace_back(error.what());
+        }
+    };
+    for (const std::string& path : erasures.files_left()) {
+        attempt([&] {
+            remove_file(library, path);
+            erasures.file_is_gone(path);
+        });
+    }
+    attempt([&] { move_to_folders(library); });
+    return undone;
+}
+
+std::vector<std::string> finish_alone(Library& library) {
+    std::vector<std::string> undone = remove_listed(library);
+    if (undone.empty()) ErasureTable(library.database()).finish();
+    return undone;
 }
 
 }  // namespace quarterturn

@@ -9,13 +9,21 @@ namespace quarterturn {
 // The photos' own files, what else is theirs (stray_files.h), and what is kept of them in cache/
 // and incoming/. Throws StoreError and DiskError.
 FilesToGo files_of_photos(Library& library, const std::vector<Photo>& photos,
-                          const FilesWithoutRecord& strays);
+                          const FilesWithoutRecord& strays, OtherStrays others);
 
 // Throws StoreError when another program holds the lock.
 void refuse_unless_alone(const MoveLock& lock);
 
-// Removes the files that stand on the list and what the records still held. The move lock must be
-// held. Throws DiskError and StoreError; what is left stays on the list.
-void finish_alone(Library& library);
+inline constexpr const char* goes_on_by_itself =
+    "Removing goes on by itself each time the library is opened: see to what is said, and leave "
+    "those files where they are.";
+
+// Removes the files that stand on the list, and those of others go into their folders. The move
+// lock must be held. Sentences: what the disk did not do; such files stay on the list. Throws
+// StoreError.
+std::vector<std::string> remove_listed(Library& library);
+
+// The same, and where the disk did all of it, also what the records still held. Throws StoreError.
+std::vector<std::string> finish_alone(Library& library);
 
 }  // namespace quarterturn

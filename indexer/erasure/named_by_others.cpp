@@ -30,6 +30,17 @@ std::string words_where_it_stays(const NamedPlace& place) {
     return where + " still says " + place.said + ": look whether she is meant, and change it.";
 }
 
+// Of a name of one word none: it is the whole.
+std::vector<std::string> parts_of(const std::string& name) {
+    constexpr std::size_t least_letters = 3;
+    std::vector<std::string> parts;
+    for (const TextWord& word : words_in(name)) {
+        if (word.plain.size() < least_letters) continue;
+        parts.push_back(name.substr(word.begin, word.end - word.begin));
+    }
+    return parts.size() > 1 ? parts : std::vector<std::string>{};
+}
+
 class PartFinder {
   public:
     PartFinder(Library& library, const std::string& name)
@@ -46,11 +57,23 @@ class PartFinder {
             look_at("The photographer's name ", credit.name);
             look_at("The credit line ", credit.line.value_or(""));
         }
+        look_at_recipes();
         return std::move(sentences_);
     }
 
   private:
     bool has_a_part(const std::string& text) const { return share_a_word(text, name_); }
+
+    void look_at_recipes() {
+        const auto named = places_naming(library_.database(), whole_);
+        for (const NamedPlace& place :
+             recipes_naming(library_.database(), SoughtNames(parts_of(name_), false))) {
+            if (std::ranges::find(named, place.place, &NamedPlace::place) != named.end()) continue;
+            say(beginning_large(place.place) + " says " + place.said +
+                ", a part of her name: look whether she is meant, and change it if that should go "
+                "too.");
+        }
+    }
 
     // One that says the whole name is named already.
     void look_at(const char* what, const std::string& text) {

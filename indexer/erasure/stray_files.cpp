@@ -7,10 +7,13 @@
 
 #include "indexer/disk/checksum.h"
 #include "indexer/intake/file_names.h"
+#include "indexer/store/lost_lock.h"
 
 namespace quarterturn {
 namespace {
 
+constexpr const char* may_be_of_it =
+    " is in no record, so it may be of what is erased: look into it, and remove it if it is.";
 constexpr int most_set_aside_of_one = 99;
 // What stays of " (changed)" also where a long name is cut for its number.
 constexpr const char* mark_of_set_aside = " (cha";
@@ -41,7 +44,8 @@ bool is_link(const Path& file) {
 
 class StraySearch {
   public:
-    StraySearch(Library& library, const std::vector<Photo>& photos) : library_(library) {
+    StraySearch(Library& library, const std::vector<Photo>& photos, OtherStrays others)
+        : library_(library), others_(others) {
         for (const Photo& photo : photos) {
             const Path file = photo.file.path;
             going_.insert(photo.id);
@@ -62,6 +66,14 @@ class StraySearch {
         return std::move(found_);
     }
 
+    bool is_copy(const std::string& path) const {
+        const Path file = library_.folder() / path;
+        if (is_link(file)) return false;
+        const FileState state = library_.disk().state(file);
+        return state.regular && sizes_.contains(state.bytes) &&
+               sums_.contains(sha256_of_file(library_.disk(), file));
+    }
+
   private:
     void meet(const std::string& path) try {
         if (is_link(library_.folder() / path)) return;
@@ -69,6 +81,8 @@ class StraySearch {
             found_.files.push_back(path);
         } else if (const auto photo = name_before_set_aside(Path(path).filename().string())) {
             meet_set_aside(path, *photo);
+        } else {
+            meet_other(path);
         }
     } catch (const DiskError&) {
         say(path,
@@ -83,21 +97,21 @@ class StraySearch {
         });
     }
 
-    bool is_copy(const std::string& path) const {
-        const Path file = library_.folder() / path;
-        const FileState state = library_.disk().state(file);
-        return state.regular && sizes_.contains(state.bytes) &&
-               sums_.contains(sha256_of_file(library_.disk(), file));
-    }
-
     // Away from its photo: that one was placed elsewhere since.
     void meet_set_aside(const std::string& path, const std::string& photo) {
-        if (!names_.contains(photo)) return;
         const Whose others = photos_called(photo, Path(path).parent_path() / photo);
+        if (!names_.contains(photo)) {
+            if (others == Whose::nobodys) meet_other(path);
+            return;
+        }
         if (others == Whose::beside_it) return;
         if (others == Whose::nobodys) return found_.files.push_back(path);
         say(path, " was found changed, and may be of what is erased: another photo is called " +
                       photo + " too. Look at it, and remove it if it is.");
+    }
+
+    void meet_other(const std::string& path) {
+        if (others_ == OtherStrays::named && path.starts_with("photos/")) say(path, may_be_of_it);
     }
 
     enum class Whose { nobodys, somewhere, beside_it };
@@ -131,6 +145,7 @@ class StraySearch {
     }
 
     Library& library_;
+    OtherStrays others_;
     std::set<PhotoId> going_;
     std::set<std::int64_t> sizes_;
     std::set<std::string> sums_;
@@ -143,8 +158,33 @@ class StraySearch {
 }  // namespace
 
 FilesToGo strays_of(Library& library, const std::vector<Photo>& photos,
-                    const FilesWithoutRecord& strays) {
-    return StraySearch(library, photos).search(strays);
+                    const FilesWithoutRecord& strays, OtherStrays others) {
+    return StraySearch(library, photos, others).search(strays);
+}
+
+bool is_named_by_checksum(const Path& file) {
+    constexpr std::size_t digits = 64;
+    const std::string name = file.filename().string();
+    return name.find_first_not_of("0123456789abcdef") >= digits && name.size() >= digits;
+}
+
+std::vector<std::string> copies_elsewhere(Library& library, const std::vector<Photo>& photos) {
+    const StraySearch search(library, photos, OtherStrays::passed_over);
+    const auto passed_over = [&](const Path& entry) {
+        const std::string top = entry.lexically_relative(library.folder()).string();
+        return std::ranges::find(folders_of_hers, top) != folders_of_hers.end();
+    };
+    std::vector<std::string> copies;
+    for (const Path& file : files_in_reach(library.disk(), library.folder(), passed_over).files) {
+        if (is_named_by_checksum(file)) continue;
+        std::string path = file.lexically_relative(library.folder()).generic_string();
+        try {
+            if (search.is_copy(path)) copies.push_back(std::move(path));
+        } catch (const DiskError&) {
+            continue;  // it is named as what could not be read (files_saying.h)
+        }
+    }
+    return copies;
 }
 
 FilesToGo papers_left_of(const Library& library, const FilesWithoutRecord& strays,
@@ -156,9 +196,7 @@ FilesToGo papers_left_of(const Library& library, const FilesWithoutRecord& stray
         if (path.starts_with("consents" + hers) || path.starts_with("inspiration" + hers)) {
             found.files.push_back(path);
         } else {
-            found.unsure.push_back((library.folder() / path).string() +
-                                   " is in no record, so it may be of what is erased: look into "
-                                   "it, and remove it if it is.");
+            found.unsure.push_back((library.folder() / path).string() + may_be_of_it);
         }
     }
     return found;

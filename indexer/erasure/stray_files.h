@@ -11,9 +11,19 @@ struct FilesToGo {
     std::vector<std::string> unsure;  // sentences: what may be among them, and stays
 };
 
+// Those among the photos that are of none of them by any sign.
+enum class OtherStrays { passed_over, named };
+
 // Reads what has the size of one of them. Throws StoreError.
 FilesToGo strays_of(Library& library, const std::vector<Photo>& photos,
-                    const FilesWithoutRecord& strays);
+                    const FilesWithoutRecord& strays, OtherStrays others);
+
+// Copies of them outside the folders of what is hers, relative to the library's folder: as equal
+// as they are, they go. Throws DiskError where the library itself cannot be listed.
+std::vector<std::string> copies_elsewhere(Library& library, const std::vector<Photo>& photos);
+
+// Whether the program named it by a photo's checksum.
+bool is_named_by_checksum(const Path& file);
 
 // What lies in the client's own folders of papers and pictures, left by an attempt that was
 // interrupted; of what lies in those of others it cannot be told.

@@ -90,8 +90,10 @@ class Eraser {
                                        .value<std::int64_t>()
                                        .value_or(0);
         return insert<ErasureId>(database_,
-                                 "INSERT INTO erasure (erased_on, photos, looks) VALUES (?, ?, ?)",
-                                 what_.on, std::ssize(what_.photos), looks);
+                                 "INSERT INTO erasure (erased_on, photos, looks, sought) VALUES "
+                                 "(?, ?, ?, ?)",
+                                 what_.on, std::ssize(what_.photos), looks,
+                                 sought_text(what_.sought));
     }
 
     void show_as_stranger() {
@@ -260,7 +262,22 @@ bool ErasureTable::any_unfinished() {
                 .value<bool>();
 }
 
+std::vector<UnfinishedErasure> ErasureTable::unfinished() {
+    return Statement(*database_,
+                     "SELECT id, erased_on, photos, looks, sought FROM erasure WHERE finished = 0 "
+                     "ORDER BY id")
+        .rows([](const Statement& row) {
+            UnfinishedErasure found;
+            std::optional<std::string> sought;
+            Erasure& erasure = found.erasure;
+            row.read(erasure.id, erasure.on, erasure.photos, erasure.looks, sought);
+            if (sought) found.sought = sought_from(*sought);
+            return found;
+        });
+}
+
 void ErasureTable::finish() {
+    run(*database_, "UPDATE erasure SET sought = NULL WHERE sought IS NOT NULL");
     run(*database_, "VACUUM");
     std::int64_t busy = 0;
     Statement checkpoint(*database_, "PRAGMA wal_checkpoint(TRUNCATE)");

@@ -10,6 +10,7 @@
 #include "indexer/record/erasure.h"
 #include "indexer/record/people.h"
 #include "indexer/store/database.h"
+#include "indexer/store/erasure_sought.h"
 
 namespace quarterturn {
 
@@ -21,6 +22,12 @@ struct ToErase {
     // Whether her name is taken out of the texts of others too: not while another client has it.
     bool name_is_hers_alone = true;
     Date on{};
+    ErasureSought sought{};
+};
+
+struct UnfinishedErasure {
+    Erasure erasure;
+    std::optional<ErasureSought> sought;  // nothing once it was searched for
 };
 
 // Erasure in the records. All functions throw StoreError.
@@ -51,8 +58,10 @@ class ErasureTable {
     std::vector<std::string> files_left();
     void file_is_gone(std::string_view path);
     bool any_unfinished();
-    // When no file is left: writes the records anew, so that no free page and no journal holds what
-    // was there. Throws StoreError when another program reads the library meanwhile.
+    std::vector<UnfinishedErasure> unfinished();  // the oldest first
+    // When no file is left, and what is sought was searched for: forgets that, writes the records anew, so that no free page and no journal holds what
+    // was there. Throws StoreError when
+    // another program reads the library meanwhile.
     void finish();
 
     std::vector<Erasure> all();  // the oldest first

@@ -190,8 +190,10 @@ class PlaceFinder {
     PlaceFinder(Database& database, const SoughtNames& names)
         : database_(database), names_(names) {}
 
-    std::vector<NamedPlace> places() {
-        for (const OwnText& text : own_texts()) look_into(text);
+    std::vector<NamedPlace> places(bool recipes_alone = false) {
+        for (const OwnText& text : own_texts()) {
+            if (!recipes_alone || text.kind == TextKind::recipe) look_into(text);
+        }
         return std::move(places_);
     }
 
@@ -261,6 +263,10 @@ const std::vector<OwnText>& own_texts() {
 
 std::vector<NamedPlace> places_naming(Database& database, const SoughtNames& names) {
     return PlaceFinder(database, names).places();
+}
+
+std::vector<NamedPlace> recipes_naming(Database& database, const SoughtNames& names) {
+    return PlaceFinder(database, names).places(true);
 }
 
 void take_names_out(Database& database, const SoughtNames& names) {

@@ -45,6 +45,9 @@ const std::vector<OwnText>& own_texts();
 // neither, is left out.
 std::vector<NamedPlace> places_naming(Database& database, const SoughtNames& names);
 
+// The same of recipes, templates and drafts alone, as they are now.
+std::vector<NamedPlace> recipes_naming(Database& database, const SoughtNames& names);
+
 // Takes out the names where they surely stand (sought_names.h). Within an erasure.
 void take_names_out(Database& database, const SoughtNames& names);
 

@@ -133,6 +133,45 @@ TEST_F(ErasureTest, WhatIsLeftIsSaid) {
     EXPECT_NE(erased["left"][0].get<std::string>().find("notes.txt"), std::string::npos);
 }
 
+TEST_F(ErasureTest, WhatWillBeLeftIsSaidBeforehand) {
+    std::ofstream(std::filesystem::path(library) / "photos/notes.txt") << "call ADA LINDQVIST";
+    const json left = answer({"client", "erase", "Ada Lindqvist", "--show-only"})["left"];
+    ASSERT_EQ(left.size(), 1U);
+    EXPECT_NE(left[0].get<std::string>().find("photos/notes.txt"), std::string::npos);
+}
+
+TEST_F(ErasureTest, WhatStaysThoughItMayBeHersIsNotSimplyToBeBroughtIn) {
+    erase();
+    std::ofstream(std::filesystem::path(library) / "photos/retouched.jpg") << "whose";
+    const Ran verified = run({"verify"});
+    EXPECT_NE(verified.out.find("retouched.jpg is in no record: remove it, if it may be of what "
+                                "was erased"),
+              std::string::npos)
+        << verified.out;
+}
+
+TEST_F(ErasureTest, AnErasureThatIsKeptFromAFileSaysSoUntilItIsFinished) {
+    std::string found = output_of("find " + shell_word(library) + "/photos -name '*bun.jpg'");
+    found.pop_back();
+    const std::filesystem::path hers = found;
+    erase();
+    // As it lies there when it could not be removed.
+    std::filesystem::create_directories(hers / "in the way");
+    ASSERT_EQ(output_of("sqlite3 " + shell_word(library + "/records.sqlite") + " " +
+                        shell_word("INSERT INTO erasure_file VALUES ('" +
+                                   hers.lexically_relative(library).string() +
+                                   "'); UPDATE erasure SET finished = 0")),
+              "");
+    const Ran listed = run({"client", "erasures"});
+    EXPECT_EQ(listed.code, 3);
+    EXPECT_NE(listed.error.find(hers.string()), std::string::npos) << listed.error;
+    EXPECT_NE(listed.error.find("is not finished"), std::string::npos) << listed.error;
+    EXPECT_NE(listed.out.find("still to be removed"), std::string::npos) << listed.out;
+    std::filesystem::remove_all(hers);
+    EXPECT_NE(run({"client", "list"}).error.find("is finished now"), std::string::npos);
+    EXPECT_TRUE(answer({"client", "erasures"})["to_remove"].empty());
+}
+
 TEST_F(ErasureTest, ANamesakeKeepsHerName) {
     said({"client", "add", "ADA Lindqvist", "--note", "Ada Lindqvist the other"});
     const json erased = answer({"client", "erase", "1", "--yes-erase", "Ada Lindqvist"}, 3);

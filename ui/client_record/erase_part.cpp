@@ -132,8 +132,11 @@ void ErasePart::take(const Erased& gone) {
     session_.forget_past();
     hide();
     QStringList sentences{
-        //: photos, and the day
-        tr("Erased. What stays is that %1 went on %2.")
+        (gone.erasure.finished
+             //: photos, and the day
+             ? tr("Erased. What stays is that %1 went on %2.")
+             //: photos, and the day
+             : tr("Erased from the records, but not finished. What stays is that %1 went on %2."))
             .arg(tr("%n photo(s)", nullptr, static_cast<int>(gone.erasure.photos)),
                  shown(gone.erasure.on))};
     for (const std::string& left : gone.left) sentences << from_utf8(left);

@@ -24,9 +24,10 @@ QStringList found_words(const VerifyReport& found) {
     QStringList words{outcome_words(found)};
     for (const FileTrouble& trouble : found.troubles) words << from_utf8(sentence(trouble));
     for (const std::string& path : found.without_record) {
-        words << CheckPart::tr("%1 is in no record: bring it in, or remove it.")
-                     .arg(isolated(from_utf8(path)));
+        const QString shown = isolated(from_utf8(path));
+        words << from_utf8(words_without_record(to_utf8(shown), found.anything_erased));
     }
+    for (const std::string& file : found.to_be_erased) words << from_utf8(file);
     for (const std::string& problem : found.lock) words << from_utf8(problem);
     for (const std::string& problem : found.records) words << from_utf8(problem);
     for (const std::string& problem : found.seals) words << from_utf8(problem);

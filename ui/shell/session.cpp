@@ -105,12 +105,19 @@ void Session::take_up_erasures() {
     attempt([this] {
         const bool unfinished = ErasureTable(library_->database()).any_unfinished();
         if (!unfinished && !any_to_leave_bin(*library_, today())) return;
-        start<BinEmptied>(
+        using TakenUp = std::pair<std::vector<std::string>, BinEmptied>;
+        start<TakenUp>(
             [today = today()](Library& library, Job&) {
-                finish_erasures(library);
-                return let_go_of_bin(library, today);
+                std::vector<std::string> erased = finish_erasures(library);
+                return TakenUp{std::move(erased), let_go_of_bin(library, today)};
             },
-            [this](const BinEmptied& emptied) {
+            [this](const TakenUp& taken_up) {
+                const auto& [erased, emptied] = taken_up;
+                if (!erased.empty()) {
+                    QStringList lines;
+                    for (const std::string& each : erased) lines << QString::fromUtf8(each);
+                    say(lines.join(QLatin1Char('\n')));
+                }
                 if (emptied.gone == 0) return;
                 say_with(tr("%n photo(s) of the bin gone for good.", nullptr, emptied.gone),
                          emptied.left);

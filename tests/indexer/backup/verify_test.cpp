@@ -5,6 +5,7 @@
 #include "indexer/intake/bin.h"
 #include "indexer/lock/locked_name.h"
 #include "indexer/looks/sign_off.h"
+#include "indexer/store/erasure_table.h"
 #include "tests/indexer/backup/backup_fixture.h"
 #include "tests/support/failing_disk.h"
 
@@ -52,6 +53,17 @@ TEST_F(VerifyTest, FindsAFlippedBitAMissingFileAndOneWithoutARecord) {
     EXPECT_EQ(report.troubles[1].trouble, Trouble::missing);
     EXPECT_EQ(report.without_record, std::vector<std::string>{"photos/2026/stranger.jpg"});
     EXPECT_EQ(library.verification().reached()->problems, 3);
+}
+
+TEST_F(VerifyTest, NeverOffersFilesOfAnErasureToBeBroughtIn) {
+    const std::string hers = "photos/2026/of her who went.jpg";
+    write_text(library.folder() / hers, "hers");
+    ErasureTable(library.database()).let_go({}, {hers});
+    const VerifyReport report = look();
+    EXPECT_TRUE(report.without_record.empty());
+    ASSERT_EQ(report.to_be_erased.size(), 1U);
+    EXPECT_TRUE(report.to_be_erased[0].starts_with(hers + " is of an erasure"));
+    EXPECT_FALSE(report.whole());
 }
 
 // As locking that was interrupted leaves them: they may be photos of hers.

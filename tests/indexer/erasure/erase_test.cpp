@@ -2,8 +2,12 @@
 
 #include "indexer/erasure/erase.h"
 
+#include <algorithm>
+
+#include "indexer/erasure/files_without_record.h"
 #include "indexer/store/erasure_table.h"
 #include "tests/indexer/erasure/library_to_erase.h"
+#include "tests/support/command.h"
 #include "tests/support/failing_disk.h"
 
 namespace quarterturn {
@@ -22,7 +26,7 @@ TEST(Erase, IsTakenUpWhereverItWasInterrupted) {
             Library library = Library::open(folder, disk);
             const ErasurePlan plan = plan_erasure(library, made.mira, SharedPhotos::stay);
             disk.fail_from_call(call);
-            erase(library, plan, parse_date("2026-11-07").value());
+            failed = !erase(library, plan, parse_date("2026-11-07").value()).erasure.finished;
         } catch (const DiskError&) {
             failed = true;
         }
@@ -71,6 +75,85 @@ TEST(Erase, TakesWhatWasFoundChangedOfHerPhotosAlong) {
     EXPECT_EQ(files_with(made.library.folder(), "hers"), 1U);
     EXPECT_EQ(files_with(made.library.folder(), "hers (changed) (2)"), 1U);
     EXPECT_EQ(files_with(made.library.folder(), "other (changed)"), 1U);
+}
+
+// Who may not remove one photo.
+class KeepsOne : public FailingDisk {
+  public:
+    void remove(const Path& file) override {
+        if (keeps && file.filename() == "hers.jpg") {
+            throw DiskError(file.string() + " may not be removed.", file, EACCES);
+        }
+        FailingDisk::remove(file);
+    }
+    bool keeps = true;
+};
+
+struct KeptFromRemoving : testing::Test, LibraryToErase {
+    KeptFromRemoving() {
+        disk.heal();
+        const PhotoId second = add("second.jpg");
+        Tags tags;
+        tags.look = look;
+        library.history().apply({"tagged", {{second, tags}}, {}});
+        write_bytes(library.folder() / "notes.txt", bytes_in("call Mira Okonjo-Lindqvist"));
+    }
+    Erased erase_her() {
+        Library kept = Library::open(folder / "library", disk);
+        return erase(kept, plan_erasure(kept, mira, SharedPhotos::stay),
+                     parse_date("2026-11-07").value());
+    }
+    static bool says(const std::vector<std::string>& sentences, const std::string& part) {
+        return std::ranges::any_of(sentences, [&](const std::string& sentence) {
+            return sentence.find(part) != std::string::npos;
+        });
+    }
+
+    KeepsOne disk;
+};
+
+TEST_F(KeptFromRemoving, TheOthersGoAndItIsSaidThatItGoesOn) {
+    const Erased erased = erase_her();
+    EXPECT_FALSE(erased.erasure.finished);
+    EXPECT_EQ(files_with(library.folder(), "second.jpg"), 0U);
+    EXPECT_EQ(files_with(library.folder(), "hers.jpg"), 1U);
+    EXPECT_TRUE(says(erased.left, "hers.jpg may not be removed"));
+    EXPECT_TRUE(says(erased.left, "the erasure is not finished"));
+    EXPECT_FALSE(says(erased.left, "notes.txt")) << "said when it is finished";
+}
+
+TEST_F(KeptFromRemoving, WhatElseToLookForIsSaidWhenItIsFinished) {
+    erase_her();
+    Library later = Library::open(folder / "library", disk);
+    EXPECT_TRUE(says(finish_erasures(later), "hers.jpg may not be removed"));
+    disk.keeps = false;
+    const std::vector<std::string> words = finish_erasures(later);
+    EXPECT_TRUE(says(words, "is finished now"));
+    EXPECT_TRUE(says(words, "notes.txt still says it"));
+    EXPECT_TRUE(says(words, erasure_caution));
+    EXPECT_TRUE(finish_erasures(later).empty());
+    EXPECT_EQ(output_of("grep -rlaF Okonjo " + shell_word(folder / "library") + " || true"),
+              (folder / "library/notes.txt").string() + '\n');
+}
+
+TEST_F(KeptFromRemoving, ItIsNoFileWithoutARecord) {
+    erase_her();
+    Library later = Library::open(folder / "library", disk);
+    EXPECT_TRUE(files_without_record(later).files.empty());
+}
+
+TEST(Erase, SaysWhichRecipesKeepAPartOfHerName) {
+    LibraryToErase made;
+    Recipe recipe;
+    recipe.second_look = SecondLook{};
+    recipe.second_look->done_by = "Ysolde";
+    made.library.recipes().save(made.look, recipe, {});
+    const ClientId ysolde = made.library.clients().add(client_called("Ysolde Vale"));
+    const Erased erased =
+        erase(made.library, plan_erasure(made.library, ysolde, SharedPhotos::stay),
+              parse_date("2026-11-07").value());
+    ASSERT_EQ(erased.alike.size(), 1U);
+    EXPECT_NE(erased.alike[0].find("says Ysolde, a part of her name"), std::string::npos);
 }
 
 }  // namespace

@@ -1,0 +1,25 @@
+#pragma once
+// What the library is searched for once the files of an erasure are gone, kept until then so that
+// an interrupted one can still say what is left.
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "indexer/record/people.h"
+
+namespace quarterturn {
+
+struct ErasureSought {
+    std::string name;  // the client's, who goes as a whole; empty where one look alone does
+    bool hers_alone = true;
+    std::vector<std::string> checksums{};  // of her photos
+    std::vector<WeddingId> weddings{};     // she was of
+    std::vector<std::string> unsure{};     // sentences: what may be hers, and stays
+};
+
+std::string sought_text(const ErasureSought& sought);  // JSON
+// Of a text that is no such JSON: what can be read of it.
+ErasureSought sought_from(std::string_view text);
+
+}  // namespace quarterturn

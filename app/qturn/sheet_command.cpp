@@ -46,10 +46,13 @@ void refuse_to_replace_pages(const Document& document, const Path& file) {
     }
 }
 
+Paper paper_of(Library& library, const SheetOptions& options) {
+    return options.paper ? paper_from(*options.paper) : usual_paper(library.settings());
+}
+
 Document laid_out(Library& library, Decoder& decoder, const SheetOptions& options) {
     const auto ruler = make_text_ruler();
-    const Paper paper =
-        options.paper ? paper_from(*options.paper) : usual_paper(library.settings());
+    const Paper paper = paper_of(library, options);
     const SheetFor whom = options.use ? SheetFor::others : SheetFor::own_work;
     if (!options.sitting.empty()) {
         return sitting_sheet(library, *ruler, find_sitting(library, options.sitting).id, paper,
@@ -130,7 +133,8 @@ Reply sheet(Session& session, const SheetOptions& options) {
     }
     refuse_bad_target(session, options);
     start_quick_workers();
-    const KeptMemory kept_memory;
+    // Until the program ends, which gives all of it back at once.
+    [[maybe_unused]] static const auto* const kept_memory = new KeptMemory;
     Library& library = session.library();
     const auto decoder = make_quick_decoder();
     if (options.sitting.empty()) {
@@ -138,7 +142,8 @@ Reply sheet(Session& session, const SheetOptions& options) {
         return write(sheet_to_write(library, *decoder, options), library, *decoder, options);
     }
     const SittingId sitting = find_sitting(library, options.sitting).id;
-    PicturesAhead pictures(small_pictures_of(library, sitting), *decoder, library.disk());
+    PicturesAhead pictures(frames_of_sitting(library, sitting, paper_of(library, options)),
+                           *decoder, library.disk());
     const Drawing drawing;
     Document document = sheet_to_write(library, *decoder, options);
     pictures.give_to(document);

@@ -160,4 +160,16 @@ void put_bands(SheetFlow& flow, std::span<const SheetBand> bands, const CellGrid
     }
 }
 
+std::vector<PhotoItem> photos_in_cells(std::span<const SheetBand> bands, const SheetStyle& style,
+                                       const CellGrid& grid) {
+    const Box cell{0, 0, style.column_width(grid.columns), grid.height};
+    const auto photos = photos_in(bands);
+    const double head_share = head_share_of(photos, cell.width / cell.height);
+    std::vector<PhotoItem> items;
+    for (const SheetPhoto* photo : photos) {
+        items.push_back(photo_in_cell(*photo, cell, head_share));
+    }
+    return items;
+}
+
 }  // namespace quarterturn

@@ -22,4 +22,8 @@ double height_of_bands(SheetFlow& flow, std::span<const SheetBand> bands, const 
 // Puts the bands, going on to further pages where they have to. Heads are equally large on all.
 void put_bands(SheetFlow& flow, std::span<const SheetBand> bands, const CellGrid& grid);
 
+// The photos as put_bands places them, all in the first cell.
+std::vector<PhotoItem> photos_in_cells(std::span<const SheetBand> bands, const SheetStyle& style,
+                                       const CellGrid& grid);
+
 }  // namespace quarterturn

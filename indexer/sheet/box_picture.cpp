@@ -1,6 +1,7 @@
 #include "indexer/sheet/box_picture.h"
 
 #include <cmath>
+#include <opencv2/imgproc.hpp>
 
 #include "indexer/image/shrink.h"
 #include "indexer/sheet/photo_file.h"
@@ -43,8 +44,14 @@ bool has_enough(const cv::Mat& picture, const PhotoItem& item, cv::Size pixels) 
     return std::max(picture.cols, picture.rows) >= near_enough * wanted;
 }
 
+// Made for the box already, but for being turned.
+bool is_made_for(const cv::Mat& picture, cv::Size pixels) {
+    return picture.channels() == 4 && picture.size() == pixels;
+}
+
 BoxPicture decoded_for(const PhotoItem& item, cv::Size pixels, Decoder& decoder, FileSystem& disk) {
-    if (!item.picture.empty() && has_enough(item.picture, item, pixels)) return {item.picture, {}};
+    const bool is_whole = item.picture.channels() == 3;
+    if (is_whole && has_enough(item.picture, item, pixels)) return {item.picture, {}};
     if (!item.small_file.empty()) {
         const Decoded small = decode_file(disk, decoder, item.small_file, 1, 0);
         if (small.ok() && has_enough(small.bgr, item, pixels)) return {small.bgr, {}};
@@ -56,24 +63,47 @@ BoxPicture decoded_for(const PhotoItem& item, cv::Size pixels, Decoder& decoder,
 
 cv::Mat fitted(const cv::Mat& picture, const PhotoItem& item, cv::Size pixels) {
     const cv::Mat part = picture(part_of(picture, item.part, item.mirrored));
-    cv::Mat result = part(middle(part.size(), pixels));
+    const cv::Mat result = part(middle(part.size(), pixels));
     if (result.cols > pixels.width && result.rows >= pixels.height) {
-        result = shrunk_to(result, pixels);
+        return shrunk_to(result, pixels);
     }
-    if (item.mirrored) {
-        cv::Mat turned;
-        cv::flip(result, turned, 1);
-        result = turned;
-    }
-    return result.isContinuous() && result.data != item.picture.data ? result : result.clone();
+    return result.isContinuous() ? result : result.clone();
+}
+
+cv::Mat turned_if(bool mirrored, const cv::Mat& picture) {
+    if (!mirrored) return picture;
+    cv::Mat turned;
+    cv::flip(picture, turned, 1);
+    return turned;
 }
 
 }  // namespace
 
+cv::Size pixels_of(const Box& box, double dpi) {
+    return {std::max(1, cvRound(box.width / 25.4 * dpi)),
+            std::max(1, cvRound(box.height / 25.4 * dpi))};
+}
+
+cv::Mat on_paper(const cv::Mat& bgr) {
+    if (bgr.channels() == 4) return bgr;
+    cv::Mat with_fourth;
+    cv::cvtColor(bgr, with_fourth, cv::COLOR_BGR2BGRA);
+    return with_fourth;
+}
+
 BoxPicture picture_for(const PhotoItem& item, cv::Size pixels, Decoder& decoder, FileSystem& disk) {
+    if (is_made_for(item.picture, pixels)) return {turned_if(item.mirrored, item.picture), {}};
     BoxPicture result = decoded_for(item, pixels, decoder, disk);
     if (!result.problem.empty()) return {{}, result.problem};
-    return {fitted(result.bgr, item, pixels), {}};
+    return {turned_if(item.mirrored, fitted(result.bgr, item, pixels)), {}};
+}
+
+cv::Mat small_picture_for(const PhotoItem& item, cv::Size pixels, Decoder& decoder,
+                          FileSystem& disk) {
+    if (item.small_file.empty()) return {};
+    const Decoded small = decode_file(disk, decoder, item.small_file, 1, 0);
+    if (!small.ok() || !has_enough(small.bgr, item, pixels)) return {};
+    return on_paper(fitted(small.bgr, item, pixels));
 }
 
 }  // namespace quarterturn

@@ -11,11 +11,22 @@
 namespace quarterturn {
 
 struct BoxPicture {
-    cv::Mat bgr;          // CV_8UC3, of the box's proportions; empty when there is a problem
+    // CV_8UC3, of the box's proportions; empty when there is a problem. Once it is on paper,
+    // CV_8UC4: Qt lays those down without converting them. Not to be written to.
+    cv::Mat bgr;
     std::string problem;  // why there is no picture, without the file's name
 };
 
+cv::Size pixels_of(const Box& box, double dpi);
+
+cv::Mat on_paper(const cv::Mat& bgr);
+
 // `pixels` is the box in pixels. The picture may be smaller when the photo has no more to give.
 BoxPicture picture_for(const PhotoItem& item, cv::Size pixels, Decoder& decoder, FileSystem& disk);
+
+// For `item.picture`: the picture on paper, from its small file alone. Empty where that has too few
+// pixels, or cannot be opened.
+cv::Mat small_picture_for(const PhotoItem& item, cv::Size pixels, Decoder& decoder,
+                          FileSystem& disk);
 
 }  // namespace quarterturn

@@ -5,7 +5,6 @@
 #include "indexer/sheet/lay_out.h"
 #include "indexer/sheet/sheet_for_others.h"
 #include "indexer/sheet/wording.h"
-#include "indexer/store/small_picture.h"
 
 namespace quarterturn {
 namespace {
@@ -54,12 +53,9 @@ Document contact_sheet(Library& library, Decoder& decoder, TextRuler& ruler, Loo
     return lay_out(content, style, ruler);
 }
 
-std::vector<Path> small_pictures_of(Library& library, SittingId sitting) {
-    std::vector<Path> files;
-    for (const Photo& photo : library.photos().of_sitting(sitting)) {
-        files.push_back(small_picture_file(library.folder(), photo.file.sha256));
-    }
-    return files;
+std::vector<PhotoItem> frames_of_sitting(Library& library, SittingId sitting, Paper paper) {
+    const SheetContent content = sitting_content(sitting_state(library, sitting), library.folder());
+    return frames_of(content, sheet_style(paper));
 }
 
 Document sitting_sheet(Library& library, TextRuler& ruler, SittingId sitting, Paper paper,

@@ -22,8 +22,8 @@ struct SheetWishes {
 Document contact_sheet(Library& library, Decoder& decoder, TextRuler& ruler, LookId look,
                        const SheetWishes& wishes);
 
-// The small pictures that are drawn on the sheet of a sitting, in its order.
-std::vector<Path> small_pictures_of(Library& library, SittingId sitting);
+// The photos on the sheet of a sitting, in its order, in boxes as large as they are drawn there.
+std::vector<PhotoItem> frames_of_sitting(Library& library, SittingId sitting, Paper paper);
 
 // Every photo of the sitting in the order of time, as many to a page as can be read.
 Document sitting_sheet(Library& library, TextRuler& ruler, SittingId sitting, Paper paper,

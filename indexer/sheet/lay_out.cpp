@@ -46,11 +46,9 @@ double cell_height(SheetFlow& flow, const SheetContent& content) {
     return height_within(flow, content.bands, wanted, flow.room()).value_or(wanted);
 }
 
-void put_frames(SheetFlow& flow, const SheetContent& content) {
-    const SheetStyle& style = flow.style();
+CellGrid frame_grid(const SheetContent& content, const SheetStyle& style) {
     const double width = style.column_width(style.frame_columns);
-    const double height = wanted_cell_height(content.more, width);
-    put_bands(flow, content.more, {style.frame_columns, height, style.frame_points});
+    return {style.frame_columns, wanted_cell_height(content.more, width), style.frame_points};
 }
 
 }  // namespace
@@ -60,8 +58,12 @@ Document lay_out(const SheetContent& content, const SheetStyle& style, TextRuler
     put_header(flow, content.header);
     put_bands(flow, content.bands, grid_of(style, cell_height(flow, content)));
     if (content.recipe) put_recipe(flow, *content.recipe);
-    put_frames(flow, content);
+    put_bands(flow, content.more, frame_grid(content, style));
     return flow.finish();
+}
+
+std::vector<PhotoItem> frames_of(const SheetContent& content, const SheetStyle& style) {
+    return photos_in_cells(content.more, style, frame_grid(content, style));
 }
 
 }  // namespace quarterturn

@@ -10,4 +10,7 @@ namespace quarterturn {
 // are made a little smaller where that brings bands and recipe onto one page.
 Document lay_out(const SheetContent& content, const SheetStyle& style, TextRuler& ruler);
 
+// The photos of `more`, each with a box as large as it gets, before it is known where it stands.
+std::vector<PhotoItem> frames_of(const SheetContent& content, const SheetStyle& style);
+
 }  // namespace quarterturn

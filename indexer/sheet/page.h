@@ -64,7 +64,8 @@ struct PhotoItem {
     Part part;              // of the picture the right way round
     std::string described;  // in words, for those who cannot see it
     // Decoded already while laying out: upright, not yet turned. Drawn when it has pixels enough
-    // for the box, else the file is read again. Empty when nobody has decoded it.
+    // for the box, else the file is read again. Empty when nobody has decoded it. With a fourth
+    // channel where it was made for just these pixels (small_picture_for, box_picture.h).
     cv::Mat picture;
     // A smaller copy, upright, in sRGB; drawn in place of the file when it has pixels enough for
     // the box. Empty when there is none.

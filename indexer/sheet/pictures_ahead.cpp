@@ -1,28 +1,29 @@
 #include "indexer/sheet/pictures_ahead.h"
 
-#include "indexer/sheet/photo_file.h"
+#include "indexer/sheet/box_picture.h"
 #include "indexer/sheet/side_by_side.h"
 
 namespace quarterturn {
 namespace {
 
-constexpr std::size_t most_kept = 48;  // 30 MB
+constexpr std::size_t most_kept = 96;  // 30 MB
 
 }  // namespace
 
-PicturesAhead::PicturesAhead(std::vector<Path> small_files, Decoder& decoder, FileSystem& disk)
-    : files_(std::move(small_files)) {
-    if (files_.size() > most_kept) files_.resize(most_kept);
+PicturesAhead::PicturesAhead(std::vector<PhotoItem> photos, Decoder& decoder, FileSystem& disk)
+    : photos_(std::move(photos)) {
+    if (photos_.size() > most_kept) photos_.resize(most_kept);
     opening_ = std::jthread([this, &decoder, &disk] { open_all(decoder, disk); });
 }
 
 void PicturesAhead::open_all(Decoder& decoder, FileSystem& disk) {
-    std::vector<cv::Mat> opened(files_.size());
+    std::vector<cv::Mat> opened(photos_.size());
     const auto open = [&](std::size_t i) {
-        opened[i] = decode_file(disk, decoder, files_[i], 1, 0).bgr;
+        const cv::Size pixels = pixels_of(photos_[i].box, print_dpi);
+        opened[i] = small_picture_for(photos_[i], pixels, decoder, disk);
     };
-    side_by_side(files_.size(), [&] { return open; });
-    for (std::size_t i = 0; i < files_.size(); ++i) pictures_[files_[i]] = opened[i];
+    side_by_side(photos_.size(), [&] { return open; });
+    for (std::size_t i = 0; i < photos_.size(); ++i) pictures_[photos_[i].small_file] = opened[i];
 }
 
 void PicturesAhead::give_to(Document& document) {

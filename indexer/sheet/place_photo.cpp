@@ -3,6 +3,18 @@
 #include "indexer/sheet/crop.h"
 
 namespace quarterturn {
+namespace {
+
+bool is_known(const Size& upright) {
+    return upright.width > 0 && upright.height > 0;
+}
+
+// The whole of other photos is shown.
+bool fills_cell(const SheetPhoto& photo) {
+    return is_known(photo.upright) && photo.head;
+}
+
+}  // namespace
 
 double head_share_of(std::span<const SheetPhoto* const> photos, double aspect) {
     std::vector<HeadedPhoto> headed;
@@ -14,18 +26,21 @@ double head_share_of(std::span<const SheetPhoto* const> photos, double aspect) {
     return common_head_share(headed, aspect);
 }
 
-void place_photo(SheetFlow& flow, const SheetPhoto& photo, const Box& box, double head_share) {
+PhotoItem photo_in_cell(const SheetPhoto& photo, const Box& cell, double head_share) {
     PhotoItem item = photo.item;
-    const double aspect = box.width / box.height;
-    const bool known = photo.upright.width > 0 && photo.upright.height > 0;
-    if (known && photo.head) {
-        item.box = box;
-        item.part = part_around_head({photo.upright, *photo.head}, head_share, aspect);
+    if (fills_cell(photo)) {
+        item.box = cell;
+        item.part =
+            part_around_head({photo.upright, *photo.head}, head_share, cell.width / cell.height);
     } else {
-        item.box = known ? whole_in_cell(photo.upright, box) : box;
-        flow.put(PanelItem{box});
+        item.box = is_known(photo.upright) ? whole_in_cell(photo.upright, cell) : cell;
     }
-    flow.put(std::move(item));
+    return item;
+}
+
+void place_photo(SheetFlow& flow, const SheetPhoto& photo, const Box& cell, double head_share) {
+    if (!fills_cell(photo)) flow.put(PanelItem{cell});
+    flow.put(photo_in_cell(photo, cell, head_share));
 }
 
 }  // namespace quarterturn

@@ -11,6 +11,9 @@ namespace quarterturn {
 // over its height.
 double head_share_of(std::span<const SheetPhoto* const> photos, double aspect);
 
-void place_photo(SheetFlow& flow, const SheetPhoto& photo, const Box& box, double head_share);
+PhotoItem photo_in_cell(const SheetPhoto& photo, const Box& cell, double head_share);
+
+// With the ground of its cell where it does not fill it.
+void place_photo(SheetFlow& flow, const SheetPhoto& photo, const Box& cell, double head_share);
 
 }  // namespace quarterturn

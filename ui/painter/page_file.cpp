@@ -2,10 +2,8 @@
 
 #include <QColorSpace>
 #include <future>
-#include <opencv2/imgproc.hpp>
 
 #include "indexer/image/strips.h"
-#include "indexer/sheet/side_by_side.h"
 
 namespace quarterturn {
 namespace {
@@ -20,16 +18,6 @@ cv::Mat strip_on(const QImage& paper) {
     const cv::Mat all(paper.height(), paper.width(), CV_8UC4, const_cast<uchar*>(paper.constBits()),
                       static_cast<std::size_t>(paper.bytesPerLine()));
     return all.rowRange(rows_around, all.rows - rows_around);
-}
-
-// With a fourth channel, as the paper has: Qt lays those down without converting them.
-std::vector<BoxPicture> as_on_paper(std::vector<BoxPicture> pictures) {
-    const auto convert = [&](std::size_t i) {
-        if (!pictures[i].problem.empty()) return;
-        cv::cvtColor(pictures[i].bgr, pictures[i].bgr, cv::COLOR_BGR2BGRA);
-    };
-    side_by_side(pictures.size(), [&] { return convert; });
-    return pictures;
 }
 
 // What `encode` makes of each strip, which it gets with whether it is the last. There is paper for
@@ -111,12 +99,11 @@ Bytes page_file(const Page& page, const std::vector<BoxPicture>& pictures, PageF
         print_dpi,
         std::as_bytes(std::span(profile.constData(), static_cast<std::size_t>(profile.size())))};
     const QSize size = pixels_of_paper(page.size, print_dpi);
-    const auto on_paper = as_on_paper(pictures);
     if (format == PageFormat::png) {
-        const auto strips = Strips(page, on_paper, png_strip).encoded();
+        const auto strips = Strips(page, pictures, png_strip).encoded();
         return png_of(strips, {size.width(), size.height()}, tag);
     }
-    const auto strips = Strips(page, on_paper, [&](const cv::Mat& rows, bool) {
+    const auto strips = Strips(page, pictures, [&](const cv::Mat& rows, bool) {
                             return jpeg_strip(rows, jpeg_quality, tag);
                         }).encoded();
     return jpeg_of(strips, size.height());

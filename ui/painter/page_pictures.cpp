@@ -13,11 +13,6 @@ std::vector<const PhotoItem*> photos_of(const Page& page) {
     return photos;
 }
 
-cv::Size pixels_of(const Box& box, double dpi) {
-    return {std::max(1, cvRound(box.width / 25.4 * dpi)),
-            std::max(1, cvRound(box.height / 25.4 * dpi))};
-}
-
 }  // namespace
 
 std::vector<BoxPicture> pictures_of(const Page& page, double dpi, Decoder& decoder,
@@ -26,6 +21,7 @@ std::vector<BoxPicture> pictures_of(const Page& page, double dpi, Decoder& decod
     std::vector<BoxPicture> pictures(photos.size());
     const auto prepare = [&](std::size_t i) {
         pictures[i] = picture_for(*photos[i], pixels_of(photos[i]->box, dpi), decoder, disk);
+        if (pictures[i].problem.empty()) pictures[i].bgr = on_paper(pictures[i].bgr);
     };
     side_by_side(photos.size(), [&] { return prepare; });
     return pictures;

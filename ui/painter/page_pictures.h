@@ -10,8 +10,8 @@
 
 namespace quarterturn {
 
-// One picture for each photo of the page, in the order of its items, decoded two at a time for
-// `dpi` dots per inch.
+// One picture for each photo of the page, in the order of its items, on paper, decoded two at
+// a time for `dpi` dots per inch.
 std::vector<BoxPicture> pictures_of(const Page& page, double dpi, Decoder& decoder,
                                     FileSystem& disk);
 

@@ -200,6 +200,37 @@ TEST(Pdf, PhotosLieInItAsJpegsOfThreeHundredDotsPerInch) {
     EXPECT_NEAR(across, print_dpi, 2);
 }
 
+// On both pages, with one between them that cannot be shown. What poppler has to repair, as places
+// of objects that are none, it remarks on.
+TEST(Pdf, EachPhotoIsTheOneOfItsBoxAndNothingHasToBeRepaired) {
+    const TemporaryFolder folder;
+    const std::vector<cv::Scalar> colours{{40, 40, 200}, {60, 160, 60}, {200, 80, 40}};
+    std::vector<PageItem> items;
+    for (const cv::Scalar& colour : colours) {
+        PhotoItem item;
+        item.box = {5 + 15.0 * static_cast<double>(items.size()), 5, 10, 10};
+        item.file = folder / ("photo" + std::to_string(items.size()) + ".png");
+        write_png(item.file, plain({200, 200}, colour));
+        items.push_back(item);
+    }
+    Document document = document_of(items);
+    std::get<PhotoItem>(items[1]).file = folder / "gone.png";
+    std::swap(std::get<PhotoItem>(items[0]).file, std::get<PhotoItem>(items[2]).file);
+    document.pages.push_back({small_paper, items});
+    const std::string pdf = shell_word(written_pdf(folder, document).string());
+    const std::string pages = shell_word((folder / "page").string());
+    EXPECT_EQ(output_of("pdftoppm -png -r 254 " + pdf + " " + pages + " 2>&1"), "");
+    const auto at = [&](const char* page, double x) {
+        return cv::imread((folder / page).string()).at<cv::Vec3b>(100, cvRound(x * 10));
+    };
+    EXPECT_TRUE(is(at("page-1.png", 10), colours[0]));
+    EXPECT_TRUE(is(at("page-1.png", 25), colours[1]));
+    EXPECT_TRUE(is(at("page-1.png", 40), colours[2]));
+    EXPECT_TRUE(is(at("page-2.png", 10), colours[2]));
+    EXPECT_TRUE(is(at("page-2.png", 40), colours[0]));
+    EXPECT_FALSE(is(at("page-2.png", 25), colours[1]));
+}
+
 // ImageMagick's view of the picture files.
 TEST(Pictures, CarryThreeHundredDotsPerInchAndTheSrgbProfile) {
     const TemporaryFolder folder;

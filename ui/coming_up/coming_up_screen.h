@@ -29,6 +29,7 @@ class ComingUpScreen : public Screen {
     void remind();
     void show_reminders();
     void show_past();
+    void show_empty(bool shown);
     void show_form(RecordForm* form);
     bool being_changed() const;
 
@@ -37,7 +38,8 @@ class ComingUpScreen : public Screen {
     AheadList* ahead_;
     QVBoxLayout* reminders_;
     PastList* past_;
-    QWidget* empty_;
+    QVBoxLayout* empty_place_;
+    QWidget* empty_ = nullptr;
     QWidget* title_ = nullptr;
     bool nothing_ahead_ = false;
     bool has_reminded_ = false;

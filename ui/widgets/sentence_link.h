@@ -1,7 +1,7 @@
 #pragma once
 
-#include "ui/widgets/text_button.h"
 #include "ui/widgets/laid_text.h"
+#include "ui/widgets/text_button.h"
 
 namespace quarterturn {
 

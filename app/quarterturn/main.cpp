@@ -2,8 +2,10 @@
 
 #include <QApplication>
 #include <QCommandLineParser>
+#include <QEvent>
 #include <QFontDatabase>
 #include <QIcon>
+#include <QTimer>
 #include <algorithm>
 #include <array>
 #include <cstdio>
@@ -109,6 +111,20 @@ std::unique_ptr<QApplication> application_with_display(int& argc, char** argv) {
     return application;
 }
 
+// The library that draws the icon takes its time to load: it follows once the window is painted.
+class LateIcon : public QObject {
+  public:
+    bool eventFilter(QObject* watched, QEvent* event) override {
+        if (event->type() == QEvent::Paint) {
+            watched->removeEventFilter(this);
+            QTimer::singleShot(0, this, [] {
+                QApplication::setWindowIcon(QIcon(QStringLiteral(":/quarterturn.svg")));
+            });
+        }
+        return QObject::eventFilter(watched, event);
+    }
+};
+
 // Which fonts there are takes as long as opening the library, and goes beside it.
 std::jthread look_for_fonts() {
     return std::jthread([] { (void)QFontDatabase::families(); });
@@ -122,6 +138,8 @@ int run(QApplication& application) {
     Session session(real_file_system(), *decoder, local_now);
     MainWindow window(session, all_screens(),
                       [](Session& s) -> QWidget* { return new WelcomePage(s); });
+    LateIcon icon;
+    window.installEventFilter(&icon);
     open_first(session, window, wishes);
     window.show();
     // All of it has its size before it is painted for the first time.
@@ -142,7 +160,6 @@ int main(int argc, char** argv) {
         quarterturn::read_wishes(words);
     }
     const auto application = quarterturn::application_with_display(argc, argv);
-    QApplication::setWindowIcon(QIcon(QStringLiteral(":/quarterturn.svg")));
     quarterturn::PlainEnglish english;
     QApplication::installTranslator(&english);
     return quarterturn::run(*application);

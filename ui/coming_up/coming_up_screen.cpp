@@ -34,12 +34,8 @@ ComingUpScreen::ComingUpScreen(Session& session)
     ScrollingPage page = make_scrolling_page();
     page.column->addLayout(build_head());
     page.column->addLayout(forms_);
-    empty_ = new EmptyPage(
-        tr("Your weddings and trials appear here by date, with what each still lacks."),
-        tr("Add a wedding"));
-    connect(static_cast<EmptyPage*>(empty_), &EmptyPage::started, this,
-            [this] { show_form(new WeddingForm(session_, std::nullopt)); });
-    page.column->addWidget(empty_);
+    empty_place_ = make_column(0);
+    page.column->addLayout(empty_place_);
     reminders_ = make_column(1);
     page.column->addLayout(reminders_);
     page.column->addWidget(ahead_);
@@ -72,6 +68,20 @@ QLayout* ComingUpScreen::build_head() {
     return row;
 }
 
+// Made when it is wanted, which is mostly never.
+void ComingUpScreen::show_empty(bool shown) {
+    if (shown && !empty_) {
+        auto* page = new EmptyPage(
+            tr("Your weddings and trials appear here by date, with what each still lacks."),
+            tr("Add a wedding"));
+        connect(page, &EmptyPage::started, this,
+                [this] { show_form(new WeddingForm(session_, std::nullopt)); });
+        empty_place_->addWidget(page);
+        empty_ = page;
+    }
+    if (empty_) empty_->setVisible(shown);
+}
+
 QString ComingUpScreen::help() const {
     return tr(
         "Weddings and sittings by date, today's first. The small ring is the head from "
@@ -91,7 +101,7 @@ void ComingUpScreen::refresh() {
     std::vector<Occasion> ahead = occasions_ahead(session_.library(), session_.today());
     remind();
     nothing_ahead_ = ahead.empty();
-    if (!nothing_ahead_) empty_->hide();
+    if (!nothing_ahead_) show_empty(false);
     end_->begin_to_grow();
     ahead_->show_ahead(std::move(ahead), session_.today());
 }
@@ -99,7 +109,7 @@ void ComingUpScreen::refresh() {
 // It lies below all that is ahead.
 void ComingUpScreen::show_past() {
     std::vector<MonthCount> past = past_months(session_.library(), session_.today());
-    empty_->setVisible(nothing_ahead_ && past.empty() && forms_->count() == 0);
+    show_empty(nothing_ahead_ && past.empty() && forms_->count() == 0);
     past_->show_past(std::move(past), session_.today(), nothing_ahead_);
     end_->end_growing();
 }
@@ -146,7 +156,7 @@ void ComingUpScreen::show_reminders() {
 
 void ComingUpScreen::show_form(RecordForm* form) {
     empty_layout(forms_);
-    empty_->hide();
+    show_empty(false);
     Card card = make_card();
     card.column->addWidget(form);
     forms_->addWidget(card.frame);

@@ -30,6 +30,7 @@ class ComingUpScreen : public Screen {
     void remind();
     void show_reminders();
     void show_past();
+    void show_empty(bool shown);
     void show_form(RecordForm* form);
     bool being_changed() const;
 
@@ -39,7 +40,8 @@ class ComingUpScreen : public Screen {
     QVBoxLayout* reminders_;
     PastList* past_;
     EndOfPage* end_;
-    QWidget* empty_;
+    QVBoxLayout* empty_place_;
+    QWidget* empty_ = nullptr;
     QWidget* title_ = nullptr;
     bool nothing_ahead_ = false;
     bool has_reminded_ = false;

@@ -2,26 +2,47 @@
 
 #include <QGuiApplication>
 #include <QVariant>
+#include <algorithm>
 
 #include "ui/theme/theme.h"
-#include "ui/widgets/text_heights.h"
+#include "ui/widgets/laid_text.h"
 
 namespace quarterturn {
 namespace {
 
 const char* const kind_property = "kind";
 
+// Answers what QLabel answers, sooner.
 class TextLabel : public QLabel {
   public:
     using QLabel::QLabel;
 
     int heightForWidth(int width) const override {
-        return heights_.at(width, text(), font(),
-                           [this](int at) { return QLabel::heightForWidth(at); });
+        return is_plain() ? size(std::max(width, minimumWidth())).height()
+                          : QLabel::heightForWidth(width);
+    }
+    // Without a width it has as many lines as the least width gives it.
+    QSize sizeHint() const override {
+        ensurePolished();
+        return is_plain() ? size(minimumWidth()) : QLabel::sizeHint();
+    }
+    QSize minimumSizeHint() const override {
+        ensurePolished();
+        if (!is_plain()) return QLabel::minimumSizeHint();
+        return {size(minimumWidth()).width(), size(QWIDGETSIZE_MAX).height()};
     }
 
   private:
-    mutable TextHeights heights_;
+    bool is_plain() const {
+        return textFormat() == Qt::PlainText && !text().isEmpty() && !text().contains(u'\t') &&
+               wordWrap() && minimumWidth() > 0 && frameWidth() == 0 && margin() == 0 &&
+               contentsMargins().isNull();
+    }
+    QSize size(int width) const {
+        return laid_.size(width, text(), font()).expandedTo(minimumSize());
+    }
+
+    mutable LaidText laid_;
 };
 
 QLabel* make_label(const QString& text, TextRole role) {

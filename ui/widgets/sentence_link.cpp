@@ -38,9 +38,7 @@ SentenceLink::SentenceLink(const QString& sentence, QWidget* parent)
 
 QRect SentenceLink::text_area(int width) const {
     const int room = std::max(width - arrow_width() - space(1), 1);
-    const int height = heights_.at(room, text(), font(), [this](int at) {
-        return fontMetrics().boundingRect(QRect(0, 0, at, 10000), wrapping, text()).height();
-    });
+    const int height = laid_.size(room, text(), font()).height();
     const int x = isRightToLeft() ? space(1) : arrow_width();
     return {x, std::max(space(1), (least_target - height) / 2), room, height};
 }

@@ -1,7 +1,7 @@
 #pragma once
 
+#include "ui/widgets/laid_text.h"
 #include "ui/widgets/text_button.h"
-#include "ui/widgets/text_heights.h"
 
 namespace quarterturn {
 
@@ -23,7 +23,7 @@ class SentenceLink : public TextButton {
   private:
     QRect text_area(int width) const;
 
-    mutable TextHeights heights_;
+    mutable LaidText laid_;
 };
 
 }  // namespace quarterturn

@@ -39,6 +39,7 @@ class Verifying {
         read(files);
         if (report_.stopped) return std::move(report_);
         find_without_record();
+        find_past_lock();
         report_.records = record_problems(library_);
         std::ranges::move(records_of_others(library_), std::back_inserter(report_.records));
         if (std::string older = library_.older_records(); !older.empty()) {
@@ -108,7 +109,7 @@ class Verifying {
         if (*looked == Trouble::missing) {
             trouble.moved_to = moved_.find(file).value_or("");
         } else if (needs_another_copy(file, *looked)) {
-            trouble.copy_at = moved_.find(file).value_or("");
+            trouble.copy_at = moved_.find_copy(file).value_or("");
         }
         may_mend() ? mend(file, trouble) : seek(file, trouble);
         if (!trouble.healed()) {
@@ -193,6 +194,12 @@ class Verifying {
             if (!is_needed(path) && !is_told_as_locked(path)) {
                 report_.without_record.push_back(std::move(path));
             }
+        }
+    }
+
+    void find_past_lock() {
+        for (const std::string& path : moved_past_lock(library_)) {
+            if (!is_needed(path)) report_.lock.push_back(lies_past_lock(path));
         }
     }
 

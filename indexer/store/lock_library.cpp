@@ -111,10 +111,9 @@ LockReport go_on_unlocking(LockedFileSystem& locked, const Path& folder, const L
     LockReport report;
     FileSystem& disk = locked.beneath();
     rewrite_all_records(disk, folder, RecordsForm::plain);
-    bool all = unlock_files(locked, folder, wishes, report);
+    const bool all = unlock_files(locked, folder, wishes, report);
     if (report.stopped) return report;
-    all = all_recorded_are_there(disk, folder, report) && all;
-    if (all) {
+    if (all && all_recorded_are_there(disk, folder, report)) {
         disk.remove(folder / lock_file_name);
     } else {
         disk.rename_over(folder / lock_file_name, folder / left_lock_name);

@@ -1,6 +1,7 @@
 #include "app/qturn/command_set.h"
 #include "app/qturn/commands.h"
 #include "app/qturn/drawing.h"
+#include "app/qturn/lock_status.h"
 #include "app/qturn/out_file.h"
 #include "app/qturn/passphrase.h"
 #include "app/qturn/progress.h"
@@ -8,7 +9,6 @@
 #include "app/qturn/stop_on_signal.h"
 #include "indexer/disk/clock.h"
 #include "indexer/sheet/recovery_key_sheet.h"
-#include "indexer/store/lock_leftovers.h"
 #include "indexer/store/lock_library.h"
 #include "indexer/worker/confined.h"
 #include "ui/painter/paint.h"
@@ -133,58 +133,6 @@ Reply remove_lock(Session& session, const LockOptions& options) {
         "The library has no lock any longer.");
 }
 
-Reply status_reply(bool locked, bool unfinished, const std::vector<std::string>& left,
-                   const std::string& words) {
-    Reply reply{{words}, {{"locked", locked}, {"unfinished", unfinished}, {"left", left}}};
-    append(reply.lines, left);
-    if (unfinished || !left.empty()) reply.outcome = Outcome::needs_attention;
-    return reply;
-}
-
-std::string left_text(const std::vector<std::string>& left) {
-    return count_text(left.size(), "file or folder", "files or folders");
-}
-
-Reply status_without_lock(Session& session) {
-    (void)session.library();  // where lock.json is lost, this says so
-    FileSystem& disk = real_file_system();
-    if (!read_left_lock(disk, session.folder())) {
-        return status_reply(false, false, {}, "The library is not locked.");
-    }
-    const auto left = locked_without_lock(disk, session.folder());
-    return status_reply(
-        false, left.empty(), left,
-        left.empty()
-            ? "The library is not locked. Nothing needs lock.left.json any longer: qturn lock "
-              "remove takes it away."
-            : "The library is not locked. Still locked, since it could not be read when the lock "
-              "was taken off: " +
-                  left_text(left) +
-                  ". The key is kept in lock.left.json: leave that there. See to the disk and to "
-                  "permissions, and go on with qturn lock remove.");
-}
-
-Reply status_of_locked(Session& session) {
-    const auto left = readable_despite_lock(real_file_system(), session.folder());
-    return status_reply(true, false, left,
-                        left.empty()
-                            ? "The library is locked."
-                            : "The library is locked. Not locked, for anybody to read who can read "
-                              "the disk: " +
-                                  left_text(left) +
-                                  ". qturn verify locks what it can, and says what stands in the "
-                                  "way of the rest.");
-}
-
-Reply status(Session& session) {
-    const auto lock = read_lock(real_file_system(), session.folder());
-    if (!lock) return status_without_lock(session);
-    if (lock->state == LockState::locked) return status_of_locked(session);
-    return status_reply(true, true, {},
-                        "The library was being locked or unlocked for good, which was interrupted: "
-                        "run any command to go on.");
-}
-
 using LockRun = Reply (*)(Session&, const LockOptions&);
 
 std::pair<Command, std::shared_ptr<LockOptions>> add(CommandSet& commands, const About& about,
@@ -247,7 +195,7 @@ void add_lock_commands(CommandSet& commands) {
     commands.add(
         {"lock status", "Says whether the library is locked, and what of it is not as the rest is.",
          "qturn lock status"},
-        status);
+        lock_status);
 }
 
 }  // namespace quarterturn

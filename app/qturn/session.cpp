@@ -88,6 +88,14 @@ KeysInHand Session::unlocked_keys() {
     return key_ring::with_mark(lock->mark);
 }
 
+KeysInHand Session::keys_without_asking() try {
+    const bool given =
+        !wishes_.passphrase_file.empty() || !environment("QUARTERTURN_PASSPHRASE_FILE").empty();
+    return given ? unlocked_keys() : nullptr;
+} catch (const LockError&) {
+    return nullptr;
+}
+
 KeysInHand Session::keys_of_left_lock() {
     FileSystem& disk = real_file_system();
     const auto lock = read_lock(disk, folder()) ? std::nullopt : read_left_lock(disk, folder());

@@ -32,6 +32,8 @@ class Session {
     KeysInHand unlocked_keys();
     // The same, or of the lock that it had before and that still holds files of it.
     KeysInHand keys_of_left_lock();
+    // Those of its lock; null where no file with its passphrase is named.
+    KeysInHand keys_without_asking();
 
   private:
     void unlock(const Path& place, const LockFile& lock);

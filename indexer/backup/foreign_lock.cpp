@@ -46,8 +46,8 @@ void refuse_another_lock_than(FileSystem& disk, const Path& folder, const KeysIn
 void refuse_lock_in_new_place(FileSystem& disk, const Path& to, const KeysInHand& keys) {
     if (!disk.exists(to / lock_file_name) || has_mark_of(disk, to, keys)) return;
     throw StoreError(to.string() +
-                     " is not empty (another library's lock.json lies in it), and was left as it "
-                     "is: name a new folder.");
+                     " is not empty (a lock.json that is not this backup's lies in it), and was "
+                     "left as it is: name a new folder.");
 }
 
 }  // namespace quarterturn

@@ -5,15 +5,36 @@
 #include "indexer/lock/lock_file.h"
 #include "indexer/lock/locked_name.h"
 #include "indexer/store/lock_library.h"
+#include "indexer/store/past_lock.h"
 
 namespace quarterturn {
 namespace {
 
 FileSystem& beneath(Library& library) {
-    return dynamic_cast<LockedFileSystem&>(library.disk()).beneath();
+    return past_lock_of(library).beneath();
 }
 
 }  // namespace
+
+LockedFileSystem& past_lock_of(Library& library) {
+    return dynamic_cast<LockedFileSystem&>(library.disk());
+}
+
+std::vector<std::string> moved_past_lock(Library& library) {
+    if (!library.keys()) return {};
+    std::vector<std::string> paths;
+    for (const Path& file : sealed_past_lock(past_lock_of(library), library.folder())) {
+        paths.push_back(file.lexically_relative(library.folder()).generic_string());
+    }
+    return paths;
+}
+
+std::string lies_past_lock(const std::string& path) {
+    return path +
+           " is locked with this library's key, was moved there by hand, and is no file that the "
+           "records miss: it may be a photo of yours. Keep it; qturn lock remove unlocks it where "
+           "it lies.";
+}
 
 std::vector<std::string> lock_what_lies_open_in(Library& library, const std::stop_token& stop) {
     LockWishes wishes;

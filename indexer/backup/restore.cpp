@@ -6,6 +6,7 @@
 #include "indexer/backup/foreign_lock.h"
 #include "indexer/backup/restored_before.h"
 #include "indexer/backup/restored_records.h"
+#include "indexer/backup/restoring_folder.h"
 #include "indexer/disk/checksum.h"
 #include "indexer/disk/lies_in.h"
 #include "indexer/disk/volume.h"
@@ -21,7 +22,6 @@
 namespace quarterturn {
 namespace {
 
-constexpr const char* of_what_name = "of what.txt";
 constexpr unsigned restoring_threads = 2;
 constexpr std::int64_t restoring_memory = 200'000'000;
 
@@ -97,6 +97,7 @@ class Restoring {
     void refuse_unless_new() {
         refuse_lock_in_new_place(beneath_, to_, backup_.keys());
         if (entries_there().empty()) return;
+        refuse_others_in(work_, beneath_, locked_.get());
         const Path words = work_ / of_what_name;
         if (!disk_.exists(words)) return refuse_unless_only_begun();
         const std::string before = text_of_file(disk_, words);
@@ -110,10 +111,9 @@ class Restoring {
     }
 
     void refuse_unless_only_begun() {
-        if (entries_there() == std::vector{work_} && !disk_.exists(work_ / records_file_name)) {
+        if (entries_there() == std::vector{work_} && !disk_.exists(work_ / records_file_name))
             return;
-        }
-        throw StoreError(to_.string() + " is not empty, and was left as it is: name a new folder.");
+        throw is_not_empty(to_);
     }
 
     std::vector<Path> entries_there() {

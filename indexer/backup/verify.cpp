@@ -41,6 +41,7 @@ class Verifying {
         if (report_.stopped) return std::move(report_);
         find_without_record();
         find_to_be_erased();
+        find_past_lock();
         report_.records = record_problems(library_);
         std::ranges::move(records_of_others(library_), std::back_inserter(report_.records));
         if (std::string older = library_.older_records(); !older.empty()) {
@@ -110,7 +111,7 @@ class Verifying {
         if (*looked == Trouble::missing) {
             trouble.moved_to = moved_.find(file).value_or("");
         } else if (needs_another_copy(file, *looked)) {
-            trouble.copy_at = moved_.find(file).value_or("");
+            trouble.copy_at = moved_.find_copy(file).value_or("");
         }
         may_mend() ? mend(file, trouble) : seek(file, trouble);
         if (!trouble.healed()) {
@@ -212,6 +213,12 @@ class Verifying {
         }
     }
 
+    void find_past_lock() {
+        for (const std::string& path : moved_past_lock(library_)) {
+            if (!is_needed(path)) report_.lock.push_back(lies_past_lock(path));
+        }
+    }
+
     bool is_told_as_locked(const std::string& path) {
         if (!is_still_locked(path)) return false;
         report_.lock.push_back(still_locked(library_, path));
@@ -244,8 +251,7 @@ class Verifying {
 
     std::int64_t problems() const {
         return std::ssize(report_.without_record) + std::ssize(report_.to_be_erased) +
-               std::ssize(report_.lock) +
-               std::ssize(report_.records) + std::ssize(report_.seals) +
+               std::ssize(report_.lock) + std::ssize(report_.records) + std::ssize(report_.seals) +
                std::ranges::count_if(report_.troubles,
                                      [](const FileTrouble& one) { return !one.healed(); });
     }

@@ -108,7 +108,10 @@ std::optional<LockFile> read_lock_file(FileSystem& disk, const Path& file) {
     } catch (const std::exception&) {
         throw LockError(file.string() +
                         " is damaged, and without it the folder cannot be read: put back the "
-                        "lock.json of the newest backup.");
+                        "lock.json of the newest backup, which lies there beside READ ME.txt. "
+                        "Where there is none, leave the folder as it is, and look for an older "
+                        "lock.json in whatever else copies your disk; the recovery key alone "
+                        "opens nothing.");
     }
 }
 

@@ -7,6 +7,8 @@
 #include "indexer/disk/write_once.h"
 #include "indexer/lock/locked_contents.h"
 #include "indexer/lock/locked_name.h"
+#include "indexer/store/past_lock.h"
+#include "indexer/store/unlock_past_lock.h"
 
 namespace quarterturn {
 namespace {
@@ -56,6 +58,27 @@ void drop_plain_folders(LockedFileSystem& locked, const Path& folder, const Path
     }
 }
 
+// Under a locked name: who looks for it by its plain name finds nothing, or another folder.
+void name_folder_that_stays(LockedFileSystem& locked, const Path& folder, const DiskError& error,
+                            LockReport& report) {
+    const Path place = locked.place_of(folder);
+    std::string problem = error.what();
+    if (locked.beneath().exists(place)) {
+        const std::vector<Path> in_it = locked.beneath().list(place);
+        problem = place.string() + " is a folder of the library under its locked name, and stays" +
+                  (in_it.empty() ? "." : ", since " + in_it.front().string() + " lies in it.");
+    }
+    report.problems.push_back(problem + " Move what you need out of it, and remove the folder.");
+}
+
+// What is in the way is no file of the library.
+void drop_locked_folder(LockedFileSystem& locked, const Path& folder, LockReport& report) try {
+    locked.remove_empty_folder(folder);
+} catch (const DiskError& error) {
+    if (error.error_number() != ENOTEMPTY) throw;
+    name_folder_that_stays(locked, folder, error, report);
+}
+
 // False when any of them stays.
 bool drop_locked_folders(LockedFileSystem& locked, const Path& folder, const Path& top,
                          LockReport& report) {
@@ -67,7 +90,7 @@ bool drop_locked_folders(LockedFileSystem& locked, const Path& folder, const Pat
             if (!locked.is_folder(entry)) continue;
             all = drop_locked_folders(locked, entry, top, report) && all;
             if (is_at_top(top, entry) || !locked.list(entry).empty()) continue;
-            locked.remove_empty_folder(entry);
+            drop_locked_folder(locked, entry, report);
         } catch (const DiskError& error) {
             name_left(error, stays_locked, report);
             all = false;
@@ -97,11 +120,21 @@ void take_over(FileSystem& from, FileSystem& to, const Path& folder, const Path&
     }
     from.remove(file);
     from.sync_folder(file.parent_path());
-    drop_empty_folders(from, folder, file.lexically_relative(folder).parent_path());
+    try {
+        drop_empty_folders(from, folder, file.lexically_relative(folder).parent_path());
+    } catch (const DiskError& error) {
+        if (error.error_number() != ENOTEMPTY) throw;  // named when all folders are dropped
+    }
 }
 
 std::string no_ordinary_file(const Path& file) {
     return file.string() + " is no ordinary file and was left as it is: remove it.";
+}
+
+std::string moved_under_lock(const Path& file) {
+    return file.string() +
+           " is locked already, and was moved there by hand: leave it there. qturn verify gives it "
+           "its place again where a record knows it.";
 }
 
 // Answers what is wrong when the file was left as it is, else nothing.
@@ -116,6 +149,7 @@ std::string lock_file_at(LockedFileSystem& locked, const Path& folder, const Pat
         return error.what() + std::string(left_readable);
     }
     if (!is_at_top(folder, file)) {
+        if (is_sealed(locked.keys(), bytes)) return moved_under_lock(file);
         take_over(disk, locked, folder, file, bytes);
     } else if (!begin_as_locked(bytes)) {
         replace_file(locked, file, bytes);
@@ -206,7 +240,8 @@ FilesInReach files_to_lock(LockedFileSystem& locked, const Path& folder) {
 FilesInReach files_left_unlocked(LockedFileSystem& locked, const Path& folder) {
     FilesInReach found = files_to_lock(locked, folder);
     std::erase_if(found.files, [&](const Path& file) {
-        return is_at_top(folder, file) && is_locked(locked.beneath(), file);
+        return is_at_top(folder, file) ? is_locked(locked.beneath(), file)
+                                       : is_sealed(locked, file);
     });
     return found;
 }
@@ -239,8 +274,9 @@ void lock_left_files(LockedFileSystem& locked, const Path& folder, const LockWis
 
 bool unlock_files(LockedFileSystem& locked, const Path& folder, const LockWishes& wishes,
                   LockReport& report) {
+    const bool all_past_lock = unlock_past_lock(locked, folder, report);
     const FilesInReach found = files_to_unlock(locked, folder);
-    bool any_stays = !found.out_of_reach.empty();
+    bool any_stays = !all_past_lock || !found.out_of_reach.empty();
     convert_each(found.files, wishes, report,
                  [&](const Path& file) { return unlock_file_at(locked, folder, file, any_stays); });
     if (report.stopped) return false;

@@ -6,6 +6,8 @@
 #include "indexer/lock/lock_file.h"
 #include "indexer/lock/locked_page.h"
 #include "indexer/store/lost_lock.h"
+#include "indexer/store/past_lock.h"
+#include "indexer/store/recorded_and_missing.h"
 #include "indexer/store/records_file.h"
 #include "indexer/store/records_watch.h"
 
@@ -80,6 +82,17 @@ StoreError plain_records_under_lock(const Path& folder) {
         "restore or on the window's first page. Nothing was changed.");
 }
 
+// Where the records are plain, and what is locked beside them is not of these keys.
+StoreError lock_of_another_on_half(const Path& folder, const Path& locked) {
+    return StoreError(
+        (folder / lock_file_name).string() +
+        " belongs to another library: what is locked in this one, such as " +
+        locked.lexically_relative(folder).string() +
+        ", does not open with it. Move it to where it belongs. Where this library was being locked "
+        "or unlocked for good, copy its own lock.json into it from the newest backup, where it "
+        "lies beside READ ME.txt, and go on with qturn lock remove. Nothing was changed.");
+}
+
 StoreError misfit(FileSystem& disk, const Path& folder, const KeysInHand& keys, bool plain) {
     if (holds_names_locked_with(disk, folder, keys)) {
         return plain ? plain_records_under_lock(folder) : records_of_others_under_lock(folder);
@@ -124,7 +137,12 @@ void refuse_lock_on_plain_library(FileSystem& disk, const Path& folder) {
 
 void refuse_records_of_other_keys(FileSystem& disk, const Path& folder, const KeysInHand& keys) {
     const Bytes front = raw_front(records_in(folder), page_bytes);
-    if (!begins_as_plain_records(front)) refuse_lock_that_does_not_fit(disk, folder, keys);
+    if (!begins_as_plain_records(front)) return refuse_lock_that_does_not_fit(disk, folder, keys);
+    const auto sealed = first_locked_in_reach(disk, folder);
+    if (!sealed || holds_names_locked_with(disk, folder, keys)) return;
+    if (recorded_and_missing(disk, folder).empty()) return;  // what is locked is none of them
+    LockedFileSystem locked(disk, folder, keys);
+    if (!is_sealed(locked, *sealed)) throw lock_of_another_on_half(folder, *sealed);
 }
 
 }  // namespace quarterturn

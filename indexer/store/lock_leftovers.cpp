@@ -15,16 +15,17 @@ bool any_part_looks_locked(const Path& below) {
     });
 }
 
-// The program's own texts have their names in a locked library, too.
-bool text_looks_locked(FileSystem& disk, const Path& file) try {
+// Where it cannot be read, as `unread` says.
+bool contents_look_locked(FileSystem& disk, const Path& file, bool unread) try {
     return begin_as_locked(disk.read_front(file, locked_size(0)));
 } catch (const DiskError&) {
-    return false;
+    return unread;
 }
 
+// The program's own texts have their names in a locked library, too.
 bool looks_locked_below(FileSystem& disk, const Path& folder, const Path& below) {
     return below.has_parent_path() ? any_part_looks_locked(below)
-                                   : text_looks_locked(disk, folder / below);
+                                   : contents_look_locked(disk, folder / below, false);
 }
 
 std::vector<std::string> paths_below(const FilesInReach& found, const Path& folder) {
@@ -53,8 +54,10 @@ std::vector<std::string> locked_without_lock(FileSystem& disk, const Path& folde
         return stays_as_it_is(entry.lexically_relative(folder));
     };
     FilesInReach found = files_in_reach(disk, folder, passed_over);
+    // One that was moved by hand while the library was locked kept its name when it was unlocked.
     std::erase_if(found.files, [&](const Path& file) {
-        return !looks_locked_below(disk, folder, file.lexically_relative(folder));
+        return !looks_locked_below(disk, folder, file.lexically_relative(folder)) ||
+               !contents_look_locked(disk, file, true);
     });
     return paths_below(found, folder);
 }

@@ -5,8 +5,10 @@
 
 #include "indexer/disk/folder_lock.h"
 #include "indexer/lock/key_ring.h"
+#include "indexer/store/left_lock.h"
 #include "indexer/store/lock_files.h"
 #include "indexer/store/lock_fits.h"
+#include "indexer/store/recorded_and_missing.h"
 #include "indexer/store/records_file.h"
 #include "indexer/store/records_unwritable.h"
 #include "indexer/store/rewritten_records.h"
@@ -97,13 +99,21 @@ LockReport go_on_locking(LockedFileSystem& locked, const Path& folder, LockFile 
     return report;
 }
 
+// One that is missing may lie elsewhere, locked.
+bool all_recorded_are_there(FileSystem& disk, const Path& folder, LockReport& report) {
+    const auto missing = recorded_and_missing(disk, folder);
+    if (missing.empty()) return true;
+    report.problems.push_back(missing_while_unlocking(missing));
+    return false;
+}
+
 LockReport go_on_unlocking(LockedFileSystem& locked, const Path& folder, const LockWishes& wishes) {
     LockReport report;
     FileSystem& disk = locked.beneath();
     rewrite_all_records(disk, folder, RecordsForm::plain);
     const bool all = unlock_files(locked, folder, wishes, report);
     if (report.stopped) return report;
-    if (all) {
+    if (all && all_recorded_are_there(disk, folder, report)) {
         disk.remove(folder / lock_file_name);
     } else {
         disk.rename_over(folder / lock_file_name, folder / left_lock_name);
@@ -113,11 +123,14 @@ LockReport go_on_unlocking(LockedFileSystem& locked, const Path& folder, const L
     return report;
 }
 
-// From then on the library is being unlocked for good again.
-void take_up_left_lock(FileSystem& disk, const Path& folder) {
-    if (disk.exists(folder / lock_file_name) || !disk.exists(folder / left_lock_name)) return;
+// From then on the library is being unlocked for good again. False where there is none.
+bool take_up_left_lock(FileSystem& disk, const Path& folder, const KeysInHand& keys) {
+    const bool left = !disk.exists(folder / lock_file_name) && disk.exists(folder / left_lock_name);
+    if (!left) return false;
+    refuse_left_lock_of_another(disk, folder, keys);
     disk.rename_new(folder / left_lock_name, folder / lock_file_name);
     disk.sync_folder(folder);
+    return true;
 }
 
 Path whole(const Path& folder) {
@@ -179,15 +192,20 @@ LockReport lock_library(FileSystem& disk, const Path& folder, const NewLock& loc
 LockReport unlock_for_good(FileSystem& disk, const Path& folder, const KeysInHand& keys,
                            const LockWishes& wishes) {
     const Path place = whole(folder);
-    take_up_left_lock(disk, place);
+    const bool left = take_up_left_lock(disk, place, keys);
     LockFile lock = lock_there(disk, place);
-    if (lock.state != LockState::locked) return finish_locking(disk, place, keys, wishes);
+    refuse_second_left_lock(disk, place, lock);
+    if (lock.state != LockState::locked && !left) return finish_locking(disk, place, keys, wishes);
     const FolderLock alone(place);
     refuse_unless_held(alone);
-    if (!holds_half_of(disk, place, keys)) refuse_lock_that_does_not_fit(disk, place, keys);
+    if (!left && !holds_half_of(disk, place, keys)) {
+        refuse_lock_that_does_not_fit(disk, place, keys);
+    }
     refuse_unless_writable(place / records_file_name);
     key_ring::add(place, keys);
-    refuse_unless_alone_with(disk, place / records_file_name);
+    if (lock.state == LockState::locked) {
+        refuse_unless_alone_with(disk, place / records_file_name);
+    }
     lock.state = LockState::unlocking;
     write_lock(disk, place, lock);
     LockedFileSystem locked(disk, place, keys);
@@ -202,6 +220,7 @@ LockReport finish_locking(FileSystem& disk, const Path& folder, const KeysInHand
     const FolderLock alone(place);
     refuse_unless_held(alone);
     refuse_records_of_other_keys(disk, place, keys);
+    if (lock.state == LockState::unlocking) refuse_second_left_lock(disk, place, lock);
     key_ring::add(place, keys);
     LockedFileSystem locked(disk, place, keys);
     return lock.state == LockState::locking ? go_on_locking(locked, place, lock, wishes)

@@ -6,6 +6,7 @@
 #include "indexer/lock/locked_contents.h"
 #include "indexer/lock/locked_file_system.h"
 #include "indexer/lock/locked_name.h"
+#include "indexer/store/recorded_and_missing.h"
 
 namespace quarterturn {
 namespace {
@@ -49,13 +50,6 @@ std::optional<Path> first_locked_file(FileSystem& disk, const Path& folder) {
     return std::nullopt;
 }
 
-// Who may not look into a folder of hers is told so elsewhere.
-std::optional<Path> first_locked_in_reach(FileSystem& disk, const Path& folder) try {
-    return first_locked_file(disk, folder);
-} catch (const DiskError&) {
-    return std::nullopt;
-}
-
 constexpr auto where_it_is =
     " Copy lock.json into it from the newest backup, where it lies beside READ ME.txt";
 
@@ -63,6 +57,13 @@ constexpr auto where_it_is =
 
 bool holds_locked_names(FileSystem& disk, const Path& folder) {
     return first_locked(disk, folder).has_value();
+}
+
+// Who may not look into a folder of hers is told so elsewhere.
+std::optional<Path> first_locked_in_reach(FileSystem& disk, const Path& folder) try {
+    return first_locked_file(disk, folder);
+} catch (const DiskError&) {
+    return std::nullopt;
 }
 
 bool holds_names_locked_with(FileSystem& disk, const Path& folder, const KeysInHand& keys) {
@@ -90,7 +91,7 @@ StoreError lost_lock(const Path& folder) {
 void refuse_half_without_lock(FileSystem& disk, const Path& folder) {
     if (disk.exists(folder / lock_file_name) || disk.exists(folder / left_lock_name)) return;
     const auto locked = first_locked_in_reach(disk, folder);
-    if (!locked) return;
+    if (!locked || recorded_and_missing(disk, folder).empty()) return;
     throw StoreError(
         folder.string() +
         " was being unlocked for good, and its lock.json is gone: without that file what is still "

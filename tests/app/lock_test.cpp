@@ -228,6 +228,16 @@ TEST_F(LockTest, TheStatusSaysWhatIsStillLocked) {
     EXPECT_EQ(answer({"lock", "status"})["left"], json::array());
 }
 
+TEST_F(LockTest, TheStatusSaysWhatWasMovedByHand) {
+    said({"import", card});
+    lock_it();
+    const Path place(library);
+    const Path photo = first_photo_file();
+    std::filesystem::rename(photo, place / "photos" / photo.filename());
+    const json status = answer(with("words", {"lock", "status"}), 3);
+    EXPECT_EQ(status["moved"], json::array({(Path("photos") / photo.filename()).string()}));
+}
+
 TEST_F(LockTest, WithoutItsLockFileTheStatusSaysWhatIsMissing) {
     said({"import", card});
     lock_it();

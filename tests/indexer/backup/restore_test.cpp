@@ -238,5 +238,15 @@ TEST_F(RestoreTest, OfOneClientLeavesNothingOfWhatWasBegunOfAll) {
     EXPECT_FALSE(std::filesystem::exists(again / "consent-form.txt"));
 }
 
+TEST_F(RestoreTest, LeavesAFolderOfHersThatIsCalledAsItsOwn) {
+    back_up_to(drive);
+    write_text(again / "restoring/notes.txt", "hers");
+    EXPECT_THROW(restore_to(again), StoreError);
+    EXPECT_EQ(text_of(again / "restoring/notes.txt"), "hers");
+    EXPECT_FALSE(std::filesystem::exists(again / "records.sqlite"));
+    std::filesystem::remove(again / "restoring/notes.txt");
+    EXPECT_TRUE(restore_to(again).problems.empty()) << "as when it had only begun";
+}
+
 }  // namespace
 }  // namespace quarterturn

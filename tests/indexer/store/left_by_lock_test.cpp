@@ -173,5 +173,20 @@ TEST_F(LeftByLock, TheKeyOfWhatCannotBeUnlockedIsKept) {
     EXPECT_NO_THROW(lock_library(disk, place, lock, {}));
 }
 
+TEST_F(LeftByLock, TheKeyOfAnotherLibraryIsLeftWhereItLies) {
+    const NewLock other = new_lock("nine herons over the weir", least_guess_cost());
+    write_lock(disk, place, other.file);
+    std::filesystem::rename(place / lock_file_name, place / left_lock_name);
+    const Bytes key = read_bytes(place / left_lock_name);
+    EXPECT_THROW(unlock_for_good(disk, place, other.keys, {}), StoreError);
+    EXPECT_FALSE(std::filesystem::exists(place / lock_file_name));
+    std::filesystem::rename(place / left_lock_name, folder / "key");
+    lock_library(disk, place, lock, {});
+    std::filesystem::rename(folder / "key", place / left_lock_name);
+    EXPECT_THROW(unlock_for_good(disk, place, lock.keys, {}), StoreError);
+    EXPECT_EQ(read_bytes(place / left_lock_name), key);
+    EXPECT_EQ(read_in_library("IMG_2.jpg"), "IMG_2.jpg");
+}
+
 }  // namespace
 }  // namespace quarterturn

@@ -30,6 +30,7 @@ struct LostLock : testing::Test {
         {
             Library library = Library::create(place);
             library.clients().add(client_called("Mira Okonjo-Lindqvist"));
+            library.photos().add(example_photo("IMG_1.jpg"));
             std::filesystem::create_directories(place / "photos/2026");
             write_bytes(place / "photos/2026/IMG_1.jpg", std::as_bytes(std::span("one", 3)));
         }
@@ -167,6 +168,7 @@ TEST_F(LostLock, AFileThatIsEmptyTakesNoChangesWithIt) {
 struct HalfUnlocked : LostLock {
     HalfUnlocked() {
         make(made, nullptr);
+        Library::open(made).photos().add(example_photo("IMG_2.jpg"));
         write_bytes(made / "photos/2026/IMG_2.jpg", std::as_bytes(std::span("two", 3)));
         lock_library(real_file_system(), made, lock, {});
         whole_lock = read_bytes(made / lock_file_name);
@@ -201,6 +203,25 @@ TEST_F(HalfUnlocked, GoesOnWithTheLockOfABackup) {
     EXPECT_NO_THROW(Library::open(made));
     for (const char* name : {"IMG_1.jpg", "IMG_2.jpg"}) {
         EXPECT_EQ(std::filesystem::file_size(made / "photos/2026" / name), 3U) << name;
+    }
+}
+
+TEST_F(HalfUnlocked, AnotherLibrarysLockThatIsHalfDoneItselfIsRefused) {
+    const NewLock of_other = cheap();
+    for (const LockState state : {LockState::locking, LockState::unlocking}) {
+        LockFile other = of_other.file;
+        other.state = state;
+        write_lock(real_file_system(), made, other);
+        const std::string before = all_of(made);
+        try {
+            finish_locking(real_file_system(), made, of_other.keys, {});
+            ADD_FAILURE() << "half of it has another key now";
+        } catch (const StoreError& error) {
+            EXPECT_NE(std::string(error.what()).find("belongs to another library"),
+                      std::string::npos)
+                << error.what();
+        }
+        EXPECT_EQ(all_of(made), before);
     }
 }
 

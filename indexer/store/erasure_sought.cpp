@@ -11,8 +11,7 @@ std::string sought_text(const ErasureSought& sought) {
                           {"hers_alone", sought.hers_alone},
                           {"checksums", sought.checksums},
                           {"weddings", std::move(weddings)},
-                          {"unsure", sought.unsure}}
-        // The names of files may hold any bytes.
+                          {"unsure", sought.unsure}}  // The names of files may hold any bytes.
         .dump(-1, ' ', false, nlohmann::json::error_handler_t::replace);
 }
 

@@ -21,6 +21,7 @@ void list_files(Database& database, const std::vector<std::string>& files) {
         run(database, "INSERT OR IGNORE INTO erasure_file VALUES (?)", file);
     }
 }
+
 // A transaction in which what is only added to may be taken away.
 class Erasing {
   public:
@@ -240,54 +241,6 @@ void ErasureTable::let_go(std::span<const PhotoId> photos, const std::vector<std
         "records_change)");
     for (const PhotoId photo : photos) index_words(*database_, WordsOf::photo, photo);
     transaction.commit();
-}
-
-std::vector<std::string> ErasureTable::files_left() {
-    return Statement(*database_, "SELECT path FROM erasure_file ORDER BY path")
-        .rows([](const Statement& row) {
-            std::string path;
-            row.read(path);
-            return path;
-        });
-}
-
-void ErasureTable::file_is_gone(std::string_view path) {
-    run(*database_, "DELETE FROM erasure_file WHERE path = ?", path);
-}
-
-bool ErasureTable::any_unfinished() {
-    return *Statement(*database_,
-                      "SELECT EXISTS (SELECT 1 FROM erasure WHERE finished = 0) OR "
-                      "EXISTS (SELECT 1 FROM erasure_file)")
-                .value<bool>();
-}
-
-std::vector<UnfinishedErasure> ErasureTable::unfinished() {
-    return Statement(*database_,
-                     "SELECT id, erased_on, photos, looks, sought FROM erasure WHERE finished = 0 "
-                     "ORDER BY id")
-        .rows([](const Statement& row) {
-            UnfinishedErasure found;
-            std::optional<std::string> sought;
-            Erasure& erasure = found.erasure;
-            row.read(erasure.id, erasure.on, erasure.photos, erasure.looks, sought);
-            if (sought) found.sought = sought_from(*sought);
-            return found;
-        });
-}
-
-void ErasureTable::finish() {
-    run(*database_, "UPDATE erasure SET sought = NULL WHERE sought IS NOT NULL");
-    run(*database_, "VACUUM");
-    std::int64_t busy = 0;
-    Statement checkpoint(*database_, "PRAGMA wal_checkpoint(TRUNCATE)");
-    if (checkpoint.step()) checkpoint.read(busy);
-    if (busy != 0) {
-        throw StoreError(
-            "Another program has the library open, so the journal of the records could not be "
-            "emptied: close it and run the command again. Everything else is erased.");
-    }
-    run(*database_, "UPDATE erasure SET finished = 1");
 }
 
 std::vector<Erasure> ErasureTable::all() {

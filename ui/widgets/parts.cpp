@@ -5,7 +5,7 @@
 #include <algorithm>
 
 #include "ui/theme/theme.h"
-#include "ui/widgets/laid_text.h"
+#include "ui/widgets/measured_text.h"
 
 namespace quarterturn {
 namespace {
@@ -42,7 +42,7 @@ class TextLabel : public QLabel {
         return laid_.size(width, text(), font()).expandedTo(minimumSize());
     }
 
-    mutable LaidText laid_;
+    mutable MeasuredText laid_;
 };
 
 QLabel* make_label(const QString& text, TextRole role) {

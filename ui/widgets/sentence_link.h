@@ -1,6 +1,6 @@
 #pragma once
 
-#include "ui/widgets/laid_text.h"
+#include "ui/widgets/measured_text.h"
 #include "ui/widgets/text_button.h"
 
 namespace quarterturn {
@@ -23,7 +23,7 @@ class SentenceLink : public TextButton {
   private:
     QRect text_area(int width) const;
 
-    mutable LaidText laid_;
+    mutable MeasuredText laid_;
 };
 
 }  // namespace quarterturn

@@ -1,4 +1,4 @@
-#include "ui/widgets/laid_text.h"
+#include "ui/widgets/measured_text.h"
 
 #include <gtest/gtest.h>
 
@@ -22,12 +22,12 @@ const QStringList texts{
     QString::fromUtf8("編み込み with 三つ編み"),
 };
 
-class LaidTextTest : public testing::TestWithParam<TextRole> {};
+class MeasuredTextTest : public testing::TestWithParam<TextRole> {};
 
-TEST_P(LaidTextTest, IsAsLargeAsWhatIsPainted) {
+TEST_P(MeasuredTextTest, IsAsLargeAsWhatIsPainted) {
     const QFont font = text_font(GetParam());
     for (const QString& text : texts) {
-        LaidText laid;
+        MeasuredText laid;
         for (int width : {400, 1, 37, 90, 91, 92, 93, 94, 150, 400, 900, QWIDGETSIZE_MAX, 60}) {
             const QSize painted =
                 QFontMetrics(font)
@@ -41,12 +41,12 @@ TEST_P(LaidTextTest, IsAsLargeAsWhatIsPainted) {
     }
 }
 
-INSTANTIATE_TEST_SUITE_P(Roles, LaidTextTest,
+INSTANTIATE_TEST_SUITE_P(Roles, MeasuredTextTest,
                          testing::Values(TextRole::title, TextRole::heading, TextRole::body,
                                          TextRole::small));
 
-TEST(LaidText, FollowsAnotherTextAndFont) {
-    LaidText laid;
+TEST(MeasuredText, FollowsAnotherTextAndFont) {
+    MeasuredText laid;
     const QFont body = text_font(TextRole::body);
     const QSize before = laid.size(100, texts[0], body);
     EXPECT_NE(laid.size(100, texts[1], body), before);
@@ -55,7 +55,7 @@ TEST(LaidText, FollowsAnotherTextAndFont) {
 }
 
 // A plain label of Qt's, with what the label was given.
-TEST(LaidText, MakesLabelsAsLargeAsQtDoes) {
+TEST(MeasuredText, MakesLabelsAsLargeAsQtDoes) {
     for (const QString& text : texts) {
         const std::unique_ptr<QLabel> label(make_text(text));
         QLabel plain(text);

@@ -12,10 +12,10 @@ class QTextLayout;
 
 namespace quarterturn {
 
-class LaidText {
+class MeasuredText {
   public:
-    LaidText();
-    ~LaidText();
+    MeasuredText();
+    ~MeasuredText();
 
     // As high as QFontMetrics::boundingRect() answers with Qt::TextWordWrap for a text that is not
     // empty, and as wide; where writing of both directions meets, it may be a pixel wider.

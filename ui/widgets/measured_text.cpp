@@ -1,4 +1,4 @@
-#include "ui/widgets/laid_text.h"
+#include "ui/widgets/measured_text.h"
 
 #include <QFontMetricsF>
 #include <QTextLayout>
@@ -17,10 +17,10 @@ QString as_painted(QString text) {
 
 }  // namespace
 
-LaidText::LaidText() = default;
-LaidText::~LaidText() = default;
+MeasuredText::MeasuredText() = default;
+MeasuredText::~MeasuredText() = default;
 
-QSize LaidText::size(int width, const QString& text, const QFont& font) {
+QSize MeasuredText::size(int width, const QString& text, const QFont& font) {
     if (!layout_ || text != text_ || font != layout_->font()) {
         text_ = text;
         layout_ = std::make_unique<QTextLayout>(as_painted(text), font);
@@ -36,7 +36,7 @@ QSize LaidText::size(int width, const QString& text, const QFont& font) {
     return *sizes_.insert(width, measured(width));
 }
 
-QSize LaidText::measured(int width) {
+QSize MeasuredText::measured(int width) {
     layout_->clearLayout();
     const double leading = QFontMetricsF(layout_->font()).leading();
     double height = -leading;

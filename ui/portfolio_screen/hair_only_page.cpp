@@ -101,10 +101,9 @@ QWidget* HairOnlyPage::build_own_part() {
         make_quiet(tr("Draw a box on the photo, or move it with the arrow keys; with "
                       "Shift they change its size.")));
     column->addWidget(way_);
-    QHBoxLayout* row = make_row();
+    auto* row = new FlowLayout(space(2));
     row->addWidget(draw);
     row->addWidget(make_);
-    row->addStretch();
     column->addLayout(row);
     return own;
 }

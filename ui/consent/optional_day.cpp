@@ -4,7 +4,7 @@
 
 #include "ui/theme/theme.h"
 #include "ui/widgets/date_field.h"
-#include "ui/widgets/parts.h"
+#include "ui/widgets/flow_layout.h"
 #include "ui/widgets/words.h"
 
 namespace quarterturn {
@@ -23,11 +23,10 @@ OptionalDay::OptionalDay(const QString& name, Date proposed, QWidget* parent)
     : QWidget(parent), has_(new QCheckBox(name)), day_(make_date_field(proposed)) {
     day_->setAccessibleName(name);
     day_->setEnabled(false);
-    auto* row = new QHBoxLayout(this);
+    auto* row = new FlowLayout(space(2), this);
     row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(space(2));
     row->addWidget(has_);
-    row->addWidget(day_, 1);
+    row->addWidget(day_);
     connect(has_, &QCheckBox::toggled, day_, &QWidget::setEnabled);
 }
 

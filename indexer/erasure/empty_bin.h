@@ -19,8 +19,7 @@ struct BinEmptied {
 };
 
 // All of the bin, at once. Throws StoreError while another program moves files or reads the
-// records, and DiskError; finish_erasures takes up what could not be
-// removed.
+// records, and DiskError; finish_erasures takes up what could not be removed.
 BinEmptied empty_bin(Library& library);
 
 // Whether a photo has lain in the bin for as long as it is kept there, by today and by the day that

@@ -17,7 +17,8 @@ struct FilesWithoutRecord {
 // Of all that is hers, relative to the library's folder, also in the bin. Throws StoreError.
 std::set<std::string> paths_in_records(Library& library);
 
-// Without those of an erasure that is not finished. Relative to the library's folder. Throws StoreError and DiskError.
+// Without those of an erasure that is not finished. Relative to the library's folder. Throws
+// StoreError and DiskError.
 FilesWithoutRecord files_without_record(Library& library);
 
 }  // namespace quarterturn

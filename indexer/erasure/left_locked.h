@@ -3,7 +3,6 @@
 // would bring them back, what one of them may be is told by its size alone.
 
 #include <optional>
-#include <set>
 #include <string>
 #include <vector>
 

@@ -59,9 +59,9 @@ class ErasureTable {
     void file_is_gone(std::string_view path);
     bool any_unfinished();
     std::vector<UnfinishedErasure> unfinished();  // the oldest first
-    // When no file is left, and what is sought was searched for: forgets that, writes the records anew, so that no free page and no journal holds what
-    // was there. Throws StoreError when
-    // another program reads the library meanwhile.
+    // When no file is left, and what is sought was searched for: forgets that, and writes the
+    // records anew, so that no free page and no journal holds what was there. Throws StoreError
+    // when another program reads the library meanwhile.
     void finish();
 
     std::vector<Erasure> all();  // the oldest first

@@ -147,7 +147,8 @@ class FileSeeker {
         if (any_below(stay_, place)) {
             if (!is_surely_said(place.filename().string())) return;
             say(place, "The name of ",
-                " still says it, and what is recorded of others lies in it, where the program looks "
+                " still says it, and what is recorded of others lies in it, where the program "
+                "looks "
                 "for it: leave it as it is.");
         } else if (!any_below(going_, place)) {
             say_named(place);

@@ -37,10 +37,11 @@ class ErasureTable {
 
     // One transaction: the client, her photos, looks, sittings, consents and what hangs on them
     // are gone, a wedding too of which nobody else is; her name is taken out of the texts of others
-    // (own_texts.h). Where one look alone is to go: it, its photos, recipe, sign-offs and what hangs on them. The
-    // history of changes is empty, the search index made anew. What went out of hers and was not
-    // taken down stays in the ledger, without the photo's name and checksum. The photos of others
-    // that show her count as showing somebody who is no client. The files stand on the list.
+    // (own_texts.h). Where one look alone is to go: it, its photos, recipe, sign-offs and what
+    // hangs on them. The history of changes is empty, the search index made anew. What went out of
+    // hers and was not taken down stays in the ledger, without the photo's name and checksum. The
+    // photos of others that show her count as showing somebody who is no client. The files stand on
+    // the list.
     ErasureId erase(const ToErase& what);
     // Calls `look` on the records as they would be then, but for her name in the texts of others,
     // and takes all of it back.

@@ -147,9 +147,8 @@ class FileSeeker {
         if (any_below(stay_, place)) {
             if (!is_surely_said(place.filename().string())) return;
             say(place, "The name of ",
-                " still says it, and what is recorded of others lies in it, where the program "
-                "looks "
-                "for it: leave it as it is.");
+                " still says it, and what is recorded of others lies in it: leave it as it is, "
+                "since the program looks for it there.");
         } else if (!any_below(going_, place)) {
             say_named(place);
         }

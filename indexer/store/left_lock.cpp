@@ -32,9 +32,10 @@ std::string missing_while_unlocking(const std::vector<std::string>& missing) {
     return missing.front() +
            (others == 0 ? " is" : " and " + std::to_string(others) + " more are") +
            " in the records and not in the library. Where such a file lies elsewhere and is "
-           "locked, only the key in lock.left.json opens it: leave that there. Look for it, put it back "
-           "into the library's folder, and go on with qturn lock remove; or connect a backup and "
-           "run qturn verify. Where it is lost for good, move lock.left.json out of the folder.";
+           "locked, only the key in lock.left.json opens it: leave that there. Look for it, put it "
+           "back into the library's folder, and go on with qturn lock remove; or connect a backup "
+           "and run qturn verify. Where it is lost for good, move lock.left.json out of the "
+           "folder.";
 }
 
 std::string left_lock_of_another() {

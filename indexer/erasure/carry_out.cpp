@@ -76,8 +76,7 @@ void refuse_what_may_be_locked(Library& library, const ErasurePlan& plan, const 
     }
 }
 
-ErasureSought sought_of(Library& library, const ErasurePlan& plan,
-                        std::vector<std::string> unsure) {
+ErasureSought sought_of(Library& library, const ErasurePlan& plan, std::vector<SaidOfFile> unsure) {
     ErasureSought sought;
     if (!plan.only) {
         sought.name = plan.client.name;
@@ -99,34 +98,39 @@ void append(const std::vector<std::string>& more, std::vector<std::string>& to) 
     to.insert(to.end(), more.begin(), more.end());
 }
 
-void forget_words_of(const Path& file, std::vector<std::string>& words) {
-    const std::string begin = file.string() + ' ';
-    std::erase_if(words, [&](const std::string& one) { return one.starts_with(begin); });
-}
-
-void add_left_locked(Library& library, std::vector<std::string>& words) try {
-    const LeftLocked left(library);
-    for (const Path& file : left.files()) forget_words_of(file, words);
-    append(left.words(), words);
-} catch (const DiskError& error) {
-    words.emplace_back(error.what());
-}
-
 // What is known of a file is said in place of that it may be hers.
+void say_instead(std::vector<SaidOfFile> more, std::vector<SaidOfFile>& said) {
+    for (SaidOfFile& one : more) {
+        std::erase_if(said, [&](const SaidOfFile& before) { return before.file == one.file; });
+        said.push_back(std::move(one));
+    }
+}
+
+std::vector<std::string> words_of(const std::vector<SaidOfFile>& said) {
+    std::vector<std::string> words;
+    for (const SaidOfFile& one : said) words.push_back(one.words);
+    return words;
+}
+
+void say_left_locked(Library& library, std::vector<SaidOfFile>& said) try {
+    say_instead(LeftLocked(library).said(), said);
+} catch (const DiskError& error) {
+    said.push_back({error.file(), error.what()});
+}
+
 std::vector<std::string> words_of_files(Library& library, const ErasureSought& sought,
                                         const std::set<std::string>& going) {
-    std::vector<std::string> words = sought.unsure;
-    for (FileSaying& found : files_saying(library, names_in(sought), sought.checksums, going)) {
-        forget_words_of(found.file, words);
-        words.push_back(std::move(found.words));
-    }
+    std::vector<SaidOfFile> said = sought.unsure;
+    say_instead(files_saying(library, names_in(sought), sought.checksums, going), said);
+    say_left_locked(library, said);
+    std::vector<std::string> words = words_of(said);
     append(files_past_the_lock(library), words);
-    add_left_locked(library, words);
     return words;
 }
 
 constexpr const char* not_sought =
-    "What it was is not known any more, so nothing else could be looked for: qturn verify names the "
+    "What it was is not known any more, so nothing else could be looked for: qturn verify names "
+    "the "
     "files that are in no record; look whose they are.";
 
 void look_for(Library& library, const std::optional<ErasureSought>& sought, Erased& erased) {

@@ -48,8 +48,9 @@ BinEmptied let_go(Library& library, const std::vector<PhotoId>& ids, const std::
     both.commit();
     std::vector<std::string> undone = finish_alone(library);
     if (!undone.empty()) undone.emplace_back(goes_on_by_itself);
-    for (const auto& more : {undone, found.unsure, locked.words()}) {
-        emptied.left.insert(emptied.left.end(), more.begin(), more.end());
+    emptied.left = std::move(undone);
+    for (const auto& more : {found.unsure, locked.said()}) {
+        for (const SaidOfFile& said : more) emptied.left.push_back(said.words);
     }
     return emptied;
 }

@@ -37,7 +37,7 @@ class FileSeeker {
           going_(going),
           stay_(paths_that_stay(library, going)) {}
 
-    std::vector<FileSaying> seek() {
+    std::vector<SaidOfFile> seek() {
         seek_in_folder(library_.folder());
         return std::move(found_);
     }
@@ -192,12 +192,12 @@ class FileSeeker {
     const std::vector<std::string>& checksums_;
     const std::set<std::string>& going_;
     std::set<std::string> stay_;
-    std::vector<FileSaying> found_;
+    std::vector<SaidOfFile> found_;
 };
 
 }  // namespace
 
-std::vector<FileSaying> files_saying(Library& library, const SoughtNames& names,
+std::vector<SaidOfFile> files_saying(Library& library, const SoughtNames& names,
                                      const std::vector<std::string>& checksums,
                                      const std::set<std::string>& going) {
     return FileSeeker(library, names, checksums, going).seek();

@@ -5,20 +5,16 @@
 #include <vector>
 
 #include "indexer/erasure/files_without_record.h"
+#include "indexer/store/erasure_sought.h"
 #include "indexer/store/library.h"
 #include "indexer/store/sought_names.h"
 
 namespace quarterturn {
 
-struct FileSaying {
-    Path file;
-    std::string words;  // a sentence
-};
-
 // Looks at the names of all files of the library, and reads those that no record names: a sentence
 // for each that says one of the names or one of the checksums, or has it, and for each that could
 // not be read or is no text. `going`: files that go with what is erased, and are passed over.
-std::vector<FileSaying> files_saying(Library& library, const SoughtNames& names,
+std::vector<SaidOfFile> files_saying(Library& library, const SoughtNames& names,
                                      const std::vector<std::string>& checksums,
                                      const std::set<std::string>& going = {});
 

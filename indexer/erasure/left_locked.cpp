@@ -55,22 +55,18 @@ std::optional<Path> LeftLocked::may_be(std::optional<std::int64_t> bytes) const 
     return found == left_.end() ? std::nullopt : std::optional(library_.folder() / found->path);
 }
 
-std::vector<Path> LeftLocked::files() const {
-    std::vector<Path> files;
-    for (const Left& left : left_) files.push_back(library_.folder() / left.path);
-    return files;
-}
-
-std::vector<std::string> LeftLocked::words() const {
-    std::vector<std::string> words;
+std::vector<SaidOfFile> LeftLocked::said() const {
+    std::vector<SaidOfFile> said;
     for (const Left& left : left_) {
-        words.push_back((library_.folder() / left.path).string() +
-                        " stayed locked when the lock was taken off. By its size it is none of the "
-                        "photos and papers that went, but it may be something of them that was "
-                        "changed or put there: go on with qturn lock remove, look into it then, "
-                        "and remove it if it is.");
+        const Path file = library_.folder() / left.path;
+        said.push_back(
+            {file, file.string() +
+                       " stayed locked when the lock was taken off. By its size it is none of the "
+                       "photos and papers that went, but it may be something of them that was "
+                       "changed or put there: go on with qturn lock remove, look into it then, "
+                       "and remove it if it is."});
     }
-    return words;
+    return said;
 }
 
 }  // namespace quarterturn

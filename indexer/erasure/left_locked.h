@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "indexer/store/erasure_sought.h"
 #include "indexer/store/library.h"
 
 namespace quarterturn {
@@ -21,11 +22,8 @@ class LeftLocked {
     // A file that may be one of so many bytes, or where no number is given, of any; else nothing.
     std::optional<Path> may_be(std::optional<std::int64_t> bytes) const;
 
-    std::vector<Path> files() const;
-
-    // A sentence for each: it is none of what was erased, but may be something that no record
-    // names.
-    std::vector<std::string> words() const;
+    // Each is none of what was erased, but may be something that no record names.
+    std::vector<SaidOfFile> said() const;
 
   private:
     struct Left {

@@ -141,7 +141,8 @@ class StraySearch {
     }
 
     void say(const std::string& path, const std::string& what) {
-        found_.unsure.push_back((library_.folder() / path).string() + what);
+        const Path file = library_.folder() / path;
+        found_.unsure.push_back({file, file.string() + what});
     }
 
     Library& library_;
@@ -196,7 +197,8 @@ FilesToGo papers_left_of(const Library& library, const FilesWithoutRecord& stray
         if (path.starts_with("consents" + hers) || path.starts_with("inspiration" + hers)) {
             found.files.push_back(path);
         } else {
-            found.unsure.push_back((library.folder() / path).string() + may_be_of_it);
+            const Path file = library.folder() / path;
+            found.unsure.push_back({file, file.string() + may_be_of_it});
         }
     }
     return found;

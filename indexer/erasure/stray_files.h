@@ -3,12 +3,13 @@
 // found changed and set aside (intake/set_aside.h), wherever the photo was placed since.
 
 #include "indexer/erasure/files_without_record.h"
+#include "indexer/store/erasure_sought.h"
 
 namespace quarterturn {
 
 struct FilesToGo {
-    std::vector<std::string> files;   // relative to the library's folder
-    std::vector<std::string> unsure;  // sentences: what may be among them, and stays
+    std::vector<std::string> files;  // relative to the library's folder
+    std::vector<SaidOfFile> unsure;  // what may be among them, and stays
 };
 
 // Those among the photos that are of none of them by any sign.

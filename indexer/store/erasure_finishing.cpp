@@ -4,6 +4,20 @@
 #include "indexer/store/statement.h"
 
 namespace quarterturn {
+namespace {
+
+void empty_journal(Database& database) {
+    std::int64_t busy = 0;
+    Statement checkpoint(database, "PRAGMA wal_checkpoint(TRUNCATE)");
+    if (checkpoint.step()) checkpoint.read(busy);
+    if (busy != 0) {
+        throw StoreError(
+            "Another program has the library open, so the journal of the records could not be "
+            "emptied: close it and run the command again. Everything else is erased.");
+    }
+}
+
+}  // namespace
 
 std::vector<std::string> ErasureTable::files_left() {
     return Statement(*database_, "SELECT path FROM erasure_file ORDER BY path")
@@ -40,16 +54,11 @@ std::vector<UnfinishedErasure> ErasureTable::unfinished() {
 }
 
 void ErasureTable::finish() {
-    run(*database_, "UPDATE erasure SET sought = NULL WHERE sought IS NOT NULL");
     run(*database_, "VACUUM");
-    std::int64_t busy = 0;
-    Statement checkpoint(*database_, "PRAGMA wal_checkpoint(TRUNCATE)");
-    if (checkpoint.step()) checkpoint.read(busy);
-    if (busy != 0) {
-        throw StoreError(
-            "Another program has the library open, so the journal of the records could not be "
-            "emptied: close it and run the command again. Everything else is erased.");
-    }
+    empty_journal(*database_);
+    // Overwritten in the records, since deleting is secure there, and in the journal by this.
+    run(*database_, "UPDATE erasure SET sought = NULL WHERE sought IS NOT NULL");
+    empty_journal(*database_);
     run(*database_, "UPDATE erasure SET finished = 1");
 }
 

@@ -6,16 +6,22 @@
 #include <string_view>
 #include <vector>
 
+#include "indexer/disk/file_system.h"
 #include "indexer/record/people.h"
 
 namespace quarterturn {
+
+struct SaidOfFile {
+    Path file;
+    std::string words;  // a sentence that names it
+};
 
 struct ErasureSought {
     std::string name;  // the client's, who goes as a whole; empty where one look alone does
     bool hers_alone = true;
     std::vector<std::string> checksums{};  // of her photos
     std::vector<WeddingId> weddings{};     // she was of
-    std::vector<std::string> unsure{};     // sentences: what may be hers, and stays
+    std::vector<SaidOfFile> unsure{};      // what may be hers, and stays
 };
 
 std::string sought_text(const ErasureSought& sought);  // JSON

@@ -19,6 +19,7 @@ ErasePart::ErasePart(Session& session, QWidget* parent)
       session_(session),
       title_(make_heading({})),
       words_(make_column(1)),
+      beforehand_(make_column(1)),
       shared_(new QCheckBox(tr("Erase the photos of others that show her as well"))),
       question_(make_text({})),
       name_(new QLineEdit),
@@ -28,6 +29,7 @@ ErasePart::ErasePart(Session& session, QWidget* parent)
     card.column->setSpacing(space(3));
     card.column->addWidget(title_);
     card.column->addLayout(words_);
+    card.column->addLayout(beforehand_);
     add_fields(*card.column);
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(0, 0, 0, 0);
@@ -43,8 +45,12 @@ void ErasePart::add_fields(QVBoxLayout& column) {
     column.addWidget(name_);
     column.addWidget(notice_);
     column.addWidget(buttons_);
-    connect(shared_, &QCheckBox::clicked, this,
-            [this] { session_.attempt([this] { show_plan(plan_anew()); }); });
+    connect(shared_, &QCheckBox::clicked, this, [this] {
+        session_.attempt([this] {
+            show_plan(plan_anew());
+            look_beforehand();
+        });
+    });
     connect(buttons_, &FormButtons::kept, this, &ErasePart::erase);
     connect(buttons_, &FormButtons::left, this, &ErasePart::hide);
 }
@@ -66,6 +72,7 @@ void ErasePart::ask_about(ErasurePlan plan) {
     question_->setText(question);
     name_->setAccessibleName(question);
     show_plan(std::move(plan));
+    look_beforehand();
     show();
     name_->setFocus();
 }
@@ -99,6 +106,28 @@ void ErasePart::show_plan(ErasurePlan plan) {
         words_->addWidget(make_quiet(tr("Out there: %1").arg(from_utf8(exported.file))));
     }
     shared_->setVisible(!plan_->shared.empty() || shared_->isChecked());
+}
+
+// Not at every refresh, since it reads files.
+void ErasePart::look_beforehand() {
+    say_beforehand({tr("Looking through the library for what no record names…")});
+    const int asked = ++asked_;
+    const auto say = [part = QPointer(this), asked](const QStringList& sentences) {
+        if (part && part->asked_ == asked) part->say_beforehand(sentences);
+    };
+    Job* job = session_.start<std::vector<std::string>>(
+        [plan = *plan_](Library& library, Job&) { return left_beforehand(library, plan); },
+        [say](const std::vector<std::string>& left) {
+            QStringList sentences;
+            for (const std::string& sentence : left) sentences << from_utf8(sentence);
+            say(sentences);
+        });
+    connect(job, &Job::failed, this, [say](const QString& why) { say({why}); });
+}
+
+void ErasePart::say_beforehand(const QStringList& sentences) {
+    empty_layout(beforehand_);
+    for (const QString& sentence : sentences) beforehand_->addWidget(make_quiet(sentence));
 }
 
 void ErasePart::erase() {

@@ -41,6 +41,8 @@ class ErasePart : public QWidget {
     void ask_about(ErasurePlan plan);
     ErasurePlan plan_anew() const;
     void show_plan(ErasurePlan plan);
+    void look_beforehand();
+    void say_beforehand(const QStringList& sentences);
     void erase();
     void take(const Erased& erased);
 
@@ -48,6 +50,8 @@ class ErasePart : public QWidget {
     std::optional<ErasurePlan> plan_;  // as it stands on the screen
     QLabel* title_;
     QVBoxLayout* words_;
+    QVBoxLayout* beforehand_;  // what the library's files hold of it that will stay
+    int asked_ = 0;            // an answer to an earlier question is not shown
     QCheckBox* shared_;
     QLabel* question_;
     QLineEdit* name_;

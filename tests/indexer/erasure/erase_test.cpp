@@ -2,6 +2,8 @@
 
 #include "indexer/erasure/erase.h"
 
+#include <SQLiteCpp/SQLiteCpp.h>
+
 #include <algorithm>
 
 #include "indexer/erasure/files_without_record.h"
@@ -133,6 +135,21 @@ TEST_F(KeptFromRemoving, WhatElseToLookForIsSaidWhenItIsFinished) {
     EXPECT_TRUE(says(words, erasure_caution));
     EXPECT_TRUE(finish_erasures(later).empty());
     EXPECT_EQ(output_of("grep -rlaF Okonjo " + shell_word(folder / "library") + " || true"),
+              (folder / "library/notes.txt").string() + '\n');
+}
+
+TEST_F(KeptFromRemoving, ItIsSaidThoughAnotherProgramReadTheRecordsMeanwhile) {
+    disk.keeps = false;
+    {
+        const SQLite::Database other((library.folder() / "records.sqlite").string());
+        SQLite::Statement reading(other, "SELECT id FROM photo");
+        ASSERT_TRUE(reading.executeStep());
+        const Erased erased = erase_her();
+        EXPECT_FALSE(erased.erasure.finished);
+        EXPECT_TRUE(says(erased.left, "Another program has the library open"));
+    }
+    EXPECT_TRUE(says(finish_erasures(library), "notes.txt still says it"));
+    EXPECT_EQ(output_of("grep -rlaF Okonjo " + shell_word(folder / "library")),
               (folder / "library/notes.txt").string() + '\n');
 }
 

@@ -1,59 +1,16 @@
 // pdfinfo and pdftotext are Poppler's.
 
-#include "ui/client_record/client_record_screen.h"
-
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QTest>
 
-#include "indexer/store/erasure_table.h"
-#include "tests/indexer/looks/whole_look.h"
 #include "tests/support/command.h"
-#include "tests/ui/shell/fixture.h"
-#include "tests/ui/support/asks_screen.h"
-#include "tests/ui/support/screen_checks.h"
-#include "ui/widgets/notice.h"
+#include "tests/ui/client_record/client_record_fixture.h"
 #include "ui/widgets/photo_tile.h"
 
 namespace quarterturn {
 namespace {
-
-class ClientRecordScreenTest : public testing::Test, protected AsksScreen {
-  protected:
-    ClientRecordScreenTest() {
-        QObject::connect(&session, &Session::records_changed, &screen,
-                         [this] { screen.refresh(); });
-        QObject::connect(&session, &Session::asked_for, &screen, [this](const Place& place) {
-            went_to = place;
-            if (place.moment != Moment::client_record) return;
-            screen.arrive(place);
-            screen.refresh();
-        });
-        screen.resize(1280, 800);
-        screen.arrive({.moment = Moment::client_record, .client = whole.mira});
-        show();
-    }
-
-    QWidget& asked() override { return screen; }
-
-    void show() {
-        screen.refresh();
-        show_active(screen);
-    }
-
-    bool wait_for_saved() {
-        return QTest::qWaitFor(
-            [this] { return screen.findChild<Notice*>()->said().startsWith("Saved:"); });
-    }
-
-    WholeLook whole;
-    NoDecoder decoder;
-    Session session{real_file_system(), decoder, [] { return at("2026-11-07T13:30:00"); }};
-    const QString problem = session.open(whole.folder / "library");
-    ClientRecordScreen screen{session};
-    std::optional<Place> went_to;
-};
 
 TEST_F(ClientRecordScreenTest, ShowsAllOfHers) {
     for (const char* words :
@@ -190,75 +147,6 @@ TEST_F(ClientRecordScreenTest, SaysWhichPhotosTheFolderLacksAndWhy) {
     ASSERT_TRUE(wait_for_saved());
     EXPECT_TRUE(screen.findChild<Notice*>()->said().contains(
         "IMG_411.JPG shows somebody who is no client, and is not in the folder."));
-}
-
-struct Erasing : ClientRecordScreenTest {
-    Erasing() { press("Erase her…"); }
-    void type(const char* name) {
-        auto* again = field<QLineEdit>("Her name, typed again");
-        again->setText(QString());
-        QTest::keyClicks(again, QString::fromUtf8(name));
-        QTest::keyClick(again, Qt::Key_Return);
-        ASSERT_TRUE(QTest::qWaitFor([this] { return session.work() == nullptr; }, 20000));
-    }
-};
-
-TEST_F(Erasing, SaysWhatGoesAndWhatMayStillHoldHer) {
-    EXPECT_TRUE(says("To be erased: Mira Okonjo-Lindqvist, with 1 look"));
-    EXPECT_TRUE(says("8 photos"));
-    EXPECT_TRUE(says("Other copies, such as on other disks"));
-    EXPECT_EQ(problems_at_all_sizes(screen), QStringList());
-}
-
-TEST_F(Erasing, AnotherNameErasesNothing) {
-    type("Mira");
-    EXPECT_TRUE(says("Nothing was erased"));
-    EXPECT_TRUE(session.library().clients().find(whole.mira));
-    press("Leave as it was");
-    EXPECT_FALSE(says("To be erased"));
-}
-
-TEST_F(Erasing, HerNameTypedAgainErasesHerAndHerPhotosForGood) {
-    const Path photo =
-        session.library().photo_file(*session.library().photos().find(whole.photos[0]));
-    const std::string name = session.library().clients().find(whole.mira)->name;
-    session.change_records({"named her anew", [id = whole.mira, name](Library& l) {
-                                l.clients().change({id, name, "a note on " + name});
-                            }});
-    type("Mira Okonjo-Lindqvist");
-    EXPECT_FALSE(session.library().clients().find(whole.mira));
-    EXPECT_TRUE(session.library().photos().all().empty());
-    EXPECT_FALSE(std::filesystem::exists(photo));
-    const auto erasures = ErasureTable(session.library().database()).all();
-    ASSERT_EQ(erasures.size(), 1U);
-    EXPECT_TRUE(erasures[0].finished);
-    session.undo();  // brings nothing of hers back
-    EXPECT_TRUE(session.library().clients().all().empty());
-}
-
-TEST_F(ClientRecordScreenTest, OneLookIsErasedByItsNameAndSheStays) {
-    const Look look = session.library().looks().all().at(0);
-    press("Erase the look " + QString::fromStdString(look.name) + "…");
-    EXPECT_TRUE(says("All else of hers stays."));
-    auto* again = field<QLineEdit>("The look's name, typed again");
-    QTest::keyClicks(again, QString::fromStdString(look.name));
-    QTest::keyClick(again, Qt::Key_Return);
-    ASSERT_TRUE(QTest::qWaitFor([this] { return session.work() == nullptr; }, 20000));
-    EXPECT_FALSE(session.library().looks().find(look.id));
-    EXPECT_TRUE(session.library().clients().find(whole.mira));
-    QCoreApplication::processEvents();  // what has come is shown
-    EXPECT_TRUE(says("No look is planned for her."));
-}
-
-TEST_F(ClientRecordScreenTest, PhotosOfOthersThatShowHerGoOnlyWhenSheSaysSo) {
-    const ClientId ada = session.library().clients().add(client_called("Ada Vale"));
-    whole.tag(whole.photos[0], [ada](Tags& tags) { tags.shown = {ada}; });
-    screen.arrive({.moment = Moment::client_record, .client = ada});
-    show();
-    press("Erase her…");
-    EXPECT_TRUE(says("1 photo of other clients' looks or sittings shows her as well, and stays"));
-    press("Erase the photos of others that show her as well");
-    EXPECT_TRUE(says("1 of the photos shows other clients too"));
 }
 
 TEST_F(ClientRecordScreenTest, HasNoProblemsAtAnySizeAlsoWithALongNoteAndManyClients) {

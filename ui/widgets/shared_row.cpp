@@ -1,6 +1,5 @@
 #include "ui/widgets/shared_row.h"
 
-#include <QStyle>
 #include <QWidget>
 #include <algorithm>
 #include <numeric>
@@ -8,57 +7,29 @@
 namespace quarterturn {
 namespace {
 
-int height_at(const QLayoutItem& item, int width) {
-    return item.hasHeightForWidth() ? item.heightForWidth(width) : item.sizeHint().height();
+int share_of(const QLayoutItem& item) {
+    const QWidget* part = item.widget();
+    return std::max(part ? part->sizePolicy().horizontalStretch() : 1, 1);
 }
 
 }  // namespace
 
-SharedRow::SharedRow(int gap, QWidget* parent) : QLayout(parent), gap_(gap) {
-    setContentsMargins(0, 0, 0, 0);
-}
-
-SharedRow::~SharedRow() = default;
-
 void SharedRow::add(QWidget* part, int share) {
+    QSizePolicy policy = part->sizePolicy();
+    policy.setHorizontalStretch(share);
+    part->setSizePolicy(policy);
     addWidget(part);
-    parts_.back().share = share;
-}
-
-void SharedRow::addItem(QLayoutItem* item) {
-    parts_.push_back({std::unique_ptr<QLayoutItem>(item)});
-}
-
-QLayoutItem* SharedRow::itemAt(int index) const {
-    return index >= 0 && index < count() ? parts_[static_cast<std::size_t>(index)].item.get()
-                                         : nullptr;
-}
-
-QLayoutItem* SharedRow::takeAt(int index) {
-    if (!itemAt(index)) return nullptr;
-    QLayoutItem* item = parts_[static_cast<std::size_t>(index)].item.release();
-    parts_.erase(parts_.begin() + index);
-    return item;
-}
-
-std::vector<QLayoutItem*> SharedRow::seen() const {
-    std::vector<QLayoutItem*> seen;
-    for (const Part& part : parts_) {
-        if (!part.item->isEmpty()) seen.push_back(part.item.get());
-    }
-    return seen;
 }
 
 // Whoever needs more than its share gets it, and the others share what is left.
 std::vector<int> SharedRow::widths_in(int width) const {
     std::vector<int> shares;
     std::vector<int> needed;
-    for (const Part& part : parts_) {
-        if (part.item->isEmpty()) continue;
-        shares.push_back(part.share);
-        needed.push_back(part.item->minimumSize().width());
+    for (const QLayoutItem* item : seen()) {
+        shares.push_back(share_of(*item));
+        needed.push_back(item->minimumSize().width());
     }
-    int left = width - gap_ * std::max(static_cast<int>(shares.size()) - 1, 0);
+    int left = width - gap() * std::max(static_cast<int>(shares.size()) - 1, 0);
     if (std::accumulate(needed.begin(), needed.end(), 0) > left) return {};
     int sharing = std::accumulate(shares.begin(), shares.end(), 0);
     std::vector<int> widths(shares.size(), -1);
@@ -78,55 +49,36 @@ std::vector<int> SharedRow::widths_in(int width) const {
     return widths;
 }
 
-int SharedRow::heightForWidth(int width) const {
-    return arrange({0, 0, width, 0}, false);
-}
-
-QSize SharedRow::minimumSize() const {
-    QSize size;
-    for (const QLayoutItem* item : seen()) size = size.expandedTo(item->minimumSize());
-    return size;
-}
-
 QSize SharedRow::sizeHint() const {
     QSize size;
     for (const QLayoutItem* item : seen()) {
         const QSize hint = item->sizeHint();
-        const int gap = size.width() > 0 ? gap_ : 0;
-        size = {size.width() + gap + hint.width(), std::max(size.height(), hint.height())};
+        const int between = size.width() > 0 ? gap() : 0;
+        size = {size.width() + between + hint.width(), std::max(size.height(), hint.height())};
     }
     return size;
 }
 
-void SharedRow::setGeometry(const QRect& area) {
-    QLayout::setGeometry(area);
-    arrange(area, true);
-}
-
 int SharedRow::arrange(const QRect& area, bool move) const {
-    const auto direction = parentWidget() ? parentWidget()->layoutDirection() : Qt::LeftToRight;
     const std::vector<QLayoutItem*> items = seen();
     const std::vector<int> widths = widths_in(area.width());
-    const auto place = [&](QLayoutItem& item, const QRect& at) {
-        if (move) item.setGeometry(QStyle::visualRect(direction, area, at));
-    };
     int x = area.x();
     int y = area.y();
     if (widths.empty()) {
         for (QLayoutItem* item : items) {
             const int height = height_at(*item, area.width());
-            place(*item, {x, y, area.width(), height});
-            y += height + gap_;
+            if (move) place(*item, area, {x, y, area.width(), height});
+            y += height + gap();
         }
-        return items.empty() ? 0 : y - gap_ - area.y();
+        return items.empty() ? 0 : y - gap() - area.y();
     }
     int height = 0;
     for (std::size_t i = 0; i < items.size(); ++i) {
         height = std::max(height, height_at(*items[i], widths[i]));
     }
     for (std::size_t i = 0; i < items.size(); ++i) {
-        place(*items[i], {x, y, widths[i], height});
-        x += widths[i] + gap_;
+        if (move) place(*items[i], area, {x, y, widths[i], height});
+        x += widths[i] + gap();
     }
     return height;
 }

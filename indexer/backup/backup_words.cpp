@@ -22,7 +22,9 @@ std::vector<std::string> gone_lines(const BackupReport& report) {
     if (report.gone.empty()) return {};
     std::vector<RefusedFile> gone;
     for (const Path& file : report.gone) {
-        gone.push_back({file, "qturn verify puts it back from this backup, which holds it whole."});
+        gone.push_back({file, file.string() +
+                                  " is whole in this backup, and qturn verify puts it back from "
+                                  "there."});
     }
     std::vector<std::string> lines{"Not in the library:"};
     std::ranges::move(lines_by_reason(gone), std::back_inserter(lines));

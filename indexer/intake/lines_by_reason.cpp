@@ -10,18 +10,34 @@ namespace {
 
 constexpr std::size_t most_named_of_one_reason = 20;
 
-std::string without_front(const std::string& sentence, const std::string& front) {
-    return sentence.starts_with(front + ' ') ? sentence.substr(front.size() + 1) : sentence;
+struct Reason {
+    std::string words;
+    bool goes_on_from_file = false;  // after its name: "… is not there"
+
+    bool operator==(const Reason&) const = default;
+};
+
+Reason reason_of(const RefusedFile& refused) {
+    const std::string front = refused.file.string() + ' ';
+    if (!refused.reason.starts_with(front)) return {refused.reason};
+    return {refused.reason.substr(front.size()), true};
 }
 
-std::vector<std::string> lines_of_reason(const std::string& reason,
+std::string line_of(const Reason& reason, const std::string& of_one, const std::string& of_each) {
+    return "  " + (reason.goes_on_from_file ? of_each + ' ' : of_one + ": ") + reason.words;
+}
+
+std::vector<std::string> lines_of_reason(const Reason& reason,
                                          const std::vector<std::string>& files) {
-    if (files.size() == 1) return {"  " + files.front() + ": " + reason};
+    const std::string& first = files.front();
+    if (files.size() == 1) return {line_of(reason, first, first)};
     if (files.size() > most_named_of_one_reason) {
-        return {"  " + files.front() + " and " + count_text(files.size() - 1, "other file") +
-                ", which qturn names with --json: " + reason};
+        const std::string others = first + " and " + count_text(files.size() - 1, "other file");
+        return {line_of(reason, others + ", which qturn names with --json",
+                        "Each of " + others + " (qturn names them with --json)")};
     }
-    std::vector<std::string> lines{"  " + count_text(files.size(), "file") + ": " + reason};
+    const std::string number = count_text(files.size(), "file");
+    std::vector<std::string> lines{line_of(reason, number, "Each of " + number)};
     for (const std::string& file : files) lines.push_back("    " + file);
     return lines;
 }
@@ -30,9 +46,9 @@ std::vector<std::string> lines_of_reason(const std::string& reason,
 
 // Without the path that begins many of them, so that a pulled card is told once.
 std::vector<std::string> lines_by_reason(const std::vector<RefusedFile>& refused) {
-    std::vector<std::pair<std::string, std::vector<std::string>>> by_reason;
+    std::vector<std::pair<Reason, std::vector<std::string>>> by_reason;
     for (const RefusedFile& file : refused) {
-        const std::string reason = without_front(file.reason, file.file.string());
+        const Reason reason = reason_of(file);
         const auto known = std::ranges::find_if(
             by_reason, [&](const auto& group) { return group.first == reason; });
         auto& files = known == by_reason.end()

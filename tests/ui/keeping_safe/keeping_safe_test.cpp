@@ -88,7 +88,7 @@ TEST_F(KeepingSafeTest, NamesAPhotoThatIsGoneFromTheLibraryAndInTheBackup) {
     std::filesystem::remove(open.session.library().photo_file(photo));
     back_up();
     EXPECT_TRUE(says("Not in the library:"));
-    EXPECT_TRUE(says("one.jpg: qturn verify puts it back from this backup"));
+    EXPECT_TRUE(says("one.jpg is whole in this backup, and qturn verify puts it back"));
 }
 
 // A folder that may not be read would else fill the page with one reason.
@@ -100,7 +100,7 @@ TEST_F(KeepingSafeTest, SaysEachReasonOnceOfWhatIsNotInABackup) {
     }
     back_up();
     EXPECT_TRUE(says("Not in the backup:"));
-    EXPECT_TRUE(says("and 39 other files, which qturn names with --json: "));
+    EXPECT_TRUE(says("and 39 other files (qturn names them with --json) is not there"));
     EXPECT_FALSE(says("On the command line, qturn names all of them."));
     EXPECT_EQ(problems_at_all_sizes(screen), QStringList());
 }

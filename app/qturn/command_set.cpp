@@ -44,7 +44,9 @@ std::string parse_sentence(const CLI::App& root, const CLI::ParseError& error) {
 
 int run_and_print(const Run& run, Session& session) {
     try {
-        return print(run(session), session.json());
+        const int code = print(run(session), session.json());
+        session.note_what_was_said();
+        return code;
     } catch (const WrongUse& wrong) {
         return print_error(wrong.what(), Outcome::wrong_use, session.json());
     } catch (const std::exception& failure) {

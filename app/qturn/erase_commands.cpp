@@ -110,13 +110,12 @@ Reply erase(Library& library, const ErasurePlan& plan, const EraseOptions& optio
     }
     const Erased erased = erase(library, plan, date_of(local_now()));
     reply.lines.erase(reply.lines.begin());  // what was to go
-    reply.lines.insert(reply.lines.begin(), std::string(erased.erasure.finished
-                                                            ? "Erased."
-                                                            : "Erased from the records, but not "
-                                                              "finished.") +
-                                                " What stays is that " +
-                                                count_text(plan.photos.size(), "photo") +
-                                                " went on " + iso_text(erased.erasure.on) + ".");
+    reply.lines.insert(reply.lines.begin(),
+                       std::string(erased.erasure.finished ? "Erased."
+                                                           : "Erased from the records, but not "
+                                                             "finished.") +
+                           " What stays is that " + count_text(plan.photos.size(), "photo") +
+                           " went on " + iso_text(erased.erasure.on) + ".");
     reply.data["erasure"] = erasure_json(erased.erasure);
     reply.data["left"] = erased.left;
     reply.data["alike"] = erased.alike;
@@ -149,13 +148,14 @@ std::string not_finished(bool all_removed) {
 Reply list_erasures(Session& session) {
     ErasureTable erasures(session.library().database());
     const std::vector<std::string> to_remove = erasures.files_left();
-    Reply reply{{}, {{"erasures", json::array()}, {"to_remove", to_remove}}};
+    Reply reply{{},
+                {{"erasures", json::array()}, {"to_remove", to_remove}, {"left", json::array()}}};
     for (const Erasure& erasure : erasures.all()) {
-        reply.lines.push_back(
-            iso_text(erasure.on) + "  " +
-            count_text(static_cast<std::size_t>(erasure.looks), "look") + " and " +
-            count_text(static_cast<std::size_t>(erasure.photos), "photo") +
-            (erasure.finished ? "" : not_finished(to_remove.empty())));
+        reply.lines.push_back(iso_text(erasure.on) + "  " +
+                              count_text(static_cast<std::size_t>(erasure.looks), "look") +
+                              " and " +
+                              count_text(static_cast<std::size_t>(erasure.photos), "photo") +
+                              (erasure.finished ? "" : not_finished(to_remove.empty())));
         reply.data["erasures"].push_back(erasure_json(erasure));
         for (const Backup& backup : session.library().backups().before_erasure(erasure.id)) {
             reply.lines.push_back("  may still be in the backup in " + place_words(backup));
@@ -164,7 +164,13 @@ Reply list_erasures(Session& session) {
     for (const std::string& path : to_remove) {
         reply.lines.push_back("  still to be removed: " + path);
     }
-    if (!to_remove.empty()) reply.outcome = Outcome::needs_attention;
+    for (const ErasureLeft& left : left_by_erasures(session.library())) {
+        reply.lines.push_back("  left on " + iso_text(left.erased_on) + ": " + left.said.words);
+        reply.data["left"].push_back(left.said.words);
+    }
+    if (!to_remove.empty() || !reply.data["left"].empty()) {
+        reply.outcome = Outcome::needs_attention;
+    }
     if (reply.lines.empty()) reply.lines.emplace_back("Nothing was erased.");
     return reply;
 }

@@ -35,7 +35,8 @@ void go_on_erasing(Library& library) try {
     complain(let_go_of_bin(library, date_of(local_now())).left);
 } catch (const std::runtime_error& error) {
     if (ErasureTable(library.database()).any_unfinished()) {
-        complain({"An erasure, or emptying the bin, is not finished: " + std::string(error.what())});
+        complain(
+            {"An erasure, or emptying the bin, is not finished: " + std::string(error.what())});
     }
 }
 
@@ -86,6 +87,13 @@ KeysInHand Session::unlocked_keys() {
     }
     unlock(folder());
     return key_ring::with_mark(lock->mark);
+}
+
+// On a disk that takes nothing it is said again.
+void Session::note_what_was_said() try {
+    if (library_ && !library_->only_to_look()) note_told_of_erasures(*library_);
+} catch (const StoreError&) {
+    return;
 }
 
 KeysInHand Session::keys_without_asking() try {

@@ -25,6 +25,8 @@ class Session {
     Path folder() const;
     // Opened when first asked for. Throws StoreError when there is none.
     Library& library();
+    // What an erasure left, once it has been said.
+    void note_what_was_said();
     // Asks for the passphrase or the recovery key where the folder is a locked library or backup,
     // unless that key is in hand already. Throws LockError when it is neither.
     void unlock(const Path& place);

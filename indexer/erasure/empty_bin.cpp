@@ -1,5 +1,6 @@
 #include "indexer/erasure/empty_bin.h"
 
+#include "indexer/erasure/going_on.h"
 #include "indexer/erasure/left_locked.h"
 #include "indexer/erasure/listed_files.h"
 #include "indexer/intake/bin.h"
@@ -46,9 +47,7 @@ BinEmptied let_go(Library& library, const std::vector<PhotoId>& ids, const std::
     ErasureTable(library.database()).let_go(going, found.files);
     if (!said.empty()) library.history().stop_at(said);
     both.commit();
-    std::vector<std::string> undone = finish_alone(library);
-    if (!undone.empty()) undone.emplace_back(goes_on_by_itself);
-    emptied.left = std::move(undone);
+    emptied.left = words_of(library, go_on(library));
     for (const auto& more : {found.unsure, locked.said()}) {
         for (const SaidOfFile& said : more) emptied.left.push_back(said.words);
     }

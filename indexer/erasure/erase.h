@@ -12,6 +12,7 @@
 #include <vector>
 
 #include "indexer/record/erasure.h"
+#include "indexer/store/erasure_sought.h"
 #include "indexer/store/library.h"
 
 namespace quarterturn {
@@ -81,8 +82,14 @@ std::vector<std::string> left_beforehand(Library& library, const ErasurePlan& pl
 Erased erase(Library& library, const ErasurePlan& plan, Date today);
 
 // Goes on with erasures that were interrupted, and with files of the bin; does nothing when there
-// are none. Sentences: which are finished now, and what is left of them or may be; which are not,
-// and why. Throws StoreError while another program moves photos.
+// are none. Sentences: what one before left and she was not told yet; which are finished now, and
+// what is left of them or may be; which are not, and why. Throws StoreError while another program
+// moves photos.
 std::vector<std::string> finish_erasures(Library& library);
+
+// What finished erasures left to be looked at: of files, until those are gone. Throws StoreError.
+std::vector<ErasureLeft> left_by_erasures(Library& library);
+// She was told of all that: finish_erasures does not say it again. Throws StoreError.
+void note_told_of_erasures(Library& library);
 
 }  // namespace quarterturn

@@ -1,9 +1,12 @@
 #include "indexer/erasure/listed_files.h"
 
+#include <algorithm>
+#include <map>
 #include <set>
 
 #include "indexer/disk/empty_folders.h"
 #include "indexer/intake/sort_steps.h"
+#include "indexer/record/count_text.h"
 #include "indexer/store/erasure_table.h"
 
 namespace quarterturn {
@@ -16,6 +19,33 @@ void remove_file(Library& library, const std::string& path) {
         library.disk().sync_folder(file.parent_path());
     }
     drop_empty_folders(library.disk(), library.folder(), Path(path).parent_path());
+}
+
+// Brought in again since, also where the disk takes small letters for capitals.
+bool is_recorded(Library& library, const std::string& path) {
+    const auto is_it = [&](const auto& kept) { return Path(kept.path).generic_string() == path; };
+    return library.photos().path_taken(path) ||
+           std::ranges::any_of(library.consents().papers(), is_it) ||
+           std::ranges::any_of(library.inspirations().all(), is_it);
+}
+
+// What the disk says of many files is told once, with one of them.
+std::vector<std::string> told_at_once(const std::vector<DiskError>& kept) {
+    std::map<std::string, std::vector<const DiskError*>> by_reason;
+    for (const DiskError& error : kept) {
+        const std::string words = error.what();
+        const std::string front = error.file().string() + ' ';
+        by_reason[words.starts_with(front) ? words.substr(front.size()) : words].push_back(&error);
+    }
+    std::vector<std::string> told;
+    for (const auto& [reason, errors] : by_reason) {
+        const std::string first = errors.front()->what();
+        told.push_back(errors.size() == 1 ? first
+                                          : first + " So it is with " +
+                                                count_text(errors.size() - 1, "more file") +
+                                                ", which qturn client erasures names.");
+    }
+    return told;
 }
 
 }  // namespace
@@ -49,28 +79,22 @@ void refuse_unless_alone(const MoveLock& lock) {
 
 std::vector<std::string> remove_listed(Library& library) {
     ErasureTable erasures(library.database());
-    std::vector<std::string> undone;
+    std::vector<DiskError> kept;
     const auto attempt = [&](const auto& act) {
         try {
             act();
         } catch (const DiskError& error) {
-            undone.emplace_back(error.what());
+            kept.push_back(error);
         }
     };
     for (const std::string& path : erasures.files_left()) {
         attempt([&] {
-            remove_file(library, path);
+            if (!is_recorded(library, path)) remove_file(library, path);
             erasures.file_is_gone(path);
         });
     }
     attempt([&] { move_to_folders(library); });
-    return undone;
-}
-
-std::vector<std::string> finish_alone(Library& library) {
-    std::vector<std::string> undone = remove_listed(library);
-    if (undone.empty()) ErasureTable(library.database()).finish();
-    return undone;
+    return told_at_once(kept);
 }
 
 }  // namespace quarterturn

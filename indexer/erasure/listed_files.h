@@ -18,12 +18,9 @@ inline constexpr const char* goes_on_by_itself =
     "Removing goes on by itself each time the library is opened: see to what is said, and leave "
     "those files where they are.";
 
-// Removes the files that stand on the list, and those of others go into their folders. The move
-// lock must be held. Sentences: what the disk did not do; such files stay on the list. Throws
-// StoreError.
+// Removes the files that stand on the list, but for what is recorded again, and those of others go
+// into their folders. The move lock must be held. Sentences: what the disk did not do; such files
+// stay on the list. Throws StoreError.
 std::vector<std::string> remove_listed(Library& library);
-
-// The same, and where the disk did all of it, also what the records still held. Throws StoreError.
-std::vector<std::string> finish_alone(Library& library);
 
 }  // namespace quarterturn

@@ -53,13 +53,49 @@ std::vector<UnfinishedErasure> ErasureTable::unfinished() {
         });
 }
 
-void ErasureTable::finish() {
+void ErasureTable::finish(const std::vector<FoundLeft>& found) {
     run(*database_, "VACUUM");
     empty_journal(*database_);
-    // Overwritten in the records, since deleting is secure there, and in the journal by this.
+    Transaction both(*database_);
+    for (const auto& [erasure, said] : found) {
+        const std::optional<std::string> file =
+            said.file.empty() ? std::nullopt : std::optional(said.file.native());
+        run(*database_, "INSERT INTO erasure_left (erasure, file, words) VALUES (?, ?, ?)", erasure,
+            file, said.words);
+    }
     run(*database_, "UPDATE erasure SET sought = NULL WHERE sought IS NOT NULL");
+    both.commit();
+    // Overwritten in the records, since deleting is secure there, and in the journal by this.
     empty_journal(*database_);
     run(*database_, "UPDATE erasure SET finished = 1");
+}
+
+std::vector<ErasureLeft> ErasureTable::left() {
+    return Statement(*database_,
+                     "SELECT l.id, e.erased_on, l.file, l.words, l.told FROM erasure_left l JOIN "
+                     "erasure e ON e.id = l.erasure WHERE e.finished = 1 ORDER BY l.erasure, l.id")
+        .rows([](const Statement& row) {
+            ErasureLeft left;
+            std::optional<std::string> file;
+            row.read(left.id, left.erased_on, file, left.said.words, left.told);
+            if (file) left.said.file = *file;
+            return left;
+        });
+}
+
+void ErasureTable::note_told() {
+    if (!*Statement(*database_, "SELECT EXISTS (SELECT 1 FROM erasure_left WHERE told = 0)")
+              .value<bool>()) {
+        return;
+    }
+    Transaction both(*database_);
+    run(*database_, "DELETE FROM erasure_left WHERE file IS NULL");
+    run(*database_, "UPDATE erasure_left SET told = 1 WHERE told = 0");
+    both.commit();
+}
+
+void ErasureTable::forget_left(std::int64_t id) {
+    run(*database_, "DELETE FROM erasure_left WHERE id = ?", id);
 }
 
 }  // namespace quarterturn

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "indexer/disk/file_system.h"
+#include "indexer/record/erasure.h"
 #include "indexer/record/people.h"
 
 namespace quarterturn {
@@ -22,6 +23,14 @@ struct ErasureSought {
     std::vector<std::string> checksums{};  // of her photos
     std::vector<WeddingId> weddings{};     // she was of
     std::vector<SaidOfFile> unsure{};      // what may be hers, and stays
+};
+
+// Something that an erasure left to be looked at.
+struct ErasureLeft {
+    std::int64_t id = 0;
+    Date erased_on{};
+    SaidOfFile said;  // the file relative to the library's folder; empty where it is about none
+    bool told = false;
 };
 
 std::string sought_text(const ErasureSought& sought);  // JSON

@@ -30,6 +30,11 @@ struct UnfinishedErasure {
     std::optional<ErasureSought> sought;  // nothing once it was searched for
 };
 
+struct FoundLeft {
+    ErasureId erasure;
+    SaidOfFile said;  // as in ErasureLeft
+};
+
 // Erasure in the records. All functions throw StoreError.
 class ErasureTable {
   public:
@@ -60,10 +65,15 @@ class ErasureTable {
     void file_is_gone(std::string_view path);
     bool any_unfinished();
     std::vector<UnfinishedErasure> unfinished();  // the oldest first
-    // When no file is left, and what is sought was searched for: forgets that, and writes the
-    // records anew, so that no free page and no journal holds what was there. Throws StoreError
-    // when another program reads the library meanwhile.
-    void finish();
+    // When no file is left, and what is sought was searched for: writes the records anew, so that
+    // no free page and no journal holds what was there, and keeps what was found in place of what
+    // was sought. Throws StoreError when another program reads the library meanwhile.
+    void finish(const std::vector<FoundLeft>& found);
+
+    std::vector<ErasureLeft> left();  // of the oldest erasure first
+    // She was told all of it: what is about no file goes.
+    void note_told();
+    void forget_left(std::int64_t id);
 
     std::vector<Erasure> all();  // the oldest first
 

@@ -1,6 +1,7 @@
 #include "ui/settings/settings_screen.h"
 
 #include "ui/settings/business_part.h"
+#include "ui/settings/erased_part.h"
 #include "ui/settings/help_part.h"
 #include "ui/settings/keeping_part.h"
 #include "ui/settings/library_part.h"
@@ -15,8 +16,8 @@ namespace quarterturn {
 
 SettingsScreen::SettingsScreen(Session& session)
     : parts_{new BusinessPart(session), new ShotsPart(session),  new PaperPart(session),
-             new KeepingPart(session),  new WindowPart(session), new LibraryPart(session),
-             new LockPart(session),     new HelpPart(session)} {
+             new KeepingPart(session),  new ErasedPart(session), new WindowPart(session),
+             new LibraryPart(session),  new LockPart(session),   new HelpPart(session)} {
     const ScrollingPage page = make_scrolling_page();
     page.column->addWidget(make_title(tr("Settings")));
     for (SettingsPart* part : parts_) page.column->addWidget(part);

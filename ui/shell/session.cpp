@@ -103,8 +103,9 @@ QString Session::standing_words() const {
 void Session::take_up_erasures() {
     if (library_->only_to_look()) return;
     attempt([this] {
-        const bool unfinished = ErasureTable(library_->database()).any_unfinished();
-        if (!unfinished && !any_to_leave_bin(*library_, today())) return;
+        const bool to_say = ErasureTable(library_->database()).any_unfinished() ||
+                            !std::ranges::all_of(left_by_erasures(*library_), &ErasureLeft::told);
+        if (!to_say && !any_to_leave_bin(*library_, today())) return;
         using TakenUp = std::pair<std::vector<std::string>, BinEmptied>;
         start<TakenUp>(
             [today = today()](Library& library, Job&) {
@@ -114,9 +115,10 @@ void Session::take_up_erasures() {
             [this](const TakenUp& taken_up) {
                 const auto& [erased, emptied] = taken_up;
                 if (!erased.empty()) {
-                    QStringList lines;
-                    for (const std::string& each : erased) lines << QString::fromUtf8(each);
-                    say(lines.join(QLatin1Char('\n')));
+                    say_with(
+                        tr("Settings say at any time what was erased, and what is left of it."),
+                        erased);
+                    attempt([this] { note_told_of_erasures(*library_); });
                 }
                 if (emptied.gone == 0) return;
                 say_with(tr("%n photo(s) of the bin gone for good.", nullptr, emptied.gone),

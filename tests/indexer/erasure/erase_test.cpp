@@ -6,7 +6,9 @@
 
 #include <algorithm>
 
+#include "indexer/erasure/empty_bin.h"
 #include "indexer/erasure/files_without_record.h"
+#include "indexer/intake/bin.h"
 #include "indexer/store/erasure_table.h"
 #include "tests/indexer/erasure/library_to_erase.h"
 #include "tests/support/command.h"
@@ -141,8 +143,8 @@ TEST_F(KeptFromRemoving, WhatElseToLookForIsSaidWhenItIsFinished) {
 TEST_F(KeptFromRemoving, ItIsSaidThoughAnotherProgramReadTheRecordsMeanwhile) {
     disk.keeps = false;
     {
-        const SQLite::Database other((library.folder() / "records.sqlite").string());
-        SQLite::Statement reading(other, "SELECT id FROM photo");
+        const SQLite::Database read_by((library.folder() / "records.sqlite").string());
+        SQLite::Statement reading(read_by, "SELECT id FROM photo");
         ASSERT_TRUE(reading.executeStep());
         const Erased erased = erase_her();
         EXPECT_FALSE(erased.erasure.finished);
@@ -151,6 +153,38 @@ TEST_F(KeptFromRemoving, ItIsSaidThoughAnotherProgramReadTheRecordsMeanwhile) {
     EXPECT_TRUE(says(finish_erasures(library), "notes.txt still says it"));
     EXPECT_EQ(output_of("grep -rlaF Okonjo " + shell_word(folder / "library")),
               (folder / "library/notes.txt").string() + '\n');
+}
+
+// Killed before it was printed, or looked at in a window that she leaves.
+TEST_F(KeptFromRemoving, WhatIsLeftIsSaidAgainUntilItWasTold) {
+    disk.keeps = false;
+    EXPECT_TRUE(says(erase_her().left, "notes.txt still says it"));
+    EXPECT_TRUE(says(finish_erasures(library), "notes.txt still says it"));
+    note_told_of_erasures(library);
+    EXPECT_TRUE(finish_erasures(library).empty());
+    ASSERT_EQ(left_by_erasures(library).size(), 1U) << "and can be asked for";
+    std::filesystem::remove(library.folder() / "notes.txt");
+    EXPECT_TRUE(left_by_erasures(library).empty());
+    EXPECT_EQ(output_of("grep -rlaF notes.txt " + shell_word(folder / "library") + " || true"), "")
+        << "nor is its name kept";
+}
+
+TEST_F(KeptFromRemoving, EmptyingTheBinGoesOnWithItAndSaysWhatIsLeft) {
+    erase_her();
+    disk.keeps = false;
+    put_into_bin(library, {{not_hers}}, parse_date("2026-11-07").value());
+    const std::vector<std::string> left = empty_bin(library).left;
+    EXPECT_TRUE(says(left, "is finished now"));
+    EXPECT_TRUE(says(left, "notes.txt still says it"));
+}
+
+TEST_F(KeptFromRemoving, BroughtInAgainMeanwhileItStays) {
+    erase_her();
+    const PhotoId again = add("hers.jpg");
+    disk.keeps = false;
+    EXPECT_TRUE(says(finish_erasures(library), "is finished now"));
+    EXPECT_EQ(files_with(library.folder(), "hers.jpg"), 1U);
+    EXPECT_EQ(library.photo_file(library.photos().find(again).value()).filename(), "hers.jpg");
 }
 
 TEST_F(KeptFromRemoving, ItIsNoFileWithoutARecord) {

@@ -13,7 +13,7 @@ inline std::span<const std::byte> bytes_in(std::string_view text) {
 struct LibraryToErase : ExampleLibrary {
     LibraryToErase() {
         hers = add("hers.jpg");
-        add("other.jpg");
+        not_hers = add("other.jpg");
         Tags tags;
         tags.look = look;
         library.history().apply({"tagged", {{hers, tags}}, {}});
@@ -30,6 +30,7 @@ struct LibraryToErase : ExampleLibrary {
     }
 
     PhotoId hers;
+    PhotoId not_hers;
 };
 
 inline std::size_t files_with(const Path& folder, const std::string& part) {

@@ -1,6 +1,7 @@
 #include "ui/settings/keeping_part.h"
 
 #include <QComboBox>
+#include <fstream>
 
 #include "indexer/erasure/erase.h"
 #include "indexer/store/library_settings.h"
@@ -50,6 +51,22 @@ class KeepingTest : public testing::Test, protected AsksScreen {
     ClientId ada;
     std::optional<Place> went_to;
 };
+
+TEST_F(KeepingTest, WhatAnErasureLeftStandsThereUntilItIsGone) {
+    EXPECT_TRUE(says("Nothing was erased."));
+    Library& library = open.session.library();
+    const Path notes = library.folder() / "notes.txt";
+    std::ofstream(notes) << "call Ada Vale";
+    erase(library, plan_erasure(library, ada, SharedPhotos::stay),
+          parse_date("2026-11-07").value());
+    screen.refresh();
+    EXPECT_TRUE(says("On 7 November 2026: 0 looks and 0 photos."));
+    EXPECT_TRUE(says("notes.txt still says it"));
+    std::filesystem::remove(notes);
+    screen.refresh();
+    EXPECT_FALSE(says("notes.txt"));
+    EXPECT_TRUE(says("On 7 November 2026"));
+}
 
 TEST_F(KeepingTest, LooksAreKeptUntilSheSaysOtherwise) {
     EXPECT_EQ(kept(), std::nullopt);

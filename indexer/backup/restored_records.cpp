@@ -113,7 +113,7 @@ void leave_client(Library& library, const std::string& name, Date today) {
     }
     ErasureTable(library.database()).leave_one(others, hers);
     library.backups().forget_all();
-    ErasureTable(library.database()).finish();
+    ErasureTable(library.database()).finish({});
 }
 
 }  // namespace quarterturn

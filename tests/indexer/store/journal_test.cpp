@@ -224,7 +224,7 @@ TEST_F(Journal, HoldsNothingOfWhomWasErased) {
     what.on = parse_date("2026-11-08").value();
     ErasureTable erasures(library.database());
     erasures.erase(what);
-    erasures.finish();
+    erasures.finish({});
     EXPECT_FALSE(library.history().can_undo());
     EXPECT_FALSE(library.history().can_redo());
     const std::string file = (folder / "library" / "records.sqlite").string();

@@ -117,7 +117,7 @@ TEST_F(KnownRecords, WhatTheProgramItselfTakesBackOrRemovesMakesThemNoOlder) {
     her.on = parse_date("2026-11-07").value();
     ErasureTable erasures(library.database());
     erasures.erase(her);
-    erasures.finish();
+    erasures.finish({});
     open_again();
     EXPECT_EQ(library.older_records(), "") << "erased";
 }

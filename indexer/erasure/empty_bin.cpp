@@ -47,7 +47,8 @@ BinEmptied let_go(Library& library, const std::vector<PhotoId>& ids, const std::
     ErasureTable(library.database()).let_go(going, found.files);
     if (!said.empty()) library.history().stop_at(said);
     both.commit();
-    emptied.left = words_of(library, go_on(library));
+    const std::vector<std::string> words = words_of(library, go_on(library));
+    emptied.left.insert(emptied.left.end(), words.begin(), words.end());
     for (const auto& more : {found.unsure, locked.said()}) {
         for (const SaidOfFile& said : more) emptied.left.push_back(said.words);
     }

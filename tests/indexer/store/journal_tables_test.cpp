@@ -25,6 +25,7 @@ TEST(JournalTables, AreAllThatHoldWhatSheDoesAndSayWhichOthersHangOn) {
                                        "erasing",
                                        "erasure",
                                        "erasure_file",
+                                       "erasure_left",
                                        "export",
                                        "export_place",
                                        "export_taken_down",

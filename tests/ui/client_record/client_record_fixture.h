@@ -36,6 +36,7 @@ class ClientRecordScreenTest : public testing::Test, protected AsksScreen {
 
     void wait_for_work() {
         ASSERT_TRUE(QTest::qWaitFor([this] { return session.work() == nullptr; }, 20000));
+        QCoreApplication::processEvents();  // what has come is shown
     }
 
     bool wait_for_saved() {

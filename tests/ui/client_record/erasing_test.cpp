@@ -81,7 +81,6 @@ TEST_F(ClientRecordScreenTest, OneLookIsErasedByItsNameAndSheStays) {
     wait_for_work();
     EXPECT_FALSE(session.library().looks().find(look.id));
     EXPECT_TRUE(session.library().clients().find(whole.mira));
-    QCoreApplication::processEvents();  // what has come is shown
     EXPECT_TRUE(says("No look is planned for her."));
 }
 
@@ -91,8 +90,10 @@ TEST_F(ClientRecordScreenTest, PhotosOfOthersThatShowHerGoOnlyWhenSheSaysSo) {
     screen.arrive({.moment = Moment::client_record, .client = ada});
     show();
     press("Erase her…");
+    wait_for_work();
     EXPECT_TRUE(says("1 photo of other clients' looks or sittings shows her as well, and stays"));
     press("Erase the photos of others that show her as well");
+    wait_for_work();
     EXPECT_TRUE(says("1 of the photos shows other clients too"));
 }
 

@@ -60,10 +60,12 @@ TEST_F(KeepingTest, WhatAnErasureLeftStandsThereUntilItIsGone) {
     erase(library, plan_erasure(library, ada, SharedPhotos::stay),
           parse_date("2026-11-07").value());
     screen.refresh();
+    QCoreApplication::processEvents();  // what has come is shown
     EXPECT_TRUE(says("On 7 November 2026: 0 looks and 0 photos."));
     EXPECT_TRUE(says("notes.txt still says it"));
     std::filesystem::remove(notes);
     screen.refresh();
+    QCoreApplication::processEvents();  // what has come is shown
     EXPECT_FALSE(says("notes.txt"));
     EXPECT_TRUE(says("On 7 November 2026"));
 }

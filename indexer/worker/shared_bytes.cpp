@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <array>
 #include <cerrno>
+#include <cstring>
 #include <system_error>
 
 namespace quarterturn {
@@ -102,7 +103,7 @@ const Descriptor& PassedBytes::filled_with(std::span<const std::byte> bytes) {
         return memory_;
     }
     if (length_ < bytes.size()) make_room(bytes.size());
-    std::ranges::copy(bytes, kept_);
+    std::memcpy(kept_, bytes.data(), bytes.size());
     return memory_;
 }
 

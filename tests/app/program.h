@@ -26,11 +26,6 @@ struct Ran {
     std::string error;
 };
 
-inline std::string text_of(const std::filesystem::path& file) {
-    std::ifstream stream(file, std::ios::binary);
-    return {std::istreambuf_iterator<char>(stream), {}};
-}
-
 // Each test has a folder of its own; `library` lies in it.
 class QturnTest : public ::testing::Test {
   protected:

@@ -9,16 +9,24 @@
 #include <optional>
 #include <span>
 #include <stdexcept>
+#include <string>
 #include <vector>
 
 namespace quarterturn {
 
 inline std::vector<std::byte> read_bytes(const std::filesystem::path& file) {
     std::ifstream stream(file, std::ios::binary);
+    std::vector<std::byte> bytes(std::filesystem::file_size(file));
+    stream.read(reinterpret_cast<char*>(bytes.data()), std::ssize(bytes));
     if (!stream) throw std::runtime_error("cannot read " + file.string());
-    const std::vector<char> text{std::istreambuf_iterator<char>(stream), {}};
-    const auto bytes = std::as_bytes(std::span(text));
-    return {bytes.begin(), bytes.end()};
+    return bytes;
+}
+
+// Empty where there is no such file.
+inline std::string text_of(const std::filesystem::path& file) {
+    if (!std::filesystem::is_regular_file(file)) return {};
+    const std::vector<std::byte> bytes = read_bytes(file);
+    return {reinterpret_cast<const char*>(bytes.data()), bytes.size()};
 }
 
 inline void write_bytes(const std::filesystem::path& file, std::span<const std::byte> bytes) {

@@ -21,11 +21,6 @@ inline void write_text(const Path& file, std::string_view text) {
     write_bytes(file, bytes_in(text));
 }
 
-inline std::string text_of(const Path& file) {
-    const auto bytes = read_bytes(file);
-    return {reinterpret_cast<const char*>(bytes.data()), bytes.size()};
-}
-
 // Every file below the folder, by its path there.
 inline std::map<std::string, std::string> files_below(const Path& folder) {
     std::map<std::string, std::string> files;

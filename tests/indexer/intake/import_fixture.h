@@ -40,7 +40,7 @@ inline void expect_files_match_records(Library& library) {
     std::set<Path> recorded;
     for (const Photo& photo : library.photos().all()) {
         const Path file = library.photo_file(photo);
-        EXPECT_EQ(sha256(bytes_of_file(file)), photo.file.sha256) << file;
+        EXPECT_EQ(sha256(read_bytes(file)), photo.file.sha256) << file;
         recorded.insert(file);
     }
     for (const auto& [file, bytes] : all_files(library.folder() / "photos")) {

@@ -29,8 +29,7 @@ TEST_F(ImportTest, PutsAPhotoIntoTheFolderOfTheSittingItWasTakenIn) {
     EXPECT_FALSE(taken_in.tags.placed_by_hand);
     EXPECT_EQ(taken_in.moment, at("2026-11-07T10:12:03"));
     EXPECT_EQ(library.devices().find(taken_in.file.device.value())->model, "P3");
-    EXPECT_EQ(bytes_of_file(library.photo_file(taken_in)),
-              bytes_of_file(card / "DCIM" / "IMG_0001.jpg"));
+    EXPECT_EQ(read_bytes(library.photo_file(taken_in)), read_bytes(card / "DCIM" / "IMG_0001.jpg"));
     expect_files_match_records(library);
 }
 
@@ -150,7 +149,7 @@ TEST_F(ImportTest, StoresARawFileAsItIsAndShowsThePreviewInside) {
     write_bytes(card / "DSC_0001.DNG", raw);
     ASSERT_EQ(bring_in().imported.size(), 1U);
     const Photo taken_in = photo_named("DSC_0001.DNG");
-    EXPECT_EQ(bytes_of_file(library.photo_file(taken_in)), raw);
+    EXPECT_EQ(read_bytes(library.photo_file(taken_in)), raw);
     EXPECT_EQ(taken_in.file.width, 640);
     const cv::Mat small = cv::imread(thumbnail_file(library, taken_in.file.sha256).string());
     EXPECT_EQ(small.size(), (cv::Size{512, 384}));

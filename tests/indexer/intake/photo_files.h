@@ -3,11 +3,11 @@
 
 #include <exiv2/exiv2.hpp>
 #include <fstream>
-#include <iterator>
 #include <opencv2/imgcodecs.hpp>
 #include <opencv2/imgproc.hpp>
 
 #include "indexer/disk/file_system.h"
+#include "tests/support/files.h"
 
 namespace quarterturn {
 
@@ -34,13 +34,6 @@ inline cv::Mat picture(int seed, cv::Size size = {96, 128}) {
     return bgr;
 }
 
-inline Bytes bytes_of_file(const Path& file) {
-    std::ifstream in{file, std::ios::binary};
-    const std::string text{std::istreambuf_iterator<char>{in}, {}};
-    const auto* const first = reinterpret_cast<const std::byte*>(text.data());
-    return {first, first + text.size()};
-}
-
 inline void write_file(const Path& file, std::string_view text) {
     std::filesystem::create_directories(file.parent_path());
     std::ofstream{file, std::ios::binary} << text;
@@ -65,7 +58,7 @@ inline std::map<Path, Bytes> all_files(const Path& folder) {
     std::map<Path, Bytes> files;
     if (!std::filesystem::exists(folder)) return files;
     for (const auto& entry : std::filesystem::recursive_directory_iterator{folder}) {
-        if (entry.is_regular_file()) files.emplace(entry.path(), bytes_of_file(entry.path()));
+        if (entry.is_regular_file()) files.emplace(entry.path(), read_bytes(entry.path()));
     }
     return files;
 }

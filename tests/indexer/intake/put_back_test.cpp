@@ -28,15 +28,15 @@ TEST_F(PutBackTest, PutsAPhotoBackWhoseFileInTheLibraryChangedAndKeepsTheChanged
     write_photo(card / "a.jpg", 1, {.taken = "2026:11:07 10:12:03"});
     const PhotoId changed = bring_in().imported.at(0);
     const Path file = library.photo_file(photo(changed));
-    Bytes bytes = bytes_of_file(file);
+    Bytes bytes = read_bytes(file);
     bytes.at(bytes.size() / 2) ^= std::byte{1};  // as large as before
     write_bytes(file, bytes);
     const ImportReport report = bring_in();
     EXPECT_TRUE(report.imported.empty());
     EXPECT_EQ(report.put_back, std::vector{changed});
     ASSERT_EQ(report.set_aside, std::vector{file.parent_path() / "a (changed).jpg"});
-    EXPECT_EQ(bytes_of_file(report.set_aside[0]), bytes);
-    EXPECT_EQ(sha256(bytes_of_file(file)), photo(changed).file.sha256);
+    EXPECT_EQ(read_bytes(report.set_aside[0]), bytes);
+    EXPECT_EQ(sha256(read_bytes(file)), photo(changed).file.sha256);
     EXPECT_TRUE(bring_in().put_back.empty());
 }
 
@@ -50,7 +50,7 @@ TEST_F(PutBackTest, SetsADeadLinkAsideAndTakesTheRestIn) {
     const ImportReport report = bring_in();
     EXPECT_EQ(report.imported.size(), 1U);
     EXPECT_EQ(report.put_back, std::vector{linked});
-    EXPECT_EQ(sha256(bytes_of_file(file)), photo(linked).file.sha256);
+    EXPECT_EQ(sha256(read_bytes(file)), photo(linked).file.sha256);
 }
 
 TEST_F(PutBackTest, WhatCannotBePutBackIsToldAndKeepsNothingElseOut) {

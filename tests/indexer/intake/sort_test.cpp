@@ -274,7 +274,7 @@ TEST(SortFaults, AFailureAtAnyCallLosesNothingAndTheNextRunGoesOn) {
         failed = disk.failed();
         disk.heal();
         for (const Photo& photo : library.photos().all()) {
-            EXPECT_EQ(sha256(bytes_of_file(library.photo_file(photo))), photo.file.sha256);
+            EXPECT_EQ(sha256(read_bytes(library.photo_file(photo))), photo.file.sha256);
         }
         sort_by_time(library);
         expect_files_match_records(library);

@@ -18,7 +18,7 @@ struct ThumbnailsTest : ImportTest {
 };
 
 TEST_F(ThumbnailsTest, AreMadeAgainWhenTheCacheIsDeleted) {
-    const Bytes before = bytes_of_file(small("a.jpg"));
+    const Bytes before = read_bytes(small("a.jpg"));
     std::filesystem::remove_all(library.cache_folder());
     const CacheReport report = rebuild_cache(library, *decoder);
     EXPECT_EQ(report.made, 2);

@@ -7,16 +7,12 @@
 #include <set>
 
 #include "tests/indexer/looks/whole_look.h"
+#include "tests/support/files.h"
 
 namespace quarterturn {
 namespace {
 
 using Json = nlohmann::json;
-
-std::string file_text(const Path& file) {
-    std::ifstream stream(file, std::ios::binary);
-    return {std::istreambuf_iterator<char>(stream), {}};
-}
 
 TEST(ClientRecord, HoldsAllThatIsHersAndNothingElse) {
     WholeLook whole;
@@ -131,13 +127,12 @@ TEST(ClientRecord, IsWrittenWholeAndOnlyOnce) {
                       std::as_bytes(std::span(pdf)), folder, whole.noon);
     };
     write();
-    const Json json = Json::parse(file_text(folder / "data/client.json"));
+    const Json json = Json::parse(text_of(folder / "data/client.json"));
     EXPECT_EQ(json["looks"].size(), 1U);
-    EXPECT_EQ(file_text(folder / "data/record.pdf"), pdf);
-    EXPECT_NE(file_text(folder / "data/recipes.csv").find("Build,\"1. twist into a low bun"),
+    EXPECT_EQ(text_of(folder / "data/record.pdf"), pdf);
+    EXPECT_NE(text_of(folder / "data/recipes.csv").find("Build,\"1. twist into a low bun"),
               std::string::npos);
-    EXPECT_NE(file_text(folder / "manifest-sha256.txt").find("  data/photos.csv"),
-              std::string::npos);
+    EXPECT_NE(text_of(folder / "manifest-sha256.txt").find("  data/photos.csv"), std::string::npos);
     EXPECT_THROW(write(), StoreError);
 }
 
@@ -159,7 +154,7 @@ TEST(ClientRecord, GivesNoPhotoThatShowsOthersOrIsSomebodyElses) {
     std::set<std::string> texts;
     for (const auto& file :
          std::filesystem::directory_iterator(whole.folder / "mira/data/photos")) {
-        texts.insert(file_text(file.path()));
+        texts.insert(text_of(file.path()));
     }
     EXPECT_EQ(texts.size(), whole.photos.size() - expected.size());
     for (const char* number : {"1", "2", "3"}) {

@@ -9,14 +9,10 @@
 #include "tests/indexer/looks/whole_look.h"
 #include "tests/support/consent_said.h"
 #include "tests/support/failing_disk.h"
+#include "tests/support/files.h"
 
 namespace quarterturn {
 namespace {
-
-std::string text_in(const Path& file) {
-    std::ifstream stream(file, std::ios::binary);
-    return {std::istreambuf_iterator<char>(stream), {}};
-}
 
 // The sentence that exporting ends with.
 std::string refusal(WholeLook& whole, const Path& target) {
@@ -44,9 +40,9 @@ TEST(ExportRecord, WritesPhotosRecipeAndRecord) {
     EXPECT_EQ(names_in(target / "data"),
               (std::set<std::string>{"photos", "recipe.json", "record.json", "record.txt"}));
     EXPECT_EQ(names_in(target / "data" / "photos").size(), 8U);
-    EXPECT_EQ(text_in(target / "data" / "photos" / "IMG_411.JPG"), "the bytes of photo number 0");
-    EXPECT_EQ(parse_recipe_json(text_in(target / "data" / "recipe.json")), whole_recipe());
-    EXPECT_EQ(sha256(text_in(target / "data" / "recipe.json")),
+    EXPECT_EQ(text_of(target / "data" / "photos" / "IMG_411.JPG"), "the bytes of photo number 0");
+    EXPECT_EQ(parse_recipe_json(text_of(target / "data" / "recipe.json")), whole_recipe());
+    EXPECT_EQ(sha256(text_of(target / "data" / "recipe.json")),
               whole.state().sign_off->seal.recipe_sha256);
 }
 
@@ -66,7 +62,7 @@ TEST(ExportRecord, TheRecordTellsItInWords) {
     whole.library.settings().set(business_line_setting, "Bridal hair by appointment");
     whole.sign();
     whole.export_to(whole.folder / "record");
-    const auto text = text_in(whole.folder / "record" / "data" / "record.txt");
+    const auto text = text_of(whole.folder / "record" / "data" / "record.txt");
     for (const auto* words :
          {"Look: low twisted bun", "Client: Mira Okonjo-Lindqvist", "Role: bride",
           "Wedding: Okonjo-Lindqvist and Vale, 2026-11-21, The Old Granary, ready by 12:30",
@@ -84,7 +80,7 @@ TEST(ExportRecord, TheRecordTellsItAsJson) {
     WholeLook whole;
     whole.sign();
     whole.export_to(whole.folder / "record");
-    const auto json = nlohmann::json::parse(text_in(whole.folder / "record/data/record.json"));
+    const auto json = nlohmann::json::parse(text_of(whole.folder / "record/data/record.json"));
     EXPECT_EQ(json["client"]["name"], "Mira Okonjo-Lindqvist");
     EXPECT_EQ(json["signed_at"], "2026-11-07T12:10:00");
     EXPECT_EQ(json["photos"].size(), 8U);
@@ -96,7 +92,7 @@ TEST(ExportRecord, TheRecordTellsItAsJson) {
     }
     for (const auto& photo : json["photos"]) {
         const std::string file = photo["file"];
-        EXPECT_EQ(photo["sha256"], sha256(text_in(whole.folder / "record" / "data" / file)));
+        EXPECT_EQ(photo["sha256"], sha256(text_of(whole.folder / "record" / "data" / file)));
     }
 }
 
@@ -106,7 +102,7 @@ TEST(ExportRecord, TheBagNamesWhoseItIs) {
     whole.library.settings().set(business_line_setting, "Bridal hair by appointment");
     whole.sign();
     whole.export_to(whole.folder / "record");
-    EXPECT_TRUE(holds(text_in(whole.folder / "record" / "bag-info.txt"),
+    EXPECT_TRUE(holds(text_of(whole.folder / "record" / "bag-info.txt"),
                       "Source-Organization: Hair at the Mill\n"));
 }
 
@@ -129,7 +125,7 @@ TEST(ExportRecord, TheOriginalNameIsKeptWhereTheFileNameCannotBe) {
     whole.sign();
     whole.export_to(whole.folder / "record");
     EXPECT_TRUE(names_in(whole.folder / "record/data/photos").contains("100_ _left.jpg"));
-    const auto text = text_in(whole.folder / "record/data/record.txt");
+    const auto text = text_of(whole.folder / "record/data/record.txt");
     EXPECT_TRUE(holds(text, "Original name: 100% \nleft.jpg"));
 }
 
@@ -179,7 +175,7 @@ TEST(ExportRecord, NeverWritesOverWhatIsThere) {
     EXPECT_TRUE(holds(refusal(whole, whole.folder / "record"), "is there already"));
     std::ofstream(whole.folder / "notes") << "mine";
     EXPECT_TRUE(holds(refusal(whole, whole.folder / "notes"), "is there already"));
-    EXPECT_EQ(text_in(whole.folder / "notes"), "mine");
+    EXPECT_EQ(text_of(whole.folder / "notes"), "mine");
 }
 
 // Each single call to the disk fails once: the folder is whole or not there, nothing is left beside

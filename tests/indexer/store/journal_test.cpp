@@ -9,6 +9,7 @@
 #include "indexer/store/days_opened.h"
 #include "indexer/store/erasure_table.h"
 #include "tests/support/example_library.h"
+#include "tests/support/files.h"
 #include "tests/support/records_dump.h"
 
 namespace quarterturn {
@@ -227,10 +228,7 @@ TEST_F(Journal, HoldsNothingOfWhomWasErased) {
     erasures.finish({});
     EXPECT_FALSE(library.history().can_undo());
     EXPECT_FALSE(library.history().can_redo());
-    const std::string file = (folder / "library" / "records.sqlite").string();
-    std::ifstream records(file, std::ios::binary);
-    const std::string bytes{std::istreambuf_iterator<char>(records), {}};
-    EXPECT_EQ(bytes.find("Ottoline"), std::string::npos);
+    EXPECT_EQ(text_of(folder / "library" / "records.sqlite").find("Ottoline"), std::string::npos);
 }
 
 TEST_F(Journal, APictureThatOnlyItKnewIsListedToGo) {

@@ -13,18 +13,13 @@
 #include "indexer/worker/confined.h"
 #include "tests/support/command.h"
 #include "tests/support/csv.h"
+#include "tests/support/files.h"
 #include "tests/support/temporary_folder.h"
 
 namespace quarterturn {
 namespace {
 
 const Path demo = QUARTERTURN_DEMO_PHOTOS;
-
-std::string text_of(const Path& file) {
-    std::ostringstream text;
-    text << std::ifstream{file}.rdbuf();
-    return text.str();
-}
 
 // "left three-quarter" of a photo, or empty.
 std::string suggested(const Photo& photo) {

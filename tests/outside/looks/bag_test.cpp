@@ -9,17 +9,13 @@
 
 #include "tests/indexer/looks/whole_look.h"
 #include "tests/support/command.h"
+#include "tests/support/files.h"
 
 namespace quarterturn {
 namespace {
 
 std::string in_folder(const Path& folder, const std::string& command) {
     return output_of("cd " + shell_word(folder.string()) + " && " + command);
-}
-
-std::string text_in(const Path& file) {
-    std::ifstream stream(file, std::ios::binary);
-    return {std::istreambuf_iterator<char>(stream), {}};
 }
 
 // A signed-off look with photos whose names are hard on tools.
@@ -75,14 +71,14 @@ TEST(ExportedBag, PayloadOxumIsWhatFindCounts) {
 // RFC 8493, 2.1.1: two lines, in this order, without a byte order mark.
 TEST(ExportedBag, TheDeclarationIsToTheLetter) {
     ExportedLook exported;
-    EXPECT_EQ(text_in(exported.bag / "bagit.txt"),
+    EXPECT_EQ(text_of(exported.bag / "bagit.txt"),
               "BagIt-Version: 1.0\nTag-File-Character-Encoding: UTF-8\n");
 }
 
 // RFC 8493, 2.2.2: each line a label, a colon and a value.
 TEST(ExportedBag, TheInfoIsOneLabelledValueALine) {
     ExportedLook exported;
-    const auto info = text_in(exported.bag / "bag-info.txt");
+    const auto info = text_of(exported.bag / "bag-info.txt");
     EXPECT_TRUE(std::regex_match(info, std::regex("([A-Z][A-Za-z-]*: [^\n]+\n)+"))) << info;
     for (const auto* line :
          {"Bagging-Date: 2026-11-07\n", "Source-Organization: Hair at the Mill by appointment\n",
@@ -104,7 +100,7 @@ TEST(BagWriter, EncodesLineEndsAndPercentInManifests) {
     bag.add("50%\r\n \u0161+.txt", "abc");
     bag.finish({});
     // The checksum of "abc" is FIPS 180-4's example.
-    EXPECT_EQ(text_in(folder / "bag/manifest-sha256.txt"),
+    EXPECT_EQ(text_of(folder / "bag/manifest-sha256.txt"),
               "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad  "
               "data/50%25%0D%0A \u0161+.txt\n");
     EXPECT_TRUE(std::filesystem::exists(folder / "bag/data" / "50%\r\n \u0161+.txt"));

@@ -35,11 +35,6 @@ struct WithoutNetwork : testing::Environment {
 };
 const auto* const without_network = testing::AddGlobalTestEnvironment(new WithoutNetwork);
 
-std::string text_of(const std::filesystem::path& file) {
-    const auto bytes = read_bytes(file);
-    return {reinterpret_cast<const char*>(bytes.data()), bytes.size()};
-}
-
 struct Key {
     Qt::Key key;
     Qt::KeyboardModifiers modifiers = Qt::NoModifier;

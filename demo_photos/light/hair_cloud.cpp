@@ -1,5 +1,7 @@
 #include "demo_photos/light/lights.h"
 
+#include <limits>
+
 namespace quarterturn::demo {
 
 namespace {
@@ -7,6 +9,7 @@ namespace {
 constexpr Vec3 low{-18.5F, -31.0F, -19.5F};
 /// How fast a cubic centimetre filled with hair dims light; chosen by eye.
 constexpr float dimming = 0.011F;
+constexpr float per_voxel = dimming / (HairCloud::voxel * HairCloud::voxel * HairCloud::voxel);
 
 }  // namespace
 
@@ -45,10 +48,35 @@ Vec3 HairCloud::centre_of(std::size_t at) const {
                      voxel;
 }
 
+void HairCloud::measure_dimming() {
+    dims_.resize(density_.size());
+    for (std::size_t at = 0; at < dims_.size(); ++at) {
+        dims_[at] = density_[at] * per_voxel + block_[at];
+        if (dims_[at] <= 0.0F) {
+            continue;
+        }
+        const Vec3 p = centre_of(at);
+        first_ = {std::min(first_.x, p.x), std::min(first_.y, p.y), std::min(first_.z, p.z)};
+        last_ = {std::max(last_.x, p.x), std::max(last_.y, p.y), std::max(last_.z, p.z)};
+    }
+}
+
+float HairCloud::leaving(Vec3 from, Vec3 towards) const {
+    const auto along = [](float at, float way, float least, float most) {
+        if (way == 0.0F) {
+            return std::numeric_limits<float>::max();
+        }
+        return ((way > 0.0F ? most + voxel : least - voxel) - at) / way;
+    };
+    return std::min({along(from.x, towards.x, first_.x, last_.x),
+                     along(from.y, towards.y, first_.y, last_.y),
+                     along(from.z, towards.z, first_.z, last_.z)});
+}
+
 float HairCloud::passing(Vec3 from, Vec3 towards, float reach, float step) const {
-    constexpr float per_voxel = dimming / (voxel * voxel * voxel);
     float through = 0.0F;
-    for (float t = step * 0.6F; t < reach; t += step) {
+    const float end = std::min(reach, leaving(from, towards) + step);
+    for (float t = step * 0.6F; t < end; t += step) {
         const Vec3 p = from + towards * t;
         const Vec3 q = (p - low) / voxel;
         const int x = static_cast<int>(q.x);
@@ -58,7 +86,7 @@ float HairCloud::passing(Vec3 from, Vec3 towards, float reach, float step) const
             break;
         }
         const std::size_t at = index(x, y, z);
-        through += (density_[at] * per_voxel + (t > 0.5F ? block_[at] : 0.0F)) * step;
+        through += (t > 0.5F ? dims_[at] : density_[at] * per_voxel) * step;
         if (through > 5.0F) {
             return 0.0F;
         }
@@ -67,6 +95,7 @@ float HairCloud::passing(Vec3 from, Vec3 towards, float reach, float step) const
 }
 
 void HairCloud::measure_openness() {
+    measure_dimming();
     std::vector<std::uint8_t> wanted(density_.size(), 0);
     for (int k = 1; k + 1 < nz; ++k) {
         for (int j = 1; j + 1 < ny; ++j) {

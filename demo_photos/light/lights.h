@@ -49,6 +49,9 @@ class HairCloud {
 
   private:
     float passing(Vec3 from, Vec3 towards, float reach, float step) const;
+    void measure_dimming();
+    /// How far it is until nothing more is in the way.
+    float leaving(Vec3 from, Vec3 towards) const;
     std::size_t index(int i, int j, int k) const {
         return (static_cast<std::size_t>(k) * ny + static_cast<std::size_t>(j)) * nx +
                static_cast<std::size_t>(i);
@@ -60,7 +63,10 @@ class HairCloud {
     static constexpr int nz = 116;
     const DistanceGrid& solid_;
     std::vector<float> density_;
-    std::vector<float> block_;  ///< what the solid head dims in a centimetre
+    std::vector<float> block_;      ///< what the solid head dims in a centimetre
+    std::vector<float> dims_;       ///< hair and head together
+    Vec3 first_{1e9F, 1e9F, 1e9F};  ///< where something dims: between these
+    Vec3 last_{-1e9F, -1e9F, -1e9F};
     std::vector<std::uint32_t> used_;
     std::vector<Reach> reach_;
 };

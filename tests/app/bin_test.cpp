@@ -3,6 +3,7 @@
 
 #include <map>
 
+#include "tests/app/noise_photo.h"
 #include "tests/app/program.h"
 
 namespace quarterturn {
@@ -22,9 +23,9 @@ class BinTest : public QturnTest {
     void SetUp() override {
         said({"init"});
         std::filesystem::create_directories(card);
-        make(card / "IMG_1.jpg", 1, "2026:11:07 10:12:03");
-        make(card / "IMG_2.jpg", 2, "2026:11:07 12:02:00");
-        make(card / "IMG_3.jpg", 3, "2026:11:07 12:02:01");
+        make_noise_photo(card / "IMG_1.jpg", 1, "2026:11:07 10:12:03");
+        make_noise_photo(card / "IMG_2.jpg", 2, "2026:11:07 12:02:00");
+        make_noise_photo(card / "IMG_3.jpg", 3, "2026:11:07 12:02:01");
         said({"client", "add", "Ada Lindqvist"});
         said({"sitting", "add", "1", "--starts", "2026-11-07T10:00", "--ends", "2026-11-07T13:00"});
         said({"look", "add", "1", "Low twisted bun", "--sitting", "1"});
@@ -35,13 +36,6 @@ class BinTest : public QturnTest {
               "--note", "the comb sits low"});
         said({"photo", "whose", "IMG_2.jpg", "IMG_3.jpg", "--own"});
         said({"portfolio", "select", "Spring page", "IMG_2.jpg", "IMG_3.jpg"});
-    }
-
-    static void make(const std::filesystem::path& file, int seed, const std::string& taken) {
-        output_of("convert -size 1200x1600 -seed " + std::to_string(seed) +
-                  " xc:gray50 +noise Gaussian " + shell_word(file));
-        output_of("exiftool -q -overwrite_original -DateTimeOriginal=" + shell_word(taken) + ' ' +
-                  shell_word(file));
     }
 
     // Of every command that tells of photos.
@@ -209,7 +203,7 @@ TEST_F(BinTest, EmptiedItIsGoneFromDiskAndRecordsAndTheRestStays) {
 TEST_F(BinTest, WhatMayBeOfAPhotoThatWentIsNamedWhenItIsEmptied) {
     const std::filesystem::path other = folder / "other card";
     std::filesystem::create_directories(other);
-    make(other / "IMG_2.jpg", 4, "2026:11:08 12:02:00");
+    make_noise_photo(other / "IMG_2.jpg", 4, "2026:11:08 12:02:00");
     said({"bin", "add", "IMG_2.jpg"});
     answer({"import", other});
     const std::string changed = library + "/photos/IMG_2 (changed) (2).jpg";

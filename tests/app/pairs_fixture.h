@@ -1,21 +1,22 @@
 #pragma once
 // Ada's trial with a pair of photos.
 
+#include "tests/app/noise_photo.h"
 #include "tests/app/program.h"
 
 namespace quarterturn {
 
 // Ada's trial: two photos of one wall, before and after, and a third; made by tools outside of the
-// program. They are noise, so that they are sharp.
+// program.
 class PairsTest : public QturnTest {
   protected:
     void SetUp() override {
         said({"init"});
         const std::filesystem::path card = folder / "card";
         std::filesystem::create_directories(card);
-        make(card / "IMG_1.jpg", 1, "2026:11:07 10:12:03");
-        make(card / "IMG_2.jpg", 2, "2026:11:07 12:02:00");
-        make(card / "IMG_3.jpg", 3, "2026:11:07 12:03:00");
+        make_noise_photo(card / "IMG_1.jpg", 1, "2026:11:07 10:12:03");
+        make_noise_photo(card / "IMG_2.jpg", 2, "2026:11:07 12:02:00");
+        make_noise_photo(card / "IMG_3.jpg", 3, "2026:11:07 12:03:00");
         said({"client", "add", "Ada Lindqvist"});
         said({"sitting", "add", "1", "--starts", "2026-11-07T10:00", "--ends", "2026-11-07T13:00"});
         said({"look", "add", "1", "Low twisted bun", "--sitting", "1"});
@@ -26,13 +27,6 @@ class PairsTest : public QturnTest {
         said({"tag", "IMG_1.jpg", "--angle", "back", "--stage", "before"});
         said({"tag", "IMG_2.jpg", "IMG_3.jpg", "--angle", "back", "--stage", "after", "--look",
               "1"});
-    }
-
-    static void make(const std::filesystem::path& file, int seed, const std::string& taken) {
-        output_of("convert -size 1200x1600 -seed " + std::to_string(seed) +
-                  " xc:gray50 +noise Gaussian " + shell_word(file));
-        output_of("exiftool -q -overwrite_original -DateTimeOriginal=" + shell_word(taken) + ' ' +
-                  shell_word(file));
     }
 
     nlohmann::json pairs(Arguments arguments = {}) {

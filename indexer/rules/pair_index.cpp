@@ -5,6 +5,19 @@
 #include "indexer/record/word_list.h"
 
 namespace quarterturn {
+namespace {
+
+// How a pair stands to the filter: passes all of it, fails by one fact, or by more, or is not
+// looked at.
+using Standing = std::uint8_t;
+constexpr Standing passes = 0;
+constexpr Standing out = 255;
+
+constexpr Standing fails_by(Fact fact) {
+    return static_cast<Standing>(static_cast<int>(fact) + 1);
+}
+
+}  // namespace
 
 void PairIndex::add(const std::vector<std::pair<Fact, std::string>>& values) {
     put(size_++, values);
@@ -48,28 +61,26 @@ std::vector<bool> PairIndex::pass(const Numbered* fact,
 }
 
 FoundPairs PairIndex::find(const FactValues& filter, const std::vector<bool>& among) const {
-    // How many facts a pair fails by, and the one it fails by where it is one.
-    std::vector<std::uint8_t> failed(size_, 0);
-    std::vector<Fact> failed_by(size_, Fact{});
+    std::vector<Failing> failing(size_, by_none);
+    for (std::size_t place = 0; place < among.size(); ++place) {
+        if (!among[place]) failing[place] = by_more;
+    }
     for (const auto& [fact, wanted] : filter) {
         if (wanted.empty()) continue;
         const auto known = facts_.find(fact);
         const auto passed = pass(known == facts_.end() ? nullptr : &known->second, wanted);
         for (std::size_t place = 0; place < size_; ++place) {
             if (passed[place]) continue;
-            ++failed[place];
-            failed_by[place] = fact;
+            failing[place] = failing[place] == by_none ? by(fact) : by_more;
         }
     }
-    const auto looked_at = [&](std::size_t place) { return among.empty() || among[place]; };
     FoundPairs found;
     for (std::size_t place = 0; place < size_; ++place) {
-        if (failed[place] == 0 && looked_at(place)) found.places.push_back(place);
+        if (failing[place] == by_none) found.places.push_back(place);
     }
     for (const auto& [fact, numbered] : facts_) {
-        const auto counts = [&, of = fact](std::uint32_t place) {
-            const bool only_by_this = failed[place] == 1 && failed_by[place] == of;
-            return looked_at(place) && (failed[place] == 0 || only_by_this);
+        const auto counts = [&, by_this = by(fact)](std::uint32_t place) {
+            return failing[place] == by_none || failing[place] == by_this;
         };
         for (const auto& [value, number] : numbered.numbers) {
             if (numbered.places[number].empty()) continue;  // those that had it were taken out

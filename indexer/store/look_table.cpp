@@ -18,6 +18,15 @@ const std::string select_looks =
     "FROM look LEFT JOIN look_sitting ON look_sitting.look = look.id ";
 const std::string looks_in_order = " ORDER BY look.id, look_sitting.place";
 
+const std::string select_names =
+    "SELECT look.id, look.name, client.name FROM look JOIN client ON client.id = look.client ";
+
+LookName name_in(const Statement& row) {
+    LookName name;
+    row.read(name.look, name.name, name.client);
+    return name;
+}
+
 std::vector<Look> looks_in(Statement& statement) {
     std::vector<Look> looks;
     while (statement.step()) {
@@ -98,14 +107,13 @@ std::vector<Look> LookTable::all() {
 }
 
 std::vector<LookName> LookTable::names() {
-    return Statement(*database_,
-                     "SELECT look.id, look.name, client.name FROM look "
-                     "JOIN client ON client.id = look.client ORDER BY look.id")
-        .rows([](const Statement& row) {
-            LookName name;
-            row.read(name.look, name.name, name.client);
-            return name;
-        });
+    return Statement(*database_, select_names + "ORDER BY look.id").rows(name_in);
+}
+
+std::vector<LookName> LookTable::names_of(std::span<const LookId> looks) {
+    return Statement(*database_, select_names + "WHERE look.id IN (SELECT value FROM json_each(?))")
+        .with(json_list(looks))
+        .rows(name_in);
 }
 
 std::vector<Look> LookTable::of_client(ClientId client) {

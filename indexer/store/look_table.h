@@ -30,6 +30,7 @@ class LookTable {
     std::optional<Look> find(LookId id);
     std::vector<Look> all();        // by client's name, then in the order they were added
     std::vector<LookName> names();  // in the order they were added; cheap where there are thousands
+    std::vector<LookName> names_of(std::span<const LookId> looks);  // in any order
     std::vector<Look> of_client(ClientId client);
     std::vector<Look> of_sitting(SittingId sitting);
     std::vector<Look> named(std::string_view name);

@@ -125,17 +125,14 @@ void PairsScreen::show_like(const Like& like) {
         waiting_ = like;
         return;
     }
-    std::map<PairId, QString> reasons;
+    PairsOnWall found;
     std::vector<PairId> ids;
     for (const LikePair& each : like.pairs) {
         if (ids.size() == most_alike) break;
         ids.push_back(each.pair);
-        reasons[each.pair] = joined_reasons(each.reasons);
+        found.reasons[each.pair] = joined_reasons(each.reasons);
     }
-    std::vector<PairOnWall> pairs;
-    for (const Pair& pair : session_.library().pairs().these(ids)) {
-        pairs.push_back({pair, reasons.at(pair.id)});
-    }
+    found.pairs = session_.library().pairs().these(ids);
     picture_ = like.file;
     QString failed;
     for (const std::string& sentence : like.failed) {
@@ -144,7 +141,7 @@ void PairsScreen::show_like(const Like& like) {
     work_->hide();
     wall_->notice().say(failed);
     pages_->setCurrentWidget(wall_);  // before it takes the keyboard
-    wall_->show_like(like.sentence, like.picture, std::move(pairs), like.from);
+    wall_->show_like(like.sentence, like.picture, std::move(found), like.from);
     if (like.kept) wall_->like_bar().keep_button().hide();
 }
 

@@ -176,7 +176,7 @@ void PairsScreen::show_kept_pictures() {
 void PairsScreen::open(int position) {
     session_.attempt([&] {
         wall_->notice().say({});
-        if (!pair_->show_pair(pairs_->at(position).pair.id)) return refresh();
+        if (!pair_->show_pair(pairs_->at(position).id)) return refresh();
         if (pages_->currentWidget() == pair_) return;
         pages_->setCurrentWidget(pair_);
         pair_->setFocus();
@@ -188,7 +188,7 @@ void PairsScreen::step(int pairs) {
     const int there = pairs_->position_of(pair_->pair()->id) + pairs;
     if (there < 0 || there >= pairs_->rowCount()) return;
     open(there);
-    wall_->show_pair(pairs_->at(there).pair.id);
+    wall_->show_pair(pairs_->at(there).id);
 }
 
 void PairsScreen::go_back() {
@@ -271,7 +271,7 @@ void PairsScreen::stand_alone(bool alone) {
 PairId PairsScreen::current_pair() const {
     if (before_whole_ != wall_ && pair_->pair()) return pair_->pair()->id;
     const int position = wall_->current_position();
-    return position < pairs_->rowCount() ? pairs_->at(position).pair.id : PairId{};
+    return position < pairs_->rowCount() ? pairs_->at(position).id : PairId{};
 }
 
 // Where she was, at the pair that she saw last.
@@ -281,7 +281,7 @@ void PairsScreen::leave_whole_screen() {
     pages_->setCurrentWidget(before_whole_ ? before_whole_ : wall_);
     emit alone_asked(false);
     if (position >= pairs.rowCount()) return;
-    const PairId seen = pairs.at(position).pair.id;
+    const PairId seen = pairs.at(position).id;
     wall_->show_pair(seen);
     if (pages_->currentWidget() == pair_) open(pairs_->position_of(seen));
 }

@@ -1,6 +1,7 @@
 #include "ui/pairs/shown_pairs.h"
 
 #include <algorithm>
+#include <span>
 
 #include "indexer/portfolio/kept_laying.h"
 #include "ui/pairs/fact_words.h"
@@ -25,58 +26,71 @@ QString angle_and_kind(const PairPlace& place) {
 ShownPairs::ShownPairs(Session& session, QObject* parent)
     : QAbstractListModel(parent), session_(session), pages_(pages_kept) {}
 
-void ShownPairs::show(std::vector<PairOnWall> pairs) {
+void ShownPairs::show(PairsOnWall shown) {
     beginResetModel();
     pages_.clear();
     names_.clear();
-    pairs_ = std::move(pairs);
-    session_.attempt([this] {
-        for (LookName& name : session_.library().looks().names()) {
-            names_.emplace(name.look, std::move(name));
-        }
-    });
+    shown_ = std::move(shown);
     endResetModel();
 }
 
 int ShownPairs::rowCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : static_cast<int>(pairs_.size());
+    return parent.isValid() ? 0 : static_cast<int>(shown_.pairs.size());
 }
 
 QVariant ShownPairs::data(const QModelIndex& index, int role) const {
     const bool words = role == Qt::DisplayRole || role == Qt::AccessibleTextRole;
     if (!index.isValid() || !words) return {};
-    const PairOnWall& on_wall = at(index.row());
-    QStringList parts{client(on_wall.pair), look(on_wall.pair),
-                      angle_and_kind(on_wall.pair.made.place)};
-    if (!on_wall.reason.isEmpty()) parts << on_wall.reason;
+    const Pair& pair = at(index.row());
+    QStringList parts{client(pair), look(pair), angle_and_kind(pair.made.place)};
+    const QString why = reason(index.row());
+    if (!why.isEmpty()) parts << why;
     return parts.join(QStringLiteral(", "));
 }
 
 int ShownPairs::position_of(PairId pair) const {
-    const auto found =
-        std::ranges::find(pairs_, pair, [](const PairOnWall& each) { return each.pair.id; });
-    return found == pairs_.end() ? -1 : static_cast<int>(found - pairs_.begin());
+    const auto found = std::ranges::find(shown_.pairs, pair, &Pair::id);
+    return found == shown_.pairs.end() ? -1 : static_cast<int>(found - shown_.pairs.begin());
+}
+
+QString ShownPairs::reason(int position) const {
+    const auto reason = shown_.reasons.find(at(position).id);
+    return reason == shown_.reasons.end() ? QString() : reason->second;
 }
 
 QString ShownPairs::client(const Pair& pair) const {
-    const auto name = names_.find(pair.made.place.look);
-    return name == names_.end() ? QString() : from_utf8(name->second.client);
+    return from_utf8(name_of(pair.made.place.look).client);
 }
 
 QString ShownPairs::look(const Pair& pair) const {
-    const auto name = names_.find(pair.made.place.look);
-    return name == names_.end() ? QString() : from_utf8(name->second.name);
+    return from_utf8(name_of(pair.made.place.look).name);
+}
+
+void ShownPairs::read_names(const std::vector<LookId>& looks) const {
+    session_.attempt([&] {
+        for (LookName& name : session_.library().looks().names_of(looks)) {
+            names_.emplace(name.look, std::move(name));
+        }
+    });
+}
+
+const LookName& ShownPairs::name_of(LookId look) const {
+    if (!names_.contains(look)) read_names({look});
+    return names_[look];  // empty where it has gone since
 }
 
 ShownPairs::Page ShownPairs::read_page(int first) const {
     const auto from = static_cast<std::size_t>(first);
-    const std::size_t count = std::min<std::size_t>(page_pairs, pairs_.size() - from);
+    const std::size_t count = std::min<std::size_t>(page_pairs, shown_.pairs.size() - from);
     std::vector<PhotoId> ids;
     std::vector<PairId> pairs;
-    for (std::size_t i = from; i < from + count; ++i) {
-        ids.insert(ids.end(), {pairs_[i].pair.made.first, pairs_[i].pair.made.second});
-        pairs.push_back(pairs_[i].pair.id);
+    std::vector<LookId> looks;
+    for (const Pair& pair : std::span(shown_.pairs).subspan(from, count)) {
+        ids.insert(ids.end(), {pair.made.first, pair.made.second});
+        pairs.push_back(pair.id);
+        looks.push_back(pair.made.place.look);
     }
+    read_names(looks);
     std::map<PhotoId, Photo> photos;
     std::map<PairId, LaidPair> layings;
     session_.attempt([&] {

@@ -15,9 +15,9 @@ namespace quarterturn {
 
 class Session;
 
-struct PairOnWall {
-    Pair pair;
-    QString reason{};  // why it is like what she asked for
+struct PairsOnWall {
+    std::vector<Pair> pairs;
+    std::map<PairId, QString> reasons{};  // why each is like what she asked for
 };
 
 class ShownPairs : public QAbstractListModel {
@@ -25,12 +25,13 @@ class ShownPairs : public QAbstractListModel {
   public:
     explicit ShownPairs(Session& session, QObject* parent = nullptr);
 
-    void show(std::vector<PairOnWall> pairs);
+    void show(PairsOnWall shown);
 
     int rowCount(const QModelIndex& parent = {}) const override;
     QVariant data(const QModelIndex& index, int role) const override;  // a pair in words
 
-    const PairOnWall& at(int position) const { return pairs_[static_cast<std::size_t>(position)]; }
+    const Pair& at(int position) const { return shown_.pairs[static_cast<std::size_t>(position)]; }
+    QString reason(int position) const;  // mostly empty
     int position_of(PairId pair) const;  // -1: not among them
     QString client(const Pair& pair) const;
     QString look(const Pair& pair) const;
@@ -49,9 +50,12 @@ class ShownPairs : public QAbstractListModel {
     Page read_page(int first) const;
     const Shown& shown_at(int position) const;
 
+    void read_names(const std::vector<LookId>& looks) const;
+    const LookName& name_of(LookId look) const;
+
     Session& session_;
-    std::vector<PairOnWall> pairs_;
-    std::map<LookId, LookName> names_;
+    PairsOnWall shown_;
+    mutable std::map<LookId, LookName> names_;  // of those that were asked for
     mutable QCache<int, Page> pages_;
 };
 

@@ -55,7 +55,7 @@ void WallOfPairs::changeEvent(QEvent* event) {
 void WallOfPairs::show_again(PhotoId photo) {
     const auto in_view = seen();
     for (int i = in_view.first_photo; i < in_view.end_photo; ++i) {
-        const Pair& pair = pairs_.at(i).pair;
+        const Pair& pair = pairs_.at(i);
         if (pair.made.first != photo && pair.made.second != photo) continue;
         painted_.remove(pair.id.value);
         update_tile(i);
@@ -64,7 +64,7 @@ void WallOfPairs::show_again(PhotoId photo) {
 
 // Reasons take two lines.
 int WallOfPairs::words_height() const {
-    const bool reasons = pairs_.rowCount() > 0 && !pairs_.at(0).reason.isEmpty();
+    const bool reasons = pairs_.rowCount() > 0 && !pairs_.reason(0).isEmpty();
     return (two_lines + (reasons ? 2 : 1)) * line_height(TextRole::small) + space(2);
 }
 
@@ -87,7 +87,7 @@ const LaidPair* WallOfPairs::surely_laid(int position, const TwoPhotos& two) con
 
 void WallOfPairs::paint_two(QPainter& painter, int position, const TwoPhotos& two,
                             const QRectF& area) const {
-    const PairPlace& place = pairs_.at(position).pair.made.place;
+    const PairPlace& place = pairs_.at(position).made.place;
     const LaidPair* laid = surely_laid(position, two);
     const double width = (area.width() - between) / 2;
     for (const int side : {0, 1}) {
@@ -130,7 +130,7 @@ QImage WallOfPairs::picture(int position, const TwoPhotos& two, QSize size) cons
     const QSize pixels = size * devicePixelRatioF();
     if (pixels != painted_size_) painted_.clear();
     painted_size_ = pixels;
-    const qint64 pair = pairs_.at(position).pair.id.value;
+    const qint64 pair = pairs_.at(position).id.value;
     if (const QImage* known = painted_.object(pair)) return *known;
     auto* made = new QImage(pixels, QImage::Format_ARGB32_Premultiplied);
     made->fill(hairline_colour(palette()));
@@ -143,9 +143,10 @@ QImage WallOfPairs::picture(int position, const TwoPhotos& two, QSize size) cons
     return result;
 }
 
-QString WallOfPairs::last_line(const PairOnWall& on_wall, bool& unfair) const {
-    if (!on_wall.reason.isEmpty()) return on_wall.reason;
-    const MadePair& made = on_wall.pair.made;
+QString WallOfPairs::last_line(int position, bool& unfair) const {
+    const QString reason = pairs_.reason(position);
+    if (!reason.isEmpty()) return reason;
+    const MadePair& made = pairs_.at(position).made;
     const auto* laid = laid_.at_hand(made.first, made.second);
     const QString differs = laid ? from_utf8(unfair_in_short(laid->figures)) : QString();
     unfair = !differs.isEmpty();
@@ -165,21 +166,21 @@ QString WallOfPairs::last_line(const PairOnWall& on_wall, bool& unfair) const {
 
 // The ring stands beside the first two lines; a hatched mark before what is not fair.
 void WallOfPairs::paint_words(QPainter& painter, int position, const QRect& area) const {
-    const PairOnWall& on_wall = pairs_.at(position);
+    const Pair& pair = pairs_.at(position);
     const int line = line_height(TextRole::small);
     const auto in_area = [&](const QRect& part) {
         return QStyle::visualRect(layoutDirection(), area, part);
     };
     const QRect ring(area.left(), area.top() + 2, 2 * line - 4, 2 * line - 4);
-    draw_angle_ring(painter, in_area(ring), on_wall.pair.made.place.angle, palette());
+    draw_angle_ring(painter, in_area(ring), pair.made.place.angle, palette());
     bool unfair = false;
-    const QString last = last_line(on_wall, unfair);
+    const QString last = last_line(position, unfair);
     const QFont plain = text_font(TextRole::small);
     QFont bold = plain;
     bold.setBold(true);
     //: a look and an angle
-    const QString what = tr("%1 · %2").arg(pairs_.look(on_wall.pair),
-                                           capitalised_words(shown(on_wall.pair.made.place.angle)));
+    const QString what =
+        tr("%1 · %2").arg(pairs_.look(pair), capitalised_words(shown(pair.made.place.angle)));
     const int indent = ring.width() + space(2);
     int top = area.top();
     const auto draw = [&](const QFont& font, const QColor& colour, const QString& text, int from) {
@@ -190,7 +191,7 @@ void WallOfPairs::paint_words(QPainter& painter, int position, const QRect& area
                          QFontMetrics(font).elidedText(text, Qt::ElideRight, room.width()));
         top += line;
     };
-    draw(bold, ink_colour(palette()), pairs_.client(on_wall.pair), indent);
+    draw(bold, ink_colour(palette()), pairs_.client(pair), indent);
     draw(plain, ink_colour(palette()), what, indent);
     if (unfair) {
         const QRect mark(area.left() + 2, top + 3, ring.width() - 4, line - 6);

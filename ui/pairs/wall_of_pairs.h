@@ -31,7 +31,7 @@ class WallOfPairs : public ShelfView {
     void paint_two(QPainter& painter, int position, const TwoPhotos& two, const QRectF& area) const;
     void paint_which(QPainter& painter, const PairPlace& place, int side, const QRectF& cell) const;
     void paint_words(QPainter& painter, int position, const QRect& area) const;
-    QString last_line(const PairOnWall& on_wall, bool& unfair) const;
+    QString last_line(int position, bool& unfair) const;
     int words_height() const;
 
     Session& session_;

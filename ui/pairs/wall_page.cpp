@@ -158,8 +158,8 @@ QString WallPage::words_of_lost() {
 void WallPage::show_like_again() {
     std::map<PairId, const Pair*> now;
     for (const Pair& pair : wall_->pairs()) now.emplace(pair.id, &pair);
-    std::erase_if(*like_, [&](const PairOnWall& each) { return !now.contains(each.pair.id); });
-    for (PairOnWall& each : *like_) each.pair = *now.at(each.pair.id);
+    std::erase_if(like_->pairs, [&](const Pair& each) { return !now.contains(each.id); });
+    for (Pair& each : like_->pairs) each = *now.at(each.id);
     show_found(*like_);
 }
 
@@ -183,21 +183,18 @@ void WallPage::look_again() {
     if (!wall_) return;
     PairWall::Found found = wall_->find(session_.library(), filter_);
     filters_->show_filter(filter_, found.counts);
-    std::vector<PairOnWall> pairs;
-    pairs.reserve(found.pairs.size());
-    for (Pair& pair : found.pairs) pairs.push_back({std::move(pair)});
-    show_found(std::move(pairs));
+    show_found({std::move(found.pairs)});
 }
 
-void WallPage::show_found(std::vector<PairOnWall> pairs) {
+void WallPage::show_found(PairsOnWall found) {
     const PairId current = current_pair();
-    count_->setText(count_words(pairs.size()));
+    count_->setText(count_words(found.pairs.size()));
     clear_->setVisible(is_filtered() && !like_);
     side_->setVisible(!like_);
     like_bar_->setVisible(like_.has_value());
     QWidget* nothing = like_ ? nothing_like_ : nothing_;
-    results_->setCurrentWidget(pairs.empty() ? nothing : view_);
-    pairs_.show(std::move(pairs));
+    results_->setCurrentWidget(found.pairs.empty() ? nothing : view_);
+    pairs_.show(std::move(found));
     if (current) show_pair(current);
 }
 
@@ -212,21 +209,21 @@ std::string WallPage::typed_words() const {
 
 PairId WallPage::current_pair() const {
     const QModelIndex current = view_->currentIndex();
-    return current.isValid() ? pairs_.at(current.row()).pair.id : PairId{};
+    return current.isValid() ? pairs_.at(current.row()).id : PairId{};
 }
 
 int WallPage::current_position() const {
     return std::max(view_->currentIndex().row(), 0);
 }
 
-std::vector<PairOnWall> WallPage::shown_that_may(Use use) {
+PairsOnWall WallPage::shown_that_may(Use use) {
     PairFilter filter;
     filter.values[Fact::use] = {std::string(word(use))};
     std::set<PairId> may;
     for (const Pair& pair : wall_->find(session_.library(), filter).pairs) may.insert(pair.id);
-    std::vector<PairOnWall> shown;
+    PairsOnWall shown;
     for (int i = 0; i < pairs_.rowCount(); ++i) {
-        if (may.contains(pairs_.at(i).pair.id)) shown.push_back(pairs_.at(i));
+        if (may.contains(pairs_.at(i).id)) shown.pairs.push_back(pairs_.at(i));
     }
     return shown;
 }
@@ -242,8 +239,8 @@ QString WallPage::count_words(std::size_t count) const {
     return count == 1 ? tr("1 pair found") : tr("%1 pairs found").arg(number);
 }
 
-void WallPage::show_like(const QString& sentence, const QImage& picture,
-                         std::vector<PairOnWall> like, PairId from) {
+void WallPage::show_like(const QString& sentence, const QImage& picture, PairsOnWall like,
+                         PairId from) {
     like_bar_->show_like(sentence, picture);
     if (!like_) {
         came_from_ = from ? from : current_pair();

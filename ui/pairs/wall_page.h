@@ -36,14 +36,14 @@ class WallPage : public QWidget {
     void show_pair(PairId pair);   // it is the current one
     int current_position() const;  // 0 where none is current
     // Of those shown, the ones that both photos may go for this use today. Throws StoreError.
-    std::vector<PairOnWall> shown_that_may(Use use);
+    PairsOnWall shown_that_may(Use use);
     void start_typing();
     void take_keyboard();  // among the pairs
     void show_all();
 
     // The likest looks instead of what was filtered; `picture` is what they are like, or null.
     // `from`: the pair she goes back to; none: the one she was at.
-    void show_like(const QString& sentence, const QImage& picture, std::vector<PairOnWall> like,
+    void show_like(const QString& sentence, const QImage& picture, PairsOnWall like,
                    PairId from = {});
     bool shows_like() const { return like_.has_value(); }
     void leave_like();  // all is as it was before
@@ -66,7 +66,7 @@ class WallPage : public QWidget {
     void take(const PairFilter& filter);
     void take_with_words(PairFilter filter);
     std::string typed_words() const;
-    void show_found(std::vector<PairOnWall> pairs);
+    void show_found(PairsOnWall found);
     QString count_words(std::size_t count) const;
     PairId current_pair() const;
     bool is_filtered() const { return filter_ != PairFilter{}; }
@@ -77,7 +77,7 @@ class WallPage : public QWidget {
     ChangeStamp read_at_;
     Date read_on_{};
     PairFilter filter_;
-    std::optional<std::vector<PairOnWall>> like_;
+    std::optional<PairsOnWall> like_;
     PairId came_from_;  // where she was before that
     int scrolled_to_ = 0;
     FiltersPanel* filters_;

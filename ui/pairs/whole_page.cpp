@@ -150,7 +150,7 @@ void WholePage::show_pair() {
     session_.attempt([&] { show_credits(*two); });
     want_large(session_, *view_, *two);
     const bool dim = remembered_theme().mood == Mood::dawn && !photos_bright_;
-    show_large(session_, *view_, pairs_.at(position_).pair, *two, laid, dim);
+    show_large(session_, *view_, pairs_.at(position_), *two, laid, dim);
     show_light();
     show_unfair(laid);
     modes_->setEnabled(laid && laid->pair.refused.empty() && laid->pair.alignment.sure());

@@ -53,6 +53,8 @@ TEST_F(LookTableTest, ListsByClientsNameThenAsAdded) {
     EXPECT_EQ(ids, (std::vector{braid.id, look, again.id, let_down.id}));
     EXPECT_EQ(library.looks().names().back(),
               (LookName{again.id, "again", "Mira Okonjo-Lindqvist"}));
+    const std::vector some{again.id, LookId{999}};
+    EXPECT_EQ(library.looks().names_of(some), std::vector{library.looks().names().back()});
     EXPECT_EQ(library.looks().of_client(ada), std::vector{braid});
     EXPECT_EQ(library.looks().named("LET DOWN"), std::vector{let_down});
 }

@@ -16,8 +16,7 @@ TEST_F(PairsScreenTest, AfterLooksLikeAPairAllIsAsItWasBefore) {
         open_pair(1);
         press(Qt::Key_Escape);
         ASSERT_TRUE(wall().hasFocus());
-        std::vector<PairOnWall> like;
-        for (const Pair& pair : library().pairs().all()) like.push_back({pair});
+        const PairsOnWall like{library().pairs().all()};
         screen.findChild<WallPage*>()->show_like(QStringLiteral("Like it"), {}, like);
         show_active(screen);
         EXPECT_TRUE(says(QStringLiteral("3 looks")));
@@ -67,8 +66,7 @@ TEST_F(PairsScreenTest, OfWhatIsLikeAPairReturnOpensTheMostAlikeAndEscapeKnowsWh
     const std::vector<Pair> pairs = library().pairs().all();
     const QString asked = words_of(2);
     PairId from;
-    std::vector<PairOnWall> like;
-    for (const Pair& pair : pairs) like.push_back({pair});
+    const PairsOnWall like{pairs};
     wall().setCurrentIndex(wall().model()->index(2, 0));
     auto* page = screen.findChild<WallPage*>();
     for (const Pair& pair : pairs) {

@@ -183,9 +183,7 @@ TEST_F(PhotographedPairsTest, TheWallIsLaidByWhatIsKeptWithThePairs) {
     for (const Pair& pair : session.library().pairs().all()) all.push_back(pair.id);
     ASSERT_TRUE(QTest::qWaitFor([&] { return table.of(all).size() == all.size(); }, 60000));
     ShownPairs shown(session);
-    std::vector<PairOnWall> pairs;
-    for (const Pair& pair : session.library().pairs().all()) pairs.push_back({pair});
-    shown.show(pairs);
+    shown.show({session.library().pairs().all()});
     for (int i = 0; i < shown.rowCount(); ++i) {
         ASSERT_NE(shown.laid(i), nullptr);
         const TwoPhotos* two = shown.photos(i);

@@ -7,14 +7,13 @@
 namespace quarterturn {
 namespace {
 
-// How a pair stands to the filter: passes all of it, fails by one fact, or by more, or is not
-// looked at.
-using Standing = std::uint8_t;
-constexpr Standing passes = 0;
-constexpr Standing out = 255;
+// The fact by which a pair fails the filter; by more where it is not looked at, too.
+using Failing = std::uint8_t;
+constexpr Failing by_none = 0;
+constexpr Failing by_more = 255;
 
-constexpr Standing fails_by(Fact fact) {
-    return static_cast<Standing>(static_cast<int>(fact) + 1);
+constexpr Failing failing_by(Fact fact) {
+    return static_cast<Failing>(static_cast<int>(fact) + 1);
 }
 
 }  // namespace
@@ -71,7 +70,7 @@ FoundPairs PairIndex::find(const FactValues& filter, const std::vector<bool>& am
         const auto passed = pass(known == facts_.end() ? nullptr : &known->second, wanted);
         for (std::size_t place = 0; place < size_; ++place) {
             if (passed[place]) continue;
-            failing[place] = failing[place] == by_none ? by(fact) : by_more;
+            failing[place] = failing[place] == by_none ? failing_by(fact) : by_more;
         }
     }
     FoundPairs found;
@@ -79,7 +78,7 @@ FoundPairs PairIndex::find(const FactValues& filter, const std::vector<bool>& am
         if (failing[place] == by_none) found.places.push_back(place);
     }
     for (const auto& [fact, numbered] : facts_) {
-        const auto counts = [&, by_this = by(fact)](std::uint32_t place) {
+        const auto counts = [&, by_this = failing_by(fact)](std::uint32_t place) {
             return failing[place] == by_none || failing[place] == by_this;
         };
         for (const auto& [value, number] : numbered.numbers) {

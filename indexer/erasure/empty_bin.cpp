@@ -50,7 +50,7 @@ BinEmptied let_go(Library& library, const std::vector<PhotoId>& ids, const std::
     const std::vector<std::string> words = words_of(library, go_on(library));
     emptied.left.insert(emptied.left.end(), words.begin(), words.end());
     for (const auto& more : {found.unsure, locked.said()}) {
-        for (const SaidOfFile& said : more) emptied.left.push_back(said.words);
+        for (const SaidOfFile& one : more) emptied.left.push_back(one.words);
     }
     return emptied;
 }

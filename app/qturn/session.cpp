@@ -35,7 +35,8 @@ void go_on_erasing(Library& library) try {
     complain(let_go_of_bin(library, date_of(local_now())).left);
 } catch (const std::runtime_error& error) {
     if (ErasureTable(library.database()).any_unfinished()) {
-        complain({"An erasure, or emptying the bin, is not finished: " + std::string(error.what())});
+        complain(
+            {"An erasure, or emptying the bin, is not finished: " + std::string(error.what())});
     }
 }
 
@@ -63,8 +64,8 @@ Path Session::folder() const {
 void Session::unlock(const Path& place) {
     const auto lock = read_lock(real_file_system(), place);
     if (!lock) return;
-    if (lock->state == LockState::locked && !key_ring::with_mark(lock->mark)) {
-        refuse_lock_on_plain_library(real_file_system(), place);
+    if (!key_ring::with_mark(lock->mark)) {
+        refuse_lock_on_plain_library(real_file_system(), place, *lock);
     }
     unlock(place, *lock);
 }
@@ -108,6 +109,7 @@ KeysInHand Session::keys_of_left_lock() {
 void Session::go_on_locking(const Path& place) {
     const auto lock = read_lock(real_file_system(), place);
     if (!lock || lock->state == LockState::locked) return;
+    refuse_records_of_other_keys(real_file_system(), place, unlocked_keys());
     std::cerr << (lock->state == LockState::locking
                       ? "Locking this library was interrupted: going on with that first.\n"
                       : "Unlocking this library for good was interrupted: going on with that "

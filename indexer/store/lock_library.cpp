@@ -8,6 +8,7 @@
 #include "indexer/store/left_lock.h"
 #include "indexer/store/lock_files.h"
 #include "indexer/store/lock_fits.h"
+#include "indexer/store/lock_mark.h"
 #include "indexer/store/recorded_and_missing.h"
 #include "indexer/store/records_file.h"
 #include "indexer/store/records_unwritable.h"
@@ -113,13 +114,15 @@ LockReport go_on_unlocking(LockedFileSystem& locked, const Path& folder, const L
     rewrite_all_records(disk, folder, RecordsForm::plain);
     const bool all = unlock_files(locked, folder, wishes, report);
     if (report.stopped) return report;
-    if (all && all_recorded_are_there(disk, folder, report)) {
+    const bool over = all && all_recorded_are_there(disk, folder, report);
+    if (over) {
         disk.remove(folder / lock_file_name);
     } else {
         disk.rename_over(folder / lock_file_name, folder / left_lock_name);
     }
     disk.sync_folder(folder);
     key_ring::forget(folder);
+    if (over) forget_lock_mark(disk, folder);
     return report;
 }
 
@@ -183,6 +186,7 @@ LockReport lock_library(FileSystem& disk, const Path& folder, const NewLock& loc
     refuse_long_paths(locked, place);
     refuse_unless_alone_with(disk, place / records_file_name);
     key_ring::add(place, lock.keys);
+    note_lock_mark(disk, place, *lock.keys);
     LockFile file = lock.file;
     file.state = LockState::locking;
     write_lock(disk, place, file);
@@ -206,6 +210,7 @@ LockReport unlock_for_good(FileSystem& disk, const Path& folder, const KeysInHan
     if (lock.state == LockState::locked) {
         refuse_unless_alone_with(disk, place / records_file_name);
     }
+    note_lock_mark(disk, place, *keys);
     lock.state = LockState::unlocking;
     write_lock(disk, place, lock);
     LockedFileSystem locked(disk, place, keys);
@@ -222,6 +227,7 @@ LockReport finish_locking(FileSystem& disk, const Path& folder, const KeysInHand
     refuse_records_of_other_keys(disk, place, keys);
     if (lock.state == LockState::unlocking) refuse_second_left_lock(disk, place, lock);
     key_ring::add(place, keys);
+    note_lock_mark(disk, place, *keys);
     LockedFileSystem locked(disk, place, keys);
     return lock.state == LockState::locking ? go_on_locking(locked, place, lock, wishes)
                                             : go_on_unlocking(locked, place, wishes);

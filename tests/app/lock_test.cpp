@@ -4,6 +4,7 @@
 
 #include "indexer/lock/key_ring.h"
 #include "indexer/lock/lock_file.h"
+#include "indexer/store/lock_library.h"
 #include "tests/app/card_test.h"
 
 namespace quarterturn {
@@ -189,6 +190,37 @@ TEST_F(LockTest, GoesOnWithUnlockingThatWasInterruptedAndSaysSo) {
         << ran.error;
     EXPECT_EQ(answer({"lock", "status"})["locked"], false);
     EXPECT_EQ(answer({"verify"}, 3)["troubles"].size(), 1U);
+}
+
+TEST_F(LockTest, AnotherLibrarysLockThatIsHalfDoneIsToldOfAndNotObeyed) {
+    said({"import", card});
+    LockFile other = new_lock("nine herons over the weir", least_guess_cost()).file;
+    for (const LockState state : {LockState::locking, LockState::unlocking}) {
+        other.state = state;
+        write_lock(real_file_system(), library, other);
+        for (const Arguments& asked :
+             {Arguments{"lock", "status"}, Arguments{"photos"}, Arguments{"lock", "remove"}}) {
+            for (const char* words : {"wrong", "new words"}) {
+                const std::string told = complained(with(words, asked), 1);
+                EXPECT_NE(told.find("belongs to another library, and this one is not locked: move "
+                                    "lock.json out of the folder"),
+                          std::string::npos)
+                    << told;
+                EXPECT_EQ(told.find("going on"), std::string::npos) << told;
+            }
+        }
+        EXPECT_EQ(read_lock(real_file_system(), library)->mark, other.mark);
+    }
+}
+
+TEST_F(LockTest, WhereLockingWasInterruptedTheStatusSaysWhatHelps) {
+    said({"import", card});
+    lock_it();
+    interrupt(LockState::locking);
+    const std::string words = said(with("wrong", {"lock", "status"}), 3);
+    EXPECT_NE(words.find("give its passphrase or recovery key, to go on. Where neither is taken"),
+              std::string::npos)
+        << words;
 }
 
 TEST_F(LockTest, TheStatusSaysWhatLiesOpenInALockedLibrary) {

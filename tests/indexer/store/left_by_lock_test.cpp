@@ -188,5 +188,16 @@ TEST_F(LeftByLock, TheKeyOfAnotherLibraryIsLeftWhereItLies) {
     EXPECT_EQ(read_in_library("IMG_2.jpg"), "IMG_2.jpg");
 }
 
+TEST_F(LeftByLock, TheKeyThatUnlockingAnotherLibraryLeftIsNotUsedUp) {
+    LockFile other = new_lock("nine herons over the weir", least_guess_cost()).file;
+    other.state = LockState::unlocking;
+    write_lock(disk, place, other);
+    std::filesystem::rename(place / lock_file_name, place / left_lock_name);
+    const Bytes key = read_bytes(place / left_lock_name);
+    const KeysInHand keys = keys_from(other, "nine herons over the weir");
+    EXPECT_THROW(unlock_for_good(disk, place, keys, {}), StoreError);
+    EXPECT_EQ(read_bytes(place / left_lock_name), key);
+}
+
 }  // namespace
 }  // namespace quarterturn

@@ -41,6 +41,7 @@ FilesToGo files_of(Library& library, const ErasurePlan& plan) {
         add_files(papers_left_of(library, strays, plan.client.id), found);
     }
     std::ranges::move(copies_elsewhere(library, plan.photos), std::back_inserter(found.files));
+    std::ranges::move(copies_past_the_lock(library, plan), std::back_inserter(found.files));
     // Copies of the records from before an update.
     for (const Path& entry : library.disk().list(library.folder())) {
         const std::string name = entry.filename().string();
@@ -124,7 +125,7 @@ std::vector<std::string> words_of_files(Library& library, const ErasureSought& s
     say_instead(files_saying(library, names_in(sought), sought.checksums, going), said);
     say_left_locked(library, said);
     std::vector<std::string> words = words_of(said);
-    append(files_past_the_lock(library), words);
+    append(files_past_the_lock(library, sought.checksums, going), words);
     return words;
 }
 

@@ -6,6 +6,7 @@
 #include "indexer/disk/folder_lock.h"
 #include "indexer/lock/key_ring.h"
 #include "indexer/store/left_lock.h"
+#include "indexer/store/listed_past_lock.h"
 #include "indexer/store/lock_files.h"
 #include "indexer/store/lock_fits.h"
 #include "indexer/store/lock_mark.h"
@@ -112,6 +113,7 @@ LockReport go_on_unlocking(LockedFileSystem& locked, const Path& folder, const L
     LockReport report;
     FileSystem& disk = locked.beneath();
     rewrite_all_records(disk, folder, RecordsForm::plain);
+    report.problems = remove_listed_past_lock(disk, folder);
     const bool all = unlock_files(locked, folder, wishes, report);
     if (report.stopped) return report;
     const bool over = all && all_recorded_are_there(disk, folder, report);

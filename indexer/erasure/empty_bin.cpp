@@ -1,5 +1,8 @@
 #include "indexer/erasure/empty_bin.h"
 
+#include <algorithm>
+#include <iterator>
+
 #include "indexer/erasure/left_locked.h"
 #include "indexer/erasure/listed_files.h"
 #include "indexer/intake/bin.h"
@@ -48,7 +51,7 @@ BinEmptied let_go(Library& library, const std::vector<PhotoId>& ids, const std::
     both.commit();
     std::vector<std::string> undone = finish_alone(library);
     if (!undone.empty()) undone.emplace_back(goes_on_by_itself);
-    emptied.left = std::move(undone);
+    std::ranges::move(undone, std::back_inserter(emptied.left));
     for (const auto& more : {found.unsure, locked.said()}) {
         for (const SaidOfFile& said : more) emptied.left.push_back(said.words);
     }

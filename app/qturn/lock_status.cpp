@@ -41,8 +41,8 @@ Reply status_without_lock(Session& session) {
     if (left.empty()) return status_of_left_key(session, *left_lock);
     return status_reply(
         false, false, left,
-        "The library is not locked. Still locked, since it could not be read when the lock was "
-        "taken off: " +
+        "The library is not locked. Still locked, since it could not be read, or was not there, "
+        "when the lock was taken off: " +
             left_text(left) +
             ". The key is kept in lock.left.json: leave that there. See to the disk and to "
             "permissions, and go on with qturn lock remove.");

@@ -9,6 +9,7 @@
 #include "indexer/store/listed_past_lock.h"
 #include "indexer/store/lock_files.h"
 #include "indexer/store/lock_fits.h"
+#include "indexer/store/lock_leftovers.h"
 #include "indexer/store/lock_mark.h"
 #include "indexer/store/recorded_and_missing.h"
 #include "indexer/store/records_file.h"
@@ -32,10 +33,15 @@ void refuse_unless_held(const FolderLock& folder) {
 
 void refuse_rest_of_a_lock(FileSystem& disk, const Path& folder) {
     refuse_lock_that_does_not_fit(disk, folder, nullptr);
-    if (!disk.exists(folder / left_lock_name)) return;
+    const auto left = read_left_lock(disk, folder);
+    if (!left) return;
+    if (locked_without_lock(disk, folder).empty()) {
+        throw StoreError(why_left_lock_is_there(disk, folder, *left) + " Nothing was changed.");
+    }
     throw StoreError(folder.string() +
                      " still holds files under the lock that it had before, which could not be "
-                     "read then: go on with those first (qturn lock remove). Nothing was changed.");
+                     "read, or were not there, when that was taken off: go on with those first "
+                     "(qturn lock remove). Nothing was changed.");
 }
 
 void refuse_unless_lockable(FileSystem& disk, const Path& folder) {
@@ -151,6 +157,15 @@ void refuse_unless_of(const LockFile& lock, const KeysInHand& keys, const Path& 
                      "changed.");
 }
 
+// Where it leads, the lock would stay as it was, and open with the passphrase before.
+void refuse_lock_that_is_a_link(const Path& lock) {
+    std::error_code unknown;
+    if (!std::filesystem::is_symlink(lock, unknown)) return;
+    throw StoreError(lock.string() + " is a link to " +
+                     std::filesystem::read_symlink(lock, unknown).string() +
+                     ": put that file itself in its place, and try again. Nothing was changed.");
+}
+
 // Of two at once, the second would put back what the first has changed.
 void change_lock(FileSystem& disk, const Path& folder, const KeysInHand& keys,
                  const std::function<void(LockFile&)>& change) {
@@ -158,6 +173,7 @@ void change_lock(FileSystem& disk, const Path& folder, const KeysInHand& keys,
     refuse_unless_held(alone);
     LockFile lock = lock_there(disk, folder);
     refuse_unless_of(lock, keys, folder);
+    refuse_lock_that_is_a_link(folder / lock_file_name);
     refuse_lock_that_does_not_fit(disk, folder, keys);
     refuse_unless_writable(folder / records_file_name);
     change(lock);

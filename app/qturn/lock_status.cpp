@@ -5,7 +5,6 @@
 #include "indexer/store/lock_fits.h"
 #include "indexer/store/lock_leftovers.h"
 #include "indexer/store/past_lock.h"
-#include "indexer/store/recorded_and_missing.h"
 
 namespace quarterturn {
 namespace {
@@ -28,16 +27,9 @@ std::string left_text(const std::vector<std::string>& left) {
 
 // Of a library without a lock, in which nothing is locked.
 Reply status_of_left_key(Session& session, const LockFile& left) {
-    const auto missing = recorded_and_missing(real_file_system(), session.folder());
-    const std::string words = "The library is not locked. ";
-    if (!missing.empty()) {
-        return status_reply(false, true, {}, words + missing_while_unlocking(missing));
-    }
     return status_reply(false, true, {},
-                        words + (was_left_by_unlocking(left)
-                                     ? "Nothing needs lock.left.json any longer: qturn lock remove "
-                                       "takes it away."
-                                     : left_lock_of_another()));
+                        "The library is not locked. " +
+                            why_left_lock_is_there(real_file_system(), session.folder(), left));
 }
 
 Reply status_without_lock(Session& session) {
@@ -49,8 +41,8 @@ Reply status_without_lock(Session& session) {
     if (left.empty()) return status_of_left_key(session, *left_lock);
     return status_reply(
         false, false, left,
-        "The library is not locked. Still locked, since it could not be read when the lock was "
-        "taken off: " +
+        "The library is not locked. Still locked, since it could not be read, or was not there, "
+        "when the lock was taken off: " +
             left_text(left) +
             ". The key is kept in lock.left.json: leave that there. See to the disk and to "
             "permissions, and go on with qturn lock remove.");
@@ -97,15 +89,28 @@ Reply status_of_locked(Session& session) {
     return reply;
 }
 
+Reply status_of_half(Session& session, const LockFile& lock) {
+    FileSystem& disk = real_file_system();
+    refuse_lock_on_plain_library(disk, session.folder(), lock);
+    if (const KeysInHand keys = session.keys_without_asking()) {
+        refuse_records_of_other_keys(disk, session.folder(), keys);
+    }
+    return status_reply(
+        true, true, {},
+        "The library was being locked or unlocked for good, which was interrupted: run another "
+        "command, such as qturn photos, and give its passphrase or recovery key, to go on. Where "
+        "neither is taken, lock.json may be another library's, put there by hand: move it to where "
+        "it belongs, and copy this library's own into the folder from its newest backup, where it "
+        "lies beside READ ME.txt.");
+}
+
 }  // namespace
 
 Reply lock_status(Session& session) {
     const auto lock = read_lock(real_file_system(), session.folder());
     if (!lock) return status_without_lock(session);
     if (lock->state == LockState::locked) return status_of_locked(session);
-    return status_reply(true, true, {},
-                        "The library was being locked or unlocked for good, which was interrupted: "
-                        "run any command to go on.");
+    return status_of_half(session, *lock);
 }
 
 }  // namespace quarterturn

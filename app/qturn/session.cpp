@@ -64,8 +64,8 @@ Path Session::folder() const {
 void Session::unlock(const Path& place) {
     const auto lock = read_lock(real_file_system(), place);
     if (!lock) return;
-    if (lock->state == LockState::locked && !key_ring::with_mark(lock->mark)) {
-        refuse_lock_on_plain_library(real_file_system(), place);
+    if (!key_ring::with_mark(lock->mark)) {
+        refuse_lock_on_plain_library(real_file_system(), place, *lock);
     }
     unlock(place, *lock);
 }
@@ -116,6 +116,7 @@ KeysInHand Session::keys_of_left_lock() {
 void Session::go_on_locking(const Path& place) {
     const auto lock = read_lock(real_file_system(), place);
     if (!lock || lock->state == LockState::locked) return;
+    refuse_records_of_other_keys(real_file_system(), place, unlocked_keys());
     std::cerr << (lock->state == LockState::locking
                       ? "Locking this library was interrupted: going on with that first.\n"
                       : "Unlocking this library for good was interrupted: going on with that "

@@ -66,9 +66,11 @@ std::string still_locked(Library& library, const std::string& path) {
                "may hold a copy.";
     }
     return path +
-           " is still locked, since it could not be read when the lock was taken off; its "
-           "key is kept in lock.left.json. See to the disk and to the file's permissions, "
-           "and go on with qturn lock remove.";
+           " is still locked, since it could not be read, or was not there, when the lock was "
+           "taken "
+           "off; its key is kept in lock.left.json. It may be a photo that is missing: before you "
+           "bring one in again, see to the disk and to the file's permissions, and go on with "
+           "qturn lock remove.";
 }
 
 }  // namespace quarterturn

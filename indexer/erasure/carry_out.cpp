@@ -39,6 +39,7 @@ FilesToGo files_of(Library& library, const ErasurePlan& plan) {
         add_files(papers_left_of(library, strays, plan.client.id), found);
     }
     std::ranges::move(copies_elsewhere(library, plan.photos), std::back_inserter(found.files));
+    std::ranges::move(copies_past_the_lock(library, plan), std::back_inserter(found.files));
     // Copies of the records from before an update.
     for (const Path& entry : library.disk().list(library.folder())) {
         const std::string name = entry.filename().string();

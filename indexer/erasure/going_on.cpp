@@ -139,7 +139,7 @@ std::vector<SaidOfFile> said_of_files(Library& library, const ErasureSought& sou
     std::vector<SaidOfFile> said = sought.unsure;
     say_instead(files_saying(library, names_in(sought), sought.checksums, going), said);
     say_left_locked(library, said);
-    say(files_past_the_lock(library), said);
+    say(files_past_the_lock(library, sought.checksums, going), said);
     return said;
 }
 

@@ -5,20 +5,25 @@
 #include <set>
 
 #include "indexer/disk/empty_folders.h"
+#include "indexer/erasure/past_the_lock.h"
 #include "indexer/intake/sort_steps.h"
 #include "indexer/record/count_text.h"
 #include "indexer/store/erasure_table.h"
+#include "indexer/store/listed_past_lock.h"
 
 namespace quarterturn {
 namespace {
 
-void remove_file(Library& library, const std::string& path) {
+void remove_file(Library& library, const std::string& listed) {
+    const auto past_lock = place_past_lock(listed);
+    FileSystem& disk = past_lock ? disk_past_the_lock(library) : library.disk();
+    const Path path = past_lock.value_or(listed);
     const Path file = library.folder() / path;
-    if (library.disk().exists(file)) {
-        library.disk().remove(file);
-        library.disk().sync_folder(file.parent_path());
+    if (disk.exists(file)) {
+        disk.remove(file);
+        disk.sync_folder(file.parent_path());
     }
-    drop_empty_folders(library.disk(), library.folder(), Path(path).parent_path());
+    drop_empty_folders(disk, library.folder(), path.parent_path());
 }
 
 // Brought in again since, also where the disk takes small letters for capitals.

@@ -87,7 +87,20 @@ void refuse_newer(const json& from, const Path& file) {
                     "was changed.");
 }
 
+void refuse_link_to_nothing(const Path& file) {
+    std::error_code unknown;
+    if (!std::filesystem::is_symlink(file, unknown)) return;
+    if (std::filesystem::exists(file, unknown)) return;
+    throw LockError(file.string() + " is a link to " +
+                    std::filesystem::read_symlink(file, unknown).string() +
+                    ", where nothing lies: connect what that lies on, or put it back there. Where "
+                    "it is lost and the library is locked, put the lock.json of the newest backup "
+                    "in the link's place; where the library is not locked, remove the link. "
+                    "Nothing was changed.");
+}
+
 void refuse_unless_a_file(FileSystem& disk, const Path& file) {
+    refuse_link_to_nothing(file);
     if (disk.state(file).regular) return;
     throw LockError(file.string() +
                     " is a folder or a pipe, and no lock: move it out of there. Where the library "

@@ -1,7 +1,8 @@
 #include "indexer/store/left_lock.h"
 
 #include "indexer/store/lock_fits.h"
-#include "indexer/store/past_lock.h"
+#include "indexer/store/lock_mark.h"
+#include "indexer/store/recorded_and_missing.h"
 #include "indexer/store/records_file.h"
 #include "indexer/store/records_watch.h"
 
@@ -14,17 +15,11 @@ bool records_are_plain(const Path& folder) {
     return begins_as_plain_records(raw_front(folder / records_file_name, front_that_tells));
 }
 
-bool opens_something(FileSystem& disk, const Path& folder, const KeysInHand& keys) {
-    if (holds_half_of(disk, folder, keys)) return true;
-    LockedFileSystem locked(disk, folder, keys);
-    return !sealed_past_lock(locked, folder).empty();
-}
-
 }  // namespace
 
 // Then it was lock.json when unlocking began.
-bool was_left_by_unlocking(const LockFile& left) {
-    return left.state == LockState::unlocking;
+bool was_left_by_unlocking(const Path& folder, const LockFile& left) {
+    return left.state == LockState::unlocking && noted_lock_mark(folder) == left.mark;
 }
 
 std::string missing_while_unlocking(const std::vector<std::string>& missing) {
@@ -39,13 +34,21 @@ std::string missing_while_unlocking(const std::vector<std::string>& missing) {
 }
 
 std::string left_lock_of_another() {
-    return "Nothing in this library needs lock.left.json, and unlocking it did not leave that "
-           "there: it may be another library's only key. Leave it, or move it to where it belongs.";
+    return "Nothing in this library needs lock.left.json, and its records do not know that: it may "
+           "be another library's only key. Leave it, or move it to where it belongs.";
+}
+
+std::string why_left_lock_is_there(FileSystem& disk, const Path& folder, const LockFile& left) {
+    const auto missing = recorded_and_missing(disk, folder);
+    if (!missing.empty()) return missing_while_unlocking(missing);
+    return was_left_by_unlocking(folder, left)
+               ? "Nothing needs lock.left.json any longer: qturn lock remove takes it away."
+               : left_lock_of_another();
 }
 
 void refuse_left_lock_of_another(FileSystem& disk, const Path& folder, const KeysInHand& keys) {
     const auto left = read_left_lock(disk, folder);
-    if (!left || was_left_by_unlocking(*left)) return;
+    if (!left || was_left_by_unlocking(folder, *left)) return;
     if (!records_are_plain(folder)) return refuse_lock_that_does_not_fit(disk, folder, keys);
     if (opens_something(disk, folder, keys)) return;
     throw StoreError(left_lock_of_another() + " Nothing was changed.");

@@ -62,13 +62,14 @@ KeysInHand keys_of_library(FileSystem& disk, const Path& folder) try {
         return nullptr;
     }
     if (lock->state != LockState::locked) {
+        refuse_lock_on_plain_library(disk, folder, *lock);
         throw LibraryLocked(folder.string() +
                             " is being locked or unlocked for good, which was interrupted: give "
                             "its passphrase to go on with it.");
     }
     KeysInHand keys = key_ring::with_mark(lock->mark);
     if (keys == nullptr) {
-        refuse_lock_on_plain_library(disk, folder);
+        refuse_lock_on_plain_library(disk, folder, *lock);
         throw LibraryLocked(folder.string() + " is locked: give its passphrase to open it.");
     }
     key_ring::add(folder, keys);

@@ -3,8 +3,9 @@
 #include <algorithm>
 #include <bitset>
 
-#include "indexer/lock/lock_file.h"
 #include "indexer/lock/locked_page.h"
+#include "indexer/store/lock_leftovers.h"
+#include "indexer/store/lock_mark.h"
 #include "indexer/store/lost_lock.h"
 #include "indexer/store/past_lock.h"
 #include "indexer/store/recorded_and_missing.h"
@@ -100,6 +101,18 @@ StoreError misfit(FileSystem& disk, const Path& folder, const KeysInHand& keys, 
     return plain ? lock_without_a_locked_library(folder) : lock_of_another_library(folder);
 }
 
+bool opens_at(LockedFileSystem& locked, const Path& folder, const Path& top) {
+    if (!locked.is_folder(top)) return is_sealed(locked, top);
+    return std::ranges::any_of(locked.list(top), [&](const Path& entry) {
+        return !stays_as_it_is(entry.lexically_relative(folder));
+    });
+}
+
+// A version before noted no mark.
+bool may_be_half_of(FileSystem& disk, const Path& folder, const LockFile& lock) {
+    return noted_lock_mark(folder) == lock.mark || !locked_without_lock(disk, folder).empty();
+}
+
 }  // namespace
 
 bool begins_as_plain_records(const Bytes& front) {
@@ -129,20 +142,30 @@ bool holds_half_of(FileSystem& disk, const Path& folder, const KeysInHand& keys)
            holds_names_locked_with(disk, folder, keys);
 }
 
-void refuse_lock_on_plain_library(FileSystem& disk, const Path& folder) {
+bool opens_something(FileSystem& disk, const Path& folder, const KeysInHand& keys) {
+    LockedFileSystem locked(disk, folder, keys);
+    const std::vector<Path> top = disk.list(folder);
+    return std::ranges::any_of(top, [&](const Path& at) { return opens_at(locked, folder, at); }) ||
+           !sealed_past_lock(locked, folder).empty();
+}
+
+void refuse_lock_on_plain_library(FileSystem& disk, const Path& folder, const LockFile& lock) {
     if (!std::filesystem::exists(records_in(folder))) return;
-    const bool plain = begins_as_plain_records(raw_front(records_in(folder), page_bytes));
-    if (plain && !holds_locked_names(disk, folder)) throw lock_without_a_locked_library(folder);
+    if (!begins_as_plain_records(raw_front(records_in(folder), page_bytes))) return;
+    const bool of_this = lock.state == LockState::locked ? holds_locked_names(disk, folder)
+                                                         : may_be_half_of(disk, folder, lock);
+    if (!of_this) throw lock_without_a_locked_library(folder);
 }
 
 void refuse_records_of_other_keys(FileSystem& disk, const Path& folder, const KeysInHand& keys) {
     const Bytes front = raw_front(records_in(folder), page_bytes);
     if (!begins_as_plain_records(front)) return refuse_lock_that_does_not_fit(disk, folder, keys);
+    if (noted_lock_mark(folder) == keys->mark() || opens_something(disk, folder, keys)) return;
     const auto sealed = first_locked_in_reach(disk, folder);
-    if (!sealed || holds_names_locked_with(disk, folder, keys)) return;
-    if (recorded_and_missing(disk, folder).empty()) return;  // what is locked is none of them
-    LockedFileSystem locked(disk, folder, keys);
-    if (!is_sealed(locked, *sealed)) throw lock_of_another_on_half(folder, *sealed);
+    if (!sealed || recorded_and_missing(disk, folder).empty()) {
+        throw lock_without_a_locked_library(folder);  // what is locked is none of its files
+    }
+    throw lock_of_another_on_half(folder, *sealed);
 }
 
 }  // namespace quarterturn

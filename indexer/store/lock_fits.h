@@ -3,7 +3,7 @@
 // them: of a log that was written under another key SQLite makes nothing, and removes it.
 
 #include "indexer/disk/file_system.h"
-#include "indexer/lock/library_keys.h"
+#include "indexer/lock/lock_file.h"
 
 namespace quarterturn {
 
@@ -21,11 +21,17 @@ void refuse_lost_lock_of_library(FileSystem& disk, const Path& folder);
 // being unlocked for good. Throws StoreError and DiskError.
 bool holds_half_of(FileSystem& disk, const Path& folder, const KeysInHand& keys);
 
-// What can be said of it before anybody gives a passphrase: the folder has a lock that is put on,
-// and neither records nor names are locked. Nothing is said of a folder that is no library.
-void refuse_lock_on_plain_library(FileSystem& disk, const Path& folder);
+// Whether anything in the folder but its records is locked with these keys, wherever it lies.
+// Throws DiskError.
+bool opens_something(FileSystem& disk, const Path& folder, const KeysInHand& keys);
 
-// The same while a library is being locked or unlocked: its records may still be plain, or again.
+// What can be said of it before anybody gives a passphrase: the folder has this lock, and neither
+// records nor names are locked; or it is half put on or taken off, nothing is locked, and the
+// records do not know it (lock_mark.h). Nothing is said of a folder that is no library.
+void refuse_lock_on_plain_library(FileSystem& disk, const Path& folder, const LockFile& lock);
+
+// The same while a library is being locked or unlocked: its records may still be plain, or again,
+// and then they say whose lock that is, or what is locked does.
 void refuse_records_of_other_keys(FileSystem& disk, const Path& folder, const KeysInHand& keys);
 
 }  // namespace quarterturn

@@ -6,8 +6,11 @@
 #include "indexer/disk/folder_lock.h"
 #include "indexer/lock/key_ring.h"
 #include "indexer/store/left_lock.h"
+#include "indexer/store/listed_past_lock.h"
 #include "indexer/store/lock_files.h"
 #include "indexer/store/lock_fits.h"
+#include "indexer/store/lock_leftovers.h"
+#include "indexer/store/lock_mark.h"
 #include "indexer/store/recorded_and_missing.h"
 #include "indexer/store/records_file.h"
 #include "indexer/store/records_unwritable.h"
@@ -30,10 +33,15 @@ void refuse_unless_held(const FolderLock& folder) {
 
 void refuse_rest_of_a_lock(FileSystem& disk, const Path& folder) {
     refuse_lock_that_does_not_fit(disk, folder, nullptr);
-    if (!disk.exists(folder / left_lock_name)) return;
+    const auto left = read_left_lock(disk, folder);
+    if (!left) return;
+    if (locked_without_lock(disk, folder).empty()) {
+        throw StoreError(why_left_lock_is_there(disk, folder, *left) + " Nothing was changed.");
+    }
     throw StoreError(folder.string() +
                      " still holds files under the lock that it had before, which could not be "
-                     "read then: go on with those first (qturn lock remove). Nothing was changed.");
+                     "read, or were not there, when that was taken off: go on with those first "
+                     "(qturn lock remove). Nothing was changed.");
 }
 
 void refuse_unless_lockable(FileSystem& disk, const Path& folder) {
@@ -111,15 +119,18 @@ LockReport go_on_unlocking(LockedFileSystem& locked, const Path& folder, const L
     LockReport report;
     FileSystem& disk = locked.beneath();
     rewrite_all_records(disk, folder, RecordsForm::plain);
+    report.problems = remove_listed_past_lock(disk, folder);
     const bool all = unlock_files(locked, folder, wishes, report);
     if (report.stopped) return report;
-    if (all && all_recorded_are_there(disk, folder, report)) {
+    const bool over = all && all_recorded_are_there(disk, folder, report);
+    if (over) {
         disk.remove(folder / lock_file_name);
     } else {
         disk.rename_over(folder / lock_file_name, folder / left_lock_name);
     }
     disk.sync_folder(folder);
     key_ring::forget(folder);
+    if (over) forget_lock_mark(disk, folder);
     return report;
 }
 
@@ -146,6 +157,15 @@ void refuse_unless_of(const LockFile& lock, const KeysInHand& keys, const Path& 
                      "changed.");
 }
 
+// Where it leads, the lock would stay as it was, and open with the passphrase before.
+void refuse_lock_that_is_a_link(const Path& lock) {
+    std::error_code unknown;
+    if (!std::filesystem::is_symlink(lock, unknown)) return;
+    throw StoreError(lock.string() + " is a link to " +
+                     std::filesystem::read_symlink(lock, unknown).string() +
+                     ": put that file itself in its place, and try again. Nothing was changed.");
+}
+
 // Of two at once, the second would put back what the first has changed.
 void change_lock(FileSystem& disk, const Path& folder, const KeysInHand& keys,
                  const std::function<void(LockFile&)>& change) {
@@ -153,6 +173,7 @@ void change_lock(FileSystem& disk, const Path& folder, const KeysInHand& keys,
     refuse_unless_held(alone);
     LockFile lock = lock_there(disk, folder);
     refuse_unless_of(lock, keys, folder);
+    refuse_lock_that_is_a_link(folder / lock_file_name);
     refuse_lock_that_does_not_fit(disk, folder, keys);
     refuse_unless_writable(folder / records_file_name);
     change(lock);
@@ -183,6 +204,7 @@ LockReport lock_library(FileSystem& disk, const Path& folder, const NewLock& loc
     refuse_long_paths(locked, place);
     refuse_unless_alone_with(disk, place / records_file_name);
     key_ring::add(place, lock.keys);
+    note_lock_mark(disk, place, *lock.keys);
     LockFile file = lock.file;
     file.state = LockState::locking;
     write_lock(disk, place, file);
@@ -206,6 +228,7 @@ LockReport unlock_for_good(FileSystem& disk, const Path& folder, const KeysInHan
     if (lock.state == LockState::locked) {
         refuse_unless_alone_with(disk, place / records_file_name);
     }
+    note_lock_mark(disk, place, *keys);
     lock.state = LockState::unlocking;
     write_lock(disk, place, lock);
     LockedFileSystem locked(disk, place, keys);
@@ -222,6 +245,7 @@ LockReport finish_locking(FileSystem& disk, const Path& folder, const KeysInHand
     refuse_records_of_other_keys(disk, place, keys);
     if (lock.state == LockState::unlocking) refuse_second_left_lock(disk, place, lock);
     key_ring::add(place, keys);
+    note_lock_mark(disk, place, *keys);
     LockedFileSystem locked(disk, place, keys);
     return lock.state == LockState::locking ? go_on_locking(locked, place, lock, wishes)
                                             : go_on_unlocking(locked, place, wishes);

@@ -89,6 +89,16 @@ void refuse_unless_alone_with(FileSystem& disk, const Path& records) {
     });
 }
 
+void change_alone(FileSystem& disk, const Path& records,
+                  const std::function<void(SQLite::Database&)>& change) {
+    in_words([&] {
+        SQLite::Database opened_records = opened(records, form_of(disk, records));
+        hold_alone(opened_records);
+        change(opened_records);
+        opened_records.execAndGet("PRAGMA wal_checkpoint(TRUNCATE)");
+    });
+}
+
 void rewrite_records(FileSystem& disk, const Path& records, RecordsForm form) {
     if (form_of(disk, records) == form) return;
     in_words([&] { rewrite(disk, records, form); });

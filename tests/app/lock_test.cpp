@@ -4,6 +4,7 @@
 
 #include "indexer/lock/key_ring.h"
 #include "indexer/lock/lock_file.h"
+#include "indexer/store/lock_library.h"
 #include "tests/app/card_test.h"
 
 namespace quarterturn {
@@ -191,6 +192,56 @@ TEST_F(LockTest, GoesOnWithUnlockingThatWasInterruptedAndSaysSo) {
     EXPECT_EQ(answer({"verify"}, 3)["troubles"].size(), 1U);
 }
 
+TEST_F(LockTest, AnotherLibrarysLockThatIsHalfDoneIsToldOfAndNotObeyed) {
+    said({"import", card});
+    LockFile other = new_lock("nine herons over the weir", least_guess_cost()).file;
+    for (const LockState state : {LockState::locking, LockState::unlocking}) {
+        other.state = state;
+        write_lock(real_file_system(), library, other);
+        for (const Arguments& asked :
+             {Arguments{"lock", "status"}, Arguments{"photos"}, Arguments{"lock", "remove"}}) {
+            for (const char* words : {"wrong", "new words"}) {
+                const std::string told = complained(with(words, asked), 1);
+                EXPECT_NE(told.find("belongs to another library, and this one is not locked: move "
+                                    "lock.json out of the folder"),
+                          std::string::npos)
+                    << told;
+                EXPECT_EQ(told.find("going on"), std::string::npos) << told;
+            }
+        }
+        EXPECT_EQ(read_lock(real_file_system(), library)->mark, other.mark);
+    }
+}
+
+TEST_F(LockTest, OfALinkThatLeadsNowhereInItsPlaceItIsSaidWhatToDo) {
+    said({"import", card});
+    for (const char* name : {lock_file_name, left_lock_name}) {
+        const auto link = std::filesystem::path(library) / name;
+        std::filesystem::create_symlink("/nowhere/lock.json", link);
+        for (const Arguments& asked :
+             {Arguments{"lock", "status"}, Arguments{"lock", "remove"},
+              Arguments{"lock", "set", "--new-passphrase-file", folder / "words",
+                        "--recovery-key-out", folder / "key.pdf"}}) {
+            const std::string words = complained(with("words", asked), 1);
+            EXPECT_NE(words.find("is a link to /nowhere/lock.json, where nothing lies: connect"),
+                      std::string::npos)
+                << words;
+        }
+        EXPECT_FALSE(std::filesystem::exists(folder / "key.pdf"));
+        std::filesystem::remove(link);
+    }
+}
+
+TEST_F(LockTest, WhereLockingWasInterruptedTheStatusSaysWhatHelps) {
+    said({"import", card});
+    lock_it();
+    interrupt(LockState::locking);
+    const std::string words = said(with("wrong", {"lock", "status"}), 3);
+    EXPECT_NE(words.find("give its passphrase or recovery key, to go on. Where neither is taken"),
+              std::string::npos)
+        << words;
+}
+
 TEST_F(LockTest, TheStatusSaysWhatLiesOpenInALockedLibrary) {
     said({"import", card});
     lock_it();
@@ -223,7 +274,11 @@ TEST_F(LockTest, TheStatusSaysWhatIsStillLocked) {
     const json status = answer({"lock", "status"}, 3);
     EXPECT_EQ(status["locked"], false);
     EXPECT_EQ(status["left"], json::array({photo.lexically_relative(place).string()}));
-    EXPECT_NE(said({"lock", "status"}, 3).find("go on with qturn lock remove"), std::string::npos);
+    const std::string words = said({"lock", "status"}, 3);
+    EXPECT_NE(words.find("could not be read, or was not there, when"), std::string::npos) << words;
+    EXPECT_NE(words.find("go on with qturn lock remove"), std::string::npos);
+    EXPECT_NE(said({"verify"}, 3).find("before you bring one in again"), std::string::npos)
+        << "it is the photo that is missing";
     said(with("words", {"lock", "remove"}));
     EXPECT_EQ(answer({"lock", "status"})["left"], json::array());
 }

@@ -45,7 +45,7 @@ QString Session::create(const Path& folder) {
 
 bool Session::wants_passphrase(const Path& folder) try {
     const auto lock = read_lock(disk_, folder);
-    if (lock && lock->state == LockState::locked) refuse_lock_on_plain_library(disk_, folder);
+    if (lock) refuse_lock_on_plain_library(disk_, folder, *lock);
     return lock && (lock->state != LockState::locked || !key_ring::with_mark(lock->mark));
 } catch (const std::exception&) {
     return false;  // opening it says why

@@ -191,17 +191,5 @@ TEST_F(Strays, InALockedLibraryWhatCannotBeReadIsNamedAndSheIsGone) {
     }
 }
 
-TEST_F(Strays, WhatWasMovedByHandInALockedLibraryIsNamed) {
-    const NewLock lock = new_lock("seven owls below the granary", least_guess_cost());
-    const Path file = library.photo_file(library.photos().find(hers).value());
-    lock_it(lock);
-    const Path locked = LockedFileSystem(real_file_system(), place, lock.keys).place_of(file);
-    const Path moved = place / "photos" / locked.filename();
-    std::filesystem::rename(locked, moved);
-    const Erased erased = erase_her();
-    ASSERT_EQ(erased.left.size(), 1U);
-    EXPECT_TRUE(erased.left[0].starts_with(moved.string() + " ")) << erased.left[0];
-}
-
 }  // namespace
 }  // namespace quarterturn

@@ -39,6 +39,25 @@ TEST(ChangeLock, APassphraseLeavesTheOldOneBehind) {
     EXPECT_EQ(keys_from(*now, made.lock.recovery_key)->mark(), made.lock.keys->mark());
 }
 
+// Where the link leads, the lock would open with the passphrase before.
+TEST(ChangeLock, ThroughALinkNothingIsChanged) {
+    const LockedLibrary made;
+    const Path elsewhere = made.folder / "elsewhere.json";
+    std::filesystem::rename(made.library / lock_file_name, elsewhere);
+    std::filesystem::create_symlink(elsewhere, made.library / lock_file_name);
+    EXPECT_NO_THROW(Library::open(made.library));
+    try {
+        change_passphrase(real_file_system(), made.library, made.lock.keys,
+                          "nine herons over the weir", least_guess_cost());
+        FAIL() << "changed one of two";
+    } catch (const StoreError& error) {
+        EXPECT_NE(std::string(error.what()).find("is a link to " + elsewhere.string()),
+                  std::string::npos)
+            << error.what();
+    }
+    EXPECT_TRUE(std::filesystem::is_symlink(made.library / lock_file_name));
+}
+
 TEST(ChangeLock, OfTwoAtOnceOneIsRefused) {
     const LockedLibrary made;
     const Bytes before = read_bytes(made.library / lock_file_name);

@@ -173,6 +173,27 @@ TEST_F(LeftByLock, TheKeyOfWhatCannotBeUnlockedIsKept) {
     EXPECT_NO_THROW(lock_library(disk, place, lock, {}));
 }
 
+TEST_F(LeftByLock, WhereAPhotoIsLostForGoodItIsSaidHowToLockAgain) {
+    Library::open(place).photos().add(example_photo("lost.jpg"));
+    lock_library(disk, place, lock, {});
+    ASSERT_EQ(unlock_for_good(disk, place, lock.keys, {}).problems.size(), 1U);
+    try {
+        lock_library(disk, place, new_lock("nine herons over the weir", least_guess_cost()), {});
+        FAIL() << "locked while the key of one before is needed";
+    } catch (const StoreError& error) {
+        const std::string words = error.what();
+        EXPECT_EQ(words.find("still holds files"), std::string::npos) << words;
+        EXPECT_NE(words.find("photos/2026/lost.jpg is in the records and not in the library"),
+                  std::string::npos)
+            << words;
+        EXPECT_NE(words.find("lost for good, move lock.left.json out of the folder"),
+                  std::string::npos)
+            << words;
+    }
+    std::filesystem::remove(place / left_lock_name);
+    EXPECT_NO_THROW(lock_library(disk, place, lock, {}));
+}
+
 TEST_F(LeftByLock, TheKeyOfAnotherLibraryIsLeftWhereItLies) {
     const NewLock other = new_lock("nine herons over the weir", least_guess_cost());
     write_lock(disk, place, other.file);
@@ -186,6 +207,17 @@ TEST_F(LeftByLock, TheKeyOfAnotherLibraryIsLeftWhereItLies) {
     EXPECT_THROW(unlock_for_good(disk, place, lock.keys, {}), StoreError);
     EXPECT_EQ(read_bytes(place / left_lock_name), key);
     EXPECT_EQ(read_in_library("IMG_2.jpg"), "IMG_2.jpg");
+}
+
+TEST_F(LeftByLock, TheKeyThatUnlockingAnotherLibraryLeftIsNotUsedUp) {
+    LockFile other = new_lock("nine herons over the weir", least_guess_cost()).file;
+    other.state = LockState::unlocking;
+    write_lock(disk, place, other);
+    std::filesystem::rename(place / lock_file_name, place / left_lock_name);
+    const Bytes key = read_bytes(place / left_lock_name);
+    const KeysInHand keys = keys_from(other, "nine herons over the weir");
+    EXPECT_THROW(unlock_for_good(disk, place, keys, {}), StoreError);
+    EXPECT_EQ(read_bytes(place / left_lock_name), key);
 }
 
 }  // namespace

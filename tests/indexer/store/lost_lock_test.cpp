@@ -8,6 +8,7 @@
 #include "indexer/lock/key_ring.h"
 #include "indexer/lock/lock_file.h"
 #include "indexer/store/lock_library.h"
+#include "indexer/store/lock_mark.h"
 #include "indexer/store/records_file.h"
 #include "tests/support/command.h"
 #include "tests/support/example_library.h"
@@ -46,6 +47,11 @@ struct LostLock : testing::Test {
             output_of("cp -a " + shell_word(made) + ' ' + shell_word(left));
         }
         ASSERT_GT(std::filesystem::file_size(left / "records.sqlite-wal"), 0U);
+    }
+
+    static LockWishes until_first_file() {
+        const auto stop = std::make_shared<std::stop_source>();
+        return {[stop](std::int64_t, std::int64_t) { stop->request_stop(); }, stop->get_token()};
     }
 
     // Every file with its checksum.
@@ -148,6 +154,27 @@ TEST_F(LostLock, AnotherLibrarysBesideOneThatIsNotLockedIsToldOf) {
     expect_all_there(left);
 }
 
+// Half put on or taken off elsewhere, it would be used up here, or lock this library's photos.
+TEST_F(LostLock, AnotherLibrarysThatIsHalfDoneBesideOneThatIsNotLockedIsToldOf) {
+    const NewLock of_other = cheap();
+    leave_with_changes(nullptr);
+    for (const LockState state : {LockState::locking, LockState::unlocking}) {
+        LockFile other = of_other.file;
+        other.state = state;
+        write_lock(real_file_system(), left, other);
+        expect_refused_untouched(left, "this one is not locked");  // without its passphrase, too
+        key_ring::add(left, of_other.keys);
+        expect_refused_untouched(left, "this one is not locked");
+        const std::string before = all_of(left);
+        EXPECT_THROW(finish_locking(real_file_system(), left, of_other.keys, {}), StoreError);
+        EXPECT_THROW(unlock_for_good(real_file_system(), left, of_other.keys, {}), StoreError);
+        EXPECT_EQ(all_of(left), before);
+        key_ring::forget(left);
+    }
+    std::filesystem::remove(left / lock_file_name);
+    expect_all_there(left);
+}
+
 TEST_F(LostLock, RecordsOfOthersUnderTheRightLockAreToldOf) {
     const NewLock lock = cheap();
     const NewLock of_other = cheap();
@@ -172,11 +199,8 @@ struct HalfUnlocked : LostLock {
         write_bytes(made / "photos/2026/IMG_2.jpg", std::as_bytes(std::span("two", 3)));
         lock_library(real_file_system(), made, lock, {});
         whole_lock = read_bytes(made / lock_file_name);
-        LockWishes wishes;
-        std::stop_source stop;
-        wishes.stop = stop.get_token();
-        wishes.progress = [&](std::int64_t, std::int64_t) { stop.request_stop(); };
-        EXPECT_TRUE(unlock_for_good(real_file_system(), made, lock.keys, wishes).stopped);
+        EXPECT_TRUE(
+            unlock_for_good(real_file_system(), made, lock.keys, until_first_file()).stopped);
         std::filesystem::remove(made / lock_file_name);
         key_ring::forget(made);
     }
@@ -204,6 +228,25 @@ TEST_F(HalfUnlocked, GoesOnWithTheLockOfABackup) {
     for (const char* name : {"IMG_1.jpg", "IMG_2.jpg"}) {
         EXPECT_EQ(std::filesystem::file_size(made / "photos/2026" / name), 3U) << name;
     }
+}
+
+TEST_F(HalfUnlocked, TheRecordsKnowTheirLockUntilItIsTakenOff) {
+    EXPECT_EQ(noted_lock_mark(made), lock.file.mark);
+    write_bytes(made / lock_file_name, whole_lock);
+    unlock_for_good(real_file_system(), made, lock.keys, {});
+    EXPECT_EQ(noted_lock_mark(made), std::nullopt);
+}
+
+// Of a version before, the records know no lock.
+TEST_F(HalfUnlocked, GoesOnWithItsOwnLockThatAVersionBeforeBegan) {
+    SQLite::Database(made / "records.sqlite", SQLite::OPEN_READWRITE).exec("DELETE FROM setting");
+    LockFile going_on = lock.file;
+    going_on.state = LockState::unlocking;
+    write_lock(real_file_system(), made, going_on);
+    EXPECT_THROW(Library::open(made), LibraryLocked);
+    EXPECT_TRUE(finish_locking(real_file_system(), made, lock.keys, {}).problems.empty());
+    EXPECT_FALSE(std::filesystem::exists(made / lock_file_name));
+    EXPECT_EQ(Library::open(made).photos().all().size(), 2U);
 }
 
 TEST_F(HalfUnlocked, AnotherLibrarysLockThatIsHalfDoneItselfIsRefused) {

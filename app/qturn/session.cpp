@@ -35,17 +35,8 @@ void go_on_erasing(Library& library) try {
     complain(let_go_of_bin(library, date_of(local_now())).left);
 } catch (const std::runtime_error& error) {
     if (ErasureTable(library.database()).any_unfinished()) {
-        complain({"An erasure, or emptying the bin, is not finished: " + std::string(error.what())});
-    }
-}
-
-// On a disk that can only be read, what is in it can still be looked at.
-void say_what_holds_for(const Library& library) {
-    if (library.only_to_look()) {
-        std::cerr << "Only to be looked at: " << safe_text(library.why_only_to_look()) << '\n';
-    }
-    if (const std::string older = library.older_records(); !older.empty()) {
-        std::cerr << safe_text(older) << '\n';
+        complain(
+            {"An erasure, or emptying the bin, is not finished: " + std::string(error.what())});
     }
 }
 
@@ -119,6 +110,10 @@ void Session::go_on_locking(const Path& place) {
     for (const std::string& problem : report.problems) std::cerr << safe_text(problem) << '\n';
 }
 
+std::string Session::why_only_to_look() const {
+    return library_ ? library_->why_only_to_look() : std::string{};
+}
+
 Library& Session::library() {
     if (!library_) {
         if (!real_file_system().exists(folder())) {
@@ -129,7 +124,7 @@ Library& Session::library() {
         unlock(folder());
         go_on_locking(folder());
         library_ = Library::open_or_look(folder());
-        say_what_holds_for(*library_);
+        if (std::string older = library_->older_records(); !older.empty()) complain({older});
         if (!library_->only_to_look()) go_on_erasing(*library_);
     }
     return *library_;

@@ -25,6 +25,8 @@ class Session {
     Path folder() const;
     // Opened when first asked for. Throws StoreError when there is none.
     Library& library();
+    // A sentence where it can only be looked at; else empty.
+    std::string why_only_to_look() const;
     // Asks for the passphrase or the recovery key where the folder is a locked library or backup,
     // unless that key is in hand already. Throws LockError when it is neither.
     void unlock(const Path& place);

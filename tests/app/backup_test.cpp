@@ -94,7 +94,8 @@ TEST_F(BackupCommandTest, NamesAPhotoThatIsGoneFromTheLibrary) {
     said({"backup", drive});
     const auto bun = photo_file("bun.jpg");
     std::filesystem::remove(bun);
-    EXPECT_NE(said({"backup", drive}, 3).find(bun.string() + ": qturn verify puts it back"),
+    EXPECT_NE(said({"backup", drive}, 3)
+                  .find(bun.string() + " is whole in this backup, and qturn verify puts"),
               std::string::npos);
     EXPECT_EQ(answer({"backup", drive}, 3)["gone"], json::array({bun}));
     said({"verify"}, 3);

@@ -129,6 +129,16 @@ PicturePoint point_from(const std::string& text) {
     return {across / 100, down / 100};
 }
 
+void change_head_points(Library& library, const Photo& photo, const HeadPointsOptions& options) {
+    library.history().record("changed where the head stands in " + photo.file.name, [&] {
+        if (options.find) library.head_points().clear(photo.id);
+        if (!options.top) return;
+        const HeadPoints points{point_from(*options.top), point_from(*options.bottom)};
+        if (const auto reason = reason_against(points, photo.tags.angle)) throw WrongUse(*reason);
+        library.head_points().set(photo.id, points);
+    });
+}
+
 Reply head_points(Session& session, const HeadPointsOptions& options) {
     if (options.top.has_value() != options.bottom.has_value()) {
         throw WrongUse("Name both points of the head, --top and --bottom.");
@@ -139,13 +149,7 @@ Reply head_points(Session& session, const HeadPointsOptions& options) {
     Library& library = session.library();
     const Photo photo = find_photo(library, options.photo);
     const auto before = library.head_points().of(photo.id);
-    library.history().record("changed where the head stands in " + photo.file.name, [&] {
-        if (options.find) library.head_points().clear(photo.id);
-        if (!options.top) return;
-        const HeadPoints points{point_from(*options.top), point_from(*options.bottom)};
-        if (const auto reason = reason_against(points, photo.tags.angle)) throw WrongUse(*reason);
-        library.head_points().set(photo.id, points);
-    });
+    if (options.find || options.top) change_head_points(library, photo, options);
     Reply reply = head_points_reply(photo, library.head_points().of(photo.id));
     const bool changed = library.head_points().of(photo.id) != before;
     if (changed) reply.lines.emplace_back("To take it back: qturn undo");

@@ -7,6 +7,7 @@
 #include "app/qturn/stop_on_signal.h"
 #include "app/qturn/to_json.h"
 #include "indexer/backup/backup_words.h"
+#include "indexer/backup/erased_there.h"
 #include "indexer/backup/reminder.h"
 #include "indexer/disk/clock.h"
 
@@ -50,6 +51,14 @@ std::vector<std::string> done_lines(const BackupReport& report) {
     return lines;
 }
 
+json staying_json(const std::vector<RefusedFile>& staying) {
+    json files = json::array();
+    for (const RefusedFile& file : staying) {
+        files.push_back({{"file", file.file.string()}, {"reason", file.reason}});
+    }
+    return files;
+}
+
 Reply back_up_reply(const BackupReport& report) {
     Reply reply{done_lines(report),
                 {{"backup", backup_json(report.backup)},
@@ -60,12 +69,13 @@ Reply back_up_reply(const BackupReport& report) {
                  {"records_erased", report.records_erased},
                  {"problems", report.problems},
                  {"gone", paths_json(report.gone)},
+                 {"staying", staying_json(report.staying)},
                  {"stopped", report.stopped}}};
     append(reply.lines, lacking_lines(report));
     append(reply.lines, gone_lines(report));
-    if (report.stopped || !report.problems.empty() || !report.gone.empty()) {
-        reply.outcome = Outcome::needs_attention;
-    }
+    append(reply.lines, staying_lines(report));
+    const bool all_well = report.problems.empty() && report.gone.empty() && report.staying.empty();
+    if (report.stopped || !all_well) reply.outcome = Outcome::needs_attention;
     return reply;
 }
 
@@ -106,12 +116,18 @@ Reply list_backups(Session& session, const BackupsOptions& options) {
     Reply reply{{},
                 {{"backups", json::array()}, {"reminder", reminder ? json(*reminder) : json()}}};
     std::vector<std::vector<std::string>> rows;
+    std::vector<std::string> erased;
     for (const Backup& backup : library.backups().all()) {
         rows.push_back({std::to_string(backup.id.value), counted(backup.photos, "photo"),
                         place_words(backup)});
-        reply.data["backups"].push_back(backup_json(backup));
+        const std::string words = erased_there_words(library, backup);
+        if (!words.empty()) erased.push_back(backup.folder.string() + ": " + words);
+        json told = backup_json(backup);
+        told["erasure_unfinished"] = !words.empty();
+        reply.data["backups"].push_back(std::move(told));
     }
     reply.lines = columns(rows);
+    append(reply.lines, erased);
     if (rows.empty()) reply.lines.emplace_back("There is no backup. Make one with: qturn backup");
     if (reminder) {
         reply.lines.push_back(*reminder);

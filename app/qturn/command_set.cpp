@@ -42,15 +42,29 @@ std::string parse_sentence(const CLI::App& root, const CLI::ParseError& error) {
     return std::string(error.what()) + "\nSee: " + full_name(innermost(root)) + " --help";
 }
 
+// On a disk that can only be read, or is full, what is in the library can still be looked at.
+void print_standing(const Session& session) {
+    const std::string why = session.why_only_to_look();
+    if (!why.empty()) print_beside("Only to be looked at: " + why);
+}
+
+// What is refused for that is told of once.
+int print_failure(const Session& session, const std::string& sentence, Outcome outcome) {
+    if (sentence != session.why_only_to_look()) print_standing(session);
+    return print_error(sentence, outcome, session.json());
+}
+
 int run_and_print(const Run& run, Session& session) {
     try {
-        const int code = print(run(session), session.json());
+        const Reply reply = run(session);
+        print_standing(session);
+        const int code = print(reply, session.json());
         session.note_what_was_said();
         return code;
     } catch (const WrongUse& wrong) {
-        return print_error(wrong.what(), Outcome::wrong_use, session.json());
+        return print_failure(session, wrong.what(), Outcome::wrong_use);
     } catch (const std::exception& failure) {
-        return print_error(failure.what(), Outcome::failed, session.json());
+        return print_failure(session, failure.what(), Outcome::failed);
     }
 }
 

@@ -22,6 +22,17 @@ std::string found_line(const PairWall& wall, std::size_t count) {
     return "No pair was found: try fewer conditions, or see what there is with: qturn pairs count";
 }
 
+void tell_found(Library& library, const PairWall& wall, std::size_t count, Reply& reply) {
+    const std::string why_old = why_pairs_are_old(library);
+    const bool none_made = wall.pairs().empty() && !why_old.empty();
+    if (!none_made) reply.lines.push_back(found_line(wall, count));
+    if (!why_old.empty()) {
+        reply.lines.push_back(why_old);
+        reply.outcome = Outcome::needs_attention;
+    }
+    reply.data["not_made"] = why_old.empty() ? json() : json(why_old);
+}
+
 // Pairs that she pinned or chose photos for, and that nothing stands for any more.
 void tell_lost_pairs(Library& library, const Names& names, Reply& reply) {
     json data = json::array();
@@ -53,7 +64,7 @@ Reply list(Session& session, const PairFilterOptions& options) {
         data.push_back(to_json(pair, names, photos));
     }
     Reply reply{columns(rows), {{"filter", to_json(filter)}, {"pairs", data}}};
-    reply.lines.push_back(found_line(wall, found.size()));
+    tell_found(library, wall, found.size(), reply);
     if (filter == PairFilter{}) tell_lost_pairs(library, names, reply);
     return reply;
 }
@@ -91,7 +102,7 @@ Reply count(Session& session, const PairFilterOptions& options) {
                 {{"filter", to_json(filter)},
                  {"found", found.pairs.size()},
                  {"facts", counts_json(found.counts)}}};
-    reply.lines.push_back(found_line(wall, found.pairs.size()));
+    tell_found(library, wall, found.pairs.size(), reply);
     return reply;
 }
 

@@ -52,6 +52,10 @@ int print(const Reply& reply, bool json) {
     return exit_code(reply.outcome);
 }
 
+void print_beside(const std::string& sentence) {
+    std::cerr << safe_text(sentence) << '\n';
+}
+
 int print_error(const std::string& sentence, Outcome outcome, bool json) {
     print_lines(std::cerr, split_lines(sentence));
     if (json) std::cout << json_text({{"error", sentence}}) << '\n';

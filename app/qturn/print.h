@@ -10,6 +10,9 @@ int print(const Reply& reply, bool json);
 // The sentence goes to standard error, and with `json` also to standard output as {"error": …}.
 int print_error(const std::string& sentence, Outcome outcome, bool json);
 
+// A sentence to standard error, beside whatever is answered.
+void print_beside(const std::string& sentence);
+
 // Valid UTF-8 on several lines, with every control character escaped.
 std::string json_text(const nlohmann::json& data);
 

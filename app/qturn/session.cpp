@@ -40,16 +40,6 @@ void go_on_erasing(Library& library) try {
     }
 }
 
-// On a disk that can only be read, what is in it can still be looked at.
-void say_what_holds_for(const Library& library) {
-    if (library.only_to_look()) {
-        std::cerr << "Only to be looked at: " << safe_text(library.why_only_to_look()) << '\n';
-    }
-    if (const std::string older = library.older_records(); !older.empty()) {
-        std::cerr << safe_text(older) << '\n';
-    }
-}
-
 }  // namespace
 
 Path Session::folder() const {
@@ -128,6 +118,10 @@ void Session::go_on_locking(const Path& place) {
     for (const std::string& problem : report.problems) std::cerr << safe_text(problem) << '\n';
 }
 
+std::string Session::why_only_to_look() const {
+    return library_ ? library_->why_only_to_look() : std::string{};
+}
+
 Library& Session::library() {
     if (!library_) {
         if (!real_file_system().exists(folder())) {
@@ -138,7 +132,7 @@ Library& Session::library() {
         unlock(folder());
         go_on_locking(folder());
         library_ = Library::open_or_look(folder());
-        say_what_holds_for(*library_);
+        if (std::string older = library_->older_records(); !older.empty()) complain({older});
         if (!library_->only_to_look()) go_on_erasing(*library_);
     }
     return *library_;

@@ -27,6 +27,8 @@ class Session {
     Library& library();
     // What an erasure left, once it has been said.
     void note_what_was_said();
+    // A sentence where it can only be looked at; else empty.
+    std::string why_only_to_look() const;
     // Asks for the passphrase or the recovery key where the folder is a locked library or backup,
     // unless that key is in hand already. Throws LockError when it is neither.
     void unlock(const Path& place);

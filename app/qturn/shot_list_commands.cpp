@@ -42,14 +42,20 @@ Reply list_reply(const ShotList& list, const std::string& whose) {
     return reply;
 }
 
-Reply of_look(Library& library, const ShotListOptions& options) {
-    const Look look = find_look(library, options.look);
-    const ShotList list = with_options(library.looks().shot_list(look.id), options);
+void keep_shot_list(Library& library, const Look& look, const ShotList& list,
+                    const ShotListOptions& options) {
+    if (!options.change() && !options.save_as_default) return;
     library.history().record(
         options.change() ? "changed the shot list of " + look.name : own_list_changed, [&] {
             if (options.change()) library.looks().set_shot_list(look.id, list);
             if (options.save_as_default) library.looks().set_own_default_shot_list(list);
         });
+}
+
+Reply of_look(Library& library, const ShotListOptions& options) {
+    const Look look = find_look(library, options.look);
+    const ShotList list = with_options(library.looks().shot_list(look.id), options);
+    keep_shot_list(library, look, list, options);
     Reply reply = list_reply(list, "The shot list of " + look.name +
                                        (options.save_as_default ? ", now your own default:" : ":"));
     reply.data["look"] = look.name;

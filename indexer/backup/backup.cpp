@@ -4,12 +4,13 @@
 #include <set>
 
 #include "indexer/backup/backup_place.h"
+#include "indexer/backup/clear_away.h"
+#include "indexer/backup/erased_there.h"
 #include "indexer/backup/known_records.h"
 #include "indexer/backup/records_copy.h"
 #include "indexer/backup/write_files.h"
 #include "indexer/disk/volume.h"
 #include "indexer/intake/move_lock.h"
-#include "indexer/store/erasure_table.h"
 #include "indexer/store/records_file.h"
 
 namespace quarterturn {
@@ -36,7 +37,7 @@ class BackupRun {
         report_.stopped = wishes_.read_all && wishes_.stop.stop_requested();
         if (report_.stopped) return std::move(report_);
         new_.mark = listed_.mark;
-        new_.last_erasure = last_erasure();
+        new_.last_erasure = last_finished_erasure(library_);
         const bool erased = listed_.last_erasure < new_.last_erasure;
         const std::vector<std::string> before = records_before();
         const bool records_new = erased || !records_are_there(before);
@@ -51,7 +52,7 @@ class BackupRun {
         note_records_kept();
         make_way();
         folder_.replace_manifest(new_);
-        clear_away();
+        clear();
         return finish();
     }
 
@@ -96,15 +97,6 @@ class BackupRun {
         return false;
     }
 
-    ErasureId last_erasure() {
-        ErasureId last{};
-        for (const Erasure& erasure : ErasureTable(library_.database()).all()) {
-            if (!erasure.finished) break;  // what is sought of it stands in the records still
-            last = erasure.id;
-        }
-        return last;
-    }
-
     // The copies of the records on the list, without those that are found damaged.
     std::vector<std::string> records_before() {
         std::vector<std::string> records = records_in(listed_);
@@ -142,7 +134,6 @@ class BackupRun {
                 plan_.obsolete.push_back(path);
             }
         }
-        if (erased) report_.records_erased = std::ssize(before);
     }
 
     void refuse_without_room() {
@@ -163,6 +154,7 @@ class BackupRun {
 
     void settle_in() {
         if (first_ && !library_.backups().marked(listed_.mark)) {
+            report_.backup.last_erasure = new_.last_erasure;  // nothing of it came there
             library_.backups().add(unfinished_backup());
         }
         library_.backups().begin(report_.backup);
@@ -242,29 +234,35 @@ class BackupRun {
         }
     }
 
-    void clear_away() {
-        count_removed();
+    void clear() {
         plan_.obsolete.emplace_back(waiting_records);
         plan_.obsolete.emplace_back(waiting_records + std::string("-journal"));
         std::erase_if(plan_.obsolete,
                       [&](const std::string& path) { return new_.files.contains(path); });
-        folder_.remove(plan_.obsolete);
-        folder_.forget_unfinished();
+        ClearedAway cleared = clear_away(folder_, plan_.obsolete);
+        count_removed(cleared.removed);
+        report_.staying = std::move(cleared.staying);
     }
 
     // What lies there under another name now was not removed.
-    void count_removed() {
+    void count_removed(const std::set<std::string>& removed) {
+        const bool erased = report_.backup.last_erasure < new_.last_erasure;
         std::set<std::string> sums;
         for (const auto& [path, sha256] : new_.files) sums.insert(sha256);
-        for (const std::string& path : plan_.obsolete) {
-            const auto before = listed_.files.find(path);
-            const bool counts = before != listed_.files.end() && !is_records_path(path);
-            if (counts && !sums.contains(before->second)) ++report_.removed;
+        for (const std::string& path : removed) {
+            if (is_records_path(path)) {
+                report_.records_erased += erased ? 1 : 0;
+            } else if (const auto before = listed_.files.find(path);
+                       before != listed_.files.end()) {
+                report_.removed += sums.contains(before->second) ? 0 : 1;
+            } else if (!path.starts_with(moving_name) && !path.starts_with(waiting_records)) {
+                ++report_.removed;  // it stayed before
+            }
         }
     }
 
     BackupReport finish() {
-        report_.backup.last_erasure = new_.last_erasure;
+        if (report_.staying.empty()) report_.backup.last_erasure = new_.last_erasure;
         std::int64_t photos = 0;
         for (const LibraryFile& file : wanted_) photos += file.photo ? 1 : 0;
         report_.backup.photos = photos - std::ssize(lacks_);
@@ -290,6 +288,7 @@ class BackupRun {
 }  // namespace
 
 BackupReport back_up(Library& library, const BackupWishes& wishes) {
+    library.database().refuse_if_replaced();  // before anything is written elsewhere
     const MoveLock lock(library);
     if (!lock.held()) throw StoreError(photos_are_being_moved);
     return BackupRun(library, wishes, backup_place(library, wishes.to)).run();

@@ -36,6 +36,7 @@ struct BackupReport {
     std::vector<std::string> problems{};  // sentences: files that are not in the backup
     std::vector<Path> lacking{};          // the library's file that each of them is of
     std::vector<Path> gone{};             // from the library, and whole in the backup
+    std::vector<RefusedFile> staying{};   // that could not be removed there: the next one goes on
     bool stopped = false;                 // the backup before is as it was; run again, it goes on
 };
 

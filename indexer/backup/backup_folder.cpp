@@ -136,15 +136,16 @@ void BackupFolder::write_read_me() const {
     replace_file(*beneath_, text, bytes_of_text(words));
 }
 
-void BackupFolder::remove(const std::vector<std::string>& paths) const {
-    for (const std::string& path : paths) {
-        make_way(path);
-        if (disk().exists(file(path))) {
-            disk().remove(file(path));
-            disk().sync_folder(file(path).parent_path());
-        }
-        drop_empty_folders(disk(), folder_, Path(path).parent_path());
-    }
+bool BackupFolder::remove(const std::string& path) const {
+    make_way(path);
+    if (!disk().exists(file(path))) return false;
+    disk().remove(file(path));
+    disk().sync_folder(file(path).parent_path());
+    return true;
+}
+
+void BackupFolder::drop_empty_folders_of(const std::string& path) const {
+    drop_empty_folders(disk(), folder_, Path(path).parent_path());
 }
 
 void BackupFolder::make_way(const std::string& path) const {

@@ -54,8 +54,10 @@ class BackupFolder {
     // Only when other words stand there.
     void write_read_me() const;
 
-    // Removes files, and folders that are empty then; what is not there is passed over.
-    void remove(const std::vector<std::string>& paths) const;
+    // False when it is not there. What was being written to it goes, too.
+    bool remove(const std::string& path) const;
+    // The folder of this file, where it is empty, and then those above it.
+    void drop_empty_folders_of(const std::string& path) const;
     // Removes what was being written when the power went, in the folder of this file.
     void make_way(const std::string& path) const;
 

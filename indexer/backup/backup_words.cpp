@@ -31,4 +31,13 @@ std::vector<std::string> gone_lines(const BackupReport& report) {
     return lines;
 }
 
+std::vector<std::string> staying_lines(const BackupReport& report) {
+    if (report.staying.empty()) return {};
+    std::vector<std::string> lines{
+        "Still to be removed there, as it is not in the library any longer; the next backup to it "
+        "goes on with that:"};
+    std::ranges::move(lines_by_reason(report.staying), std::back_inserter(lines));
+    return lines;
+}
+
 }  // namespace quarterturn

@@ -10,5 +10,6 @@ namespace quarterturn {
 
 std::vector<std::string> lacking_lines(const BackupReport& report);
 std::vector<std::string> gone_lines(const BackupReport& report);
+std::vector<std::string> staying_lines(const BackupReport& report);
 
 }  // namespace quarterturn

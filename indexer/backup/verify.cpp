@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cerrno>
+#include <functional>
 #include <set>
 
 #include "indexer/backup/heal.h"
@@ -48,7 +49,7 @@ class Verifying {
             report_.records.push_back(std::move(older));
         }
         check_seals();
-        if (remembers_) library_.verification().finish(wishes_.now, problems());
+        remember([&](VerificationTable table) { table.finish(wishes_.now, problems()); });
         return std::move(report_);
     }
 
@@ -58,7 +59,7 @@ class Verifying {
     std::vector<LibraryFile> still_to_read(const std::vector<LibraryFile>& all) {
         const auto reached = library_.verification().reached();
         if (wishes_.from_start || !reached || !reached->last_photo) {
-            if (remembers_) library_.verification().begin();
+            remember([](VerificationTable table) { table.begin(); });
             return all;
         }
         const auto wrong = library_.verification().problems();
@@ -121,6 +122,13 @@ class Verifying {
         report_.troubles.push_back(std::move(trouble));
     }
 
+    // What was read counts all the same on a disk that takes nothing.
+    void remember(const std::function<void(VerificationTable)>& how_far) try {
+        if (remembers_) how_far(library_.verification());
+    } catch (const NoRoomForRecords&) {
+        remembers_ = false;
+    }
+
     bool may_mend() const { return remembers_ && wishes_.heal; }
 
     void mend(const LibraryFile& file, FileTrouble& trouble) {
@@ -171,7 +179,7 @@ class Verifying {
     }
 
     void keep() {
-        if (remembers_) library_.verification().reach(last_, wrong_photos_);
+        remember([&](VerificationTable table) { table.reach(last_, wrong_photos_); });
     }
 
     void tell(ImportProgress progress) {
@@ -258,7 +266,7 @@ class Verifying {
 
     Library& library_;
     const VerifyWishes& wishes_;
-    const bool remembers_ = !library_.only_to_look();
+    bool remembers_ = !library_.only_to_look();
     VerifyReport report_;
     std::optional<std::vector<BackupSource>> sources_;
     MovedFiles moved_{library_};

@@ -8,6 +8,7 @@
 #include "indexer/erasure/left_locked.h"
 #include "indexer/erasure/listed_files.h"
 #include "indexer/erasure/named_by_others.h"
+#include "indexer/erasure/past_the_lock.h"
 #include "indexer/store/erasure_table.h"
 
 namespace quarterturn {

@@ -173,12 +173,26 @@ class FileSeeker {
         } else if (is_photo_that_went(bytes)) {
             say(place, "", " is a photo that is erased: remove it.");
         } else if (is_said_within(text)) {
-            say(place, "", " still says it: look into it, and remove what is hers.");
+            say(place, "", what_to_do_with(text));
         } else if (!is_text(text) && !is_among_hers(place)) {
             say(place, "",
                 " is in no record and cannot be read as text, so it may be of what is erased: look "
                 "into it, and remove it if it is.");
         }
+    }
+
+    static const char* what_to_do_with(std::string_view text) {
+        if (text.starts_with(begin_of_records)) {
+            return " is a copy of records and still says it: nobody can be taken out of such a "
+                   "copy. Look whether anything is missing without it, and remove the file as a "
+                   "whole.";
+        }
+        if (is_text(text)) {
+            return " still says it: open it, take out what is hers, and save it; or remove the "
+                   "file.";
+        }
+        return " still says it: look what it is, and remove the file; what you need of it for "
+               "others, write anew.";
     }
 
     void say_unread(const Path& entry) {

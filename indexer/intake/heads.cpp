@@ -38,6 +38,7 @@ class HeadRecorder {
     }
 
     void write() {
+        if (waiting_.empty()) return;
         Transaction transaction{library_.database()};
         for (const auto& [photo, signs] : waiting_) {
             library_.photos().set_measured(photo->id, photo->measures, photo->fingerprint, signs,
@@ -63,6 +64,7 @@ HeadReport look_for_heads(Library& library, Decoder& decoder,
 HeadReport look_for_heads_in(Library& library, Decoder& decoder, std::vector<Photo> photos,
                              const std::function<void(std::int64_t, std::int64_t)>& progress,
                              std::stop_token stop) {
+    if (library.only_to_look()) return {};
     const OneThreadEach one_thread_each;
     std::erase_if(photos, [](const Photo& photo) { return photo.head_signs.has_value(); });
     OrderedWork<Looked> work{photos.size(), worker_count(),

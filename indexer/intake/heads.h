@@ -17,8 +17,9 @@ struct HeadReport {
     bool stopped = false;             // what was done is kept
 };
 
-// Looks at the small pictures. `progress` is told how many photos of how many. Throws
-// std::runtime_error when the face cascades are not installed.
+// Looks at the small pictures; not in a library that is only to be looked at, as what was seen
+// could not be kept. `progress` is told how many photos of how many. Throws std::runtime_error when
+// the face cascades are not installed.
 HeadReport look_for_heads(Library& library, Decoder& decoder,
                           const std::function<void(std::int64_t, std::int64_t)>& progress = {},
                           std::stop_token stop = {});

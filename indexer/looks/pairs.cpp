@@ -107,6 +107,7 @@ Pair pair_there(Library& library, PairId id) {
     bring_pairs_up_to_date(library);
     const auto pair = library.pairs().find(id);
     if (!pair) {
+        if (const std::string why = why_pairs_are_old(library); !why.empty()) throw StoreError(why);
         throw StoreError("There is no pair " + std::to_string(id.value) +
                          " any more: list the pairs again.");
     }
@@ -134,6 +135,13 @@ void bring_pairs_up_to_date(Library& library) {
         make_anew(library, families, changed);
     }
     transaction.commit();
+}
+
+std::string why_pairs_are_old(Library& library) {
+    if (!library.only_to_look() || library.pairs().to_make(1).empty()) return {};
+    return "Some pairs are not among these, or stand as they were before: they are made when they "
+           "are first listed, and here nothing can be written. Open the library where it can be "
+           "changed, and list them there.";
 }
 
 void choose_frames(Library& library, PairId id, std::optional<PhotoId> first,

@@ -12,6 +12,9 @@ namespace quarterturn {
 // Makes pairs and facts anew for the looks that changed; quick when none did. Takes a fixed number
 // of statements to read each few hundred looks. Throws StoreError.
 void bring_pairs_up_to_date(Library& library);
+// A sentence where some would have to be made anew, and the library is only to be looked at; else
+// empty.
+std::string why_pairs_are_old(Library& library);
 
 // All pairs in memory, as they were when they were read, so that a change of the filter asks the
 // library for nothing but words, and a change of the records for the looks that it is about.

@@ -44,7 +44,7 @@ auto order_of(const Candidate& candidate) {
 
 std::vector<Candidate> candidates(Library& library, Decoder& decoder, Use use, Date on) {
     bring_pairs_up_to_date(library);
-    if (!library.only_to_look()) look_for_heads_in(library, decoder, finished_photos(library));
+    look_for_heads_in(library, decoder, finished_photos(library));
     PhotoGate gate(library);
     std::vector<Candidate> all;
     for (const Photo& photo : finished_photos(library)) {

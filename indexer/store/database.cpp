@@ -3,36 +3,23 @@
 #include <SQLiteCpp/Backup.h>
 #include <sqlite3.h>
 
+#include <utility>
+
 #include "indexer/lock/locked_vfs.h"
 #include "indexer/store/change_stamp.h"
 #include "indexer/store/migrations/migrations.h"
+#include "indexer/store/open_records.h"
 #include "indexer/store/records_file.h"
 #include "indexer/store/records_guard.h"
 #include "indexer/store/records_unwritable.h"
-#include "indexer/store/records_uri.h"
 #include "indexer/store/records_watch.h"
 #include "indexer/store/store_error.h"
 
 namespace quarterturn {
 namespace {
 
-constexpr int application_id = 0x5174726E;  // "Qtrn"
-constexpr int wait_for_others_ms = 5000;
-
 Path with_ending(const Path& file, const std::string& ending) {
     return Path(file.native() + ending);
-}
-
-void trust_nothing(SQLite::Database& handle) {
-    sqlite3_db_config(handle.getHandle(), SQLITE_DBCONFIG_DEFENSIVE, 1, nullptr);
-    handle.exec("PRAGMA trusted_schema = OFF");
-    handle.exec("PRAGMA cell_size_check = ON");
-}
-
-// The log stays as it is when the records are closed.
-void leave_log(SQLite::Database& handle) {
-    sqlite3_db_config(handle.getHandle(), SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1, nullptr);
-    sqlite3_wal_autocheckpoint(handle.getHandle(), 0);
 }
 
 void carry_log_over(SQLite::Database& handle) {
@@ -50,20 +37,14 @@ std::unique_ptr<SQLite::Database> open_file(const Path& file) {
                                                      wait_for_others_ms, vfs_of_records(file));
     leave_log(*handle);
     trust_nothing(*handle);
-    handle->exec("PRAGMA secure_delete = ON");
-    handle->exec("PRAGMA synchronous = FULL");
+    in_words(
+        [&] {
+            handle->exec("PRAGMA secure_delete = ON");
+            handle->exec("PRAGMA synchronous = FULL");
+        },
+        handle->getHandle());
     carry_log_over(*handle);
     return handle;
-}
-
-StoreError not_ours(const Path& file) {
-    return StoreError(file.string() +
-                      " is no library file of this program and was left as it is: name the folder "
-                      "of a library.");
-}
-
-void refuse_unless_ours(SQLite::Database& handle, const Path& file) {
-    if (handle.execAndGet("PRAGMA application_id").getInt() != application_id) throw not_ours(file);
 }
 
 void refuse_unless_changeable(SQLite::Database& handle, const Path& file) {
@@ -72,21 +53,6 @@ void refuse_unless_changeable(SQLite::Database& handle, const Path& file) {
                             " may not be changed: allow it in its permissions, or sign in as the "
                             "user it belongs to; or copy the library's folder to a place you can "
                             "write in and open it there.");
-}
-
-// True when the file is older than this program.
-bool needs_migration(SQLite::Database& handle, const Path& file) {
-    const int version = schema_version(handle);
-    const int newest = static_cast<int>(all_migrations().size());
-    if (version > newest) {
-        throw StoreError(file.string() +
-                         " was written by a newer version of this program (its "
-                         "records are of version " +
-                         std::to_string(version) + ", this one knows them up to " +
-                         std::to_string(newest) +
-                         "): install the newest version. Nothing was changed.");
-    }
-    return version < newest;
 }
 
 void remove_if_there(FileSystem& disk, const Path& file) {
@@ -126,10 +92,15 @@ void keep_copy(SQLite::Database& handle, const Path& file, FileSystem& disk) {
     disk.sync_folder(copy.parent_path());
 }
 
+// SQLite would remove its log.
+void refuse_if_empty(const Path& file, FileSystem& disk) {
+    if (disk.state(file).bytes == 0) throw not_ours(file);
+}
+
 std::unique_ptr<SQLite::Database> open_library_file(const Path& file, FileSystem& disk) {
     if (!disk.exists(file)) create(file, disk);
     refuse_unless_writable(file);
-    if (disk.state(file).bytes == 0) throw not_ours(file);  // SQLite would remove its log
+    refuse_if_empty(file, disk);
     auto handle = open_file(file);
     refuse_unless_ours(*handle, file);
     refuse_unless_changeable(*handle, file);
@@ -142,30 +113,16 @@ std::unique_ptr<SQLite::Database> open_library_file(const Path& file, FileSystem
     return handle;
 }
 
-// Without its log, which SQLite cannot read where it may write nothing.
-std::unique_ptr<SQLite::Database> open_unchangeable(const Path& file) {
-    const std::string vfs = vfs_of_records(file);
-    auto handle = std::make_unique<SQLite::Database>(
-        records_uri(file, vfs.empty() ? "immutable=1" : "immutable=1&vfs=" + vfs),
-        SQLite::OPEN_READONLY | SQLite::OPEN_URI | SQLITE_OPEN_EXRESCODE);
-    trust_nothing(*handle);
-    return handle;
-}
-
-std::unique_ptr<SQLite::Database> open_to_look(const Path& file, FileSystem& disk) {
-    const auto refuse = [&](const char* why) {
-        throw StoreError(file.string() + " lies where nothing can be written, and " + why +
-                         ": copy the library's folder to a place you can write in, and open it "
-                         "there. Nothing was changed.");
-    };
-    const Path log = with_ending(file, "-wal");
-    if (disk.exists(log) && disk.state(log).bytes > 0) {
-        refuse("what was last saved waits in a file beside it");
+std::unique_ptr<SQLite::Database> opened(const Path& file, FileSystem& disk, Opening opening) {
+    switch (opening) {
+        case Opening::to_change:
+            return open_library_file(file, disk);
+        case Opening::to_look:
+            return open_unchangeable(file, disk);
+        case Opening::to_look_at_copy:
+            return copy_to_look_at(file, disk);
     }
-    auto handle = open_unchangeable(file);
-    refuse_unless_ours(*handle, file);
-    if (needs_migration(*handle, file)) refuse("was written by an older version of this program");
-    return handle;
+    return nullptr;
 }
 
 void keep_what_is_open(SQLite::Database& handle, const Path& folder, FileSystem& disk) {
@@ -188,12 +145,10 @@ void keep_what_is_open(SQLite::Database& handle, const Path& folder, FileSystem&
 Database::Database(const Path& file, FileSystem& disk, Opening opening)
     : file_(std::filesystem::absolute(file)),
       disk_(&disk),
-      handle_(in_words([&] {
-          return opening == Opening::to_look ? open_to_look(file_, disk)
-                                             : open_library_file(file_, disk);
-      })),
-      watch_(opening == Opening::to_look ? nullptr
-                                         : std::make_unique<RecordsWatch>(file_, *handle_)) {
+      opening_(opening),
+      handle_(in_words([&] { return opened(file_, disk, opening); })),
+      watch_(opening == Opening::to_change ? std::make_unique<RecordsWatch>(file_, *handle_)
+                                           : nullptr) {
     if (file_.filename() == records_file_name) known_.emplace(file_, *handle_, disk);
 }
 
@@ -229,12 +184,34 @@ void Database::look_again() {
     }
 }
 
-void Database::refuse_if_replaced() {
-    if (only_to_look()) {
-        const std::string reason = reason_against_writing(file_);
-        throw RecordsUnwritable(reason.empty() ? file_.string() + " is open to be looked at alone."
-                                               : reason);
+void Database::refuse_to_change() const {
+    if (opening_ == Opening::to_look_at_copy) {
+        throw NoRoomForRecords(no_room_sentence(file_.parent_path()));
     }
+    const std::string reason = reason_against_writing(file_);
+    throw RecordsUnwritable(reason.empty() ? file_.string() + " is open to be looked at alone."
+                                           : reason);
+}
+
+void Database::try_out(const std::function<void()>& act) {
+    auto before = std::exchange(handle_, in_words([&] { return copy_in_memory(*handle_); }));
+    trying_out_ = true;
+    const auto put_back = [&] {
+        handle_ = std::move(before);
+        trying_out_ = false;
+    };
+    try {
+        act();
+    } catch (...) {
+        put_back();
+        throw;
+    }
+    put_back();
+}
+
+void Database::refuse_if_replaced() {
+    if (trying_out_) return;
+    if (only_to_look()) refuse_to_change();
     switch (watch_->look()) {
         case RecordsWatch::Found::as_left:
             return;

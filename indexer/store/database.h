@@ -3,6 +3,7 @@
 // by numbered migrations. A statement that fails throws StoreError, whose what() is a sentence.
 
 #include <cstdint>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <stdexcept>
@@ -27,7 +28,12 @@ class RecordsUnwritable : public StoreError {
     using StoreError::StoreError;
 };
 
-enum class Opening { to_change, to_look };
+// Their disk is full. What can be read can be looked at.
+class NoRoomForRecords : public RecordsUnwritable {
+    using RecordsUnwritable::RecordsUnwritable;
+};
+
+enum class Opening { to_change, to_look, to_look_at_copy };
 
 class Database {
   public:
@@ -37,6 +43,8 @@ class Database {
     //
     // To look, the file is opened as it is and nothing is written, here or beside it; nobody may
     // change it meanwhile. Throws StoreError, too, when changes wait beside it or it is older.
+    // Where the disk is full, a copy in memory is looked at, with what waits beside the file;
+    // others may change that then.
     explicit Database(const Path& file, FileSystem& disk = real_file_system(),
                       Opening opening = Opening::to_change);
     ~Database();
@@ -55,16 +63,21 @@ class Database {
     // place of the one that is open, or was written over it: what is written into that would be
     // lost. Copies are made beside it first.
     void refuse_if_replaced();
+    // Calls `act` with a copy in memory in the place of the records, which it may change.
+    void try_out(const std::function<void()>& act);
     // After a change, which can begin the log anew: what was there is not taken for what comes.
     void look_again();
 
   private:
+    [[noreturn]] void refuse_to_change() const;
     void refuse_replaced();
     void refuse_overwritten();
 
     Path file_;
     FileSystem* disk_;
+    Opening opening_;
     bool kept_ = false;
+    bool trying_out_ = false;
     std::unique_ptr<SQLite::Database> handle_;
     std::unique_ptr<RecordsWatch> watch_;  // null when it is open to look
     std::optional<RecordsKnown> known_;    // of the records of a library alone, and no copy

@@ -196,9 +196,17 @@ ErasureId ErasureTable::erase(const ToErase& what) {
 }
 
 void ErasureTable::look_after(const ToErase& what, const std::function<void()>& look) {
-    const Erasing taken_back(*database_);
-    Eraser(*database_, what).erase();
-    look();
+    const auto look_then = [&] {
+        const Erasing taken_back(*database_);
+        Eraser(*database_, what).erase();
+        look();
+    };
+    if (database_->only_to_look()) return database_->try_out(look_then);
+    try {
+        look_then();
+    } catch (const NoRoomForRecords&) {
+        database_->try_out(look_then);
+    }
 }
 
 void ErasureTable::leave_one(std::span<const ToErase> others, std::span<const PhotoId> hers) {

@@ -126,20 +126,36 @@ Library::Library(Path folder, FileSystem& disk, Opening opening)
       locked_(keys_ ? std::make_unique<LockedFileSystem>(disk, folder_, keys_) : nullptr),
       database_(opened_records(folder_, disk, opening)) {
     refuse_if_lock_changed(disk, folder_, keys_);
-    if (only_to_look()) return;
-    this->disk().make_folders(cache_folder());
-    this->disk().make_folders(incoming_folder());
-    remember_records_file(folder_, disk);
+}
+
+void Library::settle_in() {
+    disk().make_folders(cache_folder());
+    disk().make_folders(incoming_folder());
+    remember_records_file(folder_, *disk_);
 }
 
 Library Library::open_or_look(const Path& folder, FileSystem& disk) {
     try {
         return open(folder, disk);
+    } catch (const NoRoomForRecords&) {
+        const Path place = std::filesystem::absolute(folder);
+        Library library{place, disk, Opening::to_look_at_copy};
+        library.why_only_to_look_ = no_room_sentence(place);
+        return library;
     } catch (const RecordsUnwritable& reason) {
         Library library = open_to_look(folder, disk);
         library.why_only_to_look_ = reason.what();
         return library;
     }
+}
+
+Library Library::open_again(const Path& folder, FileSystem& disk) {
+    if (disk.exists(folder / records_name)) return open_or_look(folder, disk);
+    throw StoreError(
+        folder.string() +
+        " is not there any longer: connect the drive that it lies on, and do this once "
+        "more; if the folder was moved or renamed, open it where it is now. What was "
+        "saved is kept.");
 }
 
 std::string Library::older_records() const {
@@ -150,13 +166,21 @@ Library Library::create(const Path& folder, FileSystem& disk) {
     const Path place = std::filesystem::absolute(folder);
     refuse_unless_empty(disk, place);
     disk.make_folders(place / photos_name);
-    return {place, disk, Opening::to_change};
+    Library library{place, disk, Opening::to_change};
+    library.settle_in();
+    return library;
 }
 
 Library Library::open(const Path& folder, FileSystem& disk) {
     const Path place = std::filesystem::absolute(folder);
     refuse_unless_library(disk, place);
     Library library{place, disk, Opening::to_change};
+    try {
+        library.settle_in();
+    } catch (const DiskError& error) {
+        if (error.disk_full()) throw NoRoomForRecords(error.what());
+        throw;
+    }
     try {
         library.history().let_old_edits_go();
     } catch (const StoreError&) {

@@ -53,8 +53,11 @@ class Library {
     // changed. Throws as `open`, and when the records have to be written to before they can be
     // read.
     static Library open_to_look(const Path& folder, FileSystem& disk = real_file_system());
-    // The one or the other, as the disk allows; throws as they do.
+    // The one or the other, as the disk allows; a full one is looked at in a copy, in memory.
+    // Throws as they do.
     static Library open_or_look(const Path& folder, FileSystem& disk = real_file_system());
+    // The same once more, while this program has it open: where it is gone, its drive is.
+    static Library open_again(const Path& folder, FileSystem& disk);
 
     const Path& folder() const { return folder_; }
     Path photo_file(const Photo& photo) const { return folder_ / photo.file.path; }
@@ -102,6 +105,7 @@ class Library {
 
   private:
     Library(Path folder, FileSystem& disk, Opening opening);
+    void settle_in();
 
     Path folder_;
     FileSystem* disk_;

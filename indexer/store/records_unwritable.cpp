@@ -25,6 +25,11 @@ std::string reason_against_writing(const Path& records) {
     return {};
 }
 
+std::string no_room_sentence(const Path& library) {
+    return "There is no room left on the disk that holds " + library.string() +
+           ": free some there, and open the library again. What was saved before is kept.";
+}
+
 void refuse_unless_writable(const Path& records) {
     const std::string reason = reason_against_writing(records);
     if (!reason.empty()) throw RecordsUnwritable(reason);

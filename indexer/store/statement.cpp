@@ -23,7 +23,9 @@ bool changes_records(std::string_view sql) {
 
 Statement::Statement(Database& database, const std::string& sql)
     : statement_(
-          in_words([&] { return std::make_unique<SQLite::Statement>(database.handle(), sql); })) {
+          in_words([&] { return std::make_unique<SQLite::Statement>(database.handle(), sql); },
+                   database.handle().getHandle())),
+      connection_(database.handle().getHandle()) {
     // A transaction has asked when it began.
     const bool alone = sqlite3_get_autocommit(database.handle().getHandle()) != 0;
     if (!alone || !changes_records(sql)) return;
@@ -37,7 +39,7 @@ Statement::~Statement() {
 }
 
 bool Statement::step() {
-    return in_words([&] { return statement_->executeStep(); });
+    return in_words([&] { return statement_->executeStep(); }, connection_);
 }
 
 void Statement::run() {

@@ -21,6 +21,8 @@
 #include "indexer/record/words.h"
 #include "indexer/store/database.h"
 
+struct sqlite3;
+
 namespace SQLite {
 class Statement;
 }
@@ -172,6 +174,7 @@ class Statement {
 
     Database* changed_alone_ = nullptr;  // what it changes outside of any transaction
     std::unique_ptr<SQLite::Statement> statement_;
+    sqlite3* connection_;
 };
 
 std::int64_t last_inserted(Database& database);

@@ -9,15 +9,17 @@
 
 namespace quarterturn {
 
-StoreError store_error(const SQLite::Exception& error);
+// A StoreError, or NoRoomForRecords. What the system said against it is asked of the connection,
+// where one is given.
+[[noreturn]] void throw_in_words(const SQLite::Exception& error, sqlite3* connection);
 
 // Does `work`, and turns what SQLite throws into a StoreError.
 template <class Work>
-decltype(auto) in_words(Work work) {
+decltype(auto) in_words(Work work, sqlite3* connection = nullptr) {
     try {
         return work();
     } catch (const SQLite::Exception& error) {
-        throw store_error(error);
+        throw_in_words(error, connection);
     }
 }
 

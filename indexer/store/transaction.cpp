@@ -31,7 +31,7 @@ void Transaction::commit() {
 }
 
 void Transaction::execute(const char* sql) {
-    in_words([&] { database_.handle().exec(sql); });
+    in_words([&] { database_.handle().exec(sql); }, database_.handle().getHandle());
 }
 
 }  // namespace quarterturn

@@ -95,7 +95,7 @@ TEST_F(BackupCommandTest, NamesAPhotoThatIsGoneFromTheLibrary) {
     const auto bun = photo_file("bun.jpg");
     std::filesystem::remove(bun);
     EXPECT_NE(said({"backup", drive}, 3)
-                  .find(bun.string() + " is whole in this backup, and qturn verify"),
+                  .find(bun.string() + " is whole in this backup, and qturn verify puts"),
               std::string::npos);
     EXPECT_EQ(answer({"backup", drive}, 3)["gone"], json::array({bun}));
     said({"verify"}, 3);

@@ -25,7 +25,7 @@ void LaterFound::look_for(const PhotoSearch& search) {
     const auto work = [answer, search, stop = wanted_.get_token(),
                        folder = session_.library().folder(), &disk = session_.disk()] {
         try {
-            Library library = Library::open_or_look(folder, disk);
+            Library library = Library::open_again(folder, disk);
             const UntilStopped until_stopped(library.database(), stop);
             answer->photos = library.search().find(search);
         } catch (const std::exception& problem) {

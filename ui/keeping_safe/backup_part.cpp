@@ -5,6 +5,7 @@
 
 #include "indexer/backup/backup_folder.h"
 #include "indexer/backup/backup_words.h"
+#include "indexer/backup/erased_there.h"
 #include "indexer/backup/reminder.h"
 #include "indexer/disk/clock.h"
 #include "indexer/store/library_settings.h"
@@ -63,6 +64,7 @@ QStringList report_words(const BackupReport& report) {
     }
     for (const std::string& line : lacking_lines(report)) words << from_utf8(line);
     for (const std::string& line : gone_lines(report)) words << from_utf8(line);
+    for (const std::string& line : staying_lines(report)) words << from_utf8(line);
     return words;
 }
 
@@ -132,6 +134,8 @@ void BackupPart::add_backup(const Backup& backup) {
     row->addWidget(read, 0, Qt::AlignTop);
     row->addWidget(lost, 0, Qt::AlignTop);
     standing()->addLayout(row);
+    const std::string erased = erased_there_words(session().library(), backup);
+    if (!erased.empty()) standing()->addWidget(make_text(from_utf8(erased)));
 }
 
 void BackupPart::forget(const Backup& backup) {

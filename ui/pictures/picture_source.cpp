@@ -22,7 +22,7 @@ FetchedPicture picture_of(const Decoded& decoded) {
 class LibraryPictures final : public PictureSource {
   public:
     LibraryPictures(const Path& folder, FileSystem& disk, Decoder& decoder)
-        : library_(Library::open_or_look(folder, disk)), decoder_(decoder) {}
+        : library_(Library::open_again(folder, disk)), decoder_(decoder) {}
 
     FetchedPicture small(const Photo& photo) override {
         return picture_of(thumbnail(library_, decoder_, photo));

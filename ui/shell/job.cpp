@@ -5,7 +5,7 @@ namespace quarterturn {
 Job::Job(Path library_folder, FileSystem& disk, Work work, QObject* parent)
     : Job(
           [folder = std::move(library_folder), &disk, work = std::move(work)](Job& job) {
-              Library library = Library::open_or_look(folder, disk);
+              Library library = Library::open_again(folder, disk);
               return work(library, job);
           },
           parent) {}

@@ -14,7 +14,7 @@ constexpr int most_kept = 4000;  // of about two kilobytes each
 // What the thread lays with, made when it is first needed.
 struct Bench {
     explicit Bench(const Path& folder, FileSystem& disk)
-        : library(Library::open_or_look(folder, disk)) {}
+        : library(Library::open_again(folder, disk)) {}
 
     LaidAndMeasured lay(Decoder& decoder, const TwoPhotos& two, const LaidFrom& from) {
         LaidAndMeasured laid{lay_pair(library, decoder, finder, two.first, two.second), {}};

@@ -7,7 +7,9 @@
 #include "indexer/looks/sign_off.h"
 #include "indexer/store/erasure_table.h"
 #include "tests/indexer/backup/backup_fixture.h"
+#include "tests/support/child.h"
 #include "tests/support/failing_disk.h"
+#include "tests/support/fill_disk.h"
 
 namespace quarterturn {
 namespace {
@@ -89,6 +91,21 @@ TEST_F(VerifyTest, FindsTheSameInALibraryThatCanOnlyBeLookedAt) {
     EXPECT_EQ(report.troubles[0].trouble, Trouble::changed);
     EXPECT_FALSE(report.troubles[0].healed());
     EXPECT_FALSE(library.verification().reached());
+}
+
+// It was open when the disk filled up.
+TEST(VerifyOnAFullDisk, GoesOnWithoutKeepingItsPlace) {
+    const TemporaryFolder folder;
+    const auto answer = on_small_disk(folder.path(), 8'000'000, [&]() -> std::string {
+        Library library = Library::create(folder / "library");
+        fill_disk_of(folder.path());
+        VerifyWishes wishes;
+        wishes.now = at("2026-11-09T18:00");
+        const bool whole = verify(library, wishes).whole();
+        return whole && !library.verification().reached() ? "whole" : "not";
+    });
+    if (!answer) GTEST_SKIP() << "The system lets us have no disk of our own.";
+    EXPECT_EQ(*answer, "whole");
 }
 
 TEST_F(VerifyTest, NamesAFolderThatCannotBeListedAndChecksTheRest) {

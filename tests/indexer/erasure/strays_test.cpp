@@ -89,6 +89,15 @@ TEST_F(Strays, WhatSaysHerNameIsNamedAmongPhotosAndSmallPicturesToo) {
     }
 }
 
+// As a service leaves it that copies folders.
+TEST_F(Strays, OfACopyOfTheRecordsIsSaidThatItGoesAsAWhole) {
+    put("records (conflict).sqlite", "SQLite format 3 with Mira Okonjo-Lindqvist in it");
+    put("letter.txt", "to Mira Okonjo-Lindqvist");
+    const std::vector<std::string> left = erase_her().left;
+    EXPECT_TRUE(says(left, "nobody can be taken out of such a copy")) << left.front();
+    EXPECT_TRUE(says(left, "open it, take out what is hers, and save it")) << left.back();
+}
+
 TEST_F(Strays, WhatCannotBeReadAsTextIsNamedAsWhatCannotBeTold) {
     using namespace std::string_view_literals;
     put("old.gz", "\x1f\x8b\0\0"sv);

@@ -4,6 +4,8 @@
 
 #include "indexer/lock/lock_file.h"
 #include "indexer/lock/locked_name.h"
+#include "indexer/store/erasure_table.h"
+#include "indexer/store/listed_past_lock.h"
 #include "indexer/store/lock_library.h"
 #include "indexer/store/past_lock.h"
 
@@ -22,9 +24,12 @@ LockedFileSystem& past_lock_of(Library& library) {
 
 std::vector<std::string> moved_past_lock(Library& library) {
     if (!library.keys()) return {};
+    const std::vector<std::string> to_go = ErasureTable(library.database()).files_left();
     std::vector<std::string> paths;
     for (const Path& file : sealed_past_lock(past_lock_of(library), library.folder())) {
-        paths.push_back(file.lexically_relative(library.folder()).generic_string());
+        const Path path = file.lexically_relative(library.folder());
+        const bool goes = std::ranges::find(to_go, listed_past_lock(path)) != to_go.end();
+        if (!goes) paths.push_back(path.generic_string());
     }
     return paths;
 }

@@ -19,7 +19,8 @@ std::vector<std::string> what_lies_open_in(Library& library);
 // The library's lock, for what lies past it; it must have one.
 LockedFileSystem& past_lock_of(Library& library);
 // What is locked with the library's key, and was moved by hand to where the lock does not see it:
-// relative to the folder, as it lies there. Nothing where the library has no lock.
+// relative to the folder, as it lies there, without what an erasure has still to remove. Nothing
+// where the library has no lock. Throws StoreError.
 std::vector<std::string> moved_past_lock(Library& library);
 std::string lies_past_lock(const std::string& path);
 

@@ -9,6 +9,7 @@
 #include "indexer/backup/left_by_lock.h"
 #include "indexer/backup/moved_files.h"
 #include "indexer/erasure/files_without_record.h"
+#include "indexer/erasure/listed_files.h"
 #include "indexer/intake/ordered_work.h"
 #include "indexer/intake/time_left.h"
 #include "indexer/store/erasure_table.h"
@@ -212,7 +213,7 @@ class Verifying {
         ErasureTable erasures(library_.database());
         report_.anything_erased = !erasures.all().empty();
         for (const std::string& path : erasures.files_left()) {
-            if (!library_.disk().exists(library_.folder() / path)) continue;
+            if (!listed_lies_there(library_, path)) continue;
             report_.to_be_erased.push_back(
                 path +
                 " is of an erasure, or of the bin, and could not be removed yet: do not bring it "

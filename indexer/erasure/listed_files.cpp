@@ -14,10 +14,20 @@
 namespace quarterturn {
 namespace {
 
+struct Listed {
+    FileSystem& disk;
+    Path path;  // relative to the library's folder
+};
+
+Listed listed_at(Library& library, const std::string& listed) {
+    if (auto past_lock = place_past_lock(listed)) {
+        return {disk_past_the_lock(library), std::move(*past_lock)};
+    }
+    return {library.disk(), listed};
+}
+
 void remove_file(Library& library, const std::string& listed) {
-    const auto past_lock = place_past_lock(listed);
-    FileSystem& disk = past_lock ? disk_past_the_lock(library) : library.disk();
-    const Path path = past_lock.value_or(listed);
+    const auto [disk, path] = listed_at(library, listed);
     const Path file = library.folder() / path;
     if (disk.exists(file)) {
         disk.remove(file);
@@ -73,6 +83,11 @@ FilesToGo files_of_photos(Library& library, const std::vector<Photo>& photos,
         }
     }
     return found;
+}
+
+bool listed_lies_there(Library& library, const std::string& listed) {
+    const auto [disk, path] = listed_at(library, listed);
+    return disk.exists(library.folder() / path);
 }
 
 void refuse_unless_alone(const MoveLock& lock) {

@@ -18,6 +18,10 @@ inline constexpr const char* goes_on_by_itself =
     "Removing goes on by itself each time the library is opened: see to what is said, and leave "
     "those files where they are.";
 
+// Whether a file that stands on the list of those to remove is there still, also past the lock.
+// Throws DiskError.
+bool listed_lies_there(Library& library, const std::string& listed);
+
 // Removes the files that stand on the list, but for what is recorded again, and those of others go
 // into their folders. The move lock must be held. Sentences: what the disk did not do; such files
 // stay on the list. Throws StoreError.

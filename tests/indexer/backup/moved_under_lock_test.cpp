@@ -5,6 +5,8 @@
 
 #include "indexer/backup/verify.h"
 #include "indexer/lock/key_ring.h"
+#include "indexer/store/erasure_table.h"
+#include "indexer/store/listed_past_lock.h"
 #include "indexer/store/lock_library.h"
 #include "tests/indexer/backup/backup_fixture.h"
 
@@ -79,6 +81,17 @@ TEST_F(MovedUnderLock, IsNamedAndNotLockedASecondTimeWhereNoRecordMissesIt) {
         EXPECT_FALSE(report.whole());
         EXPECT_EQ(text_of(copy), bytes);
     }
+}
+
+TEST_F(MovedUnderLock, IsToBeErasedAndNotToBeKeptWhereAnErasureHasStillToRemoveIt) {
+    const Path copy = place / "edited" / sealed.filename();
+    write_text(copy, bytes);
+    const std::string listed = listed_past_lock(copy.lexically_relative(place));
+    ErasureTable(library.database()).let_go({}, {listed});
+    const VerifyReport report = check();
+    EXPECT_TRUE(report.lock.empty());
+    ASSERT_EQ(report.to_be_erased.size(), 1U);
+    EXPECT_TRUE(report.to_be_erased[0].starts_with(listed + " is of an erasure"));
 }
 
 TEST_F(MovedUnderLock, IsUnlockedWithTheRest) {

@@ -79,7 +79,7 @@ class Search {
               const std::vector<std::string>& alike) {
         say(alike, said);
         for (SaidOfFile& one : said) {
-            if (!one.file.empty()) one.file = one.file.lexically_relative(library_.folder());
+            if (one.file.is_absolute()) one.file = one.file.lexically_relative(library_.folder());
             found_.push_back({erasure, std::move(one)});
         }
     }
@@ -96,7 +96,7 @@ void finish_records(Library& library, const Search& search, GoneOn& gone) try {
 }
 
 bool is_there(Library& library, const Path& file) try {
-    return library.disk().exists(library.folder() / file);
+    return listed_lies_there(library, file.native());
 } catch (const DiskError&) {
     return true;
 }
@@ -139,7 +139,8 @@ std::vector<SaidOfFile> said_of_files(Library& library, const ErasureSought& sou
     std::vector<SaidOfFile> said = sought.unsure;
     say_instead(files_saying(library, names_in(sought), sought.checksums, going), said);
     say_left_locked(library, said);
-    say(files_past_the_lock(library, sought.checksums, going), said);
+    std::ranges::move(files_past_the_lock(library, sought.checksums, going),
+                      std::back_inserter(said));
     return said;
 }
 

@@ -100,16 +100,16 @@ class PastTheLock {
         return paths;
     }
 
-    std::vector<std::string> words(const std::set<std::string>& gone,
-                                   const std::set<std::string>& going) {
+    std::vector<SaidOfFile> say_all(const std::set<std::string>& gone,
+                                    const std::set<std::string>& going) {
         for (const PastLock& file : found_.files) {
             if (!going.contains(listed(file))) look_at(file, gone);
         }
         for (const DiskError& error : found_.out_of_reach) {
-            words_.push_back(error.file().string() + was_not_listed);
+            said_.push_back({{}, error.file().string() + was_not_listed});
         }
-        if (!moved_.empty()) words_.push_back(to_be_put_back(moved_));
-        return std::move(words_);
+        if (!moved_.empty()) said_.push_back({{}, to_be_put_back(moved_)});
+        return std::move(said_);
     }
 
   private:
@@ -183,7 +183,7 @@ class PastTheLock {
     }
 
     void say(const PastLock& file, const char* what) {
-        words_.push_back(file.lies.string() + what);
+        said_.push_back({listed(file), file.lies.string() + what});
     }
 
     Library& library_;
@@ -191,7 +191,7 @@ class PastTheLock {
     FoundPastLock found_;
     std::optional<Recorded> recorded_;
     std::vector<Path> moved_;
-    std::vector<std::string> words_;
+    std::vector<SaidOfFile> said_;
 };
 
 }  // namespace
@@ -206,12 +206,12 @@ std::vector<std::string> copies_past_the_lock(Library& library, const ErasurePla
     return PastTheLock(library).copies(checksums_of_what_goes(library, plan));
 }
 
-std::vector<std::string> files_past_the_lock(Library& library, const std::vector<std::string>& gone,
-                                             const std::set<std::string>& going) try {
+std::vector<SaidOfFile> files_past_the_lock(Library& library, const std::vector<std::string>& gone,
+                                            const std::set<std::string>& going) try {
     if (!library.keys()) return {};
-    return PastTheLock(library).words({gone.begin(), gone.end()}, going);
+    return PastTheLock(library).say_all({gone.begin(), gone.end()}, going);
 } catch (const DiskError& error) {
-    return {error.what()};
+    return {{{}, error.what()}};
 }
 
 }  // namespace quarterturn

@@ -19,10 +19,10 @@ FileSystem& disk_past_the_lock(Library& library);
 // the library itself cannot be listed.
 std::vector<std::string> copies_past_the_lock(Library& library, const ErasurePlan& plan);
 
-// What is to be said of those that are not `going`, in sentences: recorded files are to be put
-// back, `gone` are the checksums of what was erased, and of the rest nobody can tell. Or one that
-// says why the library cannot be looked through; none of a library without a lock.
-std::vector<std::string> files_past_the_lock(Library& library, const std::vector<std::string>& gone,
-                                             const std::set<std::string>& going);
+// What is to be said of those that are not `going`: recorded files are to be put back, `gone` are
+// the checksums of what was erased, and of the rest nobody can tell. Or why the library cannot be
+// looked through; nothing of a library without a lock. Files as they stand on that list.
+std::vector<SaidOfFile> files_past_the_lock(Library& library, const std::vector<std::string>& gone,
+                                            const std::set<std::string>& going);
 
 }  // namespace quarterturn

@@ -29,7 +29,7 @@ struct ErasureSought {
 struct ErasureLeft {
     std::int64_t id = 0;
     Date erased_on{};
-    SaidOfFile said;  // the file relative to the library's folder; empty where it is about none
+    SaidOfFile said;  // the file as it would stand on the list of those to remove; or empty
     bool told = false;
 };
 

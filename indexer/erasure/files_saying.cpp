@@ -149,9 +149,20 @@ class FileSeeker {
             say(place, "The name of ",
                 " still says it, and what is recorded of others lies in it: leave it as it is, "
                 "since the program looks for it there.");
-        } else if (!any_below(going_, place)) {
+        } else if (!goes_with_its_files(place)) {
             say_named(place);
         }
+    }
+
+    // A folder that is empty then is removed.
+    bool goes_with_its_files(const Path& folder) const {
+        if (!any_below(going_, folder)) return false;
+        const std::vector<Path> entries = library_.disk().list(library_.folder() / folder);
+        return std::ranges::all_of(entries, [&](const Path& entry) {
+            const Path place = folder / entry.filename();
+            return library_.disk().is_folder(entry) ? goes_with_its_files(place)
+                                                    : going_.contains(place.generic_string());
+        });
     }
 
     void say_named(const Path& place) {

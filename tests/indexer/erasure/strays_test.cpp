@@ -114,6 +114,18 @@ TEST_F(Strays, ItIsSaidBeforehandWhatWillBeLeft) {
     EXPECT_EQ(before, erase_her().left);
 }
 
+TEST_F(Strays, ItIsSaidBeforehandThatAFolderStaysWhereSomethingElseLiesInIt) {
+    const auto foretold = [&](const Path& beside) {
+        put(beside, "of the system");
+        const auto plan = plan_erasure(library, mira, SharedPhotos::stay);
+        return says(left_beforehand(library, plan), "Okonjo-Lindqvist trial still says it");
+    };
+    move_hers_to("photos/2026/Mira Okonjo-Lindqvist trial/hers.jpg");
+    EXPECT_FALSE(foretold("photos/2026/desk.txt"));
+    EXPECT_TRUE(foretold("photos/2026/Mira Okonjo-Lindqvist trial/.DS_Store"));
+    EXPECT_TRUE(says(erase_her().left, "Okonjo-Lindqvist trial still says it"));
+}
+
 TEST_F(Strays, WhereSomebodyElseIsCalledSoAFolderWithHerPhotosIsNotNamed) {
     const ClientId other = library.clients().add(client_called("Mira Vale"));
     const ClientId one_word = library.clients().add(client_called("Mira"));

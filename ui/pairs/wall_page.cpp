@@ -135,9 +135,10 @@ bool WallPage::refresh() {
     read_wall();
     view_->forget_pictures();
     like_ ? show_like_again() : look_again();
-    lost_words_ = words_of_lost();
+    const QString old = from_utf8(why_pairs_are_old(session_.library()));
+    lost_words_ = old.isEmpty() ? words_of_lost() : old;
     lost_->say(lost_words_);
-    return !wall_->pairs().empty();
+    return !wall_->pairs().empty() || !old.isEmpty();
 }
 
 QString WallPage::words_of_lost() {

@@ -28,7 +28,7 @@ class WallPage : public QWidget {
   public:
     WallPage(Session& session, ShownPairs& pairs, LaidPairs& laid, QWidget* parent = nullptr);
 
-    // Reads the records; answers whether there is any pair at all.
+    // Reads the records; answers whether there is any pair at all, or may be where it can be made.
     bool refresh();
     // Of the pairs that she chose photos for and that nothing stands for any more, a line each;
     // empty where there are none.

@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 #include <unistd.h>
 
+#include <QLabel>
 #include <QSignalSpy>
 #include <QTest>
 
@@ -92,6 +93,11 @@ TEST(OnlyToLook, EveryScreenShowsTheLibraryAndAChangeIsRefusedWithTheReason) {
         }
         said.clear();
     }
+    window.go_to({.moment = Moment::before_and_after});
+    const auto labels = window.screen(Moment::before_and_after)->findChildren<QLabel*>();
+    EXPECT_TRUE(std::ranges::any_of(labels, [](const QLabel* label) {
+        return label->isVisible() && label->text().contains("here nothing can be written");
+    })) << "pairs of the demo are made when they are first listed";
     const std::size_t clients = session.library().clients().all().size();
     EXPECT_FALSE(session.change_records(
         {"added her", [](Library& l) { l.clients().add(client_called("Ada Vale")); }}));

@@ -145,7 +145,12 @@ std::string not_finished(bool all_removed) {
                        : "; not finished: it goes on by itself when these files can be removed";
 }
 
-Reply list_erasures(Session& session) {
+struct ErasuresOptions {
+    bool looked_at = false;
+};
+
+Reply list_erasures(Session& session, const ErasuresOptions& options) {
+    if (options.looked_at) forget_left_by_erasures(session.library());
     ErasureTable erasures(session.library().database());
     const std::vector<std::string> to_remove = erasures.files_left();
     Reply reply{{},
@@ -241,9 +246,13 @@ void add_erase_commands(CommandSet& commands) {
     client_command.flag("--with-shared", options->with_shared,
                         "Photos of other clients' looks that show her go as well");
 
-    commands.add({"client erasures", "Lists when something was erased, and nothing of whom.",
-                  "qturn client erasures"},
-                 list_erasures);
+    const auto erasures_options = std::make_shared<ErasuresOptions>();
+    auto erasures_command = commands.add(
+        {"client erasures", "Lists when something was erased, and nothing of whom.",
+         "qturn client erasures"},
+        [erasures_options](Session& session) { return list_erasures(session, *erasures_options); });
+    erasures_command.flag("--looked-at", erasures_options->looked_at,
+                          "You have looked at all that was left: name it no more");
 
     const auto retention_options = std::make_shared<RetentionOptions>();
     auto retention_command = commands.add(

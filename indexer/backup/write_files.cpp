@@ -27,8 +27,9 @@ class Writer {
     Writer(Library& library, const BackupFolder& backup)
         : library_(library), disk_(backup.disk()), backup_(backup), budget_(bytes_in_memory) {}
 
-    // Safe to use from several threads, each for another file.
-    Written write(const PlannedFile& planned) {
+    // Safe to use from several threads, each for another file. One that may not be written keeps no
+    // other.
+    Written write(const PlannedFile& planned) try {
         const Path to = backup_.file(planned.place);
         disk_.make_folders(to.parent_path());
         if (holds(disk_, to, planned.file)) return {};  // left by a backup that did not end
@@ -38,6 +39,9 @@ class Writer {
             if (link(planned, to)) return {.renamed = true};
         }
         return copy(planned, to);
+    } catch (const DiskError& error) {
+        if (!error.not_allowed()) throw;
+        return {.problem = error.what()};
     }
 
   private:

@@ -38,9 +38,9 @@ std::string sentence(int error_number, const Path& path, Doing doing) {
                    ": free some and start again; nothing was lost.";
         case EACCES:
         case EPERM:
-            return file + " may not be " + done +
-                   ": allow it in its permissions, or sign in as the user it belongs to, and try "
-                   "again.";
+            return file + " may not be " + done + ": allow it in " +
+                   (doing == Doing::reading ? "its" : "its folder's") +
+                   " permissions, or sign in as the user it belongs to, and try again.";
         case EROFS:
             return file +
                    " lies on a disk that can only be read: slide off the card's lock, or "
@@ -115,6 +115,14 @@ std::string sentence(int error_number, const Path& path, Doing doing) {
 
 bool DiskError::disk_full() const {
     return error_number_ == ENOSPC || error_number_ == EDQUOT;
+}
+
+bool DiskError::not_empty() const {
+    return error_number_ == ENOTEMPTY || error_number_ == EEXIST;
+}
+
+bool DiskError::not_allowed() const {
+    return error_number_ == EACCES || error_number_ == EPERM;
 }
 
 bool DiskError::damaged() const {

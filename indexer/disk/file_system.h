@@ -33,6 +33,8 @@ class DiskError : public std::runtime_error {
     const Path& file() const { return file_; }
     int error_number() const { return error_number_; }
     bool disk_full() const;
+    bool not_empty() const;
+    bool not_allowed() const;
     bool damaged() const;  // the file was read, and is not what was written
 
   private:

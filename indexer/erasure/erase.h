@@ -89,6 +89,8 @@ std::vector<std::string> finish_erasures(Library& library);
 
 // What finished erasures left to be looked at: of files, until those are gone. Throws StoreError.
 std::vector<ErasureLeft> left_by_erasures(Library& library);
+// She has looked at all of it. Throws StoreError.
+void forget_left_by_erasures(Library& library);
 // She was told of all that: finish_erasures does not say it again. Throws StoreError.
 void note_told_of_erasures(Library& library);
 

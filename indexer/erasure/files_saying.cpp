@@ -30,12 +30,15 @@ bool any_below(const std::set<std::string>& paths, const Path& folder) {
 class FileSeeker {
   public:
     FileSeeker(Library& library, const SoughtNames& names,
-               const std::vector<std::string>& checksums, const std::set<std::string>& going)
+               const std::vector<std::string>& checksums, const std::set<std::string>& going,
+               const std::set<std::string>& of_others)
         : library_(library),
           names_(names),
           checksums_(checksums),
           going_(going),
-          stay_(paths_that_stay(library, going)) {}
+          stay_(paths_that_stay(library, going)) {
+        stay_.insert(of_others.begin(), of_others.end());
+    }
 
     std::vector<SaidOfFile> seek() {
         seek_in_folder(library_.folder());
@@ -224,8 +227,9 @@ class FileSeeker {
 
 std::vector<SaidOfFile> files_saying(Library& library, const SoughtNames& names,
                                      const std::vector<std::string>& checksums,
-                                     const std::set<std::string>& going) {
-    return FileSeeker(library, names, checksums, going).seek();
+                                     const std::set<std::string>& going,
+                                     const std::set<std::string>& of_others) {
+    return FileSeeker(library, names, checksums, going, of_others).seek();
 }
 
 }  // namespace quarterturn

@@ -13,9 +13,11 @@ namespace quarterturn {
 
 // Looks at the names of all files of the library, and reads those that no record names: a sentence
 // for each that says one of the names or one of the checksums, or has it, and for each that could
-// not be read or is no text. `going`: files that go with what is erased, and are passed over.
+// not be read or is no text. Passed over are `going`, which go with what is erased, and
+// `of_others`, which no record names either, and which stay.
 std::vector<SaidOfFile> files_saying(Library& library, const SoughtNames& names,
                                      const std::vector<std::string>& checksums,
-                                     const std::set<std::string>& going = {});
+                                     const std::set<std::string>& going,
+                                     const std::set<std::string>& of_others);
 
 }  // namespace quarterturn

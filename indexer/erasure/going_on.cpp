@@ -6,6 +6,7 @@
 #include "indexer/erasure/files_saying.h"
 #include "indexer/erasure/left_locked.h"
 #include "indexer/erasure/listed_files.h"
+#include "indexer/erasure/moved_of_others.h"
 #include "indexer/erasure/named_by_others.h"
 #include "indexer/erasure/past_the_lock.h"
 #include "indexer/store/erasure_table.h"
@@ -103,7 +104,7 @@ bool is_there(Library& library, const Path& file) try {
 
 void add_finished(Library& library, const Erased& erased, std::vector<std::string>& words) {
     words.push_back("The erasure of " + iso_text(erased.erasure.on) +
-                    " was interrupted, and is finished now.");
+                    " had not been finished, and is finished now.");
     append(erased.left, words);
     append(erased.alike, words);
     for (const Backup& backup : library.backups().before_erasure(erased.erasure.id)) {
@@ -137,7 +138,13 @@ std::vector<std::string> words_of(const std::vector<SaidOfFile>& said) {
 std::vector<SaidOfFile> said_of_files(Library& library, const ErasureSought& sought,
                                       const std::set<std::string>& going) {
     std::vector<SaidOfFile> said = sought.unsure;
-    say_instead(files_saying(library, names_in(sought), sought.checksums, going), said);
+    MovedOfOthers moved = moved_of_others(library, sought.checksums);
+    std::erase_if(said, [&](const SaidOfFile& one) {
+        return moved.paths.contains(one.file.lexically_relative(library.folder()).generic_string());
+    });
+    say_instead(files_saying(library, names_in(sought), sought.checksums, going, moved.paths),
+                said);
+    std::ranges::move(moved.said, std::back_inserter(said));
     say_left_locked(library, said);
     std::ranges::move(files_past_the_lock(library, sought.checksums, going),
                       std::back_inserter(said));
@@ -193,6 +200,10 @@ std::vector<ErasureLeft> left_by_erasures(Library& library) {
         return true;
     });
     return left;
+}
+
+void forget_left_by_erasures(Library& library) {
+    ErasureTable(library.database()).forget_all_left();
 }
 
 void note_told_of_erasures(Library& library) {

@@ -94,6 +94,10 @@ void ErasureTable::note_told() {
     both.commit();
 }
 
+void ErasureTable::forget_all_left() {
+    run(*database_, "DELETE FROM erasure_left");
+}
+
 void ErasureTable::forget_left(std::int64_t id) {
     run(*database_, "DELETE FROM erasure_left WHERE id = ?", id);
 }

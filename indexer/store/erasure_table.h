@@ -74,6 +74,7 @@ class ErasureTable {
     // She was told all of it: what is about no file goes.
     void note_told();
     void forget_left(std::int64_t id);
+    void forget_all_left();
 
     std::vector<Erasure> all();  // the oldest first
 

@@ -4,6 +4,8 @@
 #include <QKeyEvent>
 #include <QLineEdit>
 #include <QPointer>
+#include <QScrollArea>
+#include <QTimer>
 
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"
@@ -75,6 +77,17 @@ void ErasePart::ask_about(ErasurePlan plan) {
     look_beforehand();
     show();
     name_->setFocus();
+    keep_name_in_sight();
+}
+
+// Nobody is to type into what she does not see.
+void ErasePart::keep_name_in_sight() {
+    QTimer::singleShot(0, this, [this] {
+        for (QWidget* above = parentWidget(); above; above = above->parentWidget()) {
+            auto* area = qobject_cast<QScrollArea*>(above);
+            if (area && name_->hasFocus()) area->ensureWidgetVisible(buttons_);
+        }
+    });
 }
 
 void ErasePart::refresh(std::optional<ClientId> on_screen) {
@@ -127,7 +140,8 @@ void ErasePart::look_beforehand() {
 
 void ErasePart::say_beforehand(const QStringList& sentences) {
     empty_layout(beforehand_);
-    for (const QString& sentence : sentences) beforehand_->addWidget(make_quiet(sentence));
+    add_sentences(*beforehand_, sentences, {});
+    keep_name_in_sight();
 }
 
 void ErasePart::erase() {

@@ -43,6 +43,7 @@ class ErasePart : public QWidget {
     void show_plan(ErasurePlan plan);
     void look_beforehand();
     void say_beforehand(const QStringList& sentences);
+    void keep_name_in_sight();
     void erase();
     void take(const Erased& erased);
 

@@ -88,7 +88,10 @@ QWidget* WallPage::build_header() {
     count_ = make_quiet({});
     count_->setWordWrap(false);
     clear_ = make_quiet_button(tr("Clear the filters"));
-    connect(clear_, &QPushButton::clicked, this, &WallPage::show_all);
+    connect(clear_, &QPushButton::clicked, this, [this] {
+        show_all();
+        words_->setFocus();  // the button hides
+    });
     QPushButton* picture = make_button(tr("Like a picture…"));
     picture->setToolTip(tr("A picture that a client brings: drop it here, or open it"));
     connect(picture, &QPushButton::clicked, this, &WallPage::picture_asked);
@@ -155,13 +158,15 @@ QString WallPage::words_of_lost() {
            u'\n' + lost.join(u'\n');
 }
 
-// As they are now; those that are no longer there go.
+// As they are now; those that are no longer there go, and those that she refuses are not shown.
 void WallPage::show_like_again() {
     std::map<PairId, const Pair*> now;
     for (const Pair& pair : wall_->pairs()) now.emplace(pair.id, &pair);
     std::erase_if(like_->pairs, [&](const Pair& each) { return !now.contains(each.id); });
     for (Pair& each : like_->pairs) each = *now.at(each.id);
-    show_found(*like_);
+    PairsOnWall shown = *like_;
+    std::erase_if(shown.pairs, [](const Pair& each) { return each.choice.refused; });
+    show_found(std::move(shown));
 }
 
 // With those that she has just typed.

@@ -2,6 +2,8 @@
 
 #include "ui/settings/settings_part.h"
 
+class QPushButton;
+
 namespace quarterturn {
 
 class Session;
@@ -16,10 +18,13 @@ class ErasedPart : public SettingsPart {
 
   private:
     void show_erasures();
+    void show_left();
+    void forget_left();
 
     Session& session_;
     QVBoxLayout* erasures_;
     QVBoxLayout* left_;
+    QPushButton* looked_at_;
 };
 
 }  // namespace quarterturn

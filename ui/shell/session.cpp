@@ -115,9 +115,9 @@ void Session::take_up_erasures() {
             [this](const TakenUp& taken_up) {
                 const auto& [erased, emptied] = taken_up;
                 if (!erased.empty()) {
-                    say_with(
-                        tr("Settings say at any time what was erased, and what is left of it."),
-                        erased);
+                    say_with(QString::fromUtf8(erased.front()) + u' ' +
+                                 tr("Settings say at any time what is left of it."),
+                             {erased.begin() + 1, erased.end()});
                     attempt([this] { note_told_of_erasures(*library_); });
                 }
                 if (emptied.gone == 0) return;

@@ -125,6 +125,18 @@ QHBoxLayout* make_row(int steps_between) {
     return row;
 }
 
+void add_sentences(QVBoxLayout& column, const QStringList& sentences, const QString& last) {
+    constexpr qsizetype most = 8;
+    for (const QString& sentence : sentences.first(std::min(most, sentences.size()))) {
+        column.addWidget(make_quiet(sentence));
+    }
+    if (const auto more = sentences.size() - most; more > 0) {
+        column.addWidget(make_quiet(QCoreApplication::translate(
+            "parts", "And %n more like these.", nullptr, static_cast<int>(more))));
+    }
+    if (!sentences.isEmpty() && !last.isEmpty()) column.addWidget(make_quiet(last));
+}
+
 void empty_layout(QLayout* layout) {
     while (QLayoutItem* item = layout->takeAt(0)) {
         if (item->widget()) {

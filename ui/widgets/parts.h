@@ -33,6 +33,8 @@ QVBoxLayout* make_column(int steps_between = 2);
 QHBoxLayout* make_row(int steps_between = 2);
 
 // Takes everything out of a layout and deletes it.
+// A quiet line for each; of many, the first and how many more there are. `last` ends them.
+void add_sentences(QVBoxLayout& column, const QStringList& sentences, const QString& last);
 void empty_layout(QLayout* layout);
 
 }  // namespace quarterturn

@@ -114,6 +114,20 @@ TEST_F(Strays, ItIsSaidBeforehandWhatWillBeLeft) {
     EXPECT_EQ(before, erase_her().left);
 }
 
+TEST_F(Strays, APhotoOfOthersThatWasMovedByHandIsToBePutBackAndNeverRemoved) {
+    const Path aside = "photos/2026/Mira Okonjo-Lindqvist trial/other.jpg";
+    std::filesystem::create_directories((place / aside).parent_path());
+    std::filesystem::rename(library.photo_file(library.photos().find(not_hers).value()),
+                            place / aside);
+    put("edited/copy.jpg", "other.jpg");
+    const auto plan = plan_erasure(library, mira, SharedPhotos::stay);
+    for (const auto& left : {left_beforehand(library, plan), erase_her().left}) {
+        EXPECT_TRUE(says(left, "other.jpg is a recorded photo, and none of what is erased"));
+        EXPECT_FALSE(says(left, "emove it"));
+    }
+    EXPECT_TRUE(there(aside));
+}
+
 TEST_F(Strays, ItIsSaidBeforehandThatAFolderStaysWhereSomethingElseLiesInIt) {
     const auto foretold = [&](const Path& beside) {
         put(beside, "of the system");

@@ -44,6 +44,17 @@ TEST_F(ClientRecordScreenTest, SaysBeforehandWhichFilesWithoutARecordMayStayOfWh
     EXPECT_FALSE(says(QString::fromStdString(stray.string())));
 }
 
+TEST_F(ClientRecordScreenTest, OfManyFilesTheFirstAreNamedAndTheNameFieldIsInSight) {
+    for (int i = 0; i < 40; ++i) {
+        std::ofstream(session.library().folder() / "photos" / (std::to_string(i) + ".jpg")) << i;
+    }
+    screen.resize(1024, 640);
+    press("Erase her…");
+    wait_for_work();
+    EXPECT_TRUE(says("And 32 more like these."));
+    EXPECT_FALSE(field<QLineEdit>("Her name, typed again")->visibleRegion().isEmpty());
+}
+
 TEST_F(Erasing, AnotherNameErasesNothing) {
     type("Mira");
     EXPECT_TRUE(says("Nothing was erased"));

@@ -63,11 +63,26 @@ TEST_F(KeepingTest, WhatAnErasureLeftStandsThereUntilItIsGone) {
     QCoreApplication::processEvents();  // what has come is shown
     EXPECT_TRUE(says("7 November 2026: 0 looks and 0 photos."));
     EXPECT_TRUE(says("notes.txt still says it"));
+    EXPECT_FALSE(says("Nothing was erased."));
     std::filesystem::remove(notes);
     screen.refresh();
     QCoreApplication::processEvents();  // what has come is shown
     EXPECT_FALSE(says("notes.txt"));
     EXPECT_TRUE(says("7 November 2026: "));
+}
+
+TEST_F(KeepingTest, WhatAnErasureLeftGoesFromThereWhenSheHasLookedAtIt) {
+    Library& library = open.session.library();
+    std::ofstream(library.folder() / "notes.txt") << "call Ada Vale";
+    erase(library, plan_erasure(library, ada, SharedPhotos::stay),
+          parse_date("2026-11-07").value());
+    screen.refresh();
+    QCoreApplication::processEvents();  // what has come is shown
+    press("I have looked at all of it");
+    QCoreApplication::processEvents();
+    EXPECT_FALSE(says("notes.txt"));
+    EXPECT_EQ(button("I have looked at all of it"), nullptr);
+    EXPECT_TRUE(left_by_erasures(library).empty());
 }
 
 TEST_F(KeepingTest, LooksAreKeptUntilSheSaysOtherwise) {

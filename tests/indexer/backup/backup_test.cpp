@@ -1,6 +1,7 @@
 #include "tests/indexer/backup/backup_fixture.h"
 
 #include "indexer/erasure/erase.h"
+#include "tests/support/failing_disk.h"
 
 namespace quarterturn {
 namespace {
@@ -29,6 +30,34 @@ struct Backups : testing::Test, BackupTest {
         return records_in(BackupFolder(real_file_system(), drive).manifest().value());
     }
 };
+
+// Whose folder of one photo takes no files.
+class ShutFolder : public FailingDisk {
+  public:
+    void write_new(const Path& file, std::span<const std::byte> bytes) override {
+        if (is_shut && file.string().find("two.jpg") != std::string::npos) {
+            throw disk_error(EACCES, file, Doing::writing);
+        }
+        FailingDisk::write_new(file, bytes);
+    }
+    bool is_shut = true;
+};
+
+TEST_F(Backups, AFileThatMayNotBeWrittenThereKeepsNoOther) {
+    ShutFolder disk;
+    disk.heal();
+    {
+        Library on_it = Library::open(library.folder(), disk);
+        const BackupReport report = back_up(on_it, {.to = drive});
+        ASSERT_EQ(report.problems.size(), 1U);
+        EXPECT_NE(report.problems[0].find("allow it in its folder's permissions"),
+                  std::string::npos);
+        EXPECT_EQ(report.copied, 2);
+        EXPECT_EQ(report.backup.photos, 2);
+    }
+    EXPECT_EQ(back_up_to(drive).copied, 1);
+    expect_mirrors_library();
+}
 
 TEST_F(Backups, HoldAllFilesUnderTheirOwnNames) {
     add_paper_and_picture();

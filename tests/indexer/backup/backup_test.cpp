@@ -1,5 +1,6 @@
 #include "tests/indexer/backup/backup_fixture.h"
 
+#include "indexer/disk/write_once.h"
 #include "indexer/erasure/erase.h"
 #include "tests/support/failing_disk.h"
 
@@ -31,21 +32,20 @@ struct Backups : testing::Test, BackupTest {
     }
 };
 
-// Whose folder of one photo takes no files.
+// Takes one file less.
 class ShutFolder : public FailingDisk {
   public:
     void write_new(const Path& file, std::span<const std::byte> bytes) override {
-        if (is_shut && file.string().find("two.jpg") != std::string::npos) {
-            throw disk_error(EACCES, file, Doing::writing);
-        }
+        if (file == unseen_name(shut)) throw disk_error(EACCES, file, Doing::writing);
         FailingDisk::write_new(file, bytes);
     }
-    bool is_shut = true;
+    Path shut;
 };
 
 TEST_F(Backups, AFileThatMayNotBeWrittenThereKeepsNoOther) {
     ShutFolder disk;
     disk.heal();
+    disk.shut = drive / photo_named("two.jpg").file.path;
     {
         Library on_it = Library::open(library.folder(), disk);
         const BackupReport report = back_up(on_it, {.to = drive});

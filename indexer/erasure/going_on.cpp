@@ -10,6 +10,7 @@
 #include "indexer/erasure/named_by_others.h"
 #include "indexer/erasure/past_the_lock.h"
 #include "indexer/store/erasure_table.h"
+#include "indexer/store/listed_past_lock.h"
 #include "indexer/store/own_texts.h"
 
 namespace quarterturn {
@@ -96,8 +97,10 @@ void finish_records(Library& library, const Search& search, GoneOn& gone) try {
     gone.undone.emplace_back(error.what());
 }
 
+// What lies past a lock gets another name when it is locked or unlocked: she says when it is
+// settled.
 bool is_there(Library& library, const Path& file) try {
-    return listed_lies_there(library, file.native());
+    return place_past_lock(file.native()) || listed_lies_there(library, file.native());
 } catch (const DiskError&) {
     return true;
 }

@@ -36,6 +36,12 @@ void remove_file(Library& library, const std::string& listed) {
     drop_empty_folders(disk, library.folder(), path.parent_path());
 }
 
+// Of a library without a lock, what lay past one is where a record may name it.
+std::string recordable(Library& library, const std::string& listed) {
+    const auto past_lock = place_past_lock(listed);
+    return past_lock && !library.keys() ? past_lock->generic_string() : listed;
+}
+
 // Brought in again since, also where the disk takes small letters for capitals.
 bool is_recorded(Library& library, const std::string& path) {
     const auto is_it = [&](const auto& kept) { return Path(kept.path).generic_string() == path; };
@@ -109,7 +115,7 @@ std::vector<std::string> remove_listed(Library& library) {
     };
     for (const std::string& path : erasures.files_left()) {
         attempt([&] {
-            if (!is_recorded(library, path)) remove_file(library, path);
+            if (!is_recorded(library, recordable(library, path))) remove_file(library, path);
             erasures.file_is_gone(path);
         });
     }

@@ -6,15 +6,36 @@
 namespace quarterturn {
 namespace {
 
-void empty_journal(Database& database) {
+// Whether no other program was in its way.
+bool journal_emptied(Database& database) {
     std::int64_t busy = 0;
     Statement checkpoint(database, "PRAGMA wal_checkpoint(TRUNCATE)");
     if (checkpoint.step()) checkpoint.read(busy);
-    if (busy != 0) {
+    return busy == 0;
+}
+
+void empty_journal(Database& database) {
+    if (!journal_emptied(database)) {
         throw StoreError(
             "Another program has the library open, so the journal of the records could not be "
             "emptied: close it and run the command again. Everything else is erased.");
     }
+}
+
+// The words may say her name: they leave the journal too, and the next backups let older copies of
+// the records go, as after an erasure.
+void forget_where(Database& database, const std::string& which) {
+    const bool any =
+        *Statement(database, "SELECT EXISTS (SELECT 1 FROM erasure_left WHERE " + which + ")")
+             .value<bool>();
+    if (!any) return;
+    Transaction both(database);
+    run(database, "DELETE FROM erasure_left WHERE " + which);
+    run(database,
+        "UPDATE backup SET last_erasure = (SELECT max(id) FROM erasure) - 1 WHERE last_erasure >= "
+        "(SELECT max(id) FROM erasure)");
+    both.commit();
+    (void)journal_emptied(database);
 }
 
 }  // namespace
@@ -88,18 +109,16 @@ void ErasureTable::note_told() {
               .value<bool>()) {
         return;
     }
-    Transaction both(*database_);
-    run(*database_, "DELETE FROM erasure_left WHERE file IS NULL");
     run(*database_, "UPDATE erasure_left SET told = 1 WHERE told = 0");
-    both.commit();
+    forget_where(*database_, "file IS NULL");
 }
 
 void ErasureTable::forget_all_left() {
-    run(*database_, "DELETE FROM erasure_left");
+    forget_where(*database_, "TRUE");
 }
 
 void ErasureTable::forget_left(std::int64_t id) {
-    run(*database_, "DELETE FROM erasure_left WHERE id = ?", id);
+    forget_where(*database_, "id = " + std::to_string(id));
 }
 
 }  // namespace quarterturn

@@ -10,6 +10,7 @@
 #include "indexer/erasure/files_without_record.h"
 #include "indexer/intake/bin.h"
 #include "indexer/store/erasure_table.h"
+#include "indexer/store/listed_past_lock.h"
 #include "tests/indexer/erasure/library_to_erase.h"
 #include "tests/support/command.h"
 #include "tests/support/failing_disk.h"
@@ -184,6 +185,15 @@ TEST_F(KeptFromRemoving, BroughtInAgainMeanwhileItStays) {
     EXPECT_TRUE(says(finish_erasures(library), "is finished now"));
     EXPECT_EQ(files_with(library.folder(), "hers.jpg"), 1U);
     EXPECT_EQ(library.photo_file(library.photos().find(again).value()).filename(), "hers.jpg");
+}
+
+TEST_F(KeptFromRemoving, ItStaysTooWhereItWasListedPastALockThatIsTakenOff) {
+    disk.keeps = false;
+    const std::string path = library.photos().find(not_hers)->file.path;
+    ErasureTable(library.database()).let_go({}, {listed_past_lock(path)});
+    EXPECT_TRUE(finish_erasures(library).empty());
+    EXPECT_TRUE(ErasureTable(library.database()).files_left().empty());
+    EXPECT_EQ(files_with(library.folder(), "other.jpg"), 1U);
 }
 
 TEST_F(KeptFromRemoving, ItIsNoFileWithoutARecord) {

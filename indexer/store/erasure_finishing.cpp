@@ -22,19 +22,13 @@ void empty_journal(Database& database) {
     }
 }
 
-// The words may say her name: they leave the journal too, and the next backups let older copies of
-// the records go, as after an erasure.
+// The words may say her name, and leave the journal too.
 void forget_where(Database& database, const std::string& which) {
     const bool any =
         *Statement(database, "SELECT EXISTS (SELECT 1 FROM erasure_left WHERE " + which + ")")
              .value<bool>();
     if (!any) return;
-    Transaction both(database);
     run(database, "DELETE FROM erasure_left WHERE " + which);
-    run(database,
-        "UPDATE backup SET last_erasure = (SELECT max(id) FROM erasure) - 1 WHERE last_erasure >= "
-        "(SELECT max(id) FROM erasure)");
-    both.commit();
     (void)journal_emptied(database);
 }
 

@@ -139,25 +139,5 @@ TEST(BackupOfWhoWasErased, NamesAReasonOnceForAllFilesThatStay) {
     expect_all_gone(made, removal.goes);
 }
 
-// What is left to be looked at says her name while it is there.
-TEST(BackupAfterAnErasure, LosesWhatWasLeftOnceItIsGone) {
-    BackupTest made;
-    const Path notes = made.library.folder() / "Mira Okonjo-Lindqvist.txt";
-    write_text(notes, "pins");
-    erase(made.library, plan_erasure(made.library, made.mira, SharedPhotos::stay),
-          parse_date("2026-11-07").value());
-    note_told_of_erasures(made.library);
-    made.back_up_to(made.drive);
-    const auto says_her = [&] {
-        return std::ranges::any_of(files_below(made.drive),
-                                   [](const auto& file) { return says(file.second, "Okonjo"); });
-    };
-    EXPECT_TRUE(says_her());
-    std::filesystem::remove(notes);
-    EXPECT_TRUE(left_by_erasures(made.library).empty());
-    made.back_up_to(made.drive);
-    EXPECT_FALSE(says_her());
-}
-
 }  // namespace
 }  // namespace quarterturn

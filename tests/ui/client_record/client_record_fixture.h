@@ -41,7 +41,7 @@ class ClientRecordScreenTest : public testing::Test, protected AsksScreen {
 
     bool wait_for_saved() {
         return QTest::qWaitFor(
-            [this] { return screen.findChild<Notice*>()->said().startsWith("Saved:"); });
+            [this] { return screen.findChild<Notice*>()->said().startsWith("Saved:"); }, 20000);
     }
 
     WholeLook whole;

@@ -17,8 +17,7 @@ namespace quarterturn {
 namespace {
 
 constexpr const char* not_sought =
-    "What it was is not known any more, so nothing else could be looked for: qturn verify names "
-    "the "
+    "What it was is not known any more, so nothing else could be looked for: qturn verify names the "
     "files that are in no record; look whose they are.";
 
 SoughtNames names_in(const ErasureSought& sought) {

@@ -195,7 +195,8 @@ TEST_F(OnePhotoFails, AFolderThatTakesNothingKeepsOnlyItsOwnOut) {
     EXPECT_EQ(report.imported.size(), photo_count - 1U);
     ASSERT_EQ(report.refused.size(), 1U);
     EXPECT_EQ(report.refused[0].file, card / "IMG_02.jpg");
-    EXPECT_NE(report.refused[0].reason.find("allow it in its permissions"), std::string::npos);
+    EXPECT_NE(report.refused[0].reason.find("allow it in its folder's permissions"),
+              std::string::npos);
     library = Library::open(place, disk);
     EXPECT_EQ(bring_in().imported.size(), 1U);
     expect_files_match_records(library);

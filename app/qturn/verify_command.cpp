@@ -72,7 +72,7 @@ Reply verify_reply(const VerifyReport& report) {
                  {"stopped", report.stopped}}};
     for (const FileTrouble& trouble : report.troubles) reply.lines.push_back(sentence(trouble));
     for (const std::string& path : report.without_record) {
-        reply.lines.push_back(words_without_record(path, report.anything_erased));
+        reply.lines.push_back(words_without_record(path, path, report.anything_erased));
     }
     append(reply.lines, report.to_be_erased);
     append(reply.lines, report.lock);

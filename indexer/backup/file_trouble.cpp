@@ -1,5 +1,7 @@
 #include "indexer/backup/file_trouble.h"
 
+#include "indexer/intake/set_aside.h"
+
 namespace quarterturn {
 namespace {
 
@@ -54,6 +56,17 @@ std::string sentence(const FileTrouble& trouble) {
     if (trouble.set_aside.empty()) return words;
     return words + " The changed one is kept as " + trouble.set_aside.string() +
            "; remove it when you have looked.";
+}
+
+std::string words_without_record(const Path& path, const std::string& shown, bool anything_erased) {
+    if (name_before_set_aside(path.filename().native())) {
+        return shown +
+               " is by its name a file that was found changed and set aside: look at it, and "
+               "remove it, or keep it outside the library.";
+    }
+    return shown + (anything_erased ? " is in no record: remove it, if it may be of what was "
+                                      "erased; else bring it in, or remove it."
+                                    : " is in no record: bring it in, or remove it.");
 }
 
 }  // namespace quarterturn

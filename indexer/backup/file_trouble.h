@@ -29,4 +29,7 @@ struct FileTrouble {
 // What is wrong with it and what to do next.
 std::string sentence(const FileTrouble& trouble);
 
+// A sentence about a file without a record, whose path is shown to her as `shown`.
+std::string words_without_record(const Path& path, const std::string& shown, bool anything_erased);
+
 }  // namespace quarterturn

@@ -16,6 +16,10 @@ FileSystem& beneath(Library& library) {
     return past_lock_of(library).beneath();
 }
 
+std::vector<Path> lying_open(Library& library) {
+    return left_unlocked(beneath(library), library.folder(), library.keys());
+}
+
 }  // namespace
 
 LockedFileSystem& past_lock_of(Library& library) {
@@ -42,14 +46,25 @@ std::string lies_past_lock(const std::string& path) {
 }
 
 std::vector<std::string> lock_what_lies_open_in(Library& library, const std::stop_token& stop) {
+    const std::vector<Path> open = lying_open(library);
+    if (open.empty()) return {};
     LockWishes wishes;
     wishes.stop = stop;
-    return lock_what_is_left(beneath(library), library.folder(), library.keys(), wishes).problems;
+    std::vector<std::string> sentences =
+        lock_what_is_left(beneath(library), library.folder(), library.keys(), wishes).problems;
+    const std::vector<Path> stays = lying_open(library);
+    for (const Path& file : open) {
+        if (std::ranges::find(stays, file) != stays.end()) continue;
+        sentences.push_back(file.string() +
+                            " was not locked, so that who could read the disk could read it; it is "
+                            "locked now.");
+    }
+    return sentences;
 }
 
 std::vector<std::string> what_lies_open_in(Library& library) {
     std::vector<std::string> sentences;
-    for (const Path& file : left_unlocked(beneath(library), library.folder(), library.keys())) {
+    for (const Path& file : lying_open(library)) {
         sentences.push_back(file.string() +
                             " is not locked: who can read the disk can read it. qturn verify locks "
                             "it unless it is to look only.");

@@ -283,12 +283,6 @@ bool VerifyReport::whole() const {
            lock.empty() && records.empty() && seals.empty();
 }
 
-std::string words_without_record(const std::string& shown, bool anything_erased) {
-    return shown + (anything_erased ? " is in no record: remove it, if it may be of what was "
-                                      "erased; else bring it in, or remove it."
-                                    : " is in no record: bring it in, or remove it.");
-}
-
 VerifyReport verify(Library& library, const VerifyWishes& wishes) {
     return Verifying(library, wishes).run();
 }

@@ -42,9 +42,6 @@ struct VerifyReport {
     bool whole() const;
 };
 
-// A sentence about a file without a record, `shown` as its path.
-std::string words_without_record(const std::string& shown, bool anything_erased);
-
 // Throws StoreError and DiskError where the library itself cannot be read, or a file not put back.
 VerifyReport verify(Library& library, const VerifyWishes& wishes);
 

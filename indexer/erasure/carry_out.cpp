@@ -7,8 +7,10 @@
 #include "indexer/erasure/going_on.h"
 #include "indexer/erasure/left_locked.h"
 #include "indexer/erasure/listed_files.h"
+#include "indexer/erasure/moved_of_others.h"
 #include "indexer/erasure/named_by_others.h"
 #include "indexer/erasure/past_the_lock.h"
+#include "indexer/erasure/recorded_checksums.h"
 #include "indexer/store/erasure_table.h"
 
 namespace quarterturn {
@@ -29,6 +31,12 @@ void add_files(FilesToGo more, FilesToGo& to) {
     std::ranges::move(more.unsure, std::back_inserter(to.unsure));
 }
 
+// They may lie in her folders of papers and pictures.
+void keep_moved_of_others(Library& library, const ErasurePlan& plan, FilesToGo& found) {
+    const MovedOfOthers moved = moved_of_others(library, checksums_of_what_goes(library, plan));
+    std::erase_if(found.files, [&](const std::string& path) { return moved.paths.contains(path); });
+}
+
 FilesToGo files_of(Library& library, const ErasurePlan& plan) {
     FilesWithoutRecord strays = files_without_record(library);
     FilesToGo found = files_of_photos(library, plan.photos, strays, OtherStrays::named);
@@ -46,6 +54,7 @@ FilesToGo files_of(Library& library, const ErasurePlan& plan) {
         const std::string name = entry.filename().string();
         if (name.starts_with("records.sqlite.version-")) found.files.push_back(name);
     }
+    keep_moved_of_others(library, plan, found);
     return found;
 }
 
@@ -83,7 +92,8 @@ ErasureSought sought_of(Library& library, const ErasurePlan& plan, std::vector<S
         sought.weddings = weddings_of(library, plan.client.id);
     }
     sought.hers_alone = plan.name_is_hers_alone;
-    for (const Photo& photo : plan.photos) sought.checksums.push_back(photo.file.sha256);
+    const std::set<std::string> gone = checksums_of_what_goes(library, plan);
+    sought.checksums.assign(gone.begin(), gone.end());
     sought.unsure = std::move(unsure);
     return sought;
 }

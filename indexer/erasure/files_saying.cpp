@@ -105,7 +105,7 @@ class FileSeeker {
         return false;
     }
 
-    bool is_photo_that_went(const Bytes& bytes) const {
+    bool is_what_went(const Bytes& bytes) const {
         return !checksums_.empty() &&
                std::ranges::find(checksums_, sha256(bytes)) != checksums_.end();
     }
@@ -184,8 +184,8 @@ class FileSeeker {
             say(place, "",
                 " is kept of records from before and may say it still: look whether anything is "
                 "missing without it, and remove it.");
-        } else if (is_photo_that_went(bytes)) {
-            say(place, "", " is a photo that is erased: remove it.");
+        } else if (is_what_went(bytes)) {
+            say(place, "", " is erased: remove it.");
         } else if (is_said_within(text)) {
             say(place, "", what_to_do_with(text));
         } else if (!is_text(text) && !is_among_hers(place)) {

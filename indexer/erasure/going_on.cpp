@@ -140,7 +140,7 @@ std::vector<std::string> words_of(const std::vector<SaidOfFile>& said) {
 std::vector<SaidOfFile> said_of_files(Library& library, const ErasureSought& sought,
                                       const std::set<std::string>& going) {
     std::vector<SaidOfFile> said = sought.unsure;
-    MovedOfOthers moved = moved_of_others(library, sought.checksums);
+    MovedOfOthers moved = moved_of_others(library, {sought.checksums.begin(), sought.checksums.end()});
     std::erase_if(said, [&](const SaidOfFile& one) {
         return moved.paths.contains(one.file.lexically_relative(library.folder()).generic_string());
     });

@@ -1,6 +1,6 @@
 #pragma once
-// What lies in the library where no record names it, and is a recorded photo of who stays: moved or
-// copied there by hand.
+// What lies in the library where no record names it, and is a recorded photo, paper or picture of
+// who stays: moved or copied there by hand.
 
 #include <set>
 #include <string>
@@ -16,8 +16,8 @@ struct MovedOfOthers {
     std::vector<SaidOfFile> said;  // of those whose own place is empty: they are to be put back
 };
 
-// `gone`: checksums of what is erased. Reads what has the size of a recorded photo. Throws
+// `gone`: checksums of what is erased. Reads what has the size of a recorded file. Throws
 // StoreError, and DiskError where the library itself cannot be listed.
-MovedOfOthers moved_of_others(Library& library, const std::vector<std::string>& gone);
+MovedOfOthers moved_of_others(Library& library, const std::set<std::string>& gone);
 
 }  // namespace quarterturn

@@ -1,10 +1,9 @@
 #include "indexer/erasure/past_the_lock.h"
 
 #include <algorithm>
-#include <iterator>
-#include <map>
 
 #include "indexer/disk/checksum.h"
+#include "indexer/erasure/recorded_checksums.h"
 #include "indexer/erasure/stray_files.h"
 #include "indexer/lock/locked_contents.h"
 #include "indexer/store/listed_past_lock.h"
@@ -30,46 +29,6 @@ constexpr const char* was_not_read =
 constexpr const char* was_not_listed =
     " could not be looked into, so something of what is erased may lie in it: see to the disk and "
     "to its permissions, and look yourself.";
-
-using Recorded = std::multimap<std::string, Path>;
-
-Recorded recorded_by_checksum(Library& library) {
-    Recorded recorded;
-    for (const StoredFile& photo : library.photos().stored_files()) {
-        recorded.emplace(photo.sha256, photo.path);
-    }
-    for (const ConsentPaper& paper : library.consents().papers()) {
-        recorded.emplace(paper.sha256, paper.path);
-    }
-    for (const Inspiration& brought : library.inspirations().all()) {
-        recorded.emplace(brought.sha256, brought.path);
-    }
-    return recorded;
-}
-
-Recorded going_by_checksum(Library& library, const ErasurePlan& plan) {
-    Recorded going;
-    for (const Photo& photo : plan.photos) going.emplace(photo.file.sha256, photo.file.path);
-    if (plan.only) return going;
-    for (const ConsentEntry& entry : library.consents().of(plan.client.id)) {
-        for (const ConsentPaper& paper : entry.papers) going.emplace(paper.sha256, paper.path);
-    }
-    for (const Inspiration& brought : library.inspirations().of_client(plan.client.id)) {
-        going.emplace(brought.sha256, brought.path);
-    }
-    return going;
-}
-
-// One form, or one picture that was wished for, may be kept for several clients.
-std::set<std::string> checksums_of_what_goes(Library& library, const ErasurePlan& plan) {
-    const Recorded all = recorded_by_checksum(library);
-    const Recorded going = going_by_checksum(library, plan);
-    std::set<std::string> checksums;
-    for (const auto& [checksum, path] : going) {
-        if (all.count(checksum) == going.count(checksum)) checksums.insert(checksum);
-    }
-    return checksums;
-}
 
 std::string to_be_put_back(const std::vector<Path>& files) {
     const std::size_t others = files.size() - 1;
@@ -189,7 +148,7 @@ class PastTheLock {
     Library& library_;
     LockedFileSystem& locked_;
     FoundPastLock found_;
-    std::optional<Recorded> recorded_;
+    std::optional<RecordedByChecksum> recorded_;
     std::vector<Path> moved_;
     std::vector<SaidOfFile> said_;
 };

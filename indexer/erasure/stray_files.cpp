@@ -6,7 +6,7 @@
 #include <set>
 
 #include "indexer/disk/checksum.h"
-#include "indexer/intake/file_names.h"
+#include "indexer/intake/set_aside.h"
 #include "indexer/store/lost_lock.h"
 
 namespace quarterturn {
@@ -14,28 +14,6 @@ namespace {
 
 constexpr const char* may_be_of_it =
     " is in no record, so it may be of what is erased: look into it, and remove it if it is.";
-constexpr int most_set_aside_of_one = 99;
-// What stays of " (changed)" also where a long name is cut for its number.
-constexpr const char* mark_of_set_aside = " (cha";
-
-bool is_set_aside_name(const std::string& name, const std::string& photo) {
-    if (name.find(mark_of_set_aside) == name.npos) return false;
-    for (int number = 1; number <= most_set_aside_of_one; ++number) {
-        if (changed_name(photo, number) == name) return true;
-    }
-    return false;
-}
-
-// "IMG_0001.jpg" of "IMG_0001 (changed) (2).jpg".
-std::optional<std::string> name_before_set_aside(const std::string& name) {
-    constexpr std::string_view mark = " (changed)";
-    const std::size_t at = name.rfind(mark);
-    if (at == name.npos) return std::nullopt;
-    const std::size_t ending = name.find('.', at);
-    const std::string photo =
-        name.substr(0, at) + (ending == name.npos ? std::string{} : name.substr(ending));
-    return is_set_aside_name(name, photo) ? std::optional(photo) : std::nullopt;
-}
 
 bool is_link(const Path& file) {
     std::error_code unknown;

@@ -20,7 +20,7 @@ struct SaidOfFile {
 struct ErasureSought {
     std::string name;  // the client's, who goes as a whole; empty where one look alone does
     bool hers_alone = true;
-    std::vector<std::string> checksums{};  // of her photos
+    std::vector<std::string> checksums{};  // of what goes, and nobody else has
     std::vector<WeddingId> weddings{};     // she was of
     std::vector<SaidOfFile> unsure{};      // what may be hers, and stays
 };

@@ -51,6 +51,17 @@ bool looks_like_records(std::string_view name) {
     return name.starts_with("records") && name.find(".sqlite") != name.npos;
 }
 
+// Those files are not copied with the records, and what is said of them may name who was erased.
+void leave_out_what_erasures_left(const Path& copy) {
+    in_words([&] {
+        SQLite::Database records(std::filesystem::absolute(copy).native(), SQLite::OPEN_READWRITE,
+                                 0, vfs_of_records(copy));
+        records.exec("PRAGMA journal_mode = OFF");  // of a copy that is not whole yet
+        records.exec("PRAGMA secure_delete = ON");
+        records.exec("DELETE FROM erasure_left");
+    });
+}
+
 }  // namespace
 
 void copy_records(Library& library, const Path& file) {
@@ -60,6 +71,7 @@ void copy_records(Library& library, const Path& file) {
     }
     disk.write_new(file, {});  // with the mode of all files of hers
     run(library.database(), "VACUUM INTO ?", file.native());
+    leave_out_what_erasures_left(file);
     disk.sync_file(file);
 }
 

@@ -21,7 +21,8 @@ inline constexpr std::array endings_of_records{"",         "-wal",         "-shm
 inline constexpr const char* restoring_folder_name = "restoring";
 
 // Writes the records as they are now into a new file of its own that needs no other beside it
-// (SQLite's VACUUM INTO), and syncs it. What an interrupted copy left there is cleared away.
+// (SQLite's VACUUM INTO), and syncs it; without what erasures left to be looked at in this library.
+// What an interrupted copy left there is cleared away.
 // Throws StoreError and DiskError.
 void copy_records(Library& library, const Path& file);
 

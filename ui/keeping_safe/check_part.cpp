@@ -25,7 +25,7 @@ QStringList found_words(const VerifyReport& found) {
     for (const FileTrouble& trouble : found.troubles) words << from_utf8(sentence(trouble));
     for (const std::string& path : found.without_record) {
         const QString shown = isolated(from_utf8(path));
-        words << from_utf8(words_without_record(to_utf8(shown), found.anything_erased));
+        words << from_utf8(words_without_record(path, to_utf8(shown), found.anything_erased));
     }
     for (const std::string& file : found.to_be_erased) words << from_utf8(file);
     for (const std::string& problem : found.lock) words << from_utf8(problem);

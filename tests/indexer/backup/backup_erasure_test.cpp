@@ -139,5 +139,20 @@ TEST(BackupOfWhoWasErased, NamesAReasonOnceForAllFilesThatStay) {
     expect_all_gone(made, removal.goes);
 }
 
+// Its name stands among what the erasure left to be looked at for as long as it lies there.
+TEST(BackupOfWhoWasErased, NamesNoFileOfTheLibraryThatIsNoneOfIt) {
+    BackupTest made;
+    write_text(made.library.folder() / "notes of Mira Okonjo.txt", "Mira Okonjo");
+    erase(made.library, plan_erasure(made.library, made.mira, SharedPhotos::stay),
+          parse_date("2026-11-09").value());
+    ASSERT_EQ(left_by_erasures(made.library).size(), 1U);
+    made.back_up_to(made.drive);
+    for (const auto& [path, text] : files_below(made.drive)) {
+        EXPECT_FALSE(says(text, "Okonjo")) << path;
+    }
+    EXPECT_TRUE(sha256sum_agrees(made.drive));
+    EXPECT_EQ(left_by_erasures(made.library).size(), 1U) << "she is still told here";
+}
+
 }  // namespace
 }  // namespace quarterturn

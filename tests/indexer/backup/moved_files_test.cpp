@@ -68,6 +68,14 @@ TEST_F(MovedByHand, AChangedFileIsPutBackFromACopyThatLiesInTheLibrary) {
     EXPECT_EQ(text_of(file_of("one.jpg")), words);
     EXPECT_EQ(text_of(report.troubles[0].set_aside), "photo OF one.jpg");
     EXPECT_EQ(text_of(copy), words);
+    const auto aside = check().without_record;
+    ASSERT_EQ(aside.size(), 2U);
+    for (const std::string& path : aside) {
+        const bool is_copy = library.folder() / path == copy;
+        EXPECT_EQ(words_without_record(path, path, false).find("bring it in") != std::string::npos,
+                  is_copy)
+            << "what was found changed is damaged, and importing refuses it";
+    }
     std::filesystem::remove(report.troubles[0].set_aside);
     EXPECT_EQ(check().without_record, std::vector<std::string>{"photos/2027/copied by hand.jpg"});
 }
@@ -117,6 +125,9 @@ TEST_F(MovedByHand, WhatALockLeftOpenIsSaidAndLocked) {
     ASSERT_EQ(looked.lock.size(), 1U);
     EXPECT_NE(looked.lock[0].find(one.string() + " is not locked"), std::string::npos);
     EXPECT_FALSE(looked.whole());
+    const VerifyReport locked = check();
+    ASSERT_EQ(locked.lock.size(), 1U);
+    EXPECT_NE(locked.lock[0].find(one.string() + " was not locked"), std::string::npos);
     EXPECT_TRUE(check().whole());
     EXPECT_FALSE(std::filesystem::exists(one));
     EXPECT_TRUE(std::filesystem::exists(sealed));

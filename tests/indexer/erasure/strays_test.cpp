@@ -42,6 +42,15 @@ struct Strays : testing::Test, LibraryToErase {
         library = Library::open(place);
     }
 
+    // In the records alone: the files are put somewhere else.
+    void keep_for_another(const Path& paper, const Path& picture) {
+        const ClientId another = library.clients().add(client_called("Runa Vale"));
+        const std::string signed_by = "signed by another";
+        library.consents().add_paper(
+            {{}, "signed.pdf", paper, sha256(signed_by), std::ssize(signed_by)});
+        library.inspirations().add({{}, another, "wish.jpg", picture, sha256("wished by another")});
+    }
+
     static bool says(const std::vector<std::string>& sentences, const std::string& part) {
         return std::ranges::any_of(sentences, [&](const std::string& sentence) {
             return sentence.find(part) != std::string::npos;
@@ -122,10 +131,25 @@ TEST_F(Strays, APhotoOfOthersThatWasMovedByHandIsToBePutBackAndNeverRemoved) {
     put("edited/copy.jpg", "other.jpg");
     const auto plan = plan_erasure(library, mira, SharedPhotos::stay);
     for (const auto& left : {left_beforehand(library, plan), erase_her().left}) {
-        EXPECT_TRUE(says(left, "other.jpg is a recorded photo, and none of what is erased"));
+        EXPECT_TRUE(says(left, "other.jpg is a recorded file, and none of what is erased"));
         EXPECT_FALSE(says(left, "emove it"));
     }
     EXPECT_TRUE(there(aside));
+}
+
+TEST_F(Strays, APaperAndAPictureOfOthersAreToldApartWhereverTheyWereMoved) {
+    const std::string hers_alone = "client " + std::to_string(mira.value);
+    keep_for_another("consents/other/signed.pdf", "inspiration/other/wish.jpg");
+    put("consents/" + hers_alone + "/signed.pdf", "signed by another");
+    put("inspiration/" + hers_alone + "/wish.jpg", "wished by another");
+    const auto plan = plan_erasure(library, mira, SharedPhotos::stay);
+    for (const auto& left : {left_beforehand(library, plan), erase_her().left}) {
+        EXPECT_TRUE(says(left, "signed.pdf is a recorded file, and none of what is erased"));
+        EXPECT_TRUE(says(left, "wish.jpg is a recorded file, and none of what is erased"));
+        EXPECT_FALSE(says(left, "emove it"));
+    }
+    EXPECT_TRUE(there("consents/" + hers_alone + "/signed.pdf"));
+    EXPECT_TRUE(there("inspiration/" + hers_alone + "/wish.jpg"));
 }
 
 TEST_F(Strays, ItIsSaidBeforehandThatAFolderStaysWhereSomethingElseLiesInIt) {

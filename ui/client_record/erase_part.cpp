@@ -12,6 +12,7 @@
 #include "ui/widgets/form_buttons.h"
 #include "ui/widgets/notice.h"
 #include "ui/widgets/parts.h"
+#include "ui/widgets/said_here.h"
 #include "ui/widgets/words.h"
 
 namespace quarterturn {
@@ -109,10 +110,10 @@ void ErasePart::show_plan(ErasurePlan plan) {
     title_->setText(tr("Erase %1").arg(isolated(from_utf8(name_of_what_goes(*plan_)))));
     empty_layout(words_);
     for (const std::string& sentence : erasure_words(*plan_)) {
-        words_->addWidget(make_text(from_utf8(sentence)));
+        words_->addWidget(make_text(said_here(sentence)));
     }
     for (const std::string& sentence : naming_words(named_by_others(session_.library(), *plan_))) {
-        words_->addWidget(make_text(from_utf8(sentence)));
+        words_->addWidget(make_text(said_here(sentence)));
     }
     for (const Exported& exported : plan_->out_there) {
         //: the file of a picture that went out
@@ -132,7 +133,7 @@ void ErasePart::look_beforehand() {
         [plan = *plan_](Library& library, Job&) { return left_beforehand(library, plan); },
         [say](const std::vector<std::string>& left) {
             QStringList sentences;
-            for (const std::string& sentence : left) sentences << from_utf8(sentence);
+            for (const std::string& sentence : left) sentences << said_here(sentence);
             say(sentences);
         });
     connect(job, &Job::failed, this, [say](const QString& why) { say({why}); });
@@ -182,8 +183,8 @@ void ErasePart::take(const Erased& gone) {
              : tr("Erased from the records, but not finished. What stays is that %1 went on %2."))
             .arg(tr("%n photo(s)", nullptr, static_cast<int>(gone.erasure.photos)),
                  shown(gone.erasure.on))};
-    for (const std::string& left : gone.left) sentences << from_utf8(left);
-    for (const std::string& alike : gone.alike) sentences << from_utf8(alike);
+    for (const std::string& left : gone.left) sentences << said_here(left);
+    for (const std::string& alike : gone.alike) sentences << said_here(alike);
     emit erased(sentences);
 }
 

@@ -14,6 +14,7 @@
 #include "ui/widgets/page.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/progress_panel.h"
+#include "ui/widgets/said_here.h"
 #include "ui/widgets/words.h"
 
 namespace quarterturn {
@@ -168,7 +169,7 @@ void WelcomePage::try_demo() {
         Library::create(folder, session_.disk());
         fill_demo(folder, *demo_photos);
     } catch (const std::exception& problem) {
-        notice_->say(QString::fromUtf8(problem.what()));
+        notice_->say(said_here(problem.what()));
     }
 }
 

@@ -14,6 +14,7 @@
 #include "ui/shell/setting_edit.h"
 #include "ui/widgets/notice.h"
 #include "ui/widgets/parts.h"
+#include "ui/widgets/said_here.h"
 #include "ui/widgets/words.h"
 
 namespace quarterturn {
@@ -62,9 +63,9 @@ QStringList report_words(const BackupReport& report) {
             "Removed there, since somebody was erased: %n older set(s) of records.", nullptr,
             static_cast<int>(report.records_erased));
     }
-    for (const std::string& line : lacking_lines(report)) words << from_utf8(line);
-    for (const std::string& line : gone_lines(report)) words << from_utf8(line);
-    for (const std::string& line : staying_lines(report)) words << from_utf8(line);
+    for (const std::string& line : lacking_lines(report)) words << said_here(line);
+    for (const std::string& line : gone_lines(report)) words << said_here(line);
+    for (const std::string& line : staying_lines(report)) words << said_here(line);
     return words;
 }
 
@@ -135,7 +136,7 @@ void BackupPart::add_backup(const Backup& backup) {
     row->addWidget(lost, 0, Qt::AlignTop);
     standing()->addLayout(row);
     const std::string erased = erased_there_words(session().library(), backup);
-    if (!erased.empty()) standing()->addWidget(make_text(from_utf8(erased)));
+    if (!erased.empty()) standing()->addWidget(make_text(said_here(erased)));
 }
 
 void BackupPart::forget(const Backup& backup) {

@@ -5,6 +5,7 @@
 #include "ui/shell/import_progress.h"
 #include "ui/shell/session.h"
 #include "ui/widgets/parts.h"
+#include "ui/widgets/said_here.h"
 #include "ui/widgets/words.h"
 
 namespace quarterturn {
@@ -22,7 +23,7 @@ QStringList card_words(const SafeToDelete& found) {
         words << CardPart::tr("Stopped: keep what was not looked at.");
     }
     if (!found.to_keep.empty()) words << CardPart::tr("To be kept for now:");
-    for (const FileToKeep& file : found.to_keep) words << from_utf8(sentence(file));
+    for (const FileToKeep& file : found.to_keep) words << said_here(sentence(file));
     return words;
 }
 

@@ -5,6 +5,7 @@
 #include "ui/shell/import_progress.h"
 #include "ui/shell/session.h"
 #include "ui/widgets/parts.h"
+#include "ui/widgets/said_here.h"
 #include "ui/widgets/words.h"
 
 namespace quarterturn {
@@ -22,15 +23,15 @@ QString outcome_words(const VerifyReport& report) {
 
 QStringList found_words(const VerifyReport& found) {
     QStringList words{outcome_words(found)};
-    for (const FileTrouble& trouble : found.troubles) words << from_utf8(sentence(trouble));
+    for (const FileTrouble& trouble : found.troubles) words << said_here(sentence(trouble));
     for (const std::string& path : found.without_record) {
         const QString shown = isolated(from_utf8(path));
-        words << from_utf8(words_without_record(path, to_utf8(shown), found.anything_erased));
+        words << said_here(words_without_record(path, to_utf8(shown), found.anything_erased));
     }
-    for (const std::string& file : found.to_be_erased) words << from_utf8(file);
-    for (const std::string& problem : found.lock) words << from_utf8(problem);
-    for (const std::string& problem : found.records) words << from_utf8(problem);
-    for (const std::string& problem : found.seals) words << from_utf8(problem);
+    for (const std::string& file : found.to_be_erased) words << said_here(file);
+    for (const std::string& problem : found.lock) words << said_here(problem);
+    for (const std::string& problem : found.records) words << said_here(problem);
+    for (const std::string& problem : found.seals) words << said_here(problem);
     return words;
 }
 

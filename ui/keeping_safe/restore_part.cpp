@@ -9,6 +9,7 @@
 #include "ui/shell/session.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/parts.h"
+#include "ui/widgets/said_here.h"
 #include "ui/widgets/words.h"
 
 namespace quarterturn {
@@ -25,7 +26,7 @@ QStringList restored_words(const RestoreReport& report) {
                       ' ' +
                       RestorePart::tr("The library lies in %1. Open it in the settings.")
                           .arg(isolated(from_utf8(report.library.native())))};
-    for (const std::string& problem : report.problems) words << from_utf8(problem);
+    for (const std::string& problem : report.problems) words << said_here(problem);
     return words;
 }
 

@@ -7,6 +7,7 @@
 #include "indexer/worker/worker_process.h"
 #include "ui/pictures/picture_source.h"
 #include "ui/shell/session.h"
+#include "ui/widgets/said_here.h"
 #include "ui/widgets/words.h"
 
 namespace quarterturn {
@@ -20,9 +21,9 @@ FilePicture read_picture(FileSystem& disk, Decoder& decoder, const Path& file, i
         if (!decoded.ok()) return {{}, from_utf8(decoded.refused), decoded.nothing_opens};
         return {to_image(shrink_to(decoded.bgr, edge)), {}, false};
     } catch (const NoWorker& reason) {
-        return {{}, from_utf8(reason.what()), true};
+        return {{}, said_here(reason.what()), true};
     } catch (const std::exception& problem) {
-        return {{}, from_utf8(problem.what()), false};
+        return {{}, said_here(problem.what()), false};
     }
 }
 

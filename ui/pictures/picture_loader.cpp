@@ -1,4 +1,5 @@
 #include "ui/pictures/picture_loader.h"
+#include "ui/widgets/said_here.h"
 
 #include <QMetaObject>
 #include <utility>
@@ -19,7 +20,7 @@ FetchedPicture fetch(PictureSource& source, const PictureJob& job) {
     try {
         return job.small ? source.small(job.photo) : source.sharp(job.photo, job.long_edge);
     } catch (const std::exception& problem) {
-        return {{}, QString::fromUtf8(problem.what())};
+        return {{}, said_here(problem.what())};
     }
 }
 
@@ -97,7 +98,7 @@ void PictureLoader::work() {
             if (!source) source = make_source_();
             picture = fetch(*source, *job);
         } catch (const std::exception& problem) {
-            picture.refused = QString::fromUtf8(problem.what());
+            picture.refused = said_here(problem.what());
         }
         // The queue forgets the job only when the window has the picture, so that it is not fetched
         // twice in between.

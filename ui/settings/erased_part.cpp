@@ -6,6 +6,7 @@
 #include "indexer/store/erasure_table.h"
 #include "ui/shell/session.h"
 #include "ui/widgets/parts.h"
+#include "ui/widgets/said_here.h"
 #include "ui/widgets/words.h"
 
 namespace quarterturn {
@@ -58,7 +59,7 @@ void ErasedPart::show_left() {
     }
     QStringList to_look_at;
     for (const ErasureLeft& left : left_by_erasures(session_.library())) {
-        to_look_at << from_utf8(left.said.words);
+        to_look_at << said_here(left.said.words);
     }
     looked_at_->setVisible(!to_look_at.isEmpty() && !session_.library().only_to_look());
     add_sentences(*left_, to_remove,

@@ -1,4 +1,5 @@
 #include "ui/shell/job.h"
+#include "ui/widgets/said_here.h"
 
 namespace quarterturn {
 
@@ -46,7 +47,7 @@ void Job::run(const WorkWithoutLibrary& work) {
     try {
         outcome = work(*this);
     } catch (const std::exception& problem) {
-        outcome = [this, sentence = QString::fromUtf8(problem.what())] { emit failed(sentence); };
+        outcome = [this, sentence = said_here(problem.what())] { emit failed(sentence); };
     }
     mailbox_.post([this, outcome = std::move(outcome)] {
         outcome();

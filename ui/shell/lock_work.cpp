@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 
+#include "ui/widgets/said_here.h"
 #include "ui/widgets/words.h"
 
 namespace quarterturn {
@@ -21,7 +22,7 @@ QString said_of(const LockReport& report, const QString& done) {
     } else if (!done.isEmpty()) {
         said << done;
     }
-    for (const std::string& problem : report.problems) said << from_utf8(problem);
+    for (const std::string& problem : report.problems) said << said_here(problem);
     return said.join(u'\n');
 }
 

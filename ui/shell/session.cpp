@@ -11,6 +11,7 @@
 #include "indexer/lock/lock_file.h"
 #include "indexer/store/erasure_table.h"
 #include "indexer/store/lock_fits.h"
+#include "ui/widgets/said_here.h"
 
 namespace quarterturn {
 namespace {
@@ -73,7 +74,7 @@ QString Session::take(const std::function<Library()>& get) {
     try {
         library_.emplace(get());
     } catch (const std::exception& problem) {
-        return QString::fromUtf8(problem.what());
+        return said_here(problem.what());
     }
     version_of_others_ = library_->database().version_of_others();
     look_in_hand_.reset();
@@ -94,9 +95,9 @@ QString Session::standing_words() const {
     if (library_->only_to_look()) {
         //: why
         return tr("Only to be looked at, nothing can be changed: %1")
-            .arg(QString::fromUtf8(library_->why_only_to_look()));
+            .arg(said_here(library_->why_only_to_look()));
     }
-    return QString::fromUtf8(library_->older_records());
+    return said_here(library_->older_records());
 }
 
 // What was interrupted goes on, and what has lain in the bin for long enough goes.
@@ -115,7 +116,7 @@ void Session::take_up_erasures() {
             [this](const TakenUp& taken_up) {
                 const auto& [erased, emptied] = taken_up;
                 if (!erased.empty()) {
-                    say_with(QString::fromUtf8(erased.front()) + u' ' +
+                    say_with(said_here(erased.front()) + u' ' +
                                  tr("Settings say at any time what is left of it."),
                              {erased.begin() + 1, erased.end()});
                     attempt([this] { note_told_of_erasures(*library_); });
@@ -131,7 +132,7 @@ void Session::say_with(const QString& sentence, const std::vector<std::string>& 
     constexpr std::size_t most_lines = 5;  // below the page
     QStringList lines{sentence};
     for (const std::string& each : left | std::views::take(most_lines)) {
-        lines << QString::fromUtf8(each);
+        lines << said_here(each);
     }
     if (left.size() > most_lines) {
         lines << tr("And %n more like these.", nullptr, static_cast<int>(left.size() - most_lines));
@@ -148,7 +149,7 @@ bool Session::attempt(const std::function<void()>& act) {
         act();
         return true;
     } catch (const std::exception& problem) {
-        say(QString::fromUtf8(problem.what()));
+        say(said_here(problem.what()));
         return false;
     }
 }
@@ -233,7 +234,7 @@ bool Session::changed_outside() {
         return std::exchange(version_of_others_, version) != version;
     } catch (const StoreError& problem) {
         if (std::exchange(trouble_said_, problem.what()) != problem.what()) {
-            say(QString::fromStdString(trouble_said_));
+            say(said_here(trouble_said_));
         }
         return false;
     }

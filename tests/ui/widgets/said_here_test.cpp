@@ -1,0 +1,28 @@
+#include "ui/widgets/said_here.h"
+
+#include "tests/ui/support/print.h"
+
+namespace quarterturn {
+namespace {
+
+TEST(SaidHere, NamesWhereTheWindowDoesWhatACommandDoes) {
+    EXPECT_EQ(said_here("one.jpg is damaged: check the library (qturn verify)."),
+              QStringLiteral("one.jpg is damaged: check the library (“Check everything” in Keeping "
+                             "it safe)."));
+    for (const char* command : {"verify", "verify without --look-only", "restore", "lock remove",
+                                "client erasures"}) {
+        const QString said = said_here(std::string("Run qturn ") + command + " again.");
+        EXPECT_FALSE(said.contains(QLatin1String("qturn"))) << said;
+        EXPECT_FALSE(said.contains(QLatin1String("--"))) << said;
+        EXPECT_TRUE(said.startsWith(QStringLiteral("Run “"))) << said;
+        EXPECT_TRUE(said.endsWith(QLatin1String(" again."))) << said;
+    }
+}
+
+TEST(SaidHere, LeavesEverythingElseAsItIs) {
+    EXPECT_EQ(said_here("Über 3 Fotos: free some room."),
+              QStringLiteral("Über 3 Fotos: free some room."));
+}
+
+}  // namespace
+}  // namespace quarterturn

@@ -10,9 +10,8 @@
 
 namespace quarterturn {
 
-// Of a locked library: locks what lies unlocked in it. A sentence for each file that was, or that stays
-// so.
-// Throws StoreError and DiskError.
+// Of a locked library: locks what lies unlocked in it. A sentence for each file that was, or that
+// stays so. Throws StoreError and DiskError.
 std::vector<std::string> lock_what_lies_open_in(Library& library, const std::stop_token& stop);
 // A sentence for each; changes nothing.
 std::vector<std::string> what_lies_open_in(Library& library);

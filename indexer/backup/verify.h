@@ -29,7 +29,7 @@ struct VerifyReport {
     std::int64_t files_before = 0;  // photos read before it was stopped
     std::vector<FileTrouble> troubles{};
     std::vector<std::string> without_record{};  // files of hers, relative to the library
-    bool anything_erased = false;  // ever: what is without a record may be of that
+    bool anything_erased = false;               // ever: what is without a record may be of that
     std::vector<std::string> to_be_erased{};  // sentences: files of an erasure that is not finished
     // Sentences: files that the lock does not hold though it is on, or holds though it was taken
     // off.

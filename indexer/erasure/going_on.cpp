@@ -17,7 +17,8 @@ namespace quarterturn {
 namespace {
 
 constexpr const char* not_sought =
-    "What it was is not known any more, so nothing else could be looked for: qturn verify names the "
+    "What it was is not known any more, so nothing else could be looked for: qturn verify names "
+    "the "
     "files that are in no record; look whose they are.";
 
 SoughtNames names_in(const ErasureSought& sought) {
@@ -140,7 +141,8 @@ std::vector<std::string> words_of(const std::vector<SaidOfFile>& said) {
 std::vector<SaidOfFile> said_of_files(Library& library, const ErasureSought& sought,
                                       const std::set<std::string>& going) {
     std::vector<SaidOfFile> said = sought.unsure;
-    MovedOfOthers moved = moved_of_others(library, {sought.checksums.begin(), sought.checksums.end()});
+    MovedOfOthers moved =
+        moved_of_others(library, {sought.checksums.begin(), sought.checksums.end()});
     std::erase_if(said, [&](const SaidOfFile& one) {
         return moved.paths.contains(one.file.lexically_relative(library.folder()).generic_string());
     });

@@ -61,9 +61,7 @@ class MovedSearch {
         return;
     }
 
-    bool may_be_recorded(std::int64_t bytes) const {
-        return any_size_ || sizes_.contains(bytes);
-    }
+    bool may_be_recorded(std::int64_t bytes) const { return any_size_ || sizes_.contains(bytes); }
 
     Library& library_;
     const std::set<std::string> recorded_{paths_in_records(library_)};

@@ -4,6 +4,7 @@
 
 #include "indexer/store/until_stopped.h"
 #include "ui/shell/session.h"
+#include "ui/widgets/said_here.h"
 
 namespace quarterturn {
 
@@ -29,7 +30,7 @@ void LaterFound::look_for(const PhotoSearch& search) {
             const UntilStopped until_stopped(library.database(), stop);
             answer->photos = library.search().find(search);
         } catch (const std::exception& problem) {
-            answer->problem = QString::fromUtf8(problem.what());
+            answer->problem = said_here(problem.what());
         }
     };
     QThread* thread = QThread::create(work);

@@ -8,6 +8,7 @@
 #include "ui/widgets/notice.h"
 #include "ui/widgets/parts.h"
 #include "ui/widgets/photo_tile.h"
+#include "ui/widgets/said_here.h"
 #include "ui/widgets/words.h"
 
 namespace quarterturn {
@@ -97,7 +98,7 @@ void ClockPart::set_by_pair() {
         set_clock(clock_shift_from_pair(session_.library(), wrong_->chosen().front(),
                                         right_->chosen().front()));
     } catch (const std::exception& problem) {
-        notice_->say(QString::fromUtf8(problem.what()));
+        notice_->say(said_here(problem.what()));
     }
 }
 

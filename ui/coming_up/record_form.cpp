@@ -8,6 +8,7 @@
 #include "ui/widgets/form_buttons.h"
 #include "ui/widgets/notice.h"
 #include "ui/widgets/parts.h"
+#include "ui/widgets/said_here.h"
 
 namespace quarterturn {
 
@@ -51,7 +52,7 @@ void RecordForm::save() {
     try {
         session_.change_records_or_throw(edit());
     } catch (const std::exception& problem) {
-        notice_->say(QString::fromUtf8(problem.what()));
+        notice_->say(said_here(problem.what()));
         return;
     }
     emit done();

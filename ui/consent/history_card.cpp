@@ -10,6 +10,7 @@
 #include "ui/theme/theme.h"
 #include "ui/widgets/notice.h"
 #include "ui/widgets/parts.h"
+#include "ui/widgets/said_here.h"
 #include "ui/widgets/words.h"
 
 namespace quarterturn {
@@ -104,7 +105,7 @@ void HistoryCard::attach(ConsentId entry, const Path& file) {
     try {
         attach_paper(session_.library(), file, std::array{entry}, session_.now());
     } catch (const std::exception& problem) {
-        return notice_->say(QString::fromUtf8(problem.what()));
+        return notice_->say(said_here(problem.what()));
     }
     session_.touch();
 }

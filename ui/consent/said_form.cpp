@@ -19,6 +19,7 @@
 #include "ui/widgets/named_fields.h"
 #include "ui/widgets/notice.h"
 #include "ui/widgets/parts.h"
+#include "ui/widgets/said_here.h"
 #include "ui/widgets/words.h"
 
 namespace quarterturn {
@@ -197,7 +198,7 @@ void SaidForm::save() {
     try {
         record_said(session_.library(), {{entry(), uses}}, paper_);
     } catch (const std::exception& problem) {
-        return notice_->say(QString::fromUtf8(problem.what()));
+        return notice_->say(said_here(problem.what()));
     }
     emit done();
     session_.touch();

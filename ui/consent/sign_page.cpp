@@ -16,6 +16,7 @@
 #include "ui/widgets/notice.h"
 #include "ui/widgets/page.h"
 #include "ui/widgets/parts.h"
+#include "ui/widgets/said_here.h"
 #include "ui/widgets/words.h"
 
 namespace quarterturn {
@@ -198,7 +199,7 @@ void SignPage::save() {
         record_with_picture(session_.library(), {blocks_, facts(), said, pad_->picture()},
                             session_.now());
     } catch (const std::exception& problem) {
-        return notice_->say(QString::fromUtf8(problem.what()));
+        return notice_->say(said_here(problem.what()));
     }
     emit done();
     session_.touch();

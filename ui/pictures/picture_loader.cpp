@@ -102,8 +102,7 @@ void PictureLoader::work() {
         }
         // The queue forgets the job only when the window has the picture, so that it is not fetched
         // twice in between.
-        mailbox_.post(
-            [this, job = *job, picture = std::move(picture)] { keep(job, picture); });
+        mailbox_.post([this, job = *job, picture = std::move(picture)] { keep(job, picture); });
     }
 }
 

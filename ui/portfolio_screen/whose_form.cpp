@@ -12,6 +12,7 @@
 #include "ui/widgets/narrow_choice.h"
 #include "ui/widgets/notice.h"
 #include "ui/widgets/parts.h"
+#include "ui/widgets/said_here.h"
 #include "ui/widgets/words.h"
 
 namespace quarterturn {
@@ -162,7 +163,7 @@ void WhoseForm::save() {
     try {
         session_.change_records_or_throw(say_whose(photos(), credit()));
     } catch (const std::exception& problem) {
-        return notice_->say(QString::fromUtf8(problem.what()));
+        return notice_->say(said_here(problem.what()));
     }
     notice_->say({});
     whole_sitting_->setChecked(false);

@@ -1,4 +1,5 @@
 #include "ui/running_order/planner.h"
+#include "ui/widgets/said_here.h"
 
 namespace quarterturn {
 
@@ -20,7 +21,7 @@ void Planner::start() {
         try {
             answer.best = best_plan(morning);
         } catch (const std::exception& problem) {
-            answer.refusal = QString::fromUtf8(problem.what());
+            answer.refusal = said_here(problem.what());
         }
         mailbox_.post([this, answer = std::move(answer)] { take(answer); });
     });

@@ -9,6 +9,7 @@
 #include "ui/theme/theme.h"
 #include "ui/widgets/notice.h"
 #include "ui/widgets/parts.h"
+#include "ui/widgets/said_here.h"
 #include "ui/widgets/words.h"
 
 namespace quarterturn {
@@ -55,7 +56,7 @@ void BusinessPart::save(const Field& field) {
                 change_setting(to_utf8(field.said), field.setting, value));
         }
     } catch (const std::exception& problem) {
-        field.notice->say(from_utf8(problem.what()));
+        field.notice->say(said_here(problem.what()));
         return;
     }
     field.line->setModified(false);

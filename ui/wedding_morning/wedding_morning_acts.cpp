@@ -11,6 +11,7 @@
 #include "ui/wedding_morning/own_timer.h"
 #include "ui/wedding_morning/wedding_morning_screen.h"
 #include "ui/widgets/notice.h"
+#include "ui/widgets/said_here.h"
 #include "ui/widgets/words.h"
 
 namespace quarterturn {
@@ -69,7 +70,7 @@ void WeddingMorningScreen::start_own_timer(const QString& name, int minutes) {
         start(timer_from(*wedding_, to_utf8(name), minutes, world_.utc_seconds()));
         own_timer_->hide();
     } catch (const std::invalid_argument& wrong) {
-        own_timer_->say(from_utf8(wrong.what()));
+        own_timer_->say(said_here(wrong.what()));
     }
 }
 

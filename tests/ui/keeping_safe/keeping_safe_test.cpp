@@ -88,7 +88,8 @@ TEST_F(KeepingSafeTest, NamesAPhotoThatIsGoneFromTheLibraryAndInTheBackup) {
     std::filesystem::remove(open.session.library().photo_file(photo));
     back_up();
     EXPECT_TRUE(says("Not in the library:"));
-    EXPECT_TRUE(says("one.jpg is whole in this backup, and “Check everything” in Keeping it safe puts it back"));
+    EXPECT_TRUE(says(
+        "one.jpg is whole in this backup, and “Check everything” in Keeping it safe puts it back"));
 }
 
 // A folder that may not be read would else fill the page with one reason.

@@ -9,8 +9,8 @@ TEST(SaidHere, NamesWhereTheWindowDoesWhatACommandDoes) {
     EXPECT_EQ(said_here("one.jpg is damaged: check the library (qturn verify)."),
               QStringLiteral("one.jpg is damaged: check the library (“Check everything” in Keeping "
                              "it safe)."));
-    for (const char* command : {"verify", "verify without --look-only", "restore", "lock remove",
-                                "client erasures"}) {
+    for (const char* command :
+         {"verify", "verify without --look-only", "restore", "lock remove", "client erasures"}) {
         const QString said = said_here(std::string("Run qturn ") + command + " again.");
         EXPECT_FALSE(said.contains(QLatin1String("qturn"))) << said;
         EXPECT_FALSE(said.contains(QLatin1String("--"))) << said;

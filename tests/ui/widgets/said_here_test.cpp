@@ -1,6 +1,7 @@
 #include "ui/widgets/said_here.h"
 
 #include "tests/ui/support/print.h"
+#include "ui/widgets/words.h"
 
 namespace quarterturn {
 namespace {
@@ -12,10 +13,10 @@ TEST(SaidHere, NamesWhereTheWindowDoesWhatACommandDoes) {
     for (const char* command :
          {"verify", "verify without --look-only", "restore", "lock remove", "client erasures"}) {
         const QString said = said_here(std::string("Run qturn ") + command + " again.");
-        EXPECT_FALSE(said.contains(QLatin1String("qturn"))) << said;
-        EXPECT_FALSE(said.contains(QLatin1String("--"))) << said;
-        EXPECT_TRUE(said.startsWith(QStringLiteral("Run “"))) << said;
-        EXPECT_TRUE(said.endsWith(QLatin1String(" again."))) << said;
+        EXPECT_FALSE(said.contains(QLatin1String("qturn"))) << to_utf8(said);
+        EXPECT_FALSE(said.contains(QLatin1String("--"))) << to_utf8(said);
+        EXPECT_TRUE(said.startsWith(QStringLiteral("Run “"))) << to_utf8(said);
+        EXPECT_TRUE(said.endsWith(QLatin1String(" again."))) << to_utf8(said);
     }
 }
 

@@ -34,12 +34,18 @@ double painted_contrast(const QImage& picture, const QRect& area) {
                              .toAlignedRect()
                              .intersected(picture.rect());
     std::unordered_map<QRgb, int> counts;
+    QRgb before = 0;
+    int* count = &counts[before];
     for (int y = pixels.top(); y <= pixels.bottom(); ++y) {
-        for (int x = pixels.left(); x <= pixels.right(); ++x) ++counts[picture.pixel(x, y)];
+        for (int x = pixels.left(); x <= pixels.right(); ++x) {
+            const QRgb colour = picture.pixel(x, y);
+            if (colour != before) count = &counts[before = colour];
+            ++*count;
+        }
     }
     const auto ground = std::max_element(counts.begin(), counts.end(),
                                          [](auto& a, auto& b) { return a.second < b.second; });
-    if (ground == counts.end()) return 21;
+    if (ground->second == 0) return 21;
     double best = 1;
     for (const auto& [colour, count] : counts) {
         if (count < few_pixels) continue;

@@ -6,10 +6,15 @@
 #include <functional>
 #include <memory>
 
-#include "indexer/image/decode.h"
 #include "indexer/store/library.h"
 
+namespace cv {
+class Mat;
+}
+
 namespace quarterturn {
+
+class Decoder;
 
 struct FetchedPicture {
     QImage image;

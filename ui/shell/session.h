@@ -7,7 +7,6 @@
 #include <memory>
 #include <optional>
 
-#include "indexer/image/decode.h"
 #include "indexer/store/library.h"
 #include "ui/pictures/picture_loader.h"
 #include "ui/shell/edits.h"
@@ -16,6 +15,8 @@
 #include "ui/theme/theme.h"
 
 namespace quarterturn {
+
+class Decoder;
 
 // Work on a library that nobody may have open meanwhile. It answers what to say after it.
 struct ClosedWork {

@@ -35,10 +35,10 @@ fi
 export QT_QPA_PLATFORM=offscreen
 export LSAN_OPTIONS=suppressions=$PWD/tests/support/leaks_of_others.txt:print_suppressions=0
 export ASAN_SYMBOLIZER_PATH=/usr/bin/llvm-symbolizer-16 # names the functions of a report
-# Memory that was let go is watched until 4 MB more of it are; the usual 256 MB take a third of the
-# time of a test with pictures.
+# Memory that was let go is watched until 1 MB more of it is; the usual 256 MB take a third of the
+# time of a test with pictures, and what does not fit in the processor's memory a tenth of all.
 # Eight functions of who took it tell enough; all of them would take as much time again.
-export ASAN_OPTIONS=quarantine_size_mb=4:thread_local_quarantine_size_kb=64:malloc_context_size=8
+export ASAN_OPTIONS=quarantine_size_mb=1:thread_local_quarantine_size_kb=16:malloc_context_size=8
 # A test that forks goes on in the child, as the program does when it starts a worker.
 export TSAN_OPTIONS=suppressions=$PWD/tests/support/races_of_others.txt:die_after_fork=0
 TSAN_OPTIONS+=:external_symbolizer_path=/usr/bin/llvm-symbolizer-16

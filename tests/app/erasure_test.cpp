@@ -133,6 +133,18 @@ TEST_F(ErasureTest, WhatIsLeftIsSaid) {
     EXPECT_NE(erased["left"][0].get<std::string>().find("notes.txt"), std::string::npos);
 }
 
+TEST_F(ErasureTest, WhatIsLeftStandsInTheListUntilItIsGoneOrSheHasLookedAtIt) {
+    for (const char* name : {"notes.txt", "letter.txt"}) {
+        std::ofstream(std::filesystem::path(library) / name) << "call ADA LINDQVIST";
+    }
+    erase();
+    EXPECT_EQ(answer({"client", "erasures"}, 3)["left"].size(), 2U);
+    std::filesystem::remove(std::filesystem::path(library) / "letter.txt");
+    EXPECT_EQ(answer({"client", "erasures"}, 3)["left"].size(), 1U);
+    EXPECT_TRUE(answer({"client", "erasures", "--looked-at"})["left"].empty());
+    EXPECT_TRUE(answer({"client", "erasures"})["left"].empty());
+}
+
 TEST_F(ErasureTest, WhatWillBeLeftIsSaidBeforehand) {
     std::ofstream(std::filesystem::path(library) / "photos/notes.txt") << "call ADA LINDQVIST";
     const json left = answer({"client", "erase", "Ada Lindqvist", "--show-only"})["left"];

@@ -44,7 +44,8 @@ json troubles_json(const std::vector<FileTrouble>& troubles) {
                         {"moved_to", text_or_null(one.moved_to)},
                         {"moved_back", one.moved_back},
                         {"copy_at", text_or_null(one.copy_at)},
-                        {"healed_by_copy", one.healed_by_copy}});
+                        {"healed_by_copy", one.healed_by_copy},
+                        {"not_put_back", text_or_null(one.not_put_back)}});
     }
     return list;
 }

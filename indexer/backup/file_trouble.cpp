@@ -18,6 +18,9 @@ std::string_view what_is_wrong(Trouble trouble) {
 }
 
 std::string next_step(const FileTrouble& trouble) {
+    if (!trouble.not_put_back.empty()) {
+        return ", and could not be put back. " + trouble.not_put_back;
+    }
     if (!trouble.moved_to.empty()) {
         return ": it lies in " + trouble.moved_to +
                ", where something else than this program moved it. Leave it there; qturn verify "

@@ -22,6 +22,7 @@ struct FileTrouble {
     // speaks of it.
     std::string copy_at{};
     bool healed_by_copy = false;
+    std::string not_put_back{};  // a sentence: why what was found could not be put in its place
 
     bool healed() const { return moved_back || healed_by_copy || !healed_from.empty(); }
 };

@@ -8,6 +8,7 @@
 #include "indexer/disk/checksum.h"
 #include "indexer/disk/empty_folders.h"
 #include "indexer/erasure/files_without_record.h"
+#include "indexer/erasure/stray_files.h"
 #include "indexer/intake/move_lock.h"
 #include "indexer/lock/locked_contents.h"
 #include "indexer/store/lost_lock.h"
@@ -16,11 +17,11 @@
 namespace quarterturn {
 namespace {
 
-// Where the program itself puts files, and those of hers that are gone through already.
+// What the program itself put there, and those of hers that are gone through already.
 bool is_gone_through(const Path& below) {
     const std::string top = below.begin()->native();
     const bool of_hers = std::ranges::find(folders_of_hers, top) != folders_of_hers.end();
-    return of_hers || top == "cache" || top == "incoming" || stays_as_it_is(below);
+    return of_hers || is_named_by_checksum(below) || stays_as_it_is(below);
 }
 
 // As in a folder that she made beside the others.

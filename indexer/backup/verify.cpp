@@ -132,7 +132,8 @@ class Verifying {
 
     bool may_mend() const { return remembers_ && wishes_.heal; }
 
-    void mend(const LibraryFile& file, FileTrouble& trouble) {
+    // A full disk takes none of the others either.
+    void mend(const LibraryFile& file, FileTrouble& trouble) try {
         if (!trouble.moved_to.empty()) {
             trouble.moved_back = moved_.put_back(trouble.moved_to, file);
         } else if (needs_another_copy(file, trouble.trouble)) {
@@ -142,6 +143,9 @@ class Verifying {
             trouble.healed_from = healed.from;
             trouble.set_aside = healed.set_aside;
         }
+    } catch (const DiskError& error) {
+        if (error.disk_full()) throw;
+        trouble.not_put_back = error.what();
     }
 
     void mend_by_copy(const LibraryFile& file, FileTrouble& trouble) {

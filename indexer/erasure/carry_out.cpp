@@ -7,9 +7,9 @@
 #include "indexer/erasure/going_on.h"
 #include "indexer/erasure/left_locked.h"
 #include "indexer/erasure/listed_files.h"
-#include "indexer/erasure/moved_of_others.h"
 #include "indexer/erasure/named_by_others.h"
 #include "indexer/erasure/past_the_lock.h"
+#include "indexer/erasure/placed_by_hand.h"
 #include "indexer/erasure/recorded_checksums.h"
 #include "indexer/store/erasure_table.h"
 
@@ -31,10 +31,16 @@ void add_files(FilesToGo more, FilesToGo& to) {
     std::ranges::move(more.unsure, std::back_inserter(to.unsure));
 }
 
-// They may lie in her folders of papers and pictures.
-void keep_moved_of_others(Library& library, const ErasurePlan& plan, FilesToGo& found) {
-    const MovedOfOthers moved = moved_of_others(library, checksums_of_what_goes(library, plan));
-    std::erase_if(found.files, [&](const std::string& path) { return moved.paths.contains(path); });
+// What is hers goes wherever it lies; what is of others stays, also in her folders of papers.
+void tell_apart_by_hand(Library& library, const ErasurePlan& plan, FilesToGo& found) {
+    const PlacedByHand by_hand = placed_by_hand(library, checksums_of_what_goes(library, plan));
+    std::set<std::string> going{found.files.begin(), found.files.end()};
+    std::erase_if(going, [&](const std::string& path) { return by_hand.of_others(path); });
+    going.insert(by_hand.of_what_goes.begin(), by_hand.of_what_goes.end());
+    std::erase_if(found.unsure, [&](const SaidOfFile& one) {
+        return going.contains(one.file.lexically_relative(library.folder()).generic_string());
+    });
+    found.files.assign(going.begin(), going.end());
 }
 
 FilesToGo files_of(Library& library, const ErasurePlan& plan) {
@@ -47,14 +53,13 @@ FilesToGo files_of(Library& library, const ErasurePlan& plan) {
         add_papers_and_inspirations(library, plan.client.id, found.files);
         add_files(papers_left_of(library, strays, plan.client.id), found);
     }
-    std::ranges::move(copies_elsewhere(library, plan.photos), std::back_inserter(found.files));
     std::ranges::move(copies_past_the_lock(library, plan), std::back_inserter(found.files));
     // Copies of the records from before an update.
     for (const Path& entry : library.disk().list(library.folder())) {
         const std::string name = entry.filename().string();
         if (name.starts_with("records.sqlite.version-")) found.files.push_back(name);
     }
-    keep_moved_of_others(library, plan, found);
+    tell_apart_by_hand(library, plan, found);
     return found;
 }
 

@@ -31,13 +31,14 @@ class FileSeeker {
   public:
     FileSeeker(Library& library, const SoughtNames& names,
                const std::vector<std::string>& checksums, const std::set<std::string>& going,
-               const std::set<std::string>& of_others)
+               const PlacedByHand& by_hand)
         : library_(library),
           names_(names),
           checksums_(checksums),
           going_(going),
+          by_hand_(by_hand),
           stay_(paths_that_stay(library, going)) {
-        stay_.insert(of_others.begin(), of_others.end());
+        stay_.insert(by_hand.moved.begin(), by_hand.moved.end());
     }
 
     std::vector<SaidOfFile> seek() {
@@ -136,8 +137,8 @@ class FileSeeker {
     // What no record names.
     bool is_loose(const Path& place) const {
         const std::string path = place.generic_string();
-        return !stay_.contains(path) && !going_.contains(path) && !is_of_records(place) &&
-               !is_made_of_a_photo(place);
+        return !stay_.contains(path) && !by_hand_.copies.contains(path) && !going_.contains(path) &&
+               !is_of_records(place) && !is_made_of_a_photo(place);
     }
 
     void say(const Path& place, const std::string& before, const std::string& behind) {
@@ -219,6 +220,7 @@ class FileSeeker {
     const SoughtNames& names_;
     const std::vector<std::string>& checksums_;
     const std::set<std::string>& going_;
+    const PlacedByHand& by_hand_;
     std::set<std::string> stay_;
     std::vector<SaidOfFile> found_;
 };
@@ -228,8 +230,8 @@ class FileSeeker {
 std::vector<SaidOfFile> files_saying(Library& library, const SoughtNames& names,
                                      const std::vector<std::string>& checksums,
                                      const std::set<std::string>& going,
-                                     const std::set<std::string>& of_others) {
-    return FileSeeker(library, names, checksums, going, of_others).seek();
+                                     const PlacedByHand& by_hand) {
+    return FileSeeker(library, names, checksums, going, by_hand).seek();
 }
 
 }  // namespace quarterturn

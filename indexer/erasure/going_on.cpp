@@ -6,9 +6,9 @@
 #include "indexer/erasure/files_saying.h"
 #include "indexer/erasure/left_locked.h"
 #include "indexer/erasure/listed_files.h"
-#include "indexer/erasure/moved_of_others.h"
 #include "indexer/erasure/named_by_others.h"
 #include "indexer/erasure/past_the_lock.h"
+#include "indexer/erasure/placed_by_hand.h"
 #include "indexer/store/erasure_table.h"
 #include "indexer/store/listed_past_lock.h"
 #include "indexer/store/own_texts.h"
@@ -141,14 +141,13 @@ std::vector<std::string> words_of(const std::vector<SaidOfFile>& said) {
 std::vector<SaidOfFile> said_of_files(Library& library, const ErasureSought& sought,
                                       const std::set<std::string>& going) {
     std::vector<SaidOfFile> said = sought.unsure;
-    MovedOfOthers moved =
-        moved_of_others(library, {sought.checksums.begin(), sought.checksums.end()});
+    PlacedByHand by_hand =
+        placed_by_hand(library, {sought.checksums.begin(), sought.checksums.end()});
     std::erase_if(said, [&](const SaidOfFile& one) {
-        return moved.paths.contains(one.file.lexically_relative(library.folder()).generic_string());
+        return by_hand.of_others(one.file.lexically_relative(library.folder()).generic_string());
     });
-    say_instead(files_saying(library, names_in(sought), sought.checksums, going, moved.paths),
-                said);
-    std::ranges::move(moved.said, std::back_inserter(said));
+    say_instead(files_saying(library, names_in(sought), sought.checksums, going, by_hand), said);
+    std::ranges::move(by_hand.said, std::back_inserter(said));
     say_left_locked(library, said);
     std::ranges::move(files_past_the_lock(library, sought.checksums, going),
                       std::back_inserter(said));

@@ -44,6 +44,7 @@ class StraySearch {
         return std::move(found_);
     }
 
+  private:
     bool is_copy(const std::string& path) const {
         const Path file = library_.folder() / path;
         if (is_link(file)) return false;
@@ -52,7 +53,6 @@ class StraySearch {
                sums_.contains(sha256_of_file(library_.disk(), file));
     }
 
-  private:
     void meet(const std::string& path) try {
         if (is_link(library_.folder() / path)) return;
         if (lies_beside_its_photo(path) || is_copy(path)) {
@@ -145,25 +145,6 @@ bool is_named_by_checksum(const Path& file) {
     constexpr std::size_t digits = 64;
     const std::string name = file.filename().string();
     return name.find_first_not_of("0123456789abcdef") >= digits && name.size() >= digits;
-}
-
-std::vector<std::string> copies_elsewhere(Library& library, const std::vector<Photo>& photos) {
-    const StraySearch search(library, photos, OtherStrays::passed_over);
-    const auto passed_over = [&](const Path& entry) {
-        const std::string top = entry.lexically_relative(library.folder()).string();
-        return std::ranges::find(folders_of_hers, top) != folders_of_hers.end();
-    };
-    std::vector<std::string> copies;
-    for (const Path& file : files_in_reach(library.disk(), library.folder(), passed_over).files) {
-        if (is_named_by_checksum(file)) continue;
-        std::string path = file.lexically_relative(library.folder()).generic_string();
-        try {
-            if (search.is_copy(path)) copies.push_back(std::move(path));
-        } catch (const DiskError&) {
-            continue;  // it is named as what could not be read (files_saying.h)
-        }
-    }
-    return copies;
 }
 
 FilesToGo papers_left_of(const Library& library, const FilesWithoutRecord& strays,

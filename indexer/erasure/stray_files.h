@@ -19,10 +19,6 @@ enum class OtherStrays { passed_over, named };
 FilesToGo strays_of(Library& library, const std::vector<Photo>& photos,
                     const FilesWithoutRecord& strays, OtherStrays others);
 
-// Copies of them outside the folders of what is hers, relative to the library's folder: as equal
-// as they are, they go. Throws DiskError where the library itself cannot be listed.
-std::vector<std::string> copies_elsewhere(Library& library, const std::vector<Photo>& photos);
-
 // Whether the program named it by a photo's checksum.
 bool is_named_by_checksum(const Path& file);
 

@@ -7,96 +7,26 @@
 #include "indexer/disk/write_once.h"
 #include "indexer/lock/locked_contents.h"
 #include "indexer/lock/locked_name.h"
+#include "indexer/store/lock_folders.h"
 #include "indexer/store/past_lock.h"
 #include "indexer/store/unlock_past_lock.h"
 
 namespace quarterturn {
 namespace {
 
-constexpr std::string_view left_readable =
-    " It is not locked: who can read the disk can read it. When it can be read again, or a backup "
-    "is connected, qturn verify locks it or puts it back.";
-constexpr std::string_view stays_locked =
-    " It stays locked, and its key is kept in lock.left.json: leave that there. When it can be "
-    "read again, qturn lock remove goes on with it; qturn verify puts it back from a backup.";
+// Of what the disk refuses alone.
+constexpr std::string_view left_beside =
+    " Until then, who can read the disk can read it; qturn verify locks it then.";
+constexpr std::string_view left_with_its_key =
+    " What is locked of it stays, and its key is kept in lock.left.json: leave that there. qturn "
+    "lock remove goes on with it then.";
 
 bool is_at_top(const Path& folder, const Path& file) {
     return file.parent_path() == folder;
 }
 
-bool is_locked_name(LockedFileSystem& locked, const Path& below) {
-    const Path folder = below.parent_path();
-    const std::string name = below.filename().native();
-    return !folder.empty() && (is_front_of_locked_name(name) ||
-                               unlock_name(locked.keys(), folder.generic_string(), name));
-}
-
-void name_left(const DiskError& error, std::string_view what_then, LockReport& report) {
-    std::string problem = error.what() + std::string(what_then);
-    if (std::ranges::find(report.problems, problem) != report.problems.end()) return;
-    report.problems.push_back(std::move(problem));
-}
-
 void name_out_of_reach(const FilesInReach& found, std::string_view what_then, LockReport& report) {
     for (const DiskError& error : found.out_of_reach) name_left(error, what_then, report);
-}
-
-// Folders that held no file have names too.
-void drop_plain_folders(LockedFileSystem& locked, const Path& folder, const Path& below,
-                        LockReport& report) {
-    FileSystem& disk = locked.beneath();
-    for (const Path& entry : disk.list(folder / below)) {
-        const Path path = below / entry.filename();
-        if (is_locked_name(locked, path)) continue;
-        try {
-            if (!disk.is_folder(entry)) continue;
-            drop_plain_folders(locked, folder, path, report);
-            if (!below.empty() && disk.list(entry).empty()) disk.remove_empty_folder(entry);
-        } catch (const DiskError& error) {
-            name_left(error, left_readable, report);
-        }
-    }
-}
-
-// Under a locked name: who looks for it by its plain name finds nothing, or another folder.
-void name_folder_that_stays(LockedFileSystem& locked, const Path& folder, const DiskError& error,
-                            LockReport& report) {
-    const Path place = locked.place_of(folder);
-    std::string problem = error.what();
-    if (locked.beneath().exists(place)) {
-        const std::vector<Path> in_it = locked.beneath().list(place);
-        problem = place.string() + " is a folder of the library under its locked name, and stays" +
-                  (in_it.empty() ? "." : ", since " + in_it.front().string() + " lies in it.");
-    }
-    report.problems.push_back(problem + " Move what you need out of it, and remove the folder.");
-}
-
-// What is in the way is no file of the library.
-void drop_locked_folder(LockedFileSystem& locked, const Path& folder, LockReport& report) try {
-    locked.remove_empty_folder(folder);
-} catch (const DiskError& error) {
-    if (error.error_number() != ENOTEMPTY) throw;
-    name_folder_that_stays(locked, folder, error, report);
-}
-
-// False when any of them stays.
-bool drop_locked_folders(LockedFileSystem& locked, const Path& folder, const Path& top,
-                         LockReport& report) {
-    bool all = true;
-    const std::vector<Path> entries = locked.list(folder);
-    locked.drop_empty_fronts(folder);
-    for (const Path& entry : entries) {
-        try {
-            if (!locked.is_folder(entry)) continue;
-            all = drop_locked_folders(locked, entry, top, report) && all;
-            if (is_at_top(top, entry) || !locked.list(entry).empty()) continue;
-            drop_locked_folder(locked, entry, report);
-        } catch (const DiskError& error) {
-            name_left(error, stays_locked, report);
-            all = false;
-        }
-    }
-    return all;
 }
 
 std::optional<Bytes> sound_bytes(FileSystem& disk, const Path& file) try {
@@ -212,20 +142,40 @@ std::string lock_left_file(LockedFileSystem& locked, const Path& folder, const P
            "move it out of the library.";
 }
 
+// One that may not be changed keeps no other from it. False where there is such a one.
 template <class Convert>
-void convert_each(const std::vector<Path>& files, const LockWishes& wishes, LockReport& report,
-                  Convert convert) {
+bool convert_each(const std::vector<Path>& files, const LockWishes& wishes, LockReport& report,
+                  std::string_view not_allowed_then, Convert convert) {
+    bool all_allowed = true;
     for (const Path& file : files) {
         if (wishes.stop.stop_requested()) {
             report.stopped = true;
-            return;
+            return false;
         }
-        std::string problem = convert(file);
+        std::string problem;
+        try {
+            problem = convert(file);
+        } catch (const DiskError& error) {
+            if (!error.not_allowed()) throw;
+            problem = error.what() + std::string(not_allowed_then);
+            all_allowed = false;
+        }
         problem.empty() ? void(++report.files) : report.problems.push_back(std::move(problem));
         if (wishes.progress) {
             wishes.progress(report.files + std::ssize(report.problems), std::ssize(files));
         }
     }
+    return all_allowed;
+}
+
+template <class Lock>
+void lock_each(LockedFileSystem& locked, const Path& folder, const FilesInReach& found,
+               const LockWishes& wishes, LockReport& report, Lock lock) {
+    convert_each(found.files, wishes, report, left_beside,
+                 [&](const Path& file) { return lock(locked, folder, file); });
+    if (report.stopped) return;
+    name_out_of_reach(found, left_readable, report);
+    drop_plain_folders(locked, folder, report);
 }
 
 }  // namespace
@@ -254,22 +204,12 @@ FilesInReach files_to_unlock(LockedFileSystem& locked, const Path& folder) {
 
 void lock_files(LockedFileSystem& locked, const Path& folder, const LockWishes& wishes,
                 LockReport& report) {
-    const FilesInReach found = files_to_lock(locked, folder);
-    convert_each(found.files, wishes, report,
-                 [&](const Path& file) { return lock_file_at(locked, folder, file); });
-    if (report.stopped) return;
-    name_out_of_reach(found, left_readable, report);
-    drop_plain_folders(locked, folder, {}, report);
+    lock_each(locked, folder, files_to_lock(locked, folder), wishes, report, lock_file_at);
 }
 
 void lock_left_files(LockedFileSystem& locked, const Path& folder, const LockWishes& wishes,
                      LockReport& report) {
-    const FilesInReach found = files_left_unlocked(locked, folder);
-    convert_each(found.files, wishes, report,
-                 [&](const Path& file) { return lock_left_file(locked, folder, file); });
-    if (report.stopped) return;
-    name_out_of_reach(found, left_readable, report);
-    drop_plain_folders(locked, folder, {}, report);
+    lock_each(locked, folder, files_left_unlocked(locked, folder), wishes, report, lock_left_file);
 }
 
 bool unlock_files(LockedFileSystem& locked, const Path& folder, const LockWishes& wishes,
@@ -277,11 +217,12 @@ bool unlock_files(LockedFileSystem& locked, const Path& folder, const LockWishes
     const bool all_past_lock = unlock_past_lock(locked, folder, report);
     const FilesInReach found = files_to_unlock(locked, folder);
     bool any_stays = !all_past_lock || !found.out_of_reach.empty();
-    convert_each(found.files, wishes, report,
-                 [&](const Path& file) { return unlock_file_at(locked, folder, file, any_stays); });
+    const bool all_allowed = convert_each(
+        found.files, wishes, report, left_with_its_key,
+        [&](const Path& file) { return unlock_file_at(locked, folder, file, any_stays); });
     if (report.stopped) return false;
     name_out_of_reach(found, stays_locked, report);
-    return drop_locked_folders(locked, folder, folder, report) && !any_stays;
+    return drop_locked_folders(locked, folder, report) && !any_stays && all_allowed;
 }
 
 }  // namespace quarterturn

@@ -1,7 +1,6 @@
 #include "indexer/store/lock_library.h"
 
 #include <algorithm>
-#include <climits>
 
 #include "indexer/disk/folder_lock.h"
 #include "indexer/lock/key_ring.h"
@@ -9,6 +8,7 @@
 #include "indexer/store/listed_past_lock.h"
 #include "indexer/store/lock_files.h"
 #include "indexer/store/lock_fits.h"
+#include "indexer/store/lock_fits_disk.h"
 #include "indexer/store/lock_leftovers.h"
 #include "indexer/store/lock_mark.h"
 #include "indexer/store/recorded_and_missing.h"
@@ -65,18 +65,6 @@ void refuse_plain_records(FileSystem& disk, const Path& folder) {
         throw StoreError(entry.string() +
                          " lies beside the records and would stay readable: look whether you need "
                          "it, move it out of the library, and try again. Nothing was changed.");
-    }
-}
-
-// Before anything is written: each new path is one that the system takes, also while a file waits
-// under another name. Locked, it is longer.
-void refuse_long_paths(LockedFileSystem& locked, const Path& folder) {
-    constexpr std::size_t longest_path = PATH_MAX - 64;
-    for (const Path& file : files_to_lock(locked, folder).files) {
-        if (locked.place_of(file).native().size() < longest_path) continue;
-        throw StoreError("The path of " + file.string() +
-                         " is too long to be locked: shorten the names of its folders, and try "
-                         "again. Nothing was changed.");
     }
 }
 
@@ -201,7 +189,9 @@ LockReport lock_library(FileSystem& disk, const Path& folder, const NewLock& loc
     refuse_unless_held(alone);
     LockedFileSystem locked(disk, place, lock.keys);
     refuse_plain_records(disk, place);
-    refuse_long_paths(locked, place);
+    const std::vector<Path> files = files_to_lock(locked, place).files;
+    refuse_long_paths(locked, files);
+    refuse_without_room_to_lock(disk, place, files);
     refuse_unless_alone_with(disk, place / records_file_name);
     key_ring::add(place, lock.keys);
     note_lock_mark(disk, place, *lock.keys);

@@ -50,7 +50,7 @@ UnlockPart::UnlockPart(FileSystem& disk, const Path& library, QWidget* parent)
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     whole->addWidget(card.frame);
-    words_->setFocus();
+    setFocusProxy(words_);
 }
 
 void UnlockPart::give() {

@@ -130,6 +130,8 @@ void WelcomePage::ask_words_for(const Path& folder,
     delete unlock_;
     unlock_ = new UnlockPart(session_.disk(), folder);
     column_->insertWidget(2, unlock_);
+    unlock_->show();
+    unlock_->setFocus();
     connect(unlock_, &UnlockPart::given_up, this, &WelcomePage::show_choices);
     connect(unlock_, &UnlockPart::words_given, this, go_on);
 }
@@ -211,7 +213,9 @@ void WelcomePage::show_restored(const RestoreReport& report) {
             tr("Stopped: it is no library yet. Choose the same folders again to go on."));
     }
     open_or_say(report.library);
-    for (const std::string& problem : report.problems) session_.say(from_utf8(problem));
+    if (report.problems.empty()) return;
+    session_.say_with(said_here(report.problems.front()),
+                      {report.problems.begin() + 1, report.problems.end()});
 }
 
 void WelcomePage::fill_demo(const Path& folder, const Path& demo_photos) {

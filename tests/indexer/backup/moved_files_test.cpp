@@ -7,6 +7,7 @@
 #include "indexer/lock/key_ring.h"
 #include "indexer/store/lock_library.h"
 #include "tests/indexer/backup/backup_fixture.h"
+#include "tests/support/failing_disk.h"
 
 namespace quarterturn {
 namespace {
@@ -26,6 +27,37 @@ struct MovedByHand : testing::Test, BackupTest {
         std::filesystem::rename(file_of(name), to);
     }
 };
+
+TEST_F(MovedByHand, IntoAFolderOfTheProgramItIsFoundToo) {
+    for (const char* top : {"incoming", "cache"}) {
+        move_by_hand("one.jpg", library.folder() / top / "bride.jpg");
+        const VerifyReport report = check();
+        ASSERT_EQ(report.troubles.size(), 1U) << top;
+        EXPECT_TRUE(report.troubles[0].moved_back) << top;
+    }
+}
+
+TEST_F(MovedByHand, OneThatMayNotBePutBackKeepsNoOtherOut) {
+    struct ShutPlace : FailingDisk {
+        Path shut;
+        void rename_new(const Path& from, const Path& to) override {
+            if (to == shut) throw disk_error(EACCES, to, Doing::moving);
+            FailingDisk::rename_new(from, to);
+        }
+    } disk;
+    back_up_to(drive);
+    for (const char* name : {"one.jpg", "two.jpg"}) std::filesystem::remove(file_of(name));
+    disk.shut = file_of("one.jpg");
+    library = Library::open(library.folder(), disk);
+    const VerifyReport report = check();
+    ASSERT_EQ(report.troubles.size(), 2U);
+    EXPECT_NE(sentence(report.troubles[0]).find("could not be put back"), std::string::npos);
+    EXPECT_NE(sentence(report.troubles[0]).find(disk.shut.string()), std::string::npos);
+    EXPECT_TRUE(report.troubles[1].healed());
+    disk.shut.clear();
+    EXPECT_TRUE(check().troubles.at(0).healed());
+    library = Library::open(library.folder());
+}
 
 TEST_F(MovedByHand, AFileIsKnownByItsChecksumAndPutBack) {
     const auto before = files_below(library.folder() / "photos");

@@ -152,6 +152,30 @@ TEST_F(Strays, APaperAndAPictureOfOthersAreToldApartWhereverTheyWereMoved) {
     EXPECT_TRUE(there("inspiration/" + hers_alone + "/wish.jpg"));
 }
 
+TEST_F(Strays, HerPaperAndHerPictureGoWhereverTheyLie) {
+    const std::string words = "signed by her";
+    library.consents().add_paper(
+        {{}, "hers.pdf", "consents/hers.pdf", sha256(words), std::ssize(words)});
+    ConsentEntry entry;
+    entry.client = mira;
+    const std::array entries{library.consents().add(entry)};
+    library.consents().attach(library.consents().papers().at(0).id, entries);
+    library.inspirations().add({{}, mira, "wish.jpg", "inspiration/wish.jpg", sha256("her wish")});
+    for (const char* copy : {"edited/a.pdf", "incoming/b.pdf"}) put(copy, words);
+    put("edited/c.jpg", "her wish");
+    EXPECT_TRUE(erase_her().left.empty());
+    for (const char* gone : {"edited/a.pdf", "incoming/b.pdf", "edited/c.jpg"}) {
+        EXPECT_FALSE(there(gone)) << gone;
+    }
+}
+
+TEST_F(Strays, AFolderWithCopiesOfOthersMayBeRemoved) {
+    put("photos/2026/Mira Okonjo-Lindqvist trial/copy.jpg", "other.jpg");
+    const Erased erased = erase_her();
+    EXPECT_TRUE(says(erased.left, "Okonjo-Lindqvist trial still says it: rename it, or remove it"));
+    EXPECT_FALSE(says(erased.left, "leave it"));
+}
+
 TEST_F(Strays, ItIsSaidBeforehandThatAFolderStaysWhereSomethingElseLiesInIt) {
     const auto foretold = [&](const Path& beside) {
         put(beside, "of the system");

@@ -15,11 +15,16 @@ namespace {
 class DiskWithABadSector : public FailingDisk {
   public:
     Path bad;
+    Path may_not_go;
     int error = EIO;
 
     Bytes read(const Path& file, std::int64_t most_bytes) override {
         if (file == bad) throw disk_error(error, file, Doing::reading);
         return FailingDisk::read(file, most_bytes);
+    }
+    void remove(const Path& file) override {
+        if (file == may_not_go) throw disk_error(EACCES, file, Doing::removing);
+        FailingDisk::remove(file);
     }
     std::vector<Path> list(const Path& folder) override {
         if (folder == bad) throw disk_error(error, folder, Doing::reading);
@@ -57,6 +62,43 @@ struct LeftByLock : testing::Test {
     DiskWithABadSector disk;
     NewLock lock = new_lock("seven owls below the granary", least_guess_cost());
 };
+
+TEST_F(LeftByLock, WhatMayNotBeRemovedKeepsNobodyOut) {
+    disk.may_not_go = file_called("IMG_2.jpg");
+    const LockReport locked = lock_library(disk, place, lock, {});
+    EXPECT_EQ(locked.files, 2);
+    expect_named(locked, "IMG_2.jpg");
+    EXPECT_NE(locked.problems[0].find("qturn verify locks it then"), std::string::npos);
+    for (const char* name : {"IMG_1.jpg", "IMG_2.jpg", "IMG_3.jpg"}) {
+        EXPECT_EQ(read_in_library(name), name);
+    }
+    disk.may_not_go.clear();
+    EXPECT_TRUE(lock_what_is_left(disk, place, lock.keys, {}).problems.empty());
+    EXPECT_FALSE(std::filesystem::exists(file_called("IMG_2.jpg")));
+
+    disk.may_not_go =
+        LockedFileSystem(real_file_system(), place, lock.keys).place_of(file_called("IMG_2.jpg"));
+    const LockReport unlocked = unlock_for_good(disk, place, lock.keys, {});
+    ASSERT_GE(unlocked.problems.size(), 1U);
+    EXPECT_NE(unlocked.problems[0].find("its key is kept in lock.left.json"), std::string::npos)
+        << unlocked.problems[0];
+    for (const char* name : {"IMG_1.jpg", "IMG_2.jpg", "IMG_3.jpg"}) {
+        EXPECT_EQ(text_of(file_called(name)), name);
+    }
+    disk.may_not_go.clear();
+    EXPECT_TRUE(unlock_for_good(disk, place, lock.keys, {}).problems.empty());
+    EXPECT_FALSE(std::filesystem::exists(place / left_lock_name));
+}
+
+TEST_F(LeftByLock, IsRefusedWhereItHasNoRoomAndNothingIsBegun) {
+    struct FullDisk : FailingDisk {
+        std::int64_t free_bytes(const Path&) override { return 4096; }
+    } full;
+    EXPECT_THROW(lock_library(full, place, lock, {}), StoreError);
+    EXPECT_FALSE(std::filesystem::exists(place / lock_file_name));
+    EXPECT_EQ(text_of(file_called("IMG_1.jpg")), "IMG_1.jpg");
+    EXPECT_NO_THROW(Library::open(place));
+}
 
 TEST_F(LeftByLock, WhatCannotBeReadIsLockedWhenItCan) {
     for (const int error : {EIO, EACCES}) {

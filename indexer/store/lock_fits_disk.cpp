@@ -6,6 +6,16 @@
 #include "indexer/store/records_file.h"
 
 namespace quarterturn {
+namespace {
+
+// What the disk does not give is left as it is.
+std::int64_t bytes_of(FileSystem& disk, const Path& file) try {
+    return disk.state(file).bytes;
+} catch (const DiskError&) {
+    return 0;
+}
+
+}  // namespace
 
 void refuse_long_paths(LockedFileSystem& locked, const std::vector<Path>& files) {
     constexpr std::size_t longest_path = PATH_MAX - 64;
@@ -21,11 +31,7 @@ void refuse_without_room_to_lock(FileSystem& disk, const Path& folder,
                                  const std::vector<Path>& files) {
     constexpr std::int64_t megabyte = 1'000'000;
     std::int64_t largest = 0;
-    for (const Path& file : files) {
-        if (const auto state = state_if_there(disk, file)) {
-            largest = std::max(largest, state->bytes);
-        }
-    }
+    for (const Path& file : files) largest = std::max(largest, bytes_of(disk, file));
     const std::int64_t needed =
         2 * disk.state(folder / records_file_name).bytes + largest + megabyte;
     if (disk.free_bytes(folder) >= needed) return;

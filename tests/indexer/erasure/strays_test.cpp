@@ -158,6 +158,8 @@ TEST_F(Strays, HerPaperAndHerPictureGoWhereverTheyLie) {
         {{}, "hers.pdf", "consents/hers.pdf", sha256(words), std::ssize(words)});
     ConsentEntry entry;
     entry.client = mira;
+    entry.said_on = parse_date("2026-10-01").value();
+    entry.recorded_at = at("2026-10-01T12:00");
     const std::array entries{library.consents().add(entry)};
     library.consents().attach(library.consents().papers().at(0).id, entries);
     library.inspirations().add({{}, mira, "wish.jpg", "inspiration/wish.jpg", sha256("her wish")});

@@ -121,10 +121,13 @@ void BackupPart::refresh() {
 }
 
 void BackupPart::add_backup(const Backup& backup) {
-    QPushButton* lost = make_quiet_button(tr("Forget this backup"));
+    const bool asked = to_forget_ == backup.id;
+    QPushButton* lost =
+        make_quiet_button(asked ? tr("Forget it for good") : tr("Forget this backup"));
     lost->setAccessibleName(tr("Take %1 off the list").arg(folder_words(backup)));
     lost->setToolTip(tr("Takes it off the list; nothing is removed there."));
-    connect(lost, &QPushButton::clicked, this, [this, backup] { forget(backup); });
+    connect(lost, &QPushButton::clicked, this,
+            [this, backup, asked] { asked ? forget(backup) : ask_before(backup); });
     QPushButton* read = make_quiet_button(tr("Read all of it"));
     read->setAccessibleName(tr("Read all of %1").arg(folder_words(backup)));
     read->setToolTip(tr("Reads every file there, and writes anew what is damaged."));
@@ -135,11 +138,23 @@ void BackupPart::add_backup(const Backup& backup) {
     row->addWidget(read, 0, Qt::AlignTop);
     row->addWidget(lost, 0, Qt::AlignTop);
     standing()->addLayout(row);
+    if (asked) {
+        standing()->addWidget(
+            make_text(tr("Only where the drive is lost: that folder is taken for no backup of this "
+                         "library any more. Nothing is removed there, also not what was erased "
+                         "since.")));
+    }
     const std::string erased = erased_there_words(session().library(), backup);
     if (!erased.empty()) standing()->addWidget(make_text(said_here(erased)));
 }
 
+void BackupPart::ask_before(const Backup& backup) {
+    to_forget_ = backup.id;
+    refresh();
+}
+
 void BackupPart::forget(const Backup& backup) {
+    to_forget_.reset();
     session().attempt([&] { session().library().backups().forget(backup.id); });
     session().touch();
 }

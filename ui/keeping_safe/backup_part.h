@@ -1,5 +1,7 @@
 #pragma once
 
+#include <optional>
+
 #include "indexer/backup/backup.h"
 #include "ui/keeping_safe/work_part.h"
 
@@ -21,12 +23,14 @@ class BackupPart : public WorkPart {
     void add_backup(const Backup& backup);
     void add_ways(const std::vector<Backup>& known);
     void forget(const Backup& backup);
+    void ask_before(const Backup& backup);
     void choose();
     QLayout* build_reminder();
     void offer_days(int days);
     void choose_days();
 
     QComboBox* days_;
+    std::optional<BackupId> to_forget_;  // she pressed once
 };
 
 }  // namespace quarterturn

@@ -122,9 +122,17 @@ TEST_F(KeepingSafeTest, SaysWhenTheDriveIsAwayAndForgetsOneThatIsLost) {
     press("Back up now to BLUE STICK");
     wait();
     EXPECT_TRUE(says("connect its drive"));
-    for (auto* found : screen.findChildren<QPushButton*>()) {
-        if (found->isVisible() && found->text() == "Forget this backup") found->click();
-    }
+    const auto press_what_says = [&](const char* words) {
+        for (auto* found : screen.findChildren<QPushButton*>()) {
+            if (found->isVisible() && found->text() == words) return found->click();
+        }
+        ADD_FAILURE() << words;
+    };
+    press_what_says("Forget this backup");
+    QCoreApplication::processEvents();
+    EXPECT_EQ(open.session.library().backups().all().size(), 1U) << "asked once more";
+    EXPECT_TRUE(says("taken for no backup of this library any more"));
+    press_what_says("Forget it for good");
     QCoreApplication::processEvents();
     EXPECT_TRUE(open.session.library().backups().all().empty());
     EXPECT_FALSE(button("Back up now to BLUE STICK"));

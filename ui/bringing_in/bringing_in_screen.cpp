@@ -9,6 +9,7 @@
 #include "ui/bringing_in/settle_part.h"
 #include "ui/bringing_in/source_choice.h"
 #include "ui/bringing_in/watch_part.h"
+#include "ui/shell/begun_sources.h"
 #include "ui/shell/import_progress.h"
 #include "ui/shell/session.h"
 #include "ui/widgets/notice.h"
@@ -95,6 +96,9 @@ void BringingInScreen::show_step(QWidget* step) {
 void BringingInScreen::show_choice() {
     auto* choice = new SourceChoice(*finder_);
     connect(choice, &SourceChoice::chosen, this, &BringingInScreen::look_at);
+    if (session_.is_open() && !at_work_) {
+        choice->offer_to_go_on(BegunSources(session_.library().folder()).left());
+    }
     show_step(choice);
 }
 
@@ -144,6 +148,7 @@ void BringingInScreen::show_preview(const ImportPreview& preview) {
 
 void BringingInScreen::bring_in() {
     if (at_work_) return;
+    BegunSources(session_.library().folder()).keep(sources_);
     Job* job = session_.start<ImportOutcome>(
         [sources = sources_, &decoder = session_.decoder()](Library& library, Job& working) {
             ImportReport report = import_photos(library, decoder, wishes_of(sources, working));
@@ -153,6 +158,8 @@ void BringingInScreen::bring_in() {
         [screen = QPointer(this)](const ImportOutcome& outcome) {
             if (screen) screen->show_report(outcome);
         });
+    connect(job, &Job::ended, &session_,
+            [library = session_.library().folder()] { BegunSources(library).forget(); });
     show_progress_of(job, tr("Bringing photos in"));
 }
 

@@ -23,10 +23,11 @@ QString card_name(const Path& card) {
 }  // namespace
 
 SourceChoice::SourceChoice(CardFinder& finder, QWidget* parent)
-    : QFrame(parent), cards_(make_column(2)) {
+    : QFrame(parent), begun_(make_column(2)), cards_(make_column(2)) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(space(8), space(8), space(8), space(8));
     column->setSpacing(space(3));
+    column->addLayout(begun_);
     column->addWidget(make_heading(tr("Drop a folder, a card or photos here")));
     column->addWidget(
         make_quiet(tr("You see what is there before anything is copied. The originals are only "
@@ -44,6 +45,19 @@ SourceChoice::SourceChoice(CardFinder& finder, QWidget* parent)
     connect(&finder, &CardFinder::found, this, &SourceChoice::show_cards);
     show_cards(finder.cards());
     setFocusProxy(folder);
+}
+
+void SourceChoice::offer_to_go_on(const std::vector<Path>& sources) {
+    if (sources.empty()) return;
+    begun_->addWidget(
+        make_text(tr("Bringing photos in was interrupted. What came in is whole and kept.")));
+    QPushButton* go_on = make_next_button(tr("Go on with %1").arg(card_name(sources.front())));
+    go_on->setToolTip(from_utf8(sources.front().native()));
+    connect(go_on, &QPushButton::clicked, this, [this, sources] { emit chosen(sources); });
+    QHBoxLayout* row = make_row(2);
+    row->addWidget(go_on);
+    row->addStretch();
+    begun_->addLayout(row);
 }
 
 void SourceChoice::show_cards(const std::vector<Path>& cards) {

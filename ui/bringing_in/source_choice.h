@@ -18,6 +18,9 @@ class SourceChoice : public QFrame {
   public:
     explicit SourceChoice(CardFinder& finder, QWidget* parent = nullptr);
 
+    // Where bringing in from these was interrupted.
+    void offer_to_go_on(const std::vector<Path>& sources);
+
   signals:
     void chosen(const std::vector<Path>& sources);
 
@@ -29,6 +32,7 @@ class SourceChoice : public QFrame {
     void choose_files();
     void show_cards(const std::vector<Path>& cards);
 
+    QVBoxLayout* begun_;
     QVBoxLayout* cards_;
 };
 

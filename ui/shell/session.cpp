@@ -11,6 +11,7 @@
 #include "indexer/lock/lock_file.h"
 #include "indexer/store/erasure_table.h"
 #include "indexer/store/lock_fits.h"
+#include "ui/shell/begun_sources.h"
 #include "ui/widgets/said_here.h"
 
 namespace quarterturn {
@@ -86,6 +87,11 @@ QString Session::take(const std::function<Library()>& get) {
                              QByteArray::fromStdString(library_->folder().native()));
     }
     emit opened();
+    if (!BegunSources(library_->folder()).left().empty()) {
+        say(
+            tr("Bringing photos in was interrupted. What came in is whole; it goes on under "
+               "Bringing photos in."));
+    }
     take_up_erasures();
     return {};
 }

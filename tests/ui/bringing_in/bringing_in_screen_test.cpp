@@ -16,6 +16,7 @@
 #include "tests/ui/support/screen_checks.h"
 #include "ui/bringing_in/folder_watch.h"
 #include "ui/bringing_in/photo_picker.h"
+#include "ui/shell/begun_sources.h"
 #include "ui/widgets/photo_tile.h"
 
 namespace quarterturn {
@@ -71,6 +72,27 @@ class BringingInTest : public testing::Test {
     QString problem;
     BringingInScreen screen{session};
 };
+
+// As when the program was ended while they came in.
+TEST_F(BringingInTest, WhatWasInterruptedIsToldAndGoesOn) {
+    write_photo(card / "a.jpg", 1, {.taken = "2026:11:07 10:12:03"});
+    const BegunSources begun(library().folder());
+    begun.keep({card});
+    Session next{real_file_system(), decoder, [] { return at("2026-11-07T08:00:00"); }};
+    QSignalSpy said(&next, &Session::said);
+    ASSERT_EQ(next.open(library().folder()), QString());
+    ASSERT_EQ(said.size(), 1);
+    EXPECT_TRUE(said[0][0].toString().startsWith("Bringing photos in was interrupted"));
+    screen.look_at({card});
+    press(QStringLiteral("Choose others"));
+    EXPECT_TRUE(says(QStringLiteral("was interrupted")));
+    press(QStringLiteral("Go on with card"));
+    press(QStringLiteral("Bring them in"));
+    ASSERT_TRUE(appears(QStringLiteral("Go round the head")));
+    EXPECT_TRUE(QTest::qWaitFor([&] { return begun.left().empty(); }, patience_ms));
+    press(QStringLiteral("Bring more in"));
+    EXPECT_FALSE(says(QStringLiteral("was interrupted")));
+}
 
 TEST_F(BringingInTest, OfOnePhotoSaysOneMomentAndWhatIsNotSeenYet) {
     write_photo(card / "a.jpg", 1, {.taken = "2026:11:07 10:12:03"});

@@ -65,6 +65,7 @@ Reply back_up_reply(const BackupReport& report) {
                  {"copied", report.copied},
                  {"renamed", report.renamed},
                  {"removed", report.removed},
+                 {"lost_there", report.lost_there},
                  {"records", report.records},
                  {"records_erased", report.records_erased},
                  {"problems", report.problems},
@@ -72,9 +73,11 @@ Reply back_up_reply(const BackupReport& report) {
                  {"staying", staying_json(report.staying)},
                  {"stopped", report.stopped}}};
     append(reply.lines, lacking_lines(report));
+    append(reply.lines, lost_there_lines(report));
     append(reply.lines, gone_lines(report));
     append(reply.lines, staying_lines(report));
-    const bool all_well = report.problems.empty() && report.gone.empty() && report.staying.empty();
+    const bool all_well = report.problems.empty() && report.lost_there.empty() &&
+                          report.gone.empty() && report.staying.empty();
     if (report.stopped || !all_well) reply.outcome = Outcome::needs_attention;
     return reply;
 }

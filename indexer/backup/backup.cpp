@@ -11,6 +11,7 @@
 #include "indexer/backup/write_files.h"
 #include "indexer/disk/volume.h"
 #include "indexer/intake/move_lock.h"
+#include "indexer/record/megabytes.h"
 #include "indexer/store/records_file.h"
 
 namespace quarterturn {
@@ -73,6 +74,12 @@ class BackupRun {
 
     // By its name and size, unless she wants all of them read, or it is all that is left.
     bool is_there(const LibraryFile& file) {
+        if (lies_whole_there(file)) return true;
+        if (listed_.lists(file.path, file.sha256)) report_.lost_there.insert(file.path);
+        return false;
+    }
+
+    bool lies_whole_there(const LibraryFile& file) {
         FileSystem& disk = folder_.disk();
         const Path place = folder_.file(file.path);
         const auto state = state_if_there(disk, place);
@@ -104,8 +111,10 @@ class BackupRun {
         std::erase_if(records, [&](const std::string& path) {
             const bool whole =
                 holds(folder_.disk(), folder_.file(path), {{}, listed_.files.at(path)});
-            if (!whole) plan_.obsolete.push_back(path);
-            return !whole;
+            if (whole) return false;
+            plan_.obsolete.push_back(path);
+            report_.lost_there.insert(path);
+            return true;
         });
         return records;
     }
@@ -147,25 +156,16 @@ class BackupRun {
                          " are free. Free some, or choose another drive. Nothing was copied.");
     }
 
-    static std::string megabytes(std::int64_t bytes) {
-        constexpr std::int64_t megabyte = 1'000'000;
-        return std::to_string((bytes + megabyte - 1) / megabyte) + " MB";
-    }
-
     void settle_in() {
         if (first_ && !library_.backups().marked(listed_.mark)) {
             report_.backup.last_erasure = new_.last_erasure;  // nothing of it came there
-            library_.backups().add(unfinished_backup());
+            Backup begun = report_.backup;
+            begun.at.reset();
+            library_.backups().add(begun);
         }
         library_.backups().begin(report_.backup);
         if (first_) folder_.replace_manifest(listed_);
         folder_.write_read_me();
-    }
-
-    Backup unfinished_backup() const {
-        Backup backup = report_.backup;
-        backup.at.reset();
-        return backup;
     }
 
     std::vector<std::string> paths_at_work() const {

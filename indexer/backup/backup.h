@@ -8,6 +8,7 @@
 
 #include <chrono>
 #include <functional>
+#include <set>
 #include <stop_token>
 #include <string>
 #include <vector>
@@ -35,6 +36,7 @@ struct BackupReport {
     std::int64_t records_erased = 0;      // copies of the records that still held who was erased
     std::vector<std::string> problems{};  // sentences: files that are not in the backup
     std::vector<Path> lacking{};          // the library's file that each of them is of
+    std::set<std::string> lost_there{};   // paths: what the drive had, and gave damaged or no more
     std::vector<Path> gone{};             // from the library, and whole in the backup
     std::vector<RefusedFile> staying{};   // that could not be removed there: the next one goes on
     bool stopped = false;                 // the backup before is as it was; run again, it goes on

@@ -4,6 +4,7 @@
 #include <iterator>
 
 #include "indexer/intake/lines_by_reason.h"
+#include "indexer/record/count_text.h"
 
 namespace quarterturn {
 
@@ -16,6 +17,14 @@ std::vector<std::string> lacking_lines(const BackupReport& report) {
     std::vector<std::string> lines{"Not in the backup:"};
     std::ranges::move(lines_by_reason(lacking), std::back_inserter(lines));
     return lines;
+}
+
+std::vector<std::string> lost_there_lines(const BackupReport& report) {
+    if (report.lost_there.empty()) return {};
+    const std::size_t others = report.lost_there.size() - 1;
+    return {"Damaged or gone there since the backup before: " + *report.lost_there.begin() +
+            (others == 0 ? std::string() : " and " + count_text(others, "other file")) +
+            ". If nobody changed it, that drive may be failing: make a backup on another one too."};
 }
 
 std::vector<std::string> gone_lines(const BackupReport& report) {

@@ -17,6 +17,11 @@ struct Manifest {
     ErasureId last_erasure;  // of the library: nobody erased up to this one is in it
     std::map<std::string, std::string> files;  // path in the backup → SHA-256, lower-case hex
 
+    bool lists(const std::string& path, const std::string& sha256) const {
+        const auto listed = files.find(path);
+        return listed != files.end() && listed->second == sha256;
+    }
+
     bool operator==(const Manifest&) const = default;
 };
 

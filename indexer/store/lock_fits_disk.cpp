@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <climits>
 
+#include "indexer/record/megabytes.h"
 #include "indexer/store/records_file.h"
 
 namespace quarterturn {
@@ -29,15 +30,14 @@ void refuse_long_paths(LockedFileSystem& locked, const std::vector<Path>& files)
 
 void refuse_without_room_to_lock(FileSystem& disk, const Path& folder,
                                  const std::vector<Path>& files) {
-    constexpr std::int64_t megabyte = 1'000'000;
+    constexpr std::int64_t spare = 1'000'000;
     std::int64_t largest = 0;
     for (const Path& file : files) largest = std::max(largest, bytes_of(disk, file));
-    const std::int64_t needed =
-        2 * disk.state(folder / records_file_name).bytes + largest + megabyte;
+    const std::int64_t needed = 2 * disk.state(folder / records_file_name).bytes + largest + spare;
     if (disk.free_bytes(folder) >= needed) return;
     throw StoreError("There is not enough room on the disk that holds " + folder.string() +
-                     " to lock it: " + std::to_string(needed / megabyte + 1) +
-                     " MB must be free. Free some, and try again. Nothing was changed.");
+                     " to lock it: " + megabytes(needed) +
+                     " must be free. Free some, and try again. Nothing was changed.");
 }
 
 }  // namespace quarterturn

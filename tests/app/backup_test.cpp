@@ -102,6 +102,20 @@ TEST_F(BackupCommandTest, NamesAPhotoThatIsGoneFromTheLibrary) {
     EXPECT_EQ(answer({"backup", drive})["gone"], json::array());
 }
 
+TEST_F(BackupCommandTest, SaysWhatTheDriveLost) {
+    said({"backup", drive});
+    const auto there =
+        std::filesystem::path(drive) / std::filesystem::relative(photo_file("bun.jpg"), library);
+    std::filesystem::remove(there);
+    const std::string told = said({"backup", drive}, 3);
+    EXPECT_NE(told.find("Damaged or gone there since the backup before: "), std::string::npos);
+    EXPECT_NE(told.find("bun.jpg. If nobody changed it, that drive may be failing"),
+              std::string::npos)
+        << told;
+    EXPECT_TRUE(std::filesystem::exists(there));
+    EXPECT_TRUE(answer({"backup", drive})["lost_there"].empty());
+}
+
 TEST_F(BackupCommandTest, RefusesWithASentence) {
     complained({"backup", library + "/inside"}, 1);
     complained({"backup", folder.path()}, 1);

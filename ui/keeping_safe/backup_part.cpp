@@ -64,6 +64,7 @@ QStringList report_words(const BackupReport& report) {
             static_cast<int>(report.records_erased));
     }
     for (const std::string& line : lacking_lines(report)) words << said_here(line);
+    for (const std::string& line : lost_there_lines(report)) words << said_here(line);
     for (const std::string& line : gone_lines(report)) words << said_here(line);
     for (const std::string& line : staying_lines(report)) words << said_here(line);
     return words;

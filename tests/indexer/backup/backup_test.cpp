@@ -184,6 +184,7 @@ TEST_F(Backups, MendWhatHasRottedThereWhenAllIsRead) {
     wishes.read_all = true;
     const BackupReport report = back_up(library, wishes);
     EXPECT_EQ(report.copied, 1);
+    EXPECT_EQ(report.lost_there.size(), 2U) << "and she is told that the drive loses files";
     EXPECT_FALSE(report.records.empty());
     expect_mirrors_library();
     EXPECT_EQ(back_up(library, wishes).copied, 0);

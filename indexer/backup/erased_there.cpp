@@ -1,5 +1,6 @@
 #include "indexer/backup/erased_there.h"
 
+#include "indexer/erasure/erase.h"
 #include "indexer/store/erasure_table.h"
 
 namespace quarterturn {
@@ -15,8 +16,10 @@ ErasureId last_finished_erasure(Library& library) {
 
 std::string erased_there_words(Library& library, const Backup& backup) {
     if (!(backup.last_erasure < last_finished_erasure(library))) return {};
-    return "An erasure is not finished there: the next backup to it goes on removing what was "
-           "erased.";
+    return std::string(
+               "An erasure is not finished there: the next backup to it goes on removing what was "
+               "erased.") +
+           unless_locked_since;
 }
 
 }  // namespace quarterturn

@@ -159,7 +159,8 @@ std::vector<std::string> erasure_words(const ErasurePlan& plan) {
     for (const Backup& backup : plan.backups) {
         words.push_back("The backup in " + place_words(backup) +
                         " may hold her: the next backup to it removes her files there, and the "
-                        "older records that name her.");
+                        "older records that name her." +
+                        unless_locked_since);
     }
     if (!plan.only && !plan.name_is_hers_alone) {
         words.emplace_back(

@@ -22,6 +22,11 @@ inline constexpr const char* erasure_caution =
     "files, may still hold what is erased: erase there as well. Whether the law asks you to keep "
     "something, such as invoices, is not for the program to say.";
 
+// Of a backup that cannot be gone on with.
+inline constexpr const char* unless_locked_since =
+    " Where the library was locked or unlocked for good since that backup was made, it takes no "
+    "more: remove it by hand, and make a new one.";
+
 enum class SharedPhotos { stay, go };
 
 struct ErasurePlan {

@@ -112,7 +112,8 @@ void add_finished(Library& library, const Erased& erased, std::vector<std::strin
     append(erased.alike, words);
     for (const Backup& backup : library.backups().before_erasure(erased.erasure.id)) {
         words.push_back("The backup in " + place_words(backup) +
-                        " may hold what is erased: the next backup to it removes it there.");
+                        " may hold what is erased: the next backup to it removes it there." +
+                        unless_locked_since);
     }
     words.emplace_back(erasure_caution);
 }

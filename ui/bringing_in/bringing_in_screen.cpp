@@ -134,6 +134,8 @@ void BringingInScreen::show_progress_of(Job* job, const QString& work) {
 
 void BringingInScreen::show_preview(const ImportPreview& preview) {
     if (preview.stopped) return show_choice();
+    const BegunSources begun(session_.library().folder());
+    if (preview.fresh == 0 && begun.left() == sources_) begun.forget();  // all of it had come in
     std::vector<QPushButton*> buttons;
     if (preview.fresh > 0) {
         buttons.push_back(make_next_button(tr("Bring them in")));

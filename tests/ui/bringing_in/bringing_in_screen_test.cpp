@@ -92,6 +92,10 @@ TEST_F(BringingInTest, WhatWasInterruptedIsToldAndGoesOn) {
     EXPECT_TRUE(QTest::qWaitFor([&] { return begun.left().empty(); }, patience_ms));
     press(QStringLiteral("Bring more in"));
     EXPECT_FALSE(says(QStringLiteral("was interrupted")));
+    begun.keep({card});
+    screen.look_at({card});
+    press(QStringLiteral("Choose others"));
+    EXPECT_FALSE(says(QStringLiteral("was interrupted"))) << "all of it had come in";
 }
 
 TEST_F(BringingInTest, OfOnePhotoSaysOneMomentAndWhatIsNotSeenYet) {

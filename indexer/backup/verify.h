@@ -42,7 +42,7 @@ struct VerifyReport {
     bool whole() const;
 };
 
-// Throws StoreError and DiskError where the library itself cannot be read, or a file not put back.
+// Throws StoreError and DiskError where the library itself cannot be read, or its disk is full.
 VerifyReport verify(Library& library, const VerifyWishes& wishes);
 
 }  // namespace quarterturn

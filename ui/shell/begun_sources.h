@@ -1,5 +1,6 @@
 #pragma once
 
+#include <utility>
 #include <vector>
 
 #include "indexer/disk/file_system.h"
@@ -10,14 +11,14 @@ namespace quarterturn {
 // middle of it, the next one offers to go on.
 class BegunSources {
   public:
-    explicit BegunSources(const Path& library) : library_(library) {}
+    explicit BegunSources(Path library) : library_(std::move(library)) {}
 
     void keep(const std::vector<Path>& sources) const;
     void forget() const;
     std::vector<Path> left() const;
 
   private:
-    const Path& library_;
+    Path library_;
 };
 
 }  // namespace quarterturn

@@ -71,11 +71,13 @@ Reply back_up_reply(const BackupReport& report) {
                  {"problems", report.problems},
                  {"gone", paths_json(report.gone)},
                  {"staying", staying_json(report.staying)},
+                 {"on_same_disk", report.on_same_disk},
                  {"stopped", report.stopped}}};
     append(reply.lines, lacking_lines(report));
     append(reply.lines, lost_there_lines(report));
     append(reply.lines, gone_lines(report));
     append(reply.lines, staying_lines(report));
+    append(reply.lines, same_disk_lines(report));
     const bool all_well = report.problems.empty() && report.lost_there.empty() &&
                           report.gone.empty() && report.staying.empty();
     if (report.stopped || !all_well) reply.outcome = Outcome::needs_attention;

@@ -39,6 +39,7 @@ struct BackupReport {
     std::set<std::string> lost_there{};   // paths: what the drive had, and gave damaged or no more
     std::vector<Path> gone{};             // from the library, and whole in the backup
     std::vector<RefusedFile> staying{};   // that could not be removed there: the next one goes on
+    bool on_same_disk = false;            // as the library, as far as that can be told
     bool stopped = false;                 // the backup before is as it was; run again, it goes on
 };
 

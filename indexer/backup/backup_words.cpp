@@ -27,6 +27,13 @@ std::vector<std::string> lost_there_lines(const BackupReport& report) {
             ". If nobody changed it, that drive may be failing: make a backup on another one too."};
 }
 
+std::vector<std::string> same_disk_lines(const BackupReport& report) {
+    if (!report.on_same_disk) return {};
+    return {
+        "This backup lies on the same disk as the library: if that disk fails or is stolen, both "
+        "are gone. Make one on another drive too."};
+}
+
 std::vector<std::string> gone_lines(const BackupReport& report) {
     if (report.gone.empty()) return {};
     std::vector<RefusedFile> gone;

@@ -11,6 +11,7 @@
 #include "indexer/erasure/past_the_lock.h"
 #include "indexer/erasure/placed_by_hand.h"
 #include "indexer/erasure/recorded_checksums.h"
+#include "indexer/intake/begun_intake.h"
 #include "indexer/store/erasure_table.h"
 
 namespace quarterturn {
@@ -103,6 +104,13 @@ ErasureSought sought_of(Library& library, const ErasurePlan& plan, std::vector<S
     return sought;
 }
 
+void forget_intake_of(Library& library, const ErasurePlan& plan) {
+    if (plan.only) return;
+    const SoughtNames name({plan.client.name}, plan.name_is_hers_alone);
+    BegunIntake::once(library).forget_if_said(name);
+    BegunIntake::as_they_arrive(library).forget_if_said(name);
+}
+
 }  // namespace
 
 std::vector<std::string> left_beforehand(Library& library, const ErasurePlan& plan) {
@@ -127,6 +135,7 @@ Erased erase(Library& library, const ErasurePlan& plan, Date today) {
     what.on = today;
     what.sought = sought_of(library, plan, std::move(found.unsure));
     for (const Photo& photo : plan.photos) what.photos.push_back(photo.id);
+    forget_intake_of(library, plan);
     ErasureTable(library.database()).erase(what);
     GoneOn gone = go_on(library);
     Erased erased = std::move(gone.erasures.back());

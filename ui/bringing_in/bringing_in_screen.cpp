@@ -4,12 +4,12 @@
 #include <QMimeData>
 #include <QPointer>
 
+#include "indexer/intake/begun_intake.h"
 #include "ui/bringing_in/card_finder.h"
 #include "ui/bringing_in/import_words.h"
 #include "ui/bringing_in/settle_part.h"
 #include "ui/bringing_in/source_choice.h"
 #include "ui/bringing_in/watch_part.h"
-#include "ui/shell/begun_sources.h"
 #include "ui/shell/import_progress.h"
 #include "ui/shell/session.h"
 #include "ui/widgets/notice.h"
@@ -96,10 +96,16 @@ void BringingInScreen::show_step(QWidget* step) {
 void BringingInScreen::show_choice() {
     auto* choice = new SourceChoice(*finder_);
     connect(choice, &SourceChoice::chosen, this, &BringingInScreen::look_at);
+    connect(choice, &SourceChoice::left_alone, this, &BringingInScreen::leave_interrupted);
     if (session_.is_open() && !at_work_) {
-        choice->offer_to_go_on(BegunSources(session_.library().folder()).left());
+        session_.attempt([&] { choice->offer_to_go_on(interrupted_intake(session_.library())); });
     }
     show_step(choice);
+}
+
+void BringingInScreen::leave_interrupted() {
+    session_.attempt([this] { BegunIntake::once(session_.library()).forget(); });
+    show_choice();
 }
 
 void BringingInScreen::look_at(const std::vector<Path>& sources) {
@@ -134,8 +140,10 @@ void BringingInScreen::show_progress_of(Job* job, const QString& work) {
 
 void BringingInScreen::show_preview(const ImportPreview& preview) {
     if (preview.stopped) return show_choice();
-    const BegunSources begun(session_.library().folder());
-    if (preview.fresh == 0 && begun.left() == sources_) begun.forget();  // all of it had come in
+    session_.attempt([&] {
+        BegunIntake begun = BegunIntake::once(session_.library());
+        if (preview.fresh == 0 && begun.sources() == sources_) begun.forget();  // all had come in
+    });
     std::vector<QPushButton*> buttons;
     if (preview.fresh > 0) {
         buttons.push_back(make_next_button(tr("Bring them in")));
@@ -150,9 +158,9 @@ void BringingInScreen::show_preview(const ImportPreview& preview) {
 
 void BringingInScreen::bring_in() {
     if (at_work_) return;
-    BegunSources(session_.library().folder()).keep(sources_);
     Job* job = session_.start<ImportOutcome>(
         [sources = sources_, &decoder = session_.decoder()](Library& library, Job& working) {
+            const IntakeUnderWay under_way(library, sources);
             ImportReport report = import_photos(library, decoder, wishes_of(sources, working));
             auto sittings = count_by_sitting(library, report.imported);
             return ImportOutcome{std::move(report), std::move(sittings)};
@@ -160,8 +168,6 @@ void BringingInScreen::bring_in() {
         [screen = QPointer(this)](const ImportOutcome& outcome) {
             if (screen) screen->show_report(outcome);
         });
-    connect(job, &Job::ended, &session_,
-            [library = session_.library().folder()] { BegunSources(library).forget(); });
     show_progress_of(job, tr("Bringing photos in"));
 }
 

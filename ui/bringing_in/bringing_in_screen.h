@@ -37,6 +37,7 @@ class BringingInScreen : public Screen {
   private:
     void show_step(QWidget* step);  // in place of the one before
     void show_choice();
+    void leave_interrupted();
     void show_preview(const ImportPreview& preview);
     void show_report(const ImportOutcome& outcome);
     void show_progress_of(Job* job, const QString& work);

@@ -1,9 +1,11 @@
 #include "ui/bringing_in/folder_watch.h"
 
+#include "indexer/intake/begun_intake.h"
 #include "ui/shell/session.h"
 #include "ui/widgets/words.h"
 
 namespace quarterturn {
+
 FolderWatch& FolderWatch::of(Session& session) {
     auto* watch = session.findChild<FolderWatch*>(QString(), Qt::FindDirectChildrenOnly);
     return watch ? *watch : *new FolderWatch(session);
@@ -14,7 +16,7 @@ FolderWatch::FolderWatch(Session& session) : QObject(&session), session_(session
     timer_.setInterval(between_looks);
     connect(&timer_, &QTimer::timeout, this, &FolderWatch::look);
     connect(&watcher_, &QFileSystemWatcher::directoryChanged, this, &FolderWatch::look);
-    connect(&session, &Session::opened, this, &FolderWatch::stop);
+    connect(&session, &Session::opened, this, &FolderWatch::end);
 }
 
 FolderWatch::~FolderWatch() = default;
@@ -27,11 +29,24 @@ void FolderWatch::start(const Path& folder) {
     problem_.clear();
     watcher_.addPath(from_utf8(folder.native()));
     timer_.start();
+    session_.attempt([this] { BegunIntake::as_they_arrive(session_.library()).keep({folder_}); });
     emit changed();
     look();
 }
 
 void FolderWatch::stop() {
+    session_.attempt([this] { BegunIntake::as_they_arrive(session_.library()).forget(); });
+    end();
+}
+
+Path FolderWatch::watched_before() const {
+    if (!folder_.empty() || !session_.is_open()) return {};
+    std::vector<Path> before;
+    session_.attempt([&] { before = BegunIntake::as_they_arrive(session_.library()).sources(); });
+    return before.empty() ? Path() : before.front();
+}
+
+void FolderWatch::end() {
     timer_.stop();
     if (!watcher_.directories().isEmpty()) watcher_.removePaths(watcher_.directories());
     folder_.clear();

@@ -26,6 +26,7 @@ class FolderWatch : public QObject {
     void stop();  // what arrived is kept
 
     const Path& folder() const { return folder_; }  // empty while nothing is watched
+    Path watched_before() const;  // until the program or the library was closed; or empty
     int brought_in() const { return brought_in_; }  // since it was started
     const std::vector<RefusedFile>& refused() const { return refused_; }
     QString problem() const { return problem_; }  // why it does not go on; empty when it does
@@ -36,6 +37,7 @@ class FolderWatch : public QObject {
   private:
     explicit FolderWatch(Session& session);
 
+    void end();
     void look();
     void keep(const ImportReport& report);
 

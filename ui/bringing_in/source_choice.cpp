@@ -54,8 +54,11 @@ void SourceChoice::offer_to_go_on(const std::vector<Path>& sources) {
     QPushButton* go_on = make_next_button(tr("Go on with %1").arg(card_name(sources.front())));
     go_on->setToolTip(from_utf8(sources.front().native()));
     connect(go_on, &QPushButton::clicked, this, [this, sources] { emit chosen(sources); });
+    QPushButton* leave = make_quiet_button(tr("Leave it at that"));
+    connect(leave, &QPushButton::clicked, this, &SourceChoice::left_alone);
     QHBoxLayout* row = make_row(2);
     row->addWidget(go_on);
+    row->addWidget(leave);
     row->addStretch();
     begun_->addLayout(row);
 }

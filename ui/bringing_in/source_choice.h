@@ -23,6 +23,7 @@ class SourceChoice : public QFrame {
 
   signals:
     void chosen(const std::vector<Path>& sources);
+    void left_alone();  // what was interrupted
 
   protected:
     void paintEvent(QPaintEvent* event) override;

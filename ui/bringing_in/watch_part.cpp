@@ -17,6 +17,7 @@ WatchPart::WatchPart(Session& session, QWidget* parent)
       watch_(FolderWatch::of(session)),
       state_(make_text({})),
       notice_(new Notice),
+      again_(make_button({})),
       button_(make_button({})) {
     setProperty("kind", QStringLiteral("card"));
     auto* column = new QVBoxLayout(this);
@@ -25,7 +26,12 @@ WatchPart::WatchPart(Session& session, QWidget* parent)
     column->addWidget(make_heading(tr("While the client is in the chair")));
     column->addWidget(state_);
     column->addWidget(notice_);
-    column->addWidget(button_, 0, Qt::AlignLeading);
+    QHBoxLayout* row = make_row(2);
+    row->addWidget(again_);
+    row->addWidget(button_);
+    row->addStretch();
+    column->addLayout(row);
+    connect(again_, &QPushButton::clicked, this, &WatchPart::watch_again);
     connect(button_, &QPushButton::clicked, this, &WatchPart::choose_or_stop);
     connect(&watch_, &FolderWatch::changed, this, &WatchPart::show_state);
     show_state();
@@ -37,6 +43,10 @@ void WatchPart::choose_or_stop() {
         this, tr("Folder to watch"),
         QStandardPaths::writableLocation(QStandardPaths::PicturesLocation));
     if (!folder.isEmpty()) watch_.start(to_utf8(folder));
+}
+
+void WatchPart::watch_again() {
+    if (const Path before = watch_.watched_before(); !before.empty()) watch_.start(before);
 }
 
 QString WatchPart::state() const {
@@ -64,6 +74,11 @@ QString WatchPart::refused() const {
 void WatchPart::show_state() {
     state_->setText(state());
     notice_->say(refused());
+    const Path before = watch_.watched_before();
+    again_->setVisible(!before.empty());
+    //: a folder that was watched when the program was closed
+    again_->setText(tr("Watch %1 again").arg(from_utf8(before.filename().native())));
+    again_->setToolTip(from_utf8(before.native()));
     button_->setText(watch_.folder().empty() ? tr("Watch a folder…") : tr("Stop watching"));
 }
 

@@ -19,6 +19,7 @@ class WatchPart : public QFrame {
 
   private:
     void choose_or_stop();
+    void watch_again();
     void show_state();
     QString state() const;
     QString refused() const;
@@ -26,6 +27,7 @@ class WatchPart : public QFrame {
     FolderWatch& watch_;
     QLabel* state_;
     Notice* notice_;
+    QPushButton* again_;
     QPushButton* button_;
 };
 

@@ -67,6 +67,7 @@ QStringList report_words(const BackupReport& report) {
     for (const std::string& line : lost_there_lines(report)) words << said_here(line);
     for (const std::string& line : gone_lines(report)) words << said_here(line);
     for (const std::string& line : staying_lines(report)) words << said_here(line);
+    for (const std::string& line : same_disk_lines(report)) words << said_here(line);
     return words;
 }
 
@@ -74,8 +75,8 @@ QStringList report_words(const BackupReport& report) {
 
 BackupPart::BackupPart(Session& session)
     : WorkPart(session, tr("A copy on another drive"),
-               tr("Photos, papers and records as plain files that can be read without the program. "
-                  "Only what is new is copied. The last ten copies of the records are kept, and of "
+               tr("Photos, papers and records as plain files that can be read without the program; "
+                  "of a locked library, as locked as it is. Only what is new is copied. The last ten copies of the records are kept, and of "
                   "each month before that the last.")),
       days_(new QComboBox) {
     static_cast<QVBoxLayout*>(layout())->addLayout(build_reminder());
@@ -123,12 +124,14 @@ void BackupPart::refresh() {
 
 void BackupPart::add_backup(const Backup& backup) {
     const bool asked = to_forget_ == backup.id;
+    // Where the question was asked, so that a second click at once forgets nothing.
     QPushButton* lost =
-        make_quiet_button(asked ? tr("Forget it for good") : tr("Forget this backup"));
-    lost->setAccessibleName(tr("Take %1 off the list").arg(folder_words(backup)));
-    lost->setToolTip(tr("Takes it off the list; nothing is removed there."));
+        make_quiet_button(asked ? tr("Keep it on the list") : tr("Forget this backup"));
+    lost->setAccessibleName((asked ? tr("Keep %1 on the list") : tr("Take %1 off the list"))
+                                .arg(folder_words(backup)));
+    if (!asked) lost->setToolTip(tr("Takes it off the list; nothing is removed there."));
     connect(lost, &QPushButton::clicked, this,
-            [this, backup, asked] { asked ? forget(backup) : ask_before(backup); });
+            [this, backup, asked] { ask_before(asked ? std::nullopt : std::optional(backup.id)); });
     QPushButton* read = make_quiet_button(tr("Read all of it"));
     read->setAccessibleName(tr("Read all of %1").arg(folder_words(backup)));
     read->setToolTip(tr("Reads every file there, and writes anew what is damaged."));
@@ -144,13 +147,16 @@ void BackupPart::add_backup(const Backup& backup) {
             make_text(tr("Only where the drive is lost: that folder is taken for no backup of this "
                          "library any more. Nothing is removed there, also not what was erased "
                          "since.")));
+        QPushButton* sure = make_quiet_button(tr("Forget it for good"));
+        connect(sure, &QPushButton::clicked, this, [this, backup] { forget(backup); });
+        standing()->addWidget(sure, 0, Qt::AlignLeading);
     }
     const std::string erased = erased_there_words(session().library(), backup);
     if (!erased.empty()) standing()->addWidget(make_text(said_here(erased)));
 }
 
-void BackupPart::ask_before(const Backup& backup) {
-    to_forget_ = backup.id;
+void BackupPart::ask_before(std::optional<BackupId> to_forget) {
+    to_forget_ = to_forget;
     refresh();
 }
 

@@ -23,7 +23,7 @@ class BackupPart : public WorkPart {
     void add_backup(const Backup& backup);
     void add_ways(const std::vector<Backup>& known);
     void forget(const Backup& backup);
-    void ask_before(const Backup& backup);
+    void ask_before(std::optional<BackupId> to_forget);  // nothing: no more
     void choose();
     QLayout* build_reminder();
     void offer_days(int days);

@@ -20,6 +20,20 @@ QLineEdit* make_passphrase_field(const QString& name) {
     return field;
 }
 
+// Why it cannot be read is said once somebody goes on with it.
+bool some_stayed_locked(FileSystem& disk, const Path& library) try {
+    return read_left_lock(disk, library).has_value();
+} catch (const std::exception&) {
+    return true;
+}
+
+LockReport go_on_unlocking(FileSystem& disk, const Path& library, const std::string& words,
+                           Job& job) {
+    const auto left = read_left_lock(disk, library);
+    if (!left) return {};
+    return unlock_for_good(disk, library, keys_from(*left, words), lock_wishes(job));
+}
+
 Written write_recovery_key(const RecoveryKeyPage& page, Decoder& decoder, FileSystem& disk,
                            const Path& file) {
     const auto ruler = make_text_ruler();
@@ -36,20 +50,29 @@ LockPart::LockPart(Session& session)
                       "help.")),
       session_(session),
       state_(make_text({})),
+      former_(make_passphrase_field(tr("Passphrase or recovery key that it had"))),
       passphrase_(make_passphrase_field(tr("New passphrase, at least 12 characters"))),
       again_(make_passphrase_field(tr("The same again"))),
       put_on_(make_button(tr("Lock the library…"))),
       change_(make_button(tr("Change the passphrase"))),
       recovery_key_(make_button(tr("New recovery key…"))),
-      take_off_(make_button(tr("Unlock for good"))),
+      take_off_(make_button({})),
+      plain_then_(make_text(tr("Photos and records then lie on the disk as plain files, and whoever "
+                               "takes the laptop can read them. To open the library for a day, its "
+                               "passphrase is enough."))),
+      sure_(make_quiet_button(tr("Take the lock off"))),
       notice_(new Notice),
       ways_out_(session, *notice_, *this) {
     connect(put_on_, &QPushButton::clicked, this, &LockPart::put_on);
     connect(change_, &QPushButton::clicked, this, &LockPart::change);
     connect(recovery_key_, &QPushButton::clicked, this, &LockPart::print_new_recovery_key);
-    connect(take_off_, &QPushButton::clicked, this, &LockPart::take_off);
-    for (QWidget* part : {static_cast<QWidget*>(state_), static_cast<QWidget*>(passphrase_),
-                          static_cast<QWidget*>(again_)}) {
+    connect(take_off_, &QPushButton::clicked, this,
+            [this] {
+                some_stayed_ ? go_on_taking_off() : ask_before_taking_off(sure_->isHidden());
+            });
+    connect(sure_, &QPushButton::clicked, this, &LockPart::take_off);
+    for (QWidget* part : {static_cast<QWidget*>(state_), static_cast<QWidget*>(former_),
+                          static_cast<QWidget*>(passphrase_), static_cast<QWidget*>(again_)}) {
         column()->addWidget(part);
     }
     QHBoxLayout* row = make_row(2);
@@ -58,6 +81,8 @@ LockPart::LockPart(Session& session)
     }
     row->addStretch();
     column()->addLayout(row);
+    column()->addWidget(plain_then_);
+    column()->addWidget(sure_, 0, Qt::AlignLeading);
     column()->addWidget(notice_);
     column()->addWidget(make_quiet(
         tr("Backups made before stay readable until you remove them, and a disk's free space may "
@@ -67,14 +92,29 @@ LockPart::LockPart(Session& session)
 
 void LockPart::refresh() {
     const bool locked = session_.library().keys() != nullptr;
-    state_->setText(locked ? tr("This library is locked.") : tr("This library is not locked."));
+    some_stayed_ = !locked && some_stayed_locked(session_.disk(), session_.library().folder());
+    state_->setText(locked          ? tr("This library is locked.")
+                    : some_stayed_ ? tr("The lock was taken off, and some of the library stayed "
+                                        "locked: to go on with it, give the passphrase or the "
+                                        "recovery key that it had.")
+                                   : tr("This library is not locked."));
     put_on_->setVisible(!locked);
-    for (QPushButton* button : {change_, recovery_key_, take_off_}) button->setVisible(locked);
+    former_->setVisible(some_stayed_);
+    for (QPushButton* button : {change_, recovery_key_}) button->setVisible(locked);
+    take_off_->setVisible(locked || some_stayed_);
+    ask_before_taking_off(false);
 }
 
 void LockPart::leave() {
-    passphrase_->clear();
-    again_->clear();
+    for (QLineEdit* field : {former_, passphrase_, again_}) field->clear();
+    ask_before_taking_off(false);
+}
+
+// The same button takes the question back, so that a second click at once unlocks nothing.
+void LockPart::ask_before_taking_off(bool asked) {
+    take_off_->setText(asked ? tr("Keep the lock") : tr("Unlock for good"));
+    plain_then_->setVisible(asked);
+    sure_->setVisible(asked);
 }
 
 bool LockPart::nothing_runs() {
@@ -161,6 +201,18 @@ void LockPart::take_off() {
         {tr("Unlocking the library for good"), library,
          [library, keys = session_.library().keys(), &disk = session_.disk()](Job& job) {
              return said_of(unlock_for_good(disk, library, keys, lock_wishes(job)),
+                            tr("The library is not locked any longer."));
+         }});
+}
+
+void LockPart::go_on_taking_off() {
+    if (former_->text().isEmpty()) return former_->setFocus();
+    if (!nothing_runs()) return;
+    const Path library = session_.library().folder();
+    session_.close_for(
+        {tr("Unlocking what stayed locked"), library,
+         [library, words = to_utf8(former_->text()), &disk = session_.disk()](Job& job) {
+             return said_of(go_on_unlocking(disk, library, words, job),
                             tr("The library is not locked any longer."));
          }});
 }

@@ -26,17 +26,23 @@ class LockPart : public SettingsPart {
     void put_on();
     void change();
     void print_new_recovery_key();
+    void ask_before_taking_off(bool asked);
     void take_off();
+    void go_on_taking_off();
     bool nothing_runs();
 
     Session& session_;
     QLabel* state_;
+    bool some_stayed_ = false;  // locked, when the lock was taken off
+    QLineEdit* former_;
     QLineEdit* passphrase_;
     QLineEdit* again_;
     QPushButton* put_on_;
     QPushButton* change_;
     QPushButton* recovery_key_;
     QPushButton* take_off_;
+    QLabel* plain_then_;
+    QPushButton* sure_;  // while she is asked
     Notice* notice_;
     WaysOut ways_out_;
 };

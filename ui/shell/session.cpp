@@ -6,12 +6,12 @@
 
 #include "indexer/erasure/empty_bin.h"
 #include "indexer/erasure/erase.h"
+#include "indexer/intake/begun_intake.h"
 #include "indexer/intake/sort.h"
 #include "indexer/lock/key_ring.h"
 #include "indexer/lock/lock_file.h"
 #include "indexer/store/erasure_table.h"
 #include "indexer/store/lock_fits.h"
-#include "ui/shell/begun_sources.h"
 #include "ui/widgets/said_here.h"
 
 namespace quarterturn {
@@ -87,11 +87,12 @@ QString Session::take(const std::function<Library()>& get) {
                              QByteArray::fromStdString(library_->folder().native()));
     }
     emit opened();
-    if (!BegunSources(library_->folder()).left().empty()) {
+    attempt([this] {
+        if (interrupted_intake(*library_).empty()) return;
         say(
             tr("Bringing photos in was interrupted. What came in is whole; it goes on under "
                "Bringing photos in."));
-    }
+    });
     take_up_erasures();
     return {};
 }

@@ -1,5 +1,9 @@
 #include "tests/indexer/backup/backup_fixture.h"
 
+#include <unistd.h>
+
+#include "indexer/backup/backup_words.h"
+#include "indexer/disk/volume.h"
 #include "indexer/disk/write_once.h"
 #include "indexer/erasure/erase.h"
 #include "tests/support/failing_disk.h"
@@ -69,6 +73,16 @@ TEST_F(Backups, HoldAllFilesUnderTheirOwnNames) {
     EXPECT_EQ(text_of(drive / "consent-form.txt"), "May I show your hair?");
     EXPECT_EQ(records().size(), 1U);
     EXPECT_TRUE(std::filesystem::exists(drive / "READ ME.txt"));
+}
+
+TEST_F(Backups, SayWhenTheyLieOnTheLibrarysOwnDisk) {
+    const BackupReport report = back_up_to(drive);
+    ASSERT_EQ(same_disk_lines(report).size(), 1U);
+    EXPECT_TRUE(back_up_to(drive).on_same_disk) << "also when nothing is new";
+    const Path elsewhere = "/var/tmp/quarterturn-backup-" + std::to_string(::getpid());
+    if (on_one_volume(library.folder(), elsewhere.parent_path())) GTEST_SKIP() << "one disk alone";
+    EXPECT_TRUE(same_disk_lines(back_up_to(elsewhere)).empty());
+    std::filesystem::remove_all(elsewhere);
 }
 
 TEST_F(Backups, CopyOnlyWhatIsNew) {

@@ -8,6 +8,7 @@
 
 #include "indexer/erasure/empty_bin.h"
 #include "indexer/erasure/files_without_record.h"
+#include "indexer/intake/begun_intake.h"
 #include "indexer/intake/bin.h"
 #include "indexer/store/erasure_table.h"
 #include "indexer/store/listed_past_lock.h"
@@ -80,6 +81,17 @@ TEST(Erase, TakesWhatWasFoundChangedOfHerPhotosAlong) {
     EXPECT_EQ(files_with(made.library.folder(), "hers"), 1U);
     EXPECT_EQ(files_with(made.library.folder(), "hers (changed) (2)"), 1U);
     EXPECT_EQ(files_with(made.library.folder(), "other (changed)"), 1U);
+}
+
+TEST(Erase, ForgetsAnInterruptedImportThatSaysTheNameAndNoOther) {
+    LibraryToErase made;
+    BegunIntake::once(made.library).keep({"/media/Trial of Mira Okonjo-Lindqvist"});
+    BegunIntake::as_they_arrive(made.library).keep({"/home/anna/Incoming"});
+    erase(made.library, plan_erasure(made.library, made.mira, SharedPhotos::stay),
+          parse_date("2026-11-07").value());
+    EXPECT_TRUE(BegunIntake::once(made.library).sources().empty());
+    EXPECT_EQ(BegunIntake::as_they_arrive(made.library).sources(),
+              std::vector<Path>{"/home/anna/Incoming"});
 }
 
 // Who may not remove one photo.

@@ -10,13 +10,14 @@
 #include <QSignalSpy>
 #include <QTest>
 
+#include "indexer/disk/folder_lock.h"
+#include "indexer/intake/begun_intake.h"
 #include "indexer/worker/photo_decoder.h"
 #include "tests/indexer/intake/photo_files.h"
 #include "tests/ui/shell/fixture.h"
 #include "tests/ui/support/screen_checks.h"
 #include "ui/bringing_in/folder_watch.h"
 #include "ui/bringing_in/photo_picker.h"
-#include "ui/shell/begun_sources.h"
 #include "ui/widgets/photo_tile.h"
 
 namespace quarterturn {
@@ -76,7 +77,7 @@ class BringingInTest : public testing::Test {
 // As when the program was ended while they came in.
 TEST_F(BringingInTest, WhatWasInterruptedIsToldAndGoesOn) {
     write_photo(card / "a.jpg", 1, {.taken = "2026:11:07 10:12:03"});
-    const BegunSources begun(library().folder());
+    BegunIntake begun = BegunIntake::once(library());
     begun.keep({card});
     Session next{real_file_system(), decoder, [] { return at("2026-11-07T08:00:00"); }};
     QSignalSpy said(&next, &Session::said);
@@ -89,13 +90,28 @@ TEST_F(BringingInTest, WhatWasInterruptedIsToldAndGoesOn) {
     press(QStringLiteral("Go on with card"));
     press(QStringLiteral("Bring them in"));
     ASSERT_TRUE(appears(QStringLiteral("Go round the head")));
-    EXPECT_TRUE(QTest::qWaitFor([&] { return begun.left().empty(); }, patience_ms));
+    EXPECT_TRUE(QTest::qWaitFor([&] { return begun.sources().empty(); }, patience_ms));
     press(QStringLiteral("Bring more in"));
     EXPECT_FALSE(says(QStringLiteral("was interrupted")));
     begun.keep({card});
     screen.look_at({card});
     press(QStringLiteral("Choose others"));
     EXPECT_FALSE(says(QStringLiteral("was interrupted"))) << "all of it had come in";
+}
+
+TEST_F(BringingInTest, WhatWasInterruptedCanBeLeftAtThat) {
+    BegunIntake::once(library()).keep({card});
+    screen.look_at({card});
+    press(QStringLiteral("Choose others"));
+    press(QStringLiteral("Leave it at that"));
+    EXPECT_FALSE(says(QStringLiteral("was interrupted")));
+    EXPECT_TRUE(BegunIntake::once(library()).sources().empty());
+}
+
+TEST_F(BringingInTest, WhatAnotherWindowBringsInIsNotCalledInterrupted) {
+    BegunIntake::once(library()).keep({card});
+    const FolderLock other_window(library().folder());
+    EXPECT_TRUE(interrupted_intake(library()).empty());
 }
 
 TEST_F(BringingInTest, OfOnePhotoSaysOneMomentAndWhatIsNotSeenYet) {
@@ -219,6 +235,21 @@ TEST_F(BringingInTest, AWatchedFolderIsTakenInAsFilesArrive) {
     EXPECT_TRUE(says(QStringLiteral("1 photo brought in so far.")));
     press(QStringLiteral("Stop watching"));
     EXPECT_TRUE(watch.folder().empty());
+    EXPECT_TRUE(watch.watched_before().empty());
+}
+
+TEST_F(BringingInTest, AFolderIsWatchedAgainAfterTheProgramWasClosed) {
+    const Path named_by_bytes = example.folder / "arriv\xe9";  // no UTF-8
+    std::filesystem::create_directories(named_by_bytes);
+    FolderWatch::of(session).start(named_by_bytes);
+    ASSERT_EQ(session.open(library().folder()), QString());
+    EXPECT_TRUE(FolderWatch::of(session).folder().empty());
+    for (auto* button : screen.findChildren<QPushButton*>()) {
+        if (button->isVisible() && button->text().startsWith(QStringLiteral("Watch arriv"))) {
+            button->click();
+        }
+    }
+    EXPECT_EQ(FolderWatch::of(session).folder(), named_by_bytes);
 }
 
 TEST_F(BringingInTest, HasNoScreenProblems) {

@@ -130,6 +130,12 @@ TEST_F(KeepingSafeTest, SaysWhenTheDriveIsAwayAndForgetsOneThatIsLost) {
     };
     press_what_says("Forget this backup");
     QCoreApplication::processEvents();
+    EXPECT_TRUE(says("taken for no backup of this library any more"));
+    press_what_says("Keep it on the list");  // where a second click at once would land
+    QCoreApplication::processEvents();
+    EXPECT_FALSE(says("taken for no backup of this library any more"));
+    press_what_says("Forget this backup");
+    QCoreApplication::processEvents();
     EXPECT_EQ(open.session.library().backups().all().size(), 1U) << "asked once more";
     EXPECT_TRUE(says("taken for no backup of this library any more"));
     press_what_says("Forget it for good");

@@ -100,6 +100,7 @@ TEST_F(BringingInTest, WhatWasInterruptedIsToldAndGoesOn) {
 }
 
 TEST_F(BringingInTest, WhatWasInterruptedCanBeLeftAtThat) {
+    write_photo(card / "a.jpg", 1, {.taken = "2026:11:07 10:12:03"});
     BegunIntake::once(library()).keep({card});
     screen.look_at({card});
     press(QStringLiteral("Choose others"));

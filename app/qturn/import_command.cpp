@@ -65,6 +65,7 @@ std::vector<std::string> report_lines(const ImportReport& report, std::size_t to
         for (const Path& file : report.left_alone) lines.push_back("  " + file.string());
     }
     append(lines, refused_lines(report.refused));
+    append(lines, not_moved_lines(report.not_moved));
     if (report.stopped) {
         lines.emplace_back("Stopped. What was brought in is kept; run the same again to go on.");
     }
@@ -94,10 +95,12 @@ Reply report_reply(Library& library, const ImportReport& report) {
                  {"left_alone", report.left_alone.size()},
                  {"left_alone_files", paths_json(report.left_alone)},
                  {"refused", refused_json(report.refused)},
+                 {"not_moved", refused_json(report.not_moved)},
                  {"brought_by_clients", brought},
                  {"stopped", report.stopped}}};
     append(reply.lines, brought_lines(brought));
-    if (report.stopped || !report.refused.empty() || !report.set_aside.empty() || !brought.empty())
+    if (report.stopped || !report.refused.empty() || !report.not_moved.empty() ||
+        !report.set_aside.empty() || !brought.empty())
         reply.outcome = Outcome::needs_attention;
     return reply;
 }
@@ -129,6 +132,7 @@ ImportReport watch(Library& library, Decoder& decoder, const ImportWishes& wishe
     ImportReport all;
     while (!wishes.stop.stop_requested()) {
         ImportReport report = import_arrived(library, decoder, arriving, wishes);
+        if (!report.imported.empty()) all.not_moved = std::move(report.not_moved);
         append_to(all.imported, std::move(report.imported));
         append_to(all.already_here, std::move(report.already_here));
         append_to(all.in_bin, std::move(report.in_bin));

@@ -4,6 +4,7 @@
 #include "indexer/intake/lines_by_reason.h"
 
 namespace quarterturn {
+
 nlohmann::json paths_json(const std::vector<Path>& paths) {
     auto list = nlohmann::json::array();
     for (const Path& path : paths) list.push_back(path.string());
@@ -30,6 +31,14 @@ std::vector<std::string> refused_lines(const std::vector<RefusedFile>& refused) 
     if (refused.empty()) return {};
     std::vector<std::string> lines{count_text(refused.size(), "file") + " cannot be taken:"};
     append(lines, lines_by_reason(refused));
+    return lines;
+}
+
+std::vector<std::string> not_moved_lines(const std::vector<RefusedFile>& files) {
+    if (files.empty()) return {};
+    std::vector<std::string> lines{
+        "Not moved to the folder of its sitting; qturn sort tries it again:"};
+    append(lines, lines_by_reason(files));
     return lines;
 }
 

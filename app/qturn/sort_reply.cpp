@@ -1,5 +1,6 @@
 #include "app/qturn/sort_reply.h"
 
+#include "app/qturn/import_words.h"
 #include "app/qturn/names.h"
 #include "app/qturn/say.h"
 #include "app/qturn/to_json.h"
@@ -25,7 +26,13 @@ std::string placed_text(const SortReport& report) {
 
 Reply sort_reply(Library& library, const SortReport& report) {
     Reply reply{{placed_text(report)},
-                {{"placed", report.placed.size()}, {"unplaced", nlohmann::json::array()}}};
+                {{"placed", report.placed.size()},
+                 {"not_moved", refused_json(report.not_moved)},
+                 {"unplaced", nlohmann::json::array()}}};
+    if (!report.not_moved.empty()) {
+        reply.outcome = Outcome::needs_attention;
+        append(reply.lines, not_moved_lines(report.not_moved));
+    }
     if (report.unplaced.empty()) return reply;
     reply.outcome = Outcome::needs_attention;
     reply.lines.push_back(count_text(report.unplaced.size(), "photo") +

@@ -119,7 +119,7 @@ std::vector<std::string> remove_listed(Library& library) {
             erasures.file_is_gone(path);
         });
     }
-    attempt([&] { move_to_folders(library); });
+    std::ranges::move(move_to_folders(library), std::back_inserter(kept));
     return told_at_once(kept);
 }
 

@@ -195,7 +195,7 @@ class ImportRun {
         std::ranges::sort(imported_);
         for (const auto& [undated, moment, id] : imported_) report_.imported.push_back(id);
         place_by_time(library_);
-        move_to_folders(library_);
+        report_.not_moved = refused_files(move_to_folders(library_));
     }
 
     void tell(const Path& file, const TimeLeft& time) {

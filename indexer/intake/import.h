@@ -14,6 +14,7 @@
 #include <vector>
 
 #include "indexer/image/decode.h"
+#include "indexer/intake/refused_file.h"
 #include "indexer/store/library.h"
 
 namespace quarterturn {
@@ -25,13 +26,6 @@ struct ImportProgress {
     std::optional<std::chrono::seconds> left;
 };
 
-struct RefusedFile {
-    Path file;
-    std::string reason;  // a sentence: what is wrong and what to do next
-
-    bool operator==(const RefusedFile&) const = default;
-};
-
 struct ImportReport {
     std::vector<PhotoId> imported;   // in the order of their moments
     std::vector<Path> already_here;  // the same bytes, under whatever name
@@ -40,6 +34,7 @@ struct ImportReport {
     std::vector<Path> set_aside;     // where files lie now that had changed in the library
     std::vector<Path> left_alone;    // videos and other files
     std::vector<RefusedFile> refused;
+    std::vector<RefusedFile> not_moved;  // files that stay in a folder that is not theirs
     bool stopped = false;  // she stopped it; what was done is kept
 };
 

@@ -105,7 +105,7 @@ void sort_again(Library& library, std::span<const PhotoId> ids) {
     suggest(library, with_their_sittings(library, before_and_now));
     transaction.commit();
     const MoveLock lock{library};
-    if (lock.held()) move_to_folders(library, library.photos().these(ids));
+    if (lock.held()) (void)move_to_folders(library, library.photos().these(ids));
 }
 
 std::optional<Turned> sorted_again(Library& library, std::optional<Turned> turned) {
@@ -135,7 +135,7 @@ SortReport place_by_time(Library& library) {
 
 SortReport sort_by_time(Library& library) {
     SortReport report = place_by_time(library);
-    tidy_folders(library);
+    report.not_moved = tidy_folders(library);
     return report;
 }
 
@@ -160,9 +160,10 @@ std::optional<Turned> redo(Library& library) {
     return sorted_again(library, library.history().redo());
 }
 
-void tidy_folders(Library& library) {
+std::vector<RefusedFile> tidy_folders(Library& library) {
     const MoveLock lock{library};
-    if (lock.held()) move_to_folders(library);
+    if (!lock.held()) return {};
+    return refused_files(move_to_folders(library));
 }
 
 }  // namespace quarterturn

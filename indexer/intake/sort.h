@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "indexer/intake/refused_file.h"
 #include "indexer/rules/sorting.h"
 #include "indexer/store/library.h"
 
@@ -19,6 +20,7 @@ struct UnplacedPhoto {
 struct SortReport {
     std::vector<PhotoId> placed;  // in a sitting by this run
     std::vector<UnplacedPhoto> unplaced;
+    std::vector<RefusedFile> not_moved;  // files that stay in a folder that is not theirs
 };
 
 // Sorts every photo that she has not placed by hand, suggests stages, and tidies the folders. Where
@@ -31,9 +33,10 @@ SortReport sort_by_time(Library& library);
 std::vector<UnplacedPhoto> unplaced_photos(Library& library);
 
 // Moves each photo file whose folder is not its sitting's. Safe to interrupt: the file stands under
-// the new name before the record says so, and under the old one until then. Does nothing while
-// another program brings photos in, which ends with the same.
-void tidy_folders(Library& library);
+// the new name before the record says so, and under the old one until then. Answers what the disk
+// did not let it move, which stays where it is. Does nothing while another program brings photos
+// in, which ends with the same.
+std::vector<RefusedFile> tidy_folders(Library& library);
 
 // By the devices' clocks as they are set now; the shift proposed is to stand in place of the one
 // set. A shift that she declined is proposed no more; another one of the same device is.

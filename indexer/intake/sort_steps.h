@@ -8,8 +8,10 @@ namespace quarterturn {
 // The records alone: sittings and suggested stages.
 SortReport place_by_time(Library& library);
 
-// The files alone, of all photos or of these. The move lock must be held.
-void move_to_folders(Library& library);
-void move_to_folders(Library& library, std::vector<Photo> photos);
+// The files alone, of all photos or of these; answers what the disk did not do. The move lock must
+// be held.
+std::vector<DiskError> move_to_folders(Library& library);
+std::vector<DiskError> move_to_folders(Library& library, std::vector<Photo> photos);
+std::vector<RefusedFile> refused_files(const std::vector<DiskError>& errors);
 
 }  // namespace quarterturn

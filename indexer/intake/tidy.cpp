@@ -34,7 +34,23 @@ class Mover {
     explicit Mover(Library& library)
         : library_(library), disk_(library.disk()), places_(library), unfinished_(library) {}
 
-    void run(std::vector<Photo> photos) {
+    std::vector<DiskError> run(std::vector<Photo> photos) {
+        attempt([&] { move_all(std::move(photos)); });
+        return std::move(undone_);
+    }
+
+  private:
+    // What of it the disk does not do is told of; what comes after it goes on.
+    template <class Act>
+    bool attempt(const Act& act) try {
+        act();
+        return true;
+    } catch (const DiskError& error) {
+        undone_.push_back(error);
+        return false;
+    }
+
+    void move_all(std::vector<Photo> photos) {
         unfinished_.settle();
         std::vector<Photo> batch;
         for (Photo& photo : photos) {
@@ -46,7 +62,6 @@ class Mover {
         unfinished_.settle();
     }
 
-  private:
     // Folders that differ in case alone are one folder on some disks. A file that is gone from its
     // place is not for us to mend.
     bool to_move(const Photo& photo) {
@@ -56,12 +71,16 @@ class Mover {
 
     void move(const std::vector<Photo>& photos) {
         Transaction transaction{library_.database()};
-        const std::vector<Move> moves = plan(photos);
+        std::vector<Move> moves = plan(photos);
         note(moves);
-        for (const Move& move : moves) stand_under_new_name(move);
+        std::erase_if(moves, [&](const Move& move) {
+            const bool stands = attempt([&] { stand_under_new_name(move); });
+            if (!stands) library_.photos().set_path(move.photo.id, move.photo.file.path);
+            return !stands;
+        });
         sync_new_folders(moves);
         transaction.commit();
-        for (const Move& move : moves) disk_.remove(library_.photo_file(move.photo));
+        for (const Move& move : moves) leave_old_name(move.photo);
         unfinished_.forget();
         for (const Move& move : moves) drop_if_empty(library_.photo_file(move.photo).parent_path());
     }
@@ -69,9 +88,11 @@ class Mover {
     std::vector<Move> plan(const std::vector<Photo>& photos) {
         std::vector<Move> moves;
         for (const Photo& photo : photos) {
-            std::string to = places_.free_path(places_.folder(photo), photo.file);
-            library_.photos().set_path(photo.id, to);
-            moves.push_back({photo, std::move(to)});
+            attempt([&] {
+                std::string to = places_.free_path(places_.folder(photo), photo.file);
+                library_.photos().set_path(photo.id, to);
+                moves.push_back({photo, std::move(to)});
+            });
         }
         return moves;
     }
@@ -96,6 +117,12 @@ class Mover {
             if (!no_links_here(error)) throw;
             copy(move.photo, from, to);
         }
+    }
+
+    // Where it may not be removed, it is a second copy, which a later run takes away.
+    void leave_old_name(const Photo& photo) {
+        const bool gone = attempt([&] { disk_.remove(library_.photo_file(photo)); });
+        if (!gone) unfinished_.leave(photo.file.path);
     }
 
     void copy(const Photo& photo, const Path& from, const Path& to) {
@@ -127,16 +154,25 @@ class Mover {
     FileSystem& disk_;
     Places places_;
     Unfinished unfinished_;
+    std::vector<DiskError> undone_;
 };
 
 }  // namespace
 
-void move_to_folders(Library& library) {
-    move_to_folders(library, library.photos().all());
+std::vector<DiskError> move_to_folders(Library& library) {
+    return move_to_folders(library, library.photos().all());
 }
 
-void move_to_folders(Library& library, std::vector<Photo> photos) {
-    Mover{library}.run(std::move(photos));
+std::vector<DiskError> move_to_folders(Library& library, std::vector<Photo> photos) try {
+    return Mover{library}.run(std::move(photos));
+} catch (const DiskError& error) {
+    return {error};
+}
+
+std::vector<RefusedFile> refused_files(const std::vector<DiskError>& errors) {
+    std::vector<RefusedFile> files;
+    for (const DiskError& error : errors) files.push_back({error.file(), error.what()});
+    return files;
 }
 
 }  // namespace quarterturn

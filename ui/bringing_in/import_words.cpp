@@ -93,6 +93,12 @@ void add_refused(std::vector<ImportFact>& facts, const std::vector<RefusedFile>&
     add(facts, Words::tr("Cannot be taken"), lines);
 }
 
+void add_not_moved(std::vector<ImportFact>& facts, const std::vector<RefusedFile>& files) {
+    QStringList lines;
+    for (const RefusedFile& file : files) lines << from_utf8(file.reason);
+    add(facts, Words::tr("Not moved to the folder of its sitting"), lines);
+}
+
 void add_put_back(std::vector<ImportFact>& facts, const ImportReport& report) {
     if (report.put_back.empty()) return;
     QStringList lines{Words::tr("%1 whose file in the library was gone or had changed")
@@ -177,6 +183,7 @@ std::vector<ImportFact> report_facts(Library& library, const ImportOutcome& outc
     add_put_back(facts, report);
     add_left_out(facts, report.already_here, report.in_bin.size(), report.left_alone);
     add_refused(facts, report.refused);
+    add_not_moved(facts, report.not_moved);
     if (report.stopped) {
         add(facts, Words::tr("To go on"), {Words::tr("Choose the same folder or card again.")});
     }

@@ -76,7 +76,7 @@ QStringList report_words(const BackupReport& report) {
 BackupPart::BackupPart(Session& session)
     : WorkPart(session, tr("A copy on another drive"),
                tr("Photos, papers and records as plain files that can be read without the program; "
-                  "of a locked library, as locked as it is. Only what is new is copied. The last ten copies of the records are kept, and of "
+                  "a locked library's copy is locked too. Only what is new is copied. The last ten copies of the records are kept, and of "
                   "each month before that the last.")),
       days_(new QComboBox) {
     static_cast<QVBoxLayout*>(layout())->addLayout(build_reminder());

@@ -44,14 +44,13 @@ bool has_enough(const cv::Mat& picture, const PhotoItem& item, cv::Size pixels) 
     return std::max(picture.cols, picture.rows) >= near_enough * wanted;
 }
 
-// Made for the box already, but for being turned.
-bool is_made_for(const cv::Mat& picture, cv::Size pixels) {
-    return picture.channels() == 4 && picture.size() == pixels;
+// But for being turned.
+bool is_made_for(const PhotoItem& item, cv::Size pixels) {
+    return item.ahead.valid() && item.ahead.get().size() == pixels;
 }
 
 BoxPicture decoded_for(const PhotoItem& item, cv::Size pixels, Decoder& decoder, FileSystem& disk) {
-    const bool is_whole = item.picture.channels() == 3;
-    if (is_whole && has_enough(item.picture, item, pixels)) return {item.picture, {}};
+    if (!item.picture.empty() && has_enough(item.picture, item, pixels)) return {item.picture, {}};
     if (!item.small_file.empty()) {
         const Decoded small = decode_file(disk, decoder, item.small_file, 1, 0);
         if (small.ok() && has_enough(small.bgr, item, pixels)) return {small.bgr, {}};
@@ -92,7 +91,7 @@ cv::Mat on_paper(const cv::Mat& bgr) {
 }
 
 BoxPicture picture_for(const PhotoItem& item, cv::Size pixels, Decoder& decoder, FileSystem& disk) {
-    if (is_made_for(item.picture, pixels)) return {turned_if(item.mirrored, item.picture), {}};
+    if (is_made_for(item, pixels)) return {turned_if(item.mirrored, item.ahead.get()), {}};
     BoxPicture result = decoded_for(item, pixels, decoder, disk);
     if (!result.problem.empty()) return {{}, result.problem};
     return {turned_if(item.mirrored, fitted(result.bgr, item, pixels)), {}};

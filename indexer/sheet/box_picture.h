@@ -24,7 +24,7 @@ cv::Mat on_paper(const cv::Mat& bgr);
 // `pixels` is the box in pixels. The picture may be smaller when the photo has no more to give.
 BoxPicture picture_for(const PhotoItem& item, cv::Size pixels, Decoder& decoder, FileSystem& disk);
 
-// For `item.picture`: the picture on paper, from its small file alone. Empty where that has too few
+// For `item.ahead`: the picture on paper, from its small file alone. Empty where that has too few
 // pixels, or cannot be opened.
 cv::Mat small_picture_for(const PhotoItem& item, cv::Size pixels, Decoder& decoder,
                           FileSystem& disk);

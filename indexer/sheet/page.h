@@ -3,6 +3,7 @@
 // painter (ui/painter) draws any page, to PDF, pixels, screen or printer.
 
 #include <array>
+#include <future>
 #include <opencv2/core.hpp>
 #include <optional>
 #include <string>
@@ -64,9 +65,10 @@ struct PhotoItem {
     Part part;              // of the picture the right way round
     std::string described;  // in words, for those who cannot see it
     // Decoded already while laying out: upright, not yet turned. Drawn when it has pixels enough
-    // for the box, else the file is read again. Empty when nobody has decoded it. With a fourth
-    // channel where it was made for just these pixels (small_picture_for, box_picture.h).
+    // for the box, else the file is read again. Empty when nobody has decoded it.
     cv::Mat picture;
+    // Being made for just these pixels (small_picture_for, box_picture.h), where anybody does.
+    std::shared_future<cv::Mat> ahead;
     // A smaller copy, upright, in sRGB; drawn in place of the file when it has pixels enough for
     // the box. Empty when there is none.
     Path small_file;

@@ -1,11 +1,11 @@
 #pragma once
 // Small pictures that are opened, and made as large as they are drawn, while the pages they go onto
-// are still being laid out.
+// are still being laid out and drawn.
 
 #include <map>
-#include <thread>
 
 #include "indexer/image/decode.h"
+#include "indexer/sheet/made_ahead.h"
 #include "indexer/sheet/page.h"
 
 namespace quarterturn {
@@ -16,16 +16,13 @@ class PicturesAhead {
     // `decoder` and `disk` must outlive it.
     PicturesAhead(std::vector<PhotoItem> photos, Decoder& decoder, FileSystem& disk);
 
-    // Waits for them and leaves each with the photos whose small picture it is. One that could not
-    // be opened is left to whoever draws.
-    void give_to(Document& document);
+    // Promises each to the photos whose small picture it is. One that cannot be opened is left to
+    // whoever draws.
+    void give_to(Document& document) const;
 
   private:
-    void open_all(Decoder& decoder, FileSystem& disk);
-
-    std::vector<PhotoItem> photos_;
-    std::map<Path, cv::Mat> pictures_;
-    std::jthread opening_;
+    std::map<Path, std::size_t> places_;  // by small picture
+    MadeAhead<cv::Mat> pictures_;
 };
 
 }  // namespace quarterturn

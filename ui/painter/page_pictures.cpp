@@ -1,7 +1,5 @@
 #include "ui/painter/page_pictures.h"
 
-#include "indexer/sheet/side_by_side.h"
-
 namespace quarterturn {
 namespace {
 
@@ -15,24 +13,23 @@ std::vector<const PhotoItem*> photos_of(const Page& page) {
 
 }  // namespace
 
-std::vector<BoxPicture> pictures_of(const Page& page, double dpi, Decoder& decoder,
-                                    FileSystem& disk) {
+PagePictures pictures_of(const Page& page, double dpi, Decoder& decoder, FileSystem& disk) {
     const auto photos = photos_of(page);
-    std::vector<BoxPicture> pictures(photos.size());
-    const auto prepare = [&](std::size_t i) {
-        pictures[i] = picture_for(*photos[i], pixels_of(photos[i]->box, dpi), decoder, disk);
-        if (pictures[i].problem.empty()) pictures[i].bgr = on_paper(pictures[i].bgr);
-    };
-    side_by_side(photos.size(), [&] { return prepare; });
-    return pictures;
+    return {photos.size(), [photos, dpi, &decoder, &disk](std::size_t i) {
+                BoxPicture picture =
+                    picture_for(*photos[i], pixels_of(photos[i]->box, dpi), decoder, disk);
+                if (picture.problem.empty()) picture.bgr = on_paper(picture.bgr);
+                return picture;
+            }};
 }
 
-std::vector<std::string> problems_of(const Page& page, const std::vector<BoxPicture>& pictures) {
+std::vector<std::string> problems_of(const Page& page, const PagePictures& pictures) {
     const auto photos = photos_of(page);
     std::vector<std::string> problems;
     for (std::size_t i = 0; i < photos.size(); ++i) {
-        if (pictures[i].problem.empty()) continue;
-        problems.push_back(photos[i]->file.string() + " is not shown. " + pictures[i].problem);
+        const BoxPicture& picture = pictures.at(i);
+        if (picture.problem.empty()) continue;
+        problems.push_back(photos[i]->file.string() + " is not shown. " + picture.problem);
     }
     return problems;
 }

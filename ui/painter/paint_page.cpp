@@ -58,7 +58,7 @@ std::string not_shown_words(const PhotoItem& photo, const std::string& problem) 
 // Draws the items one after the other, taking the pictures as their photos come.
 class PagePainter {
   public:
-    PagePainter(QPainter& painter, const std::vector<BoxPicture>& pictures, LaidTexts& texts)
+    PagePainter(QPainter& painter, const PagePictures& pictures, LaidTexts& texts)
         : painter_(painter), pictures_(pictures), texts_(texts) {}
 
     void operator()(const TextItem& item) { texts_.of(item).draw(painter_, colour_of(item.tone)); }
@@ -186,7 +186,7 @@ class PagePainter {
     }
 
     QPainter& painter_;
-    const std::vector<BoxPicture>& pictures_;
+    const PagePictures& pictures_;
     LaidTexts& texts_;
     std::size_t next_picture_ = 0;
 };
@@ -220,7 +220,7 @@ bool touches(const PageItem& item, const Rows& rows) {
     return own.to + most_outside_mm >= rows.from && own.from - most_outside_mm <= rows.to;
 }
 
-void paint_rows(QPainter& painter, const Page& page, const std::vector<BoxPicture>& pictures,
+void paint_rows(QPainter& painter, const Page& page, const PagePictures& pictures,
                 LaidTexts& texts, const Rows& rows) {
     painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing |
                            QPainter::SmoothPixmapTransform);
@@ -235,7 +235,7 @@ void paint_rows(QPainter& painter, const Page& page, const std::vector<BoxPictur
 
 }  // namespace
 
-void paint_page(QPainter& painter, const Page& page, const std::vector<BoxPicture>& pictures) {
+void paint_page(QPainter& painter, const Page& page, const PagePictures& pictures) {
     LaidTexts texts;
     paint_rows(painter, page, pictures, texts, {0, page.size.height});
 }
@@ -250,7 +250,7 @@ bool is_white(const Page& page, double dpi, int first, int count) {
                                 [&](const PageItem& item) { return touches(item, rows); });
 }
 
-void paint_page_rows(QImage& image, const Page& page, const std::vector<BoxPicture>& pictures,
+void paint_page_rows(QImage& image, const Page& page, const PagePictures& pictures,
                      LaidTexts& texts, double dpi, int first) {
     image.fill(Qt::white);
     QPainter painter(&image);
@@ -259,7 +259,7 @@ void paint_page_rows(QImage& image, const Page& page, const std::vector<BoxPictu
     paint_rows(painter, page, pictures, texts, rows_between(first, first + image.height(), dpi));
 }
 
-QImage page_image(const Page& page, const std::vector<BoxPicture>& pictures, double dpi) {
+QImage page_image(const Page& page, const PagePictures& pictures, double dpi) {
     QImage image(pixels_of_paper(page.size, dpi), QImage::Format_RGB32);
     LaidTexts texts;
     paint_page_rows(image, page, pictures, texts, dpi, 0);

@@ -20,6 +20,7 @@ PagesToPrint pages_to_print(Document document, Decoder& decoder, FileSystem& dis
     PagesToPrint pages{std::move(document), {}};
     for (const Page& page : pages.document.pages) {
         pages.pictures.push_back(pictures_of(page, print_dpi, decoder, disk));
+        pages.pictures.back().wait();
     }
     return pages;
 }

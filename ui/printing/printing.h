@@ -11,7 +11,7 @@ namespace quarterturn {
 // Decoded for paper away from the window's thread; printers are drawn on from it.
 struct PagesToPrint {
     Document document;
-    std::vector<std::vector<BoxPicture>> pictures;  // of each page
+    std::vector<PagePictures> pictures;  // of each page
 };
 
 PagesToPrint pages_to_print(Document document, Decoder& decoder, FileSystem& disk);

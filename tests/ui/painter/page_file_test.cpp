@@ -50,8 +50,9 @@ int largest_difference(const QImage& one, const QImage& other) {
 }
 
 TEST(PageFile, InStripsIsThePagePaintedInOnePiece) {
-    std::vector<BoxPicture> pictures;
-    const Page page = full_page(pictures);
+    std::vector<BoxPicture> drawn;
+    const Page page = full_page(drawn);
+    const PagePictures pictures(drawn);
     const QImage whole =
         page_image(page, pictures, print_dpi).convertToFormat(QImage::Format_RGB32);
     const QImage in_strips = read(page_file(page, pictures, PageFormat::png));

@@ -2,8 +2,8 @@
 # scale.sh : what she waits for with a library of 10,000 photos and with one of 250,000 (4,000
 # clients, 40,000 pairs), in the same run: the median and the 95th percentile in milliseconds, and
 # how many times as long the larger takes. Then the memory of the window at rest, and its start
-# until it is painted beside that of an empty window of Qt's. Both libraries are made in
-# BENCH_FOLDER, which takes ten minutes, and are kept there for the next time.
+# until it is painted beside that of an empty window of Qt's, and of one with a word. Both libraries
+# are made in BENCH_FOLDER, which takes ten minutes, and are kept there for the next time.
 set -Eeuo pipefail
 cd "$(dirname "$0")/../.."
 
@@ -41,12 +41,16 @@ make_library() {
 in_the_window() { "$build/tests/bench/bench_window" "$(library "$1")" 2>"$results/said"; }
 in_the_index() { "$build/tests/bench/bench_pairs" "$(library "$1")"; }
 
-# until_painted PROGRAM…: milliseconds from its start, the middle of the runs.
+libraries_of() { readelf -d "$1" | sed -n 's/.*(NEEDED).*\[\(lib.*\)\]/\1/p' | paste -sd:; }
+
+# until_painted PROGRAM…: milliseconds from its start, the middle of the runs; `loaded` are libraries
+# that it does not need.
+loaded=
 until_painted() {
   local begun
   for _ in $(seq "$runs"); do
     begun=$(date +%s%N)
-    LD_PRELOAD=$build/tests/bench/libends_when_painted.so "$@" 2>"$results/said"
+    LD_PRELOAD=$build/tests/bench/libends_when_painted.so:$loaded "$@" 2>"$results/said"
     echo $((($(date +%s%N) - begun) / 10000))
   done | sort -n | awk '{ value[NR] = $1 / 100 } END {
     printf "%.2f\t%.2f", value[int((NR + 1) / 2)], value[int(NR * 0.95 + 0.5)] }'
@@ -81,3 +85,6 @@ paste "$results/$few" "$results/$many" | awk -F'\t' -v few="$few" -v many="$many
   { printf "| %s | %s | %s | %.2f |\n", $1, shown($2, $3), shown($5, $6), $5 / $2 }'
 printf 'An empty window is painted after %s ms (95th percentile after the median).\n' \
   "$(until_painted "$build/tests/bench/empty_window")"
+loaded=$(libraries_of "$build/app/quarterturn/quarterturn")
+printf 'One that shows a word and loads the libraries that the program does, after %s ms.\n' \
+  "$(until_painted "$build/tests/bench/empty_window" word)"

@@ -7,6 +7,7 @@
 #include "app/qturn/progress.h"
 #include "app/qturn/say.h"
 #include "app/qturn/stop_on_signal.h"
+#include "indexer/backup/copies_to_unlock.h"
 #include "indexer/disk/clock.h"
 #include "indexer/sheet/recovery_key_sheet.h"
 #include "indexer/store/lock_library.h"
@@ -126,11 +127,13 @@ Reply new_recovery_key(Session& session, const LockOptions& options) {
 
 Reply remove_lock(Session& session, const LockOptions& options) {
     const KeysInHand keys = session.keys_of_left_lock();
+    FileSystem& disk = real_file_system();
     const StopOnSignal stop;
     ProgressLine line(options.progress);
-    return worked_reply(
-        unlock_for_good(real_file_system(), session.folder(), keys, {line.counter(), stop.token()}),
-        "The library has no lock any longer.");
+    return worked_reply(unlock_for_good(disk, session.folder(), keys,
+                                        {line.counter(), stop.token(),
+                                         copies_to_unlock(disk, session.folder())}),
+                        "The library has no lock any longer.");
 }
 
 using LockRun = Reply (*)(Session&, const LockOptions&);

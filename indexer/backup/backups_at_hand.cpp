@@ -60,8 +60,8 @@ bool BackupSource::holds_apart_from(FileSystem& disk, std::span<const Path> othe
     });
 }
 
-std::optional<BackupSource> at_hand(Library& library, const Backup& backup) try {
-    BackupFolder folder(library.disk(), backup.folder);
+std::optional<BackupSource> at_hand(FileSystem& disk, const Backup& backup) try {
+    BackupFolder folder(disk, backup.folder);
     const auto listed = folder.manifest();
     if (!listed || listed->mark != backup.mark) return std::nullopt;
     return BackupSource(std::move(folder), *listed);
@@ -72,7 +72,7 @@ std::optional<BackupSource> at_hand(Library& library, const Backup& backup) try 
 std::vector<BackupSource> backups_at_hand(Library& library) {
     std::vector<BackupSource> sources;
     for (const Backup& backup : library.backups().all()) {
-        if (auto source = at_hand(library, backup)) sources.push_back(std::move(*source));
+        if (auto source = at_hand(library.disk(), backup)) sources.push_back(std::move(*source));
     }
     return sources;
 }

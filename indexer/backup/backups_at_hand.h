@@ -36,6 +36,6 @@ class BackupSource {
 // Those of the library's backups that are where they lay last. What cannot be read is passed over.
 std::vector<BackupSource> backups_at_hand(Library& library);
 // That one where it is at hand.
-std::optional<BackupSource> at_hand(Library& library, const Backup& backup);
+std::optional<BackupSource> at_hand(FileSystem& disk, const Backup& backup);
 
 }  // namespace quarterturn

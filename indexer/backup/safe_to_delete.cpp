@@ -72,7 +72,7 @@ class CardCheck {
                 return goes_with(source, backup.folder, library.folder());
             });
             backups_.push_back(
-                {library.backups().photos_in(backup), on_the_card, at_hand(library, backup)});
+                {library.backups().photos_in(backup), on_the_card, at_hand(library.disk(), backup)});
         }
     }
 

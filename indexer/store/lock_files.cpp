@@ -89,20 +89,22 @@ std::string lock_file_at(LockedFileSystem& locked, const Path& folder, const Pat
     return {};
 }
 
-std::string left_damaged(LockedFileSystem& locked, const Path& file) {
-    FileSystem& disk = locked.beneath();
-    disk.make_folders(file.parent_path());
-    disk.rename_over(locked.place_of(file), file);
-    disk.sync_folder(file.parent_path());  // the front of a long name goes with the folders
-    return file.string() +
-           " is damaged: check the library (qturn verify), which puts it back from a backup where "
-           "one holds it.";
+bool is_locked(FileSystem& disk, const Path& file) try {
+    return begin_as_locked(disk.read_front(file, locked_size(0)));
+} catch (const DiskError&) {
+    return false;
 }
 
-// A damaged file then lies under its own name as it is, for the next check of the library to find;
-// one that the disk does not give stays locked.
+// As when a check of the library put it back from a backup, after the lock was taken off.
+bool was_put_back(LockedFileSystem& locked, const Path& file) {
+    const auto plain = state_if_there(locked.beneath(), file);
+    const std::int64_t sealed = locked.beneath().state(locked.place_of(file)).bytes;
+    return plain && unlocked_size(sealed) == plain->bytes;
+}
+
+// One that is damaged, or that the disk does not give, stays locked, and so does its key.
 std::string unlock_file_at(LockedFileSystem& locked, const Path& folder, const Path& file,
-                           bool& any_stays) {
+                           const LockWishes& wishes, bool& any_stays) {
     std::optional<Bytes> bytes;
     try {
         bytes = sound_bytes(locked, file);
@@ -110,19 +112,23 @@ std::string unlock_file_at(LockedFileSystem& locked, const Path& folder, const P
         any_stays = true;
         return error.what() + std::string(stays_locked);
     }
-    if (is_at_top(folder, file)) {
-        if (bytes) replace_file(locked.beneath(), file, *bytes);  // else it was unlocked before
+    const bool top = is_at_top(folder, file);
+    if (top && !bytes && !is_locked(locked.beneath(), file)) return {};  // it was unlocked before
+    if (!top && !bytes && was_put_back(locked, file)) {
+        locked.remove(file);
         return {};
     }
-    if (!bytes) return left_damaged(locked, file);
+    if (!bytes && wishes.whole_copy) bytes = wishes.whole_copy(file);
+    if (!bytes) {
+        any_stays = true;
+        return file.string() + " is damaged." + std::string(stays_locked);
+    }
+    if (top) {
+        replace_file(locked.beneath(), file, *bytes);
+        return {};
+    }
     take_over(locked, locked.beneath(), folder, file, *bytes);
     return {};
-}
-
-bool is_locked(FileSystem& disk, const Path& file) try {
-    return begin_as_locked(disk.read_front(file, locked_size(0)));
-} catch (const DiskError&) {
-    return false;
 }
 
 // As when it was out of reach, and a backup gave it back under the lock meanwhile.
@@ -219,7 +225,7 @@ bool unlock_files(LockedFileSystem& locked, const Path& folder, const LockWishes
     bool any_stays = !all_past_lock || !found.out_of_reach.empty();
     const bool all_allowed = convert_each(
         found.files, wishes, report, left_with_its_key,
-        [&](const Path& file) { return unlock_file_at(locked, folder, file, any_stays); });
+        [&](const Path& file) { return unlock_file_at(locked, folder, file, wishes, any_stays); });
     if (report.stopped) return false;
     name_out_of_reach(found, stays_locked, report);
     return drop_locked_folders(locked, folder, report) && !any_stays && all_allowed;

@@ -6,6 +6,7 @@
 // made before stay as they are.
 
 #include <functional>
+#include <optional>
 #include <stop_token>
 #include <string>
 #include <vector>
@@ -19,6 +20,8 @@ struct LockWishes {
     // How many files are done, of how many. Called from the calling thread.
     std::function<void(std::int64_t done, std::int64_t of)> progress{};
     std::stop_token stop{};
+    // For unlocking: what a backup holds of a file that is damaged, or nothing.
+    std::function<std::optional<Bytes>(const Path& file)> whole_copy{};
 };
 
 struct LockReport {

@@ -115,10 +115,23 @@ TEST_F(LockTest, GoesOnWithUnlockingThatWasInterruptedAndSaysSo) {
                              "first."),
               std::string::npos)
         << ran.error;
-    EXPECT_NE(ran.error.find("is damaged: check the library (qturn verify)"), std::string::npos)
+    EXPECT_NE(ran.error.find("is damaged. It stays locked, and its key is kept"), std::string::npos)
         << ran.error;
-    EXPECT_EQ(answer({"lock", "status"})["locked"], false);
+    EXPECT_EQ(answer({"lock", "status"}, 3)["locked"], false);
     EXPECT_EQ(answer({"verify"}, 3)["troubles"].size(), 1U);
+}
+
+TEST_F(LockTest, UnlockingTakesWhatIsDamagedFromAConnectedBackup) {
+    said({"import", card});
+    lock_it();
+    const std::string drive = folder / "drive";
+    said(with("words", {"backup", drive}));
+    const auto pristine = first_photo_file();
+    auto bytes = read_bytes(pristine);
+    bytes.at(bytes.size() / 2) ^= std::byte{1};
+    write_bytes(pristine, bytes);
+    EXPECT_EQ(answer(with("words", {"lock", "remove"}))["problems"], json::array());
+    EXPECT_TRUE(answer({"verify"})["whole"]);
 }
 
 TEST_F(LockTest, AnotherLibrarysLockThatIsHalfDoneIsToldOfAndNotObeyed) {

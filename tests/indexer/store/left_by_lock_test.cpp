@@ -100,6 +100,26 @@ TEST_F(LeftByLock, IsRefusedWhereItHasNoRoomAndNothingIsBegun) {
     EXPECT_NO_THROW(Library::open(place));
 }
 
+TEST_F(LeftByLock, WhatIsDamagedKeepsItsKeyUntilItWasPutBack) {
+    lock_library(disk, place, lock, {});
+    const Path sealed =
+        LockedFileSystem(real_file_system(), place, lock.keys).place_of(file_called("IMG_2.jpg"));
+    Bytes bytes = read_bytes(sealed);
+    bytes.back() ^= std::byte{1};
+    write_bytes(sealed, bytes);
+    const LockReport report = unlock_for_good(disk, place, lock.keys, {});
+    EXPECT_EQ(report.files, 2);
+    expect_named(report, "IMG_2.jpg");
+    EXPECT_NE(report.problems[0].find("its key is kept in lock.left.json"), std::string::npos);
+    EXPECT_EQ(read_bytes(sealed), bytes) << "nothing of it is thrown away";
+    EXPECT_TRUE(std::filesystem::exists(place / left_lock_name));
+    put("IMG_2.jpg", "IMG_2.jpg");  // as a check of the library does, from a backup
+    EXPECT_TRUE(unlock_for_good(disk, place, lock.keys, {}).problems.empty());
+    EXPECT_FALSE(std::filesystem::exists(sealed));
+    EXPECT_FALSE(std::filesystem::exists(place / left_lock_name));
+    EXPECT_EQ(text_of(file_called("IMG_2.jpg")), "IMG_2.jpg");
+}
+
 TEST_F(LeftByLock, WhatCannotBeReadIsLockedWhenItCan) {
     for (const int error : {EIO, EACCES}) {
         disk.bad = file_called("IMG_2.jpg");

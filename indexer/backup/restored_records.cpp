@@ -6,6 +6,7 @@
 #include "indexer/disk/checksum.h"
 #include "indexer/disk/reads_back.h"
 #include "indexer/erasure/erase.h"
+#include "indexer/intake/begun_intake.h"
 #include "indexer/store/erasure_table.h"
 #include "indexer/store/records_file.h"
 #include "indexer/store/text.h"
@@ -82,7 +83,9 @@ Library open_copy(const BackupFolder& backup, const Manifest& listed, const std:
         throw StoreError("The records do not read back as they were written to " + folder.string() +
                          ": the disk may be failing. Choose another.");
     }
-    return Library::open(folder, disk);
+    Library library = Library::open(folder, disk);
+    forget_intake(library);
+    return library;
 }
 
 void leave_client(Library& library, const std::string& name, Date today) {

@@ -10,6 +10,8 @@
 #include "indexer/backup/moved_files.h"
 #include "indexer/erasure/files_without_record.h"
 #include "indexer/erasure/listed_files.h"
+#include "indexer/intake/incoming.h"
+#include "indexer/intake/move_lock.h"
 #include "indexer/intake/ordered_work.h"
 #include "indexer/intake/time_left.h"
 #include "indexer/store/erasure_table.h"
@@ -36,6 +38,7 @@ class Verifying {
 
     VerifyReport run() {
         lock_what_lies_open();
+        clear_incoming();
         const std::vector<LibraryFile> all = recorded_files(library_);
         const std::vector<LibraryFile> files = still_to_read(all);
         report_.files_before = std::ssize(all) - std::ssize(files);
@@ -190,6 +193,13 @@ class Verifying {
     void tell(ImportProgress progress) {
         progress.done = report_.files;
         if (wishes_.progress) wishes_.progress(progress);
+    }
+
+    // What an import that was interrupted had on its way.
+    void clear_incoming() {
+        if (!may_mend()) return;
+        const MoveLock lock(library_);
+        if (lock.held()) const Incoming cleared_away(library_);
     }
 
     void lock_what_lies_open() {

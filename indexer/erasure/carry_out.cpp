@@ -44,6 +44,14 @@ void tell_apart_by_hand(Library& library, const ErasurePlan& plan, FilesToGo& fo
     found.files.assign(going.begin(), going.end());
 }
 
+// Photos of an import that was interrupted: nobody brings any in now, and whose they are is unknown.
+void add_what_was_on_its_way(Library& library, std::vector<std::string>& files) {
+    for (const Path& file : files_below(library.disk(), library.incoming_folder())) {
+        if (file.extension() != ".part") continue;
+        files.push_back(file.lexically_relative(library.folder()).generic_string());
+    }
+}
+
 FilesToGo files_of(Library& library, const ErasurePlan& plan) {
     FilesWithoutRecord strays = files_without_record(library);
     FilesToGo found = files_of_photos(library, plan.photos, strays, OtherStrays::named);
@@ -55,6 +63,7 @@ FilesToGo files_of(Library& library, const ErasurePlan& plan) {
         add_files(papers_left_of(library, strays, plan.client.id), found);
     }
     std::ranges::move(copies_past_the_lock(library, plan), std::back_inserter(found.files));
+    add_what_was_on_its_way(library, found.files);
     // Copies of the records from before an update.
     for (const Path& entry : library.disk().list(library.folder())) {
         const std::string name = entry.filename().string();
@@ -104,18 +113,12 @@ ErasureSought sought_of(Library& library, const ErasurePlan& plan, std::vector<S
     return sought;
 }
 
-void forget_intake_of(Library& library, const ErasurePlan& plan) {
-    if (plan.only) return;
-    const SoughtNames name({plan.client.name}, plan.name_is_hers_alone);
-    BegunIntake::once(library).forget_if_said(name);
-    BegunIntake::as_they_arrive(library).forget_if_said(name);
-}
-
 }  // namespace
 
 std::vector<std::string> left_beforehand(Library& library, const ErasurePlan& plan) {
     FilesToGo found = files_of(library, plan);
     std::set<std::string> going{found.files.begin(), found.files.end()};
+    going.insert("incoming/unfinished");  // the list is settled by then
     return words_of(
         said_of_files(library, sought_of(library, plan, std::move(found.unsure)), going));
 }
@@ -135,7 +138,7 @@ Erased erase(Library& library, const ErasurePlan& plan, Date today) {
     what.on = today;
     what.sought = sought_of(library, plan, std::move(found.unsure));
     for (const Photo& photo : plan.photos) what.photos.push_back(photo.id);
-    forget_intake_of(library, plan);
+    if (!plan.only) forget_intake_saying(library, plan.client.name);
     ErasureTable(library.database()).erase(what);
     GoneOn gone = go_on(library);
     Erased erased = std::move(gone.erasures.back());

@@ -1,9 +1,13 @@
 #include "indexer/intake/begun_intake.h"
 
 #include <algorithm>
+#include <cctype>
 #include <nlohmann/json.hpp>
 
+#include "indexer/intake/incoming.h"
 #include "indexer/intake/move_lock.h"
+#include "indexer/store/sought_names.h"
+#include "indexer/store/text_words.h"
 
 namespace quarterturn {
 namespace {
@@ -30,21 +34,49 @@ std::vector<Path> sources_in(const std::string& text) try {
     return {};
 }
 
+bool is_among(const std::vector<Path>& sources, const Path& source) {
+    return std::ranges::find(sources, source) != sources.end();
+}
+
+// Whatever stands between words is left out.
+std::string letters_of(std::string_view text) {
+    std::string letters = plain_letters(text);
+    std::erase_if(letters, [](char c) {
+        const auto byte = static_cast<unsigned char>(c);
+        return byte < 0x80 && std::isalpha(byte) == 0;
+    });
+    return letters;
+}
+
+bool says(const Path& source, const std::string& name) {
+    return !SoughtNames({name}).said_in(source.native()).empty() ||
+           letters_of(source.native()).find(letters_of(name)) != std::string::npos;
+}
+
 }  // namespace
 
 void BegunIntake::keep(const std::vector<Path>& sources) {
+    if (sources.empty()) return forget();
     library_.settings().set(setting_, text_of(sources));
+}
+
+void BegunIntake::add(const std::vector<Path>& sources) {
+    std::vector<Path> all = this->sources();
+    for (const Path& source : sources) {
+        if (!is_among(all, source)) all.push_back(source);
+    }
+    keep(all);
+}
+
+void BegunIntake::finish(const std::vector<Path>& sources) {
+    std::vector<Path> left = this->sources();
+    const auto finished = std::erase_if(
+        left, [&](const Path& source) { return is_among(sources, source); });
+    if (finished > 0) keep(left);
 }
 
 void BegunIntake::forget() {
     library_.settings().clear(setting_);
-}
-
-void BegunIntake::forget_if_said(const SoughtNames& names) {
-    const bool said = std::ranges::any_of(sources(), [&](const Path& source) {
-        return !names.said_in(source.native()).empty();
-    });
-    if (said) forget();
 }
 
 std::vector<Path> BegunIntake::sources() {
@@ -52,21 +84,32 @@ std::vector<Path> BegunIntake::sources() {
     return text ? sources_in(*text) : std::vector<Path>();
 }
 
-std::vector<Path> interrupted_intake(Library& library) {
+std::vector<Path> unfinished_intake(Library& library) {
     std::vector<Path> sources = BegunIntake::once(library).sources();
     if (!sources.empty() && !MoveLock(library).held()) sources.clear();
     return sources;
 }
 
-IntakeUnderWay::IntakeUnderWay(Library& library, const std::vector<Path>& sources)
-    : begun_(BegunIntake::once(library)) {
-    begun_.keep(sources);
+void leave_unfinished_intake(Library& library) {
+    const MoveLock lock(library);
+    if (!lock.held()) throw StoreError(photos_are_being_moved);
+    const Incoming cleared_away(library);
+    BegunIntake::once(library).forget();
 }
 
-IntakeUnderWay::~IntakeUnderWay() try {
-    begun_.forget();
-} catch (const StoreError&) {
-    // It is offered once more, and finds that all of it is there.
+void forget_intake(Library& library) {
+    BegunIntake::once(library).forget();
+    BegunIntake::as_they_arrive(library).forget();
+}
+
+void forget_intake_saying(Library& library, const std::string& name) {
+    for (BegunIntake begun :
+         {BegunIntake::once(library), BegunIntake::as_they_arrive(library)}) {
+        const auto sources = begun.sources();
+        if (std::ranges::any_of(sources, [&](const Path& source) { return says(source, name); })) {
+            begun.forget();
+        }
+    }
 }
 
 }  // namespace quarterturn

@@ -1,12 +1,12 @@
 #pragma once
-// What photos are brought in from, kept in the records while that runs: where the program was ended
-// in the middle of it, the next one offers to go on. An erasure forgets it where it says the name.
+// What photos are brought in from, kept in the records until all of it has come in: where that was
+// stopped, or the program was ended in the middle of it, it can be gone on with.
 
+#include <string>
 #include <string_view>
 #include <vector>
 
 #include "indexer/store/library.h"
-#include "indexer/store/sought_names.h"
 
 namespace quarterturn {
 
@@ -15,9 +15,10 @@ class BegunIntake {
     static BegunIntake once(Library& library) { return {library, "bringing in from"}; }
     static BegunIntake as_they_arrive(Library& library) { return {library, "watched folder"}; }
 
-    void keep(const std::vector<Path>& sources);
+    void keep(const std::vector<Path>& sources);  // and none that were kept before
+    void add(const std::vector<Path>& sources);
+    void finish(const std::vector<Path>& sources);
     void forget();
-    void forget_if_said(const SoughtNames& names);
     std::vector<Path> sources();
 
   private:
@@ -28,19 +29,14 @@ class BegunIntake {
     std::string_view setting_;
 };
 
-// What was interrupted; nothing while any program is at work on photos of the library.
-std::vector<Path> interrupted_intake(Library& library);
+// What was not finished; nothing while any program is at work on photos of the library.
+std::vector<Path> unfinished_intake(Library& library);
+// It is not gone on with: forgets it, and clears away what was on its way.
+void leave_unfinished_intake(Library& library);
 
-// Kept while this lives. Throws StoreError.
-class IntakeUnderWay {
-  public:
-    IntakeUnderWay(Library& library, const std::vector<Path>& sources);
-    ~IntakeUnderWay();
-    IntakeUnderWay(const IntakeUnderWay&) = delete;
-    IntakeUnderWay& operator=(const IntakeUnderWay&) = delete;
-
-  private:
-    BegunIntake begun_;
-};
+// For a library that is another one now.
+void forget_intake(Library& library);
+// Where any path of it says the name, in whatever way.
+void forget_intake_saying(Library& library, const std::string& name);
 
 }  // namespace quarterturn

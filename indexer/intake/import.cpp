@@ -2,6 +2,7 @@
 
 #include <tuple>
 
+#include "indexer/intake/begun_intake.h"
 #include "indexer/intake/move_lock.h"
 #include "indexer/intake/ordered_work.h"
 #include "indexer/intake/record_batch.h"
@@ -223,13 +224,23 @@ class ImportRun {
     std::vector<std::tuple<bool, LocalTime, PhotoId>> imported_;
 };
 
+// Else it is offered once more, and finds that all of it is here.
+void note_finished(Library& library, const std::vector<Path>& sources) try {
+    BegunIntake::once(library).finish(sources);
+} catch (const StoreError&) {
+    return;
+}
+
 }  // namespace
 
 ImportReport import_photos(Library& library, Decoder& decoder, const ImportWishes& wishes) {
     library.database().refuse_if_replaced();
     const MoveLock lock{library};
     if (!lock.held()) throw StoreError{photos_are_being_moved};
-    return ImportRun{library, decoder, wishes}.run();
+    if (wishes.remember) BegunIntake::once(library).add(wishes.sources);
+    ImportReport report = ImportRun{library, decoder, wishes}.run();
+    if (!report.stopped) note_finished(library, wishes.sources);
+    return report;
 }
 
 }  // namespace quarterturn

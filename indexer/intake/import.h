@@ -42,6 +42,7 @@ struct ImportWishes {
     std::vector<Path> sources{};  // folders, walked whole, and single files
     std::function<void(const ImportProgress&)> progress{};  // called from the calling thread
     std::stop_token stop{};
+    bool remember = false;  // until all of it has come in, so that it can be gone on with
 };
 
 // New photos fall to their sittings and folders at once, and all are sorted anew at the end.

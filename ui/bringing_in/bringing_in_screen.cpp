@@ -24,6 +24,7 @@ namespace {
 ImportWishes wishes_of(const std::vector<Path>& sources, Job& job) {
     ImportWishes wishes;
     wishes.sources = sources;
+    wishes.remember = true;
     wishes.stop = job.stop_token();
     wishes.progress = progress_to(job);
     return wishes;
@@ -82,6 +83,7 @@ QString BringingInScreen::help() const {
 
 void BringingInScreen::refresh() {
     settle_->look_again();
+    offer_to_go_on();
 }
 
 void BringingInScreen::arrive(const Place& place) {
@@ -94,18 +96,24 @@ void BringingInScreen::show_step(QWidget* step) {
 }
 
 void BringingInScreen::show_choice() {
-    auto* choice = new SourceChoice(*finder_);
-    connect(choice, &SourceChoice::chosen, this, &BringingInScreen::look_at);
-    connect(choice, &SourceChoice::left_alone, this, &BringingInScreen::leave_interrupted);
-    if (session_.is_open() && !at_work_) {
-        session_.attempt([&] { choice->offer_to_go_on(interrupted_intake(session_.library())); });
-    }
-    show_step(choice);
+    choice_ = new SourceChoice(*finder_);
+    connect(choice_, &SourceChoice::chosen, this, &BringingInScreen::look_at);
+    connect(choice_, &SourceChoice::left_alone, this, &BringingInScreen::leave_unfinished);
+    show_step(choice_);
+    offer_to_go_on();
 }
 
-void BringingInScreen::leave_interrupted() {
-    session_.attempt([this] { BegunIntake::once(session_.library()).forget(); });
-    show_choice();
+void BringingInScreen::offer_to_go_on() {
+    if (!choice_ || !session_.is_open() || at_work_) return;
+    session_.attempt([this] { choice_->offer_to_go_on(unfinished_intake(session_.library())); });
+}
+
+void BringingInScreen::leave_unfinished() {
+    session_.attempt([this] {
+        leave_unfinished_intake(session_.library());
+        session_.say(tr("Left at that. What came in is kept."));
+    });
+    offer_to_go_on();
 }
 
 void BringingInScreen::look_at(const std::vector<Path>& sources) {
@@ -141,8 +149,8 @@ void BringingInScreen::show_progress_of(Job* job, const QString& work) {
 void BringingInScreen::show_preview(const ImportPreview& preview) {
     if (preview.stopped) return show_choice();
     session_.attempt([&] {
-        BegunIntake begun = BegunIntake::once(session_.library());
-        if (preview.fresh == 0 && begun.sources() == sources_) begun.forget();  // all had come in
+        const bool all_is_here = preview.fresh == 0 && preview.refused.empty();
+        if (all_is_here) BegunIntake::once(session_.library()).finish(sources_);
     });
     std::vector<QPushButton*> buttons;
     if (preview.fresh > 0) {
@@ -160,7 +168,6 @@ void BringingInScreen::bring_in() {
     if (at_work_) return;
     Job* job = session_.start<ImportOutcome>(
         [sources = sources_, &decoder = session_.decoder()](Library& library, Job& working) {
-            const IntakeUnderWay under_way(library, sources);
             ImportReport report = import_photos(library, decoder, wishes_of(sources, working));
             auto sittings = count_by_sitting(library, report.imported);
             return ImportOutcome{std::move(report), std::move(sittings)};
@@ -200,6 +207,7 @@ void BringingInScreen::go_round_the_head(const ImportOutcome& outcome) {
 
 void BringingInScreen::showEvent(QShowEvent* event) {
     finder_->look_while(true);
+    offer_to_go_on();
     Screen::showEvent(event);
 }
 

@@ -1,5 +1,7 @@
 #pragma once
 
+#include <QPointer>
+
 #include "indexer/intake/preview.h"
 #include "ui/shell/screen.h"
 
@@ -12,6 +14,7 @@ class Job;
 class Notice;
 class ProgressPanel;
 class SettlePart;
+class SourceChoice;
 struct ImportOutcome;
 
 // Bringing photos in, step by step in one place: where they are, what is there, how far it is, what
@@ -37,7 +40,8 @@ class BringingInScreen : public Screen {
   private:
     void show_step(QWidget* step);  // in place of the one before
     void show_choice();
-    void leave_interrupted();
+    void offer_to_go_on();
+    void leave_unfinished();
     void show_preview(const ImportPreview& preview);
     void show_report(const ImportOutcome& outcome);
     void show_progress_of(Job* job, const QString& work);
@@ -49,6 +53,7 @@ class BringingInScreen : public Screen {
     QVBoxLayout* step_;
     Notice* notice_;
     SettlePart* settle_;
+    QPointer<SourceChoice> choice_;  // while she is asked
     std::vector<Path> sources_;
     bool at_work_ = false;
     Place place_{.moment = Moment::bringing_in};

@@ -54,7 +54,7 @@ void FolderWatch::end() {
 }
 
 void FolderWatch::look() {
-    if (job_ || folder_.empty()) return;
+    if (job_ || folder_.empty() || !is_there()) return;
     job_ = std::make_unique<Job>(
         session_.library().folder(), session_.disk(),
         [this, arriving = arriving_, &decoder = session_.decoder()](Library& library, Job& job) {
@@ -68,6 +68,18 @@ void FolderWatch::look() {
         emit changed();
     });
     connect(job_.get(), &Job::ended, this, [this] { job_.release()->deleteLater(); });
+}
+
+bool FolderWatch::is_there() {
+    try {
+        if (session_.disk().exists(folder_)) return true;
+        problem_ = tr("%1 is not there now: it is watched again once it is.")
+                       .arg(from_utf8(folder_.native()));
+    } catch (const DiskError& error) {
+        problem_ = from_utf8(error.what());
+    }
+    emit changed();
+    return false;
 }
 
 void FolderWatch::keep(const ImportReport& report) {

@@ -39,6 +39,7 @@ class FolderWatch : public QObject {
 
     void end();
     void look();
+    bool is_there();  // says so where it is not
     void keep(const ImportReport& report);
 
     Session& session_;

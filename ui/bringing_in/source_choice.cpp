@@ -20,6 +20,19 @@ QString card_name(const Path& card) {
     return from_utf8(card.filename().native());
 }
 
+QString names_of(const std::vector<Path>& sources) {
+    const QString first = card_name(sources.front());
+    const int others = static_cast<int>(sources.size()) - 1;
+    //: a card, and how many others
+    return others == 0 ? first : SourceChoice::tr("%1 and %n more", nullptr, others).arg(first);
+}
+
+QString paths_of(const std::vector<Path>& sources) {
+    QStringList paths;
+    for (const Path& source : sources) paths << from_utf8(source.native());
+    return paths.join(u'\n');
+}
+
 }  // namespace
 
 SourceChoice::SourceChoice(CardFinder& finder, QWidget* parent)
@@ -48,11 +61,14 @@ SourceChoice::SourceChoice(CardFinder& finder, QWidget* parent)
 }
 
 void SourceChoice::offer_to_go_on(const std::vector<Path>& sources) {
+    if (sources == offered_) return;
+    offered_ = sources;
+    empty_layout(begun_);
     if (sources.empty()) return;
     begun_->addWidget(
-        make_text(tr("Bringing photos in was interrupted. What came in is whole and kept.")));
-    QPushButton* go_on = make_next_button(tr("Go on with %1").arg(card_name(sources.front())));
-    go_on->setToolTip(from_utf8(sources.front().native()));
+        make_text(tr("Bringing photos in was not finished. What came in is whole and kept.")));
+    QPushButton* go_on = make_next_button(tr("Go on with %1").arg(names_of(sources)));
+    go_on->setToolTip(paths_of(sources));
     connect(go_on, &QPushButton::clicked, this, [this, sources] { emit chosen(sources); });
     QPushButton* leave = make_quiet_button(tr("Leave it at that"));
     connect(leave, &QPushButton::clicked, this, &SourceChoice::left_alone);

@@ -18,12 +18,12 @@ class SourceChoice : public QFrame {
   public:
     explicit SourceChoice(CardFinder& finder, QWidget* parent = nullptr);
 
-    // Where bringing in from these was interrupted.
+    // Where bringing in from these was not finished; nothing: no more.
     void offer_to_go_on(const std::vector<Path>& sources);
 
   signals:
     void chosen(const std::vector<Path>& sources);
-    void left_alone();  // what was interrupted
+    void left_alone();  // what was not finished
 
   protected:
     void paintEvent(QPaintEvent* event) override;
@@ -33,6 +33,7 @@ class SourceChoice : public QFrame {
     void choose_files();
     void show_cards(const std::vector<Path>& cards);
 
+    std::vector<Path> offered_;
     QVBoxLayout* begun_;
     QVBoxLayout* cards_;
 };

@@ -88,9 +88,9 @@ QString Session::take(const std::function<Library()>& get) {
     }
     emit opened();
     attempt([this] {
-        if (interrupted_intake(*library_).empty()) return;
+        if (unfinished_intake(*library_).empty()) return;
         say(
-            tr("Bringing photos in was interrupted. What came in is whole; it goes on under "
+            tr("Bringing photos in was not finished. What came in is whole; it goes on under "
                "Bringing photos in."));
     });
     take_up_erasures();

@@ -1,3 +1,4 @@
+#include "indexer/intake/begun_intake.h"
 #include "indexer/backup/restore.h"
 
 #include "indexer/backup/verify.h"
@@ -102,10 +103,12 @@ TEST_F(RestoreTest, FromOlderRecordsLeavesTheBackupAlone) {
 
 TEST_F(RestoreTest, OfOneClientHoldsNothingOfOthers) {
     add_another_client();
+    BegunIntake::once(library).keep({"/media/Runa Halvorsen"});
     back_up_to(drive);
     const RestoreReport report = restore_to(again, "mira okonjo-lindqvist");
     EXPECT_TRUE(report.problems.empty());
     Library restored = Library::open(again);
+    EXPECT_TRUE(BegunIntake::once(restored).sources().empty());
     ASSERT_EQ(restored.clients().all().size(), 1U);
     EXPECT_EQ(restored.photos().all().size(), 2U);
     EXPECT_EQ(restored.looks().all().size(), 1U);

@@ -85,13 +85,21 @@ TEST(Erase, TakesWhatWasFoundChangedOfHerPhotosAlong) {
 
 TEST(Erase, ForgetsAnInterruptedImportThatSaysTheNameAndNoOther) {
     LibraryToErase made;
+    for (const char* path : {"/media/Trial of Mira Okonjo-Lindqvist", "/media/MIRAOKONJOLINDQVIST7"}) {
+        BegunIntake::once(made.library).keep({path});
+        forget_intake_saying(made.library, "Mira Okonjo-Lindqvist");
+        EXPECT_TRUE(BegunIntake::once(made.library).sources().empty()) << path;
+    }
     BegunIntake::once(made.library).keep({"/media/Trial of Mira Okonjo-Lindqvist"});
+    const Path on_its_way = made.library.incoming_folder() / (sha256("not recorded") + ".part");
+    write_bytes(on_its_way, bytes_in("not recorded"));
     BegunIntake::as_they_arrive(made.library).keep({"/home/anna/Incoming"});
     erase(made.library, plan_erasure(made.library, made.mira, SharedPhotos::stay),
           parse_date("2026-11-07").value());
     EXPECT_TRUE(BegunIntake::once(made.library).sources().empty());
     EXPECT_EQ(BegunIntake::as_they_arrive(made.library).sources(),
               std::vector<Path>{"/home/anna/Incoming"});
+    EXPECT_FALSE(std::filesystem::exists(on_its_way)) << "a photo of an import that was killed";
 }
 
 // Who may not remove one photo.

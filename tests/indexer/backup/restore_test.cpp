@@ -1,7 +1,7 @@
-#include "indexer/intake/begun_intake.h"
 #include "indexer/backup/restore.h"
 
 #include "indexer/backup/verify.h"
+#include "indexer/intake/begun_intake.h"
 #include "indexer/intake/bin.h"
 #include "indexer/store/lock_library.h"
 #include "tests/indexer/backup/backup_fixture.h"

@@ -143,7 +143,7 @@ TEST_F(BringingInTest, WhatWasNotFinishedIsOfferedOnceNobodyElseIsAtWork) {
         EXPECT_FALSE(says(QStringLiteral("was not finished")));
     }
     screen.refresh();
-    EXPECT_TRUE(says(QStringLiteral("was not finished")));
+    EXPECT_TRUE(comes_to_say(QStringLiteral("was not finished")));
 }
 
 TEST_F(BringingInTest, WhatAnotherWindowBringsInIsNotCalledUnfinished) {
@@ -290,7 +290,7 @@ TEST_F(BringingInTest, AFolderIsWatchedAgainAfterTheProgramWasClosed) {
     EXPECT_EQ(FolderWatch::of(session).folder(), named_by_bytes);
     std::filesystem::remove(named_by_bytes);
     FolderWatch::of(session).start(named_by_bytes);
-    EXPECT_TRUE(FolderWatch::of(session).problem().contains(QStringLiteral("is not there now")));
+    EXPECT_TRUE(comes_to_say(QStringLiteral("is not there now")));
 }
 
 TEST_F(BringingInTest, HasNoScreenProblems) {

@@ -10,6 +10,7 @@
 #include "indexer/backup/copies_to_unlock.h"
 #include "indexer/disk/clock.h"
 #include "indexer/sheet/recovery_key_sheet.h"
+#include "indexer/store/lock_fits.h"
 #include "indexer/store/lock_library.h"
 #include "indexer/worker/confined.h"
 #include "ui/painter/paint.h"
@@ -56,8 +57,10 @@ Reply worked_reply(const LockReport& report, const std::string& done) {
 }
 
 // Before a page with a new recovery key is written.
-void refuse_second_lock(const std::optional<LockFile>& lock) {
+void refuse_second_lock(FileSystem& disk, const Path& folder) {
+    const auto lock = read_lock(disk, folder);
     if (!lock) return;
+    refuse_lock_on_plain_library(disk, folder, *lock);
     if (lock->state == LockState::locked) throw StoreError("This library is locked already.");
     throw StoreError(
         "This library was being locked or unlocked for good, which was interrupted: run another "
@@ -85,8 +88,7 @@ LockReport lock_or_drop_page(Session& session, const NewLock& lock, const LockOp
 
 Reply set_lock(Session& session, const LockOptions& options) {
     refuse_bad_pdf(session, options.recovery_key_out, options.replace);
-    FileSystem& disk = real_file_system();
-    refuse_second_lock(read_lock(disk, session.folder()));
+    refuse_second_lock(real_file_system(), session.folder());
     const NewLock lock = new_lock(asked_new_passphrase(options.new_passphrase_file));
     write_recovery_key(session, lock.recovery_key, options);
     const StopOnSignal stop;

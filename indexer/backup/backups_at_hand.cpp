@@ -69,6 +69,20 @@ std::optional<BackupSource> at_hand(FileSystem& disk, const Backup& backup) try 
     return std::nullopt;
 }
 
+std::vector<Path> locked_backups(Library& library) {
+    std::vector<Path> locked;
+    for (const Backup& backup : library.backups().all()) {
+        try {
+            const BackupFolder opened(library.disk(), backup.folder);
+        } catch (const LibraryLocked&) {
+            locked.push_back(backup.folder);
+        } catch (const std::runtime_error&) {
+            continue;
+        }
+    }
+    return locked;
+}
+
 std::vector<BackupSource> backups_at_hand(Library& library) {
     std::vector<BackupSource> sources;
     for (const Backup& backup : library.backups().all()) {

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "indexer/lock/lock_file.h"
+#include "indexer/lock/locked_contents.h"
 #include "indexer/lock/locked_name.h"
 #include "indexer/store/erasure_table.h"
 #include "indexer/store/listed_past_lock.h"
@@ -14,6 +15,13 @@ namespace {
 
 FileSystem& beneath(Library& library) {
     return past_lock_of(library).beneath();
+}
+
+// What cannot be read may be.
+bool holds_what_is_locked(FileSystem& disk, const Path& file) try {
+    return disk.is_folder(file) || begin_as_locked(disk.read_front(file, locked_size(0)));
+} catch (const DiskError&) {
+    return true;
 }
 
 std::vector<Path> lying_open(Library& library) {
@@ -79,6 +87,11 @@ bool is_still_locked(const std::string& path) {
 }
 
 std::string still_locked(Library& library, const std::string& path) {
+    if (!holds_what_is_locked(library.disk(), library.folder() / path)) {
+        return path +
+               " is in no record, and only its name is still as the lock gave it: open it, give it "
+               "a name of its own, and bring it in if it is a photo of yours.";
+    }
     if (!library.disk().exists(library.folder() / left_lock_name)) {
         return path +
                " is in no record, and was locked, by its name: it may be a photo of yours. Keep "

@@ -47,6 +47,7 @@ class Verifying {
         find_without_record();
         find_to_be_erased();
         find_past_lock();
+        find_locked_backups();
         report_.records = record_problems(library_);
         std::ranges::move(records_of_others(library_), std::back_inserter(report_.records));
         if (std::string older = library_.older_records(); !older.empty()) {
@@ -239,6 +240,16 @@ class Verifying {
     void find_past_lock() {
         for (const std::string& path : moved_past_lock(library_)) {
             if (!is_needed(path)) report_.lock.push_back(lies_past_lock(path));
+        }
+    }
+
+    void find_locked_backups() {
+        if (std::ranges::all_of(report_.troubles, &FileTrouble::healed)) return;
+        for (const Path& folder : locked_backups(library_)) {
+            report_.lock.push_back(
+                "The backup in " + folder.string() +
+                " was made while the library was locked, and was not looked into: make a library "
+                "of it in a new folder (qturn restore), and bring in from there what is missing.");
         }
     }
 

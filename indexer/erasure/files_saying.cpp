@@ -37,9 +37,7 @@ class FileSeeker {
           checksums_(checksums),
           going_(going),
           by_hand_(by_hand),
-          stay_(paths_that_stay(library, going)) {
-        stay_.insert(by_hand.moved.begin(), by_hand.moved.end());
-    }
+          stay_(paths_that_stay(library, going)) {}
 
     std::vector<SaidOfFile> seek() {
         seek_in_folder(library_.folder());
@@ -137,7 +135,7 @@ class FileSeeker {
     // What no record names.
     bool is_loose(const Path& place) const {
         const std::string path = place.generic_string();
-        return !stay_.contains(path) && !by_hand_.copies.contains(path) && !going_.contains(path) &&
+        return !stay_.contains(path) && !by_hand_.of_others(path) && !going_.contains(path) &&
                !is_of_records(place) && !is_made_of_a_photo(place);
     }
 
@@ -153,6 +151,10 @@ class FileSeeker {
             say(place, "The name of ",
                 " still says it, and what is recorded of others lies in it: leave it as it is, "
                 "since the program looks for it there.");
+        } else if (any_below(by_hand_.moved, place)) {
+            say(place, "The name of ",
+                " says it, and what is recorded of others was put into it by hand: qturn verify "
+                "gives that its place again; then remove the folder.");
         } else if (!goes_with_its_files(place)) {
             say_named(place);
         }

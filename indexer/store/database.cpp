@@ -18,6 +18,12 @@
 namespace quarterturn {
 namespace {
 
+StoreError emptied(const Path& file) {
+    return StoreError(file.string() +
+                      " is empty, and holds no records any longer: leave it as it is, and " +
+                      restore_elsewhere + '.');
+}
+
 Path with_ending(const Path& file, const std::string& ending) {
     return Path(file.native() + ending);
 }
@@ -94,7 +100,7 @@ void keep_copy(SQLite::Database& handle, const Path& file, FileSystem& disk) {
 
 // SQLite would remove its log.
 void refuse_if_empty(const Path& file, FileSystem& disk) {
-    if (disk.state(file).bytes == 0) throw not_ours(file);
+    if (disk.state(file).bytes == 0) throw emptied(file);
 }
 
 std::unique_ptr<SQLite::Database> open_library_file(const Path& file, FileSystem& disk) {

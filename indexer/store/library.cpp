@@ -7,6 +7,7 @@
 #include "indexer/store/records_file.h"
 #include "indexer/store/records_guard.h"
 #include "indexer/store/records_unwritable.h"
+#include "indexer/store/store_error.h"
 
 namespace quarterturn {
 namespace {
@@ -38,6 +39,12 @@ void refuse_unless_empty(FileSystem& disk, const Path& folder) {
     }
 }
 
+bool was_a_library(FileSystem& disk, const Path& folder) {
+    const Path photos = folder / photos_name;
+    return disk.is_folder(photos) && disk.is_folder(folder / incoming_name) &&
+           !disk.list(photos).empty();
+}
+
 void refuse_unless_library(FileSystem& disk, const Path& folder) {
     if (!disk.exists(folder)) {
         throw StoreError("There is no folder " + folder.string() +
@@ -49,6 +56,11 @@ void refuse_unless_library(FileSystem& disk, const Path& folder) {
                          " again from a backup was interrupted: restore it into this folder once "
                          "more, as before, and it goes on; or remove this folder, and restore it "
                          "into a new one.");
+    }
+    if (was_a_library(disk, folder)) {
+        throw StoreError("The records of the library in " + folder.string() + " (" + records_name +
+                         ") are gone: look for that file and put it back, or " +
+                         restore_elsewhere + '.');
     }
     throw StoreError(folder.string() + " is no library (it holds no " + records_name +
                      "): name the folder of a library, or make a new one.");

@@ -80,9 +80,9 @@ std::string sentence(const SQLite::Exception& error, int system_error) {
         case SQLITE_AUTH:
             return not_allowed;
         case SQLITE_CORRUPT:
-            return "The library's records (records.sqlite) are damaged: leave the folder as it is, "
-                   "and make the library again from a backup in a new place, with qturn restore "
-                   "or on the window's first page.";
+            return std::string("The library's records (records.sqlite) are damaged: leave the "
+                               "folder as it is, and ") +
+                   restore_elsewhere + '.';
         case SQLITE_NOTADB:
             return "The library's records (records.sqlite) are no library file: make the library "
                    "again from a backup in a new place, with qturn restore or on the window's "

@@ -9,6 +9,10 @@
 
 namespace quarterturn {
 
+inline constexpr const char* restore_elsewhere =
+    "make the library again from a backup in a new place, with qturn restore or on the window's "
+    "first page";
+
 // A StoreError, or NoRoomForRecords. What the system said against it is asked of the connection,
 // where one is given.
 [[noreturn]] void throw_in_words(const SQLite::Exception& error, sqlite3* connection);

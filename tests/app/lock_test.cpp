@@ -126,12 +126,50 @@ TEST_F(LockTest, UnlockingTakesWhatIsDamagedFromAConnectedBackup) {
     lock_it();
     const std::string drive = folder / "drive";
     said(with("words", {"backup", drive}));
-    const auto pristine = first_photo_file();
-    auto bytes = read_bytes(pristine);
+    const auto damaged = first_photo_file();
+    auto bytes = read_bytes(damaged);
     bytes.at(bytes.size() / 2) ^= std::byte{1};
-    write_bytes(pristine, bytes);
+    write_bytes(damaged, bytes);
     EXPECT_EQ(answer(with("words", {"lock", "remove"}))["problems"], json::array());
     EXPECT_TRUE(answer({"verify"})["whole"]);
+}
+
+TEST_F(LockTest, ALockedBackupThatCouldNotBeLookedIntoIsNamed) {
+    said({"import", card});
+    lock_it();
+    const std::string drive = folder / "drive";
+    said(with("words", {"backup", drive}));
+    said(with("words", {"lock", "remove"}));
+    std::filesystem::remove(first_photo_file());
+    forget_keys();
+    key_ring::forget(drive);
+    EXPECT_NE(said({"verify"}, 3).find("The backup in " + drive +
+                                       " was made while the library was locked, and was not looked "
+                                       "into"),
+              std::string::npos);
+}
+
+TEST_F(LockTest, OfACopyUnderALockedNameIsSaidThatItsNameAloneIs) {
+    said({"import", card});
+    lock_it();
+    const Path sealed = first_photo_file();
+    const Path copy = Path(library) / "photos" / "zz" / sealed.filename();
+    std::filesystem::create_directories(copy.parent_path());
+    std::filesystem::copy_file(sealed, copy);
+    said(with("words", {"lock", "remove"}), 3);
+    EXPECT_NE(said({"verify"}, 3).find("only its name is still as the lock gave it"),
+              std::string::npos);
+}
+
+TEST_F(LockTest, IsNotPutOnBesideAnotherLibrarysLock) {
+    write_lock(real_file_system(), library, new_lock("nine herons over the weir",
+                                                     least_guess_cost()).file);
+    const std::string told =
+        complained({"lock", "set", "--new-passphrase-file", folder / "words", "--recovery-key-out",
+                    folder / "key.pdf"},
+                   1);
+    EXPECT_NE(told.find("this one is not locked: move lock.json out"), std::string::npos) << told;
+    EXPECT_FALSE(std::filesystem::exists(folder / "key.pdf"));
 }
 
 TEST_F(LockTest, AnotherLibrarysLockThatIsHalfDoneIsToldOfAndNotObeyed) {

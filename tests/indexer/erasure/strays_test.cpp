@@ -132,6 +132,7 @@ TEST_F(Strays, APhotoOfOthersThatWasMovedByHandIsToBePutBackAndNeverRemoved) {
     const auto plan = plan_erasure(library, mira, SharedPhotos::stay);
     for (const auto& left : {left_beforehand(library, plan), erase_her().left}) {
         EXPECT_TRUE(says(left, "other.jpg is a recorded file, and none of what is erased"));
+        EXPECT_TRUE(says(left, "qturn verify gives that its place again; then remove the folder"));
         EXPECT_FALSE(says(left, "emove it"));
     }
     EXPECT_TRUE(there(aside));

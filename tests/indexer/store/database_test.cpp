@@ -85,7 +85,7 @@ TEST_F(DatabaseFile, RefusesTextAndLeavesItAlone) {
 
 TEST_F(DatabaseFile, RefusesAnEmptyFileAndLeavesItAlone) {
     write("");
-    expect_refused_untouched("is no library file of this program");
+    expect_refused_untouched("is empty, and holds no records any longer");
 }
 
 TEST_F(DatabaseFile, RefusesAnotherProgramsRecordsAndLeavesThemAlone) {

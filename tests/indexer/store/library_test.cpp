@@ -103,6 +103,17 @@ TEST(LibraryFolder, SaysWhatIsNoLibrary) {
     EXPECT_TRUE(real_file_system().list(folder.path()).empty()) << "looking must not leave traces";
 }
 
+TEST(LibraryFolder, SaysThatTheRecordsAreGoneAndWhereTheyMayBeHadFrom) {
+    const TemporaryFolder folder;
+    const Path place = folder / "library";
+    { Library::create(place); }
+    std::filesystem::create_directories(place / "photos" / "2026");
+    std::filesystem::remove(place / "records.sqlite");
+    EXPECT_TRUE(says(refusal([&] { Library::open(place); }),
+                     "(records.sqlite) are gone: look for that file and put it back, or make the "
+                     "library again from a backup"));
+}
+
 TEST(LibraryFolder, MakesTheCacheAgainWhenItWasDeleted) {
     const TemporaryFolder folder;
     Library::create(folder / "library");

@@ -103,7 +103,7 @@ TEST_F(LostLock, RecordsOfOthersUnderTheRightLockAreToldOf) {
 TEST_F(LostLock, AFileThatIsEmptyTakesNoChangesWithIt) {
     leave_with_changes(nullptr);
     std::filesystem::resize_file(left / "records.sqlite", 0);
-    expect_refused_untouched(left, "is no library file of this program");
+    expect_refused_untouched(left, "is empty, and holds no records any longer");
 }
 
 TEST_F(LostLock, AnotherLibrarysLockIsNotChanged) {

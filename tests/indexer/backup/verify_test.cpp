@@ -3,6 +3,7 @@
 #include "indexer/backup/verify.h"
 
 #include "indexer/intake/bin.h"
+#include "indexer/lock/locked_contents.h"
 #include "indexer/lock/locked_name.h"
 #include "indexer/looks/sign_off.h"
 #include "indexer/store/erasure_table.h"
@@ -70,9 +71,10 @@ TEST_F(VerifyTest, NeverOffersFilesOfAnErasureToBeBroughtIn) {
 
 // As locking that was interrupted leaves them: they may be photos of hers.
 TEST_F(VerifyTest, AdvisesNobodyToRemoveWhatSomeLockHolds) {
-    const std::string locked =
-        "photos/2026/" + lock_name(*new_library_keys(), "photos", "IMG_1.jpg");
-    write_text(library.folder() / locked, "sealed");
+    const KeysInHand keys = new_library_keys();
+    const std::string locked = "photos/2026/" + lock_name(*keys, "photos", "IMG_1.jpg");
+    write_text(library.folder() / locked, "");
+    write_bytes(library.folder() / locked, locked_contents(*keys, bytes_in("sealed")));
     const VerifyReport report = look();
     EXPECT_TRUE(report.without_record.empty());
     ASSERT_EQ(report.lock.size(), 1U);

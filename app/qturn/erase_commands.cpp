@@ -51,6 +51,8 @@ Reply plan_reply(const ErasurePlan& plan, const NamedByOthers& named) {
     for (const Exported& exported : plan.out_there) {
         out_there.push_back({{"id", exported.id.value}, {"file", exported.file}});
     }
+    json weddings = json::array();
+    for (const Wedding& wedding : plan.weddings) weddings.push_back(wedding.name);
     json backups = json::array();
     for (const Backup& backup : plan.backups) backups.push_back(backup.folder.string());
     Reply reply{erasure_words(plan),
@@ -61,6 +63,7 @@ Reply plan_reply(const ErasurePlan& plan, const NamedByOthers& named) {
                  {"photos", short_list_json(plan.photos)},
                  {"shown_with_others", short_list_json(plan.others_shown)},
                  {"stay", short_list_json(plan.shared)},
+                 {"weddings", weddings},
                  {"out_there", out_there},
                  {"backups", backups},
                  {"named", places_json(named.places)},

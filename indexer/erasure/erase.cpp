@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "indexer/store/erasure_table.h"
 #include "indexer/store/sought_names.h"
 
 namespace quarterturn {
@@ -37,6 +38,7 @@ class Planner {
                 plan_.shared.push_back(std::move(photo));
             }
         }
+        add_weddings();
         add_out_there();
         plan_.backups = library_.backups().all();
         return std::move(plan_);
@@ -64,6 +66,14 @@ class Planner {
     void add(Photo photo) {
         if (shows_others(photo.tags)) plan_.others_shown.push_back(photo);
         plan_.photos.push_back(std::move(photo));
+    }
+    void add_weddings() {
+        ErasureTable erasures(library_.database());
+        for (const WeddingId id : erasures.weddings_of_nobody_else(plan_.client.id)) {
+            if (auto wedding = library_.weddings().find(id)) {
+                plan_.weddings.push_back(std::move(*wedding));
+            }
+        }
     }
     void add_out_there() {
         for (Exported& exported : library_.ledger().all()) {
@@ -98,6 +108,16 @@ std::string counted(std::size_t count, const char* one, const char* many) {
     return std::to_string(count) + " " + (count == 1 ? one : many);
 }
 
+std::string weddings_that_go(const std::vector<Wedding>& weddings) {
+    if (weddings.empty()) return {};
+    std::string words = weddings.size() == 1 ? ", and the wedding " : ", and the weddings ";
+    for (const Wedding& wedding : weddings) {
+        if (&wedding != &weddings.front()) words += &wedding == &weddings.back() ? " and " : ", ";
+        words += wedding.name + " on " + iso_text(wedding.date);
+    }
+    return words + ", which nobody else is in";
+}
+
 std::string what_goes(const ErasurePlan& plan) {
     const std::string photos = counted(plan.photos.size(), "photo", "photos");
     if (plan.only) {
@@ -107,7 +127,7 @@ std::string what_goes(const ErasurePlan& plan) {
     return "To be erased: " + plan.client.name + ", with " +
            counted(plan.looks.size(), "look", "looks") + ", " +
            counted(plan.sittings.size(), "sitting", "sittings") + ", " + photos +
-           ", what she allowed and its papers.";
+           ", what she allowed and its papers" + weddings_that_go(plan.weddings) + ".";
 }
 
 }  // namespace

@@ -38,6 +38,7 @@ struct ErasurePlan {
     std::vector<Photo> shared;
     std::vector<Look> looks;
     std::vector<Sitting> sittings;
+    std::vector<Wedding> weddings;    // of which nobody else is: they go with her
     std::vector<Exported> out_there;  // of her photos, and not taken down
     std::vector<Backup> backups;      // that may hold her
     bool name_is_hers_alone = true;   // else it stays in the texts of others, which are named

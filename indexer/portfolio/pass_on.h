@@ -25,7 +25,7 @@ struct PassedOn {
 
 // Looks for faces where nobody has yet, and asks the gate about every photo on the pages. `draw` is
 // called only when all of them may go; the ledger has them before the file is there. Throws
-// StoreError and DiskError.
+// StoreError, also where no photo stands on the pages, and DiskError.
 PassedOn pass_on(Library& library, Decoder& decoder, const Document& document,
                  const std::function<std::vector<std::byte>()>& draw, const PassOnWishes& wishes,
                  LocalTime now);

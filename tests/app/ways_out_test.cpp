@@ -36,6 +36,13 @@ class WaysOutTest : public CardTest {
     bool is_there(const char* name) { return std::filesystem::exists(folder / name); }
 };
 
+TEST_F(WaysOutTest, ASheetForOthersThatShowsNoPhotoIsNotWritten) {
+    said({"look", "add", "Ada Lindqvist", "Plait"});
+    const Arguments sheet{"sheet", "Plait", "--for", "teaching", "--out", to("sheet.pdf")};
+    EXPECT_NE(complained(sheet, 1).find("no photo would stand on it"), std::string::npos);
+    EXPECT_FALSE(is_there("sheet.pdf"));
+}
+
 TEST_F(WaysOutTest, ForOthersEachIsRefusedUntilSheAllowsIt) {
     const std::vector<Arguments> ways{
         {"portfolio", "export", "bun.jpg", "--for", "website", "--to", to("exported")},

@@ -2,7 +2,9 @@
 
 #include <algorithm>
 
+#include "indexer/lock/lock_file.h"
 #include "indexer/store/erasure_table.h"
+#include "indexer/store/lock_mark.h"
 #include "indexer/store/sought_names.h"
 
 namespace quarterturn {
@@ -155,7 +157,14 @@ std::set<std::string> files_out_there(const ErasurePlan& plan) {
     return files;
 }
 
-std::vector<std::string> erasure_words(const ErasurePlan& plan) {
+std::string unless_locked_since(Library& library, const Backup& backup) {
+    const bool locked_there = library.disk().exists(backup.folder / lock_file_name);
+    if (!locked_there && !has_had_lock(library)) return {};
+    return " Where the library was locked or unlocked for good since that backup was made, it "
+           "takes no more: remove it by hand, and make a new one.";
+}
+
+std::vector<std::string> erasure_words(Library& library, const ErasurePlan& plan) {
     std::vector<std::string> words{what_goes(plan) + " It cannot be taken back."};
     if (!plan.others_shown.empty()) {
         words.push_back(
@@ -180,7 +189,7 @@ std::vector<std::string> erasure_words(const ErasurePlan& plan) {
         words.push_back("The backup in " + place_words(backup) +
                         " may hold her: the next backup to it removes her files there, and the "
                         "older records that name her." +
-                        unless_locked_since);
+                        unless_locked_since(library, backup));
     }
     if (!plan.only && !plan.name_is_hers_alone) {
         words.emplace_back(

@@ -133,6 +133,7 @@ Reply list_backups(Session& session, const BackupsOptions& options) {
     }
     reply.lines = columns(rows);
     append(reply.lines, erased);
+    if (!erased.empty()) reply.outcome = Outcome::needs_attention;
     if (rows.empty()) reply.lines.emplace_back("There is no backup. Make one with: qturn backup");
     if (reminder) {
         reply.lines.push_back(*reminder);

@@ -69,8 +69,10 @@ TEST_F(BackupCommandTest, AnErasureNamesTheBackupAndTheNextOneLosesHer) {
         answer({"client", "erase", "Ada Lindqvist", "--yes-erase", "Ada Lindqvist"}, 3);
     EXPECT_EQ(erased["backups"], json::array({drive}));
     EXPECT_NE(said({"client", "erasures"}).find(drive), std::string::npos);
+    EXPECT_NE(said({"backups"}, 3).find("An erasure is not finished there"), std::string::npos);
     const json made = answer({"backup", drive});
     EXPECT_EQ(made["removed"], 1);
+    said({"backups"});
     EXPECT_EQ(made["records_erased"], 1);
     EXPECT_EQ(said({"client", "erasures"}).find(drive), std::string::npos);
     EXPECT_EQ(output_of("grep -r -l 'Ada Lindqvist' " + shell_word(drive) + " || true"), "");

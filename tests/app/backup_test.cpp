@@ -128,7 +128,9 @@ TEST_F(BackupCommandTest, RefusesWithASentence) {
     complained({"backups", "--forget", "7"}, 1);
     std::filesystem::rename(drive, folder / "in the drawer");
     EXPECT_NE(complained({"backup", drive}, 1).find("connect its drive"), std::string::npos);
-    said({"backups", "--forget", "1", "--on", "2026-10-03"}, 3);
+    EXPECT_EQ(said({"backups", "--forget", "1", "--on", "2026-10-03"}, 3)
+                  .find("The backup in " + drive + " is forgotten. Nothing was removed there"),
+              0U);
     said({"backup", drive});
 }
 

@@ -38,8 +38,19 @@ std::string full_name(const CLI::App& app) {
     return full_name(*app.get_parent()) + ' ' + app.get_name();
 }
 
+// In the order they were written; CLI11 tells them from the last to the first.
+std::string unexpected_words(const CLI::App& root) {
+    const std::vector<std::string> words = root.remaining(true);
+    std::string sentence = words.size() == 1 ? "The following argument was not expected:"
+                                             : "The following arguments were not expected:";
+    for (const std::string& word : words) sentence += ' ' + word;
+    return sentence;
+}
+
 std::string parse_sentence(const CLI::App& root, const CLI::ParseError& error) {
-    return std::string(error.what()) + "\nSee: " + full_name(innermost(root)) + " --help";
+    const bool unexpected = dynamic_cast<const CLI::ExtrasError*>(&error) != nullptr;
+    return (unexpected ? unexpected_words(root) : error.what()) +
+           "\nSee: " + full_name(innermost(root)) + " --help";
 }
 
 // On a disk that can only be read, or is full, what is in the library can still be looked at.

@@ -109,6 +109,7 @@ CommandSet::~CommandSet() = default;
 void CommandSet::group(const std::string& name, const std::string& what) {
     CLI::App& group = *parser_->root.add_subcommand(name, what);
     group.require_subcommand(1);
+    group.footer("");  // in place of the program's; the first of its commands gives it one
     add_global_options(group, parser_->wishes);
 }
 
@@ -121,8 +122,8 @@ Command CommandSet::add(const About& about, Run run) {
     CLI::App& app = *parent.add_subcommand(name, about.what);
     app.footer("Example:\n  " + about.example);
     if (&parent != &parser_->root && parent.get_footer().empty()) {
-        parent.footer("Every command explains itself, for example:\n  qturn " + about.name +
-                      " --help");
+        parent.footer("Example:\n  " + about.example + "\n\nEvery command explains itself: qturn " +
+                      about.name + " --help");
     }
     add_global_options(app, parser_->wishes);
     parser_->runs[&app] = std::move(run);

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "indexer/image/decode.h"
+#include "indexer/intake/refused_file.h"
 #include "indexer/record/ledger.h"
 #include "indexer/sheet/page.h"
 #include "indexer/store/library.h"
@@ -19,7 +20,7 @@ struct PassOnWishes {
 };
 
 struct PassedOn {
-    std::vector<std::string> against;  // sentences; nothing was written when there are any
+    std::vector<RefusedFile> against;  // photos, by name; nothing was written when there are any
     std::vector<ExportId> exports;     // in the ledger
 };
 

@@ -1,3 +1,5 @@
+#include <algorithm>
+
 #include "app/qturn/command_set.h"
 #include "app/qturn/commands.h"
 #include "app/qturn/import_words.h"
@@ -109,17 +111,31 @@ struct BackupsOptions {
     Text on;
 };
 
-void forget(Library& library, const std::string& number) {
-    library.backups().forget({number_from(number, number)});
+std::optional<Backup> forget(Library& library, const Text& number) {
+    if (!number) return std::nullopt;
+    const std::vector<Backup> known = library.backups().all();
+    const BackupId id{number_from(*number, *number)};
+    library.backups().forget(id);
+    const auto found = std::ranges::find(known, id, &Backup::id);
+    return found == known.end() ? std::nullopt : std::optional(*found);
+}
+
+std::vector<std::string> forgotten_lines(const std::optional<Backup>& forgotten) {
+    if (!forgotten) return {};
+    return {"The backup in " + forgotten->folder.string() +
+            " is forgotten. Nothing was removed there, and that folder takes no more backups of "
+            "this library unless it is emptied first."};
 }
 
 Reply list_backups(Session& session, const BackupsOptions& options) {
     Library& library = session.library();
-    if (options.forget) forget(library, *options.forget);
+    const auto forgotten = forget(library, options.forget);
     const Date on = options.on ? date_from(*options.on) : date_of(local_now());
     const auto reminder = backup_reminder(library, on);
-    Reply reply{{},
-                {{"backups", json::array()}, {"reminder", reminder ? json(*reminder) : json()}}};
+    Reply reply{forgotten_lines(forgotten),
+                {{"backups", json::array()},
+                 {"reminder", reminder ? json(*reminder) : json()},
+                 {"forgotten", forgotten ? backup_json(*forgotten) : json()}}};
     std::vector<std::vector<std::string>> rows;
     std::vector<std::string> erased;
     for (const Backup& backup : library.backups().all()) {
@@ -131,8 +147,9 @@ Reply list_backups(Session& session, const BackupsOptions& options) {
         told["erasure_unfinished"] = !words.empty();
         reply.data["backups"].push_back(std::move(told));
     }
-    reply.lines = columns(rows);
+    append(reply.lines, columns(rows));
     append(reply.lines, erased);
+    if (!erased.empty()) reply.outcome = Outcome::needs_attention;
     if (rows.empty()) reply.lines.emplace_back("There is no backup. Make one with: qturn backup");
     if (reminder) {
         reply.lines.push_back(*reminder);

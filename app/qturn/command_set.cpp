@@ -38,8 +38,19 @@ std::string full_name(const CLI::App& app) {
     return full_name(*app.get_parent()) + ' ' + app.get_name();
 }
 
+// In the order they were written; CLI11 tells them from the last to the first.
+std::string unexpected_words(const CLI::App& root) {
+    const std::vector<std::string> words = root.remaining(true);
+    std::string sentence = words.size() == 1 ? "The following argument was not expected:"
+                                             : "The following arguments were not expected:";
+    for (const std::string& word : words) sentence += ' ' + word;
+    return sentence;
+}
+
 std::string parse_sentence(const CLI::App& root, const CLI::ParseError& error) {
-    return std::string(error.what()) + "\nSee: " + full_name(innermost(root)) + " --help";
+    const bool unexpected = dynamic_cast<const CLI::ExtrasError*>(&error) != nullptr;
+    return (unexpected ? unexpected_words(root) : error.what()) +
+           "\nSee: " + full_name(innermost(root)) + " --help";
 }
 
 // On a disk that can only be read, or is full, what is in the library can still be looked at.
@@ -98,6 +109,7 @@ CommandSet::~CommandSet() = default;
 void CommandSet::group(const std::string& name, const std::string& what) {
     CLI::App& group = *parser_->root.add_subcommand(name, what);
     group.require_subcommand(1);
+    group.footer("");  // in place of the program's; the first of its commands gives it one
     add_global_options(group, parser_->wishes);
 }
 
@@ -110,8 +122,8 @@ Command CommandSet::add(const About& about, Run run) {
     CLI::App& app = *parent.add_subcommand(name, about.what);
     app.footer("Example:\n  " + about.example);
     if (&parent != &parser_->root && parent.get_footer().empty()) {
-        parent.footer("Every command explains itself, for example:\n  qturn " + about.name +
-                      " --help");
+        parent.footer("Example:\n  " + about.example + "\n\nEvery command explains itself: qturn " +
+                      about.name + " --help");
     }
     add_global_options(app, parser_->wishes);
     parser_->runs[&app] = std::move(run);

@@ -46,14 +46,17 @@ json places_json(const std::vector<NamedPlace>& places) {
     return all;
 }
 
-Reply plan_reply(const ErasurePlan& plan, const NamedByOthers& named) {
+Reply plan_reply(Library& library, const ErasurePlan& plan) {
+    const NamedByOthers named = named_by_others(library, plan);
     json out_there = json::array();
     for (const Exported& exported : plan.out_there) {
         out_there.push_back({{"id", exported.id.value}, {"file", exported.file}});
     }
+    json weddings = json::array();
+    for (const Wedding& wedding : plan.weddings) weddings.push_back(wedding.name);
     json backups = json::array();
     for (const Backup& backup : plan.backups) backups.push_back(backup.folder.string());
-    Reply reply{erasure_words(plan),
+    Reply reply{erasure_words(library, plan),
                 {{"client", plan.client.name},
                  {"client_id", plan.client.id.value},
                  {"look", plan.only ? json(plan.only->name) : json()},
@@ -61,6 +64,7 @@ Reply plan_reply(const ErasurePlan& plan, const NamedByOthers& named) {
                  {"photos", short_list_json(plan.photos)},
                  {"shown_with_others", short_list_json(plan.others_shown)},
                  {"stay", short_list_json(plan.shared)},
+                 {"weddings", weddings},
                  {"out_there", out_there},
                  {"backups", backups},
                  {"named", places_json(named.places)},
@@ -94,7 +98,7 @@ void add_unless_said(std::vector<std::string>& lines, const std::vector<std::str
 
 Reply erase(Library& library, const ErasurePlan& plan, const EraseOptions& options) {
     const std::string& name = name_of_what_goes(plan);
-    Reply reply = plan_reply(plan, named_by_others(library, plan));
+    Reply reply = plan_reply(library, plan);
     if (options.show_only) {
         const std::vector<std::string> left = left_beforehand(library, plan);
         reply.data["left"] = left;

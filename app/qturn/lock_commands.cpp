@@ -8,6 +8,7 @@
 #include "app/qturn/say.h"
 #include "app/qturn/stop_on_signal.h"
 #include "indexer/backup/copies_to_unlock.h"
+#include "indexer/backup/recovery_key_place.h"
 #include "indexer/disk/clock.h"
 #include "indexer/sheet/recovery_key_sheet.h"
 #include "indexer/store/lock_fits.h"
@@ -28,6 +29,13 @@ struct LockOptions {
 constexpr auto before_is_readable =
     "Backups made before are not locked: make a new one in a new folder, and remove those. What a "
     "disk held before may still be found in its free space.";
+
+// Opened for itself, since it is to be closed when it is locked.
+void refuse_bad_place_for_key(const Session& session, const LockOptions& options) {
+    Library library = Library::open_or_look(session.folder());
+    const auto reason = reason_against_recovery_key_in(library, options.recovery_key_out);
+    if (!reason.empty()) throw WrongUse(reason);
+}
 
 void write_recovery_key(Session& session, const std::string& key, const LockOptions& options) {
     const Drawing drawing;
@@ -89,6 +97,7 @@ LockReport lock_or_drop_page(Session& session, const NewLock& lock, const LockOp
 Reply set_lock(Session& session, const LockOptions& options) {
     refuse_bad_pdf(session, options.recovery_key_out, options.replace);
     refuse_second_lock(real_file_system(), session.folder());
+    refuse_bad_place_for_key(session, options);
     const NewLock lock = new_lock(asked_new_passphrase(options.new_passphrase_file));
     write_recovery_key(session, lock.recovery_key, options);
     const StopOnSignal stop;
@@ -114,6 +123,7 @@ Reply change(Session& session, const LockOptions& options) {
 Reply new_recovery_key(Session& session, const LockOptions& options) {
     refuse_bad_pdf(session, options.recovery_key_out, options.replace);
     const KeysInHand keys = session.unlocked_keys();
+    refuse_bad_place_for_key(session, options);
     std::string key;
     renew_recovery_key(real_file_system(), session.folder(), keys, [&](const std::string& made) {
         write_recovery_key(session, made, options);

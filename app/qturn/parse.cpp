@@ -87,7 +87,8 @@ AgeBand age_band_from(const std::string& text) {
 }
 
 HowGiven how_given_from(const std::string& text) {
-    return value_or_complain(parse_how_given(text), text, "way to give consent", all_ways_to_give);
+    return value_or_complain(parse_how_given(text), text, "way to give or withdraw consent",
+                             all_ways_to_give);
 }
 
 Date date_from(const std::string& text) {

@@ -6,6 +6,7 @@
 #include "app/qturn/parse.h"
 #include "app/qturn/say.h"
 #include "indexer/disk/clock.h"
+#include "indexer/intake/lines_by_reason.h"
 #include "indexer/intake/threads.h"
 #include "indexer/portfolio/pass_on.h"
 #include "indexer/record/caution.h"
@@ -97,12 +98,15 @@ Reply write_for_others(const Document& document, Library& library, Decoder& deco
     };
     const PassedOn passed =
         pass_on(library, decoder, document, draw, {use, options.out}, local_now());
-    Reply reply{
-        {},
-        {{"use", word(use)}, {"exports", nlohmann::json::array()}, {"against", passed.against}}};
+    auto against = nlohmann::json::array();
+    for (const RefusedFile& photo : passed.against) {
+        against.push_back(photo.file.string() + ": " + photo.reason);
+    }
+    Reply reply{{},
+                {{"use", word(use)}, {"exports", nlohmann::json::array()}, {"against", against}}};
     if (!passed.against.empty()) {
         reply.lines.emplace_back("Nothing was written, since some of its photos may not go:");
-        append(reply.lines, passed.against);
+        append(reply.lines, lines_by_reason(passed.against));
         reply.outcome = Outcome::failed;
         return reply;
     }

@@ -19,7 +19,7 @@ std::string erased_there_words(Library& library, const Backup& backup) {
     return std::string(
                "An erasure is not finished there: the next backup to it goes on removing what was "
                "erased.") +
-           unless_locked_since;
+           unless_locked_since(library, backup);
 }
 
 }  // namespace quarterturn

@@ -2,6 +2,9 @@
 
 #include <algorithm>
 
+#include "indexer/lock/lock_file.h"
+#include "indexer/store/erasure_table.h"
+#include "indexer/store/lock_mark.h"
 #include "indexer/store/sought_names.h"
 
 namespace quarterturn {
@@ -37,6 +40,7 @@ class Planner {
                 plan_.shared.push_back(std::move(photo));
             }
         }
+        add_weddings();
         add_out_there();
         plan_.backups = library_.backups().all();
         return std::move(plan_);
@@ -64,6 +68,14 @@ class Planner {
     void add(Photo photo) {
         if (shows_others(photo.tags)) plan_.others_shown.push_back(photo);
         plan_.photos.push_back(std::move(photo));
+    }
+    void add_weddings() {
+        ErasureTable erasures(library_.database());
+        for (const WeddingId id : erasures.weddings_of_nobody_else(plan_.client.id)) {
+            if (auto wedding = library_.weddings().find(id)) {
+                plan_.weddings.push_back(std::move(*wedding));
+            }
+        }
     }
     void add_out_there() {
         for (Exported& exported : library_.ledger().all()) {
@@ -98,6 +110,16 @@ std::string counted(std::size_t count, const char* one, const char* many) {
     return std::to_string(count) + " " + (count == 1 ? one : many);
 }
 
+std::string weddings_that_go(const std::vector<Wedding>& weddings) {
+    if (weddings.empty()) return {};
+    std::string words = weddings.size() == 1 ? ", and the wedding " : ", and the weddings ";
+    for (const Wedding& wedding : weddings) {
+        if (&wedding != &weddings.front()) words += &wedding == &weddings.back() ? " and " : ", ";
+        words += wedding.name + " on " + iso_text(wedding.date);
+    }
+    return words + ", which nobody else is in";
+}
+
 std::string what_goes(const ErasurePlan& plan) {
     const std::string photos = counted(plan.photos.size(), "photo", "photos");
     if (plan.only) {
@@ -107,7 +129,7 @@ std::string what_goes(const ErasurePlan& plan) {
     return "To be erased: " + plan.client.name + ", with " +
            counted(plan.looks.size(), "look", "looks") + ", " +
            counted(plan.sittings.size(), "sitting", "sittings") + ", " + photos +
-           ", what she allowed and its papers.";
+           ", what she allowed and its papers" + weddings_that_go(plan.weddings) + ".";
 }
 
 }  // namespace
@@ -135,7 +157,14 @@ std::set<std::string> files_out_there(const ErasurePlan& plan) {
     return files;
 }
 
-std::vector<std::string> erasure_words(const ErasurePlan& plan) {
+std::string unless_locked_since(Library& library, const Backup& backup) {
+    const bool locked_there = library.disk().exists(backup.folder / lock_file_name);
+    if (!locked_there && !has_had_lock(library)) return {};
+    return " Where the library was locked or unlocked for good since that backup was made, it "
+           "takes no more: remove it by hand, and make a new one.";
+}
+
+std::vector<std::string> erasure_words(Library& library, const ErasurePlan& plan) {
     std::vector<std::string> words{what_goes(plan) + " It cannot be taken back."};
     if (!plan.others_shown.empty()) {
         words.push_back(
@@ -160,7 +189,7 @@ std::vector<std::string> erasure_words(const ErasurePlan& plan) {
         words.push_back("The backup in " + place_words(backup) +
                         " may hold her: the next backup to it removes her files there, and the "
                         "older records that name her." +
-                        unless_locked_since);
+                        unless_locked_since(library, backup));
     }
     if (!plan.only && !plan.name_is_hers_alone) {
         words.emplace_back(

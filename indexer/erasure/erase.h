@@ -22,11 +22,6 @@ inline constexpr const char* erasure_caution =
     "files, may still hold what is erased: erase there as well. Whether the law asks you to keep "
     "something, such as invoices, is not for the program to say.";
 
-// Of a backup that cannot be gone on with.
-inline constexpr const char* unless_locked_since =
-    " Where the library was locked or unlocked for good since that backup was made, it takes no "
-    "more: remove it by hand, and make a new one.";
-
 enum class SharedPhotos { stay, go };
 
 struct ErasurePlan {
@@ -38,6 +33,7 @@ struct ErasurePlan {
     std::vector<Photo> shared;
     std::vector<Look> looks;
     std::vector<Sitting> sittings;
+    std::vector<Wedding> weddings;    // of which nobody else is: they go with her
     std::vector<Exported> out_there;  // of her photos, and not taken down
     std::vector<Backup> backups;      // that may hold her
     bool name_is_hers_alone = true;   // else it stays in the texts of others, which are named
@@ -55,8 +51,12 @@ const std::string& name_of_what_goes(const ErasurePlan& plan);
 // Where her photos went and were not taken down: a sheet of many photos stands once.
 std::set<std::string> files_out_there(const ErasurePlan& plan);
 
-// What will go, and what stays and why, in sentences.
-std::vector<std::string> erasure_words(const ErasurePlan& plan);
+// A sentence after another one, that the backup may not be gone on with; empty where neither the
+// library nor the backup, as far as it is at hand, ever had a lock. Throws StoreError.
+std::string unless_locked_since(Library& library, const Backup& backup);
+
+// What will go, and what stays and why, in sentences. Throws StoreError.
+std::vector<std::string> erasure_words(Library& library, const ErasurePlan& plan);
 
 // What is of others and names her, as it will be found when she is gone.
 struct NamedByOthers {

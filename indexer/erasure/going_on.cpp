@@ -113,7 +113,7 @@ void add_finished(Library& library, const Erased& erased, std::vector<std::strin
     for (const Backup& backup : library.backups().before_erasure(erased.erasure.id)) {
         words.push_back("The backup in " + place_words(backup) +
                         " may hold what is erased: the next backup to it removes it there." +
-                        unless_locked_since);
+                        unless_locked_since(library, backup));
     }
     words.emplace_back(erasure_caution);
 }

@@ -32,7 +32,8 @@ std::string system_name() {
 }
 
 std::string megabytes(std::uintmax_t bytes) {
-    return std::to_string(bytes / 1'000'000) + " MB";
+    constexpr std::uintmax_t megabyte = 1'000'000;
+    return bytes < megabyte ? "under 1 MB" : std::to_string(bytes / megabyte) + " MB";
 }
 
 // Not uname's node name, which is often somebody's.

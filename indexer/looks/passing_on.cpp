@@ -12,16 +12,16 @@ bool stands_against_own_work(const Against& against) {
 
 }  // namespace
 
-std::vector<std::string> against_passing_on(Library& library, std::span<const Photo> photos,
-                                            Use use, Date on) {
+std::vector<AgainstPhoto> against_passing_on(Library& library, std::span<const Photo> photos,
+                                             Use use, Date on) {
     PhotoGate gate(library);
-    std::vector<std::string> sentences;
+    std::vector<AgainstPhoto> all;
     for (const Photo& photo : photos) {
         for (const Against& against : gate.may_go(photo, use, on).against) {
-            sentences.push_back(photo.file.name + ": " + against.words);
+            all.push_back({photo.file.name, against.words});
         }
     }
-    return sentences;
+    return all;
 }
 
 std::vector<std::string> against_own_work(Library& library, std::span<const Photo> photos,

@@ -10,12 +10,18 @@
 
 namespace quarterturn {
 
-// All that stands against showing these photos for the use on the day: a sentence each, beginning
-// with the photo's name. Faces should have been looked for before.
-std::vector<std::string> against_passing_on(Library& library, std::span<const Photo> photos,
-                                            Use use, Date on);
+struct AgainstPhoto {
+    std::string photo;  // its name
+    std::string words;  // a sentence
+};
 
-// The same for her own work and for the client herself, the use "own record". Whoever was not asked
+// All that stands against showing these photos for the use on the day. Faces should have been
+// looked for before.
+std::vector<AgainstPhoto> against_passing_on(Library& library, std::span<const Photo> photos,
+                                             Use use, Date on);
+
+// The same for her own work and for the client herself, the use "own record": a sentence each,
+// beginning with the photo's name. Whoever was not asked
 // does not stand against it; who declined, withdrew, or allowed it until a day that is past, does;
 // and so does a photo that is somebody else's.
 std::vector<std::string> against_own_work(Library& library, std::span<const Photo> photos, Date on);

@@ -12,18 +12,22 @@ PassedOn pass_on(Library& library, Decoder& decoder, const Document& document,
                  LocalTime now) {
     look_for_heads_in(library, decoder, photos_on(library, document));
     const auto photos = photos_on(library, document);
+    if (photos.empty()) {
+        throw StoreError(
+            "Nothing was written: no photo would stand on it, and for others it is of no use "
+            "without one. Tag photos with the look and its angle first.");
+    }
     PassedOn passed;
-    passed.against = against_passing_on(library, photos, wishes.use, date_of(now));
+    const Date today = date_of(now);
+    for (const auto& [photo, words] : against_passing_on(library, photos, wishes.use, today)) {
+        passed.against.push_back({photo, words});
+    }
     if (!passed.against.empty()) return passed;
     const std::vector<std::byte> bytes = draw();
-    if (photos.empty()) {
-        replace_file(library.disk(), wishes.file, bytes);
-        return passed;
-    }
     PhotoGate gate(library);
     std::vector<Exported> entries;
     for (const Photo& photo : photos) {
-        const Verdict verdict = gate.may_go(photo, wishes.use, date_of(now));
+        const Verdict verdict = gate.may_go(photo, wishes.use, today);
         entries.push_back(entry_of(photo, wishes.use, verdict, now));
     }
     const Path file = std::filesystem::absolute(wishes.file).lexically_normal();

@@ -152,22 +152,12 @@ class Eraser {
     }
 
     void erase_people() {
-        const auto weddings =
-            Statement(database_,
-                      "SELECT id FROM wedding WHERE id IN (SELECT wedding FROM party_member WHERE "
-                      "client = ?1 UNION SELECT wedding FROM sitting WHERE client = ?1 UNION "
-                      "SELECT wedding FROM look WHERE client = ?1)")
-                .with(what_.client.id)
-                .rows(row_number_read);
+        const auto weddings = ErasureTable(database_).weddings_of_nobody_else(what_.client.id);
         of_her("DELETE FROM look WHERE client = ?");
         of_her("DELETE FROM sitting WHERE client = ?");
         of_her("DELETE FROM client WHERE id = ?");
-        run(database_,
-            "DELETE FROM wedding WHERE id IN (SELECT value FROM json_each(?)) "
-            "AND id NOT IN (SELECT wedding FROM party_member) "
-            "AND id NOT IN (SELECT wedding FROM sitting WHERE wedding IS NOT NULL) "
-            "AND id NOT IN (SELECT wedding FROM look WHERE wedding IS NOT NULL)",
-            json_list(weddings));
+        run(database_, "DELETE FROM wedding WHERE id IN (SELECT value FROM json_each(?))",
+            json_list<WeddingRow>(weddings));
     }
 
     Database& database_;
@@ -193,6 +183,22 @@ ErasureId ErasureTable::erase(const ToErase& what) {
     take_names_out(*database_, names_that_go({&what, 1}));
     erasing.commit();
     return id;
+}
+
+std::vector<WeddingId> ErasureTable::weddings_of_nobody_else(ClientId client) {
+    return Statement(*database_,
+                     "WITH of_wedding (wedding, client) AS (SELECT wedding, client FROM "
+                     "party_member UNION SELECT wedding, client FROM sitting UNION SELECT wedding, "
+                     "client FROM look) "
+                     "SELECT id FROM wedding WHERE id IN (SELECT wedding FROM of_wedding WHERE "
+                     "client = ?1) AND id NOT IN (SELECT wedding FROM of_wedding WHERE client <> "
+                     "?1 AND wedding IS NOT NULL) ORDER BY date, id")
+        .with(client)
+        .rows([](const Statement& row) {
+            WeddingId wedding;
+            row.read(wedding);
+            return wedding;
+        });
 }
 
 void ErasureTable::look_after(const ToErase& what, const std::function<void()>& look) {

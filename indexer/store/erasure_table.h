@@ -48,6 +48,8 @@ class ErasureTable {
     // photos of others that show her count as showing somebody who is no client. The files stand on
     // the list.
     ErasureId erase(const ToErase& what);
+    // Those that go with her, in the order of dates.
+    std::vector<WeddingId> weddings_of_nobody_else(ClientId client);
     // Calls `look` on the records as they would be then, but for her name in the texts of others,
     // and takes all of it back.
     void look_after(const ToErase& what, const std::function<void()>& look);

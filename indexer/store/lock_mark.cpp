@@ -1,5 +1,6 @@
 #include "indexer/store/lock_mark.h"
 
+#include "indexer/lock/lock_file.h"
 #include "indexer/store/lock_fits.h"
 #include "indexer/store/records_file.h"
 #include "indexer/store/records_in_memory.h"
@@ -10,6 +11,7 @@ namespace quarterturn {
 namespace {
 
 constexpr const char* lock_mark_setting = "lock";
+constexpr const char* taken_off_setting = "lock taken off";
 constexpr std::int64_t front_that_tells_form = 16;
 
 bool are_plain(const Path& records) {
@@ -22,18 +24,22 @@ std::optional<std::string> mark_in(SQLite::Database& records) {
     return found.executeStep() ? std::optional(found.getColumn(0).getString()) : std::nullopt;
 }
 
-void set_mark(SQLite::Database& records, const std::string& mark) {
-    if (mark_in(records) == mark) return;
+void put(SQLite::Database& records, const char* name, const std::string& value) {
     SQLite::Statement set(records, "INSERT OR REPLACE INTO setting (name, value) VALUES (?, ?)");
-    set.bind(1, lock_mark_setting);
-    set.bind(2, mark);
+    set.bind(1, name);
+    set.bind(2, value);
     set.exec();
+}
+
+void set_mark(SQLite::Database& records, const std::string& mark) {
+    if (mark_in(records) != mark) put(records, lock_mark_setting, mark);
 }
 
 void clear_mark(SQLite::Database& records) {
     SQLite::Statement clear(records, "DELETE FROM setting WHERE name = ?");
     clear.bind(1, lock_mark_setting);
     clear.exec();
+    put(records, taken_off_setting, "yes");
 }
 
 }  // namespace
@@ -61,6 +67,12 @@ void forget_lock_mark(FileSystem& disk, const Path& folder) try {
     return;
 } catch (const DiskError&) {
     return;
+}
+
+bool has_had_lock(Library& library) {
+    SettingsTable settings = library.settings();
+    return library.keys() || library.disk().exists(library.folder() / left_lock_name) ||
+           settings.get(lock_mark_setting) || settings.get(taken_off_setting);
 }
 
 }  // namespace quarterturn

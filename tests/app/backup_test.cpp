@@ -69,8 +69,10 @@ TEST_F(BackupCommandTest, AnErasureNamesTheBackupAndTheNextOneLosesHer) {
         answer({"client", "erase", "Ada Lindqvist", "--yes-erase", "Ada Lindqvist"}, 3);
     EXPECT_EQ(erased["backups"], json::array({drive}));
     EXPECT_NE(said({"client", "erasures"}).find(drive), std::string::npos);
+    EXPECT_NE(said({"backups"}, 3).find("An erasure is not finished there"), std::string::npos);
     const json made = answer({"backup", drive});
     EXPECT_EQ(made["removed"], 1);
+    said({"backups"});
     EXPECT_EQ(made["records_erased"], 1);
     EXPECT_EQ(said({"client", "erasures"}).find(drive), std::string::npos);
     EXPECT_EQ(output_of("grep -r -l 'Ada Lindqvist' " + shell_word(drive) + " || true"), "");
@@ -126,7 +128,9 @@ TEST_F(BackupCommandTest, RefusesWithASentence) {
     complained({"backups", "--forget", "7"}, 1);
     std::filesystem::rename(drive, folder / "in the drawer");
     EXPECT_NE(complained({"backup", drive}, 1).find("connect its drive"), std::string::npos);
-    said({"backups", "--forget", "1", "--on", "2026-10-03"}, 3);
+    EXPECT_EQ(said({"backups", "--forget", "1", "--on", "2026-10-03"}, 3)
+                  .find("The backup in " + drive + " is forgotten. Nothing was removed there"),
+              0U);
     said({"backup", drive});
 }
 

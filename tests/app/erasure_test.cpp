@@ -76,6 +76,7 @@ TEST_F(ErasureTest, NothingIsErasedUnlessHerNameIsTypedAgain) {
     ASSERT_EQ(plan["stay"].size(), 1U);
     EXPECT_EQ(plan["stay"][0]["name"], "both.jpg");
     EXPECT_EQ(plan["out_there"].size(), 1U);
+    EXPECT_EQ(plan["weddings"], json::array({"Lindqvist at the Boathouse"}));
     EXPECT_EQ(photos().size(), 3U);
     EXPECT_FALSE(holding("Lindqvist").empty()) << "or the search below proves nothing";
     EXPECT_FALSE(holding(sums["bun.jpg"]).empty());

@@ -8,16 +8,22 @@
 namespace quarterturn {
 namespace {
 
-// All commands, as "client add".
-std::vector<std::string> all_commands() {
+std::vector<std::string> names_of(bool groups) {
     CommandSet commands;
     add_all_commands(commands);
     std::vector<std::string> names;
     for (const NextWords& next : commands.next_words()) {
         const bool is_group = !next.words.empty() && !next.words.front().starts_with("--");
-        if (!is_group) names.push_back(next.after.substr(std::string("qturn ").size()));
+        if (is_group == groups && next.after != "qturn") {
+            names.push_back(next.after.substr(std::string("qturn ").size()));
+        }
     }
     return names;
+}
+
+// All commands, as "client add".
+std::vector<std::string> all_commands() {
+    return names_of(false);
 }
 
 Arguments words_of(const std::string& name) {
@@ -41,6 +47,14 @@ TEST_F(HelpTest, EveryCommandExplainsItselfWithAnExampleOfItself) {
         EXPECT_TRUE(contains(help, "Example:\n  qturn " + name)) << name;
         EXPECT_TRUE(contains(help, "--library FOLDER")) << name;
         EXPECT_TRUE(contains(help, "--json")) << name;
+    }
+}
+
+TEST_F(HelpTest, EveryGroupGivesAnExampleOfACommandOfItsOwn) {
+    const std::vector<std::string> groups = names_of(true);
+    ASSERT_GT(groups.size(), 10U);
+    for (const std::string& group : groups) {
+        EXPECT_TRUE(contains(said({group, "--help"}), "Example:\n  qturn " + group + ' ')) << group;
     }
 }
 

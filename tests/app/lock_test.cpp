@@ -57,6 +57,20 @@ TEST_F(LockTest, TakesANewPassphraseAndANewRecoveryKey) {
     said(with("new words", {"photos"}));
 }
 
+TEST_F(LockTest, WritesNoRecoveryKeyIntoTheBackupThatItOpens) {
+    said({"backup", folder / "backup"});
+    const Path beside_it = folder / "backup/key.pdf";
+    const auto refused = [&](Arguments arguments) {
+        arguments.insert(arguments.end(), {"--recovery-key-out", beside_it});
+        return complained(arguments, 2).find("lies in the backup in ") != std::string::npos &&
+               !std::filesystem::exists(beside_it);
+    };
+    EXPECT_TRUE(refused({"lock", "set", "--new-passphrase-file", folder / "words"}));
+    EXPECT_FALSE(read_lock(real_file_system(), library));
+    lock_it();
+    EXPECT_TRUE(refused(with("words", {"lock", "recovery-key"})));
+}
+
 TEST_F(LockTest, IsRemovedForGood) {
     said({"import", card});
     EXPECT_EQ(answer({"lock", "status"})["locked"], false);

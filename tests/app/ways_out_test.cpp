@@ -36,6 +36,28 @@ class WaysOutTest : public CardTest {
     bool is_there(const char* name) { return std::filesystem::exists(folder / name); }
 };
 
+TEST_F(WaysOutTest, ASheetForOthersThatShowsNoPhotoIsNotWritten) {
+    said({"look", "add", "Ada Lindqvist", "Plait"});
+    const Arguments sheet{"sheet", "Plait", "--for", "teaching", "--out", to("sheet.pdf")};
+    EXPECT_NE(complained(sheet, 1).find("no photo would stand on it"), std::string::npos);
+    EXPECT_FALSE(is_there("sheet.pdf"));
+}
+
+TEST_F(WaysOutTest, WhatStandsAgainstManyPhotosIsSaidOnce) {
+    make_photo(card / "DCIM/side.jpg", 2, "'-DateTimeOriginal=2026:10:03 11:30:00'");
+    said({"import", card});
+    said({"tag", "side.jpg", "--look", "Low bun", "--angle", "left", "--stage", "after"});
+    const Arguments sheet{"sheet", "--sitting", "1", "--for", "teaching", "--out", to("a.pdf")};
+    const std::string told = said(sheet, 1);
+    const auto first = told.find("  2 files: Ada Lindqvist");
+    EXPECT_NE(first, std::string::npos) << told;
+    EXPECT_EQ(told.find("Ada Lindqvist", first + std::string("  2 files: Ada Lindqvist").size()),
+              std::string::npos)
+        << told;
+    EXPECT_NE(told.find("\n    bun.jpg\n    side.jpg\n"), std::string::npos) << told;
+    EXPECT_GE(answer(sheet, 1)["against"].size(), 2U) << "each photo by its name";
+}
+
 TEST_F(WaysOutTest, ForOthersEachIsRefusedUntilSheAllowsIt) {
     const std::vector<Arguments> ways{
         {"portfolio", "export", "bun.jpg", "--for", "website", "--to", to("exported")},

@@ -29,6 +29,9 @@ TEST_F(WrongUseTest, NoCommand) {
 TEST_F(WrongUseTest, UnknownCommandOrOption) {
     expect_complaint({"brush"}, 2, "qturn --help");
     expect_complaint({"photos", "--sharp"}, 2, "qturn photos --help");
+    expect_complaint({"wedding", "change", "1", "--notes", "invoice 12"}, 2,
+                     "not expected: --notes invoice 12\n");
+    expect_complaint({"photos", "--sharp"}, 2, "argument was not expected: --sharp\n");
     expect_complaint({"client"}, 2, "qturn client --help");
 }
 

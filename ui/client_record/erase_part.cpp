@@ -109,7 +109,7 @@ void ErasePart::show_plan(ErasurePlan plan) {
     plan_ = std::move(plan);
     title_->setText(tr("Erase %1").arg(isolated(from_utf8(name_of_what_goes(*plan_)))));
     empty_layout(words_);
-    for (const std::string& sentence : erasure_words(*plan_)) {
+    for (const std::string& sentence : erasure_words(session_.library(), *plan_)) {
         words_->addWidget(make_text(said_here(sentence)));
     }
     for (const std::string& sentence : naming_words(named_by_others(session_.library(), *plan_))) {

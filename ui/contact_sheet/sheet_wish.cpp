@@ -1,5 +1,6 @@
 #include "ui/contact_sheet/sheet_wish.h"
 
+#include "indexer/intake/lines_by_reason.h"
 #include "indexer/looks/exported_record.h"
 #include "indexer/rules/sign_off.h"
 #include "indexer/sheet/photos_on.h"
@@ -73,7 +74,7 @@ Written write_for_others(Library& library, Decoder& decoder, const Document& doc
     const PassedOn passed = pass_on(library, decoder, document, draw, wishes, now);
     if (passed.against.empty()) return {{wishes.file}, std::move(pdf.problems)};
     std::string all = "Nothing was written, since some of its photos may not go:";
-    for (const std::string& sentence : passed.against) all += "\n" + sentence;
+    for (const std::string& line : lines_by_reason(passed.against)) all += "\n" + line;
     throw StoreError(all);
 }
 

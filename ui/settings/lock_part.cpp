@@ -2,6 +2,7 @@
 
 #include <QLineEdit>
 
+#include "indexer/backup/recovery_key_place.h"
 #include "indexer/sheet/recovery_key_sheet.h"
 #include "ui/shell/lock_work.h"
 #include "ui/shell/session.h"
@@ -138,9 +139,14 @@ std::optional<std::string> LockPart::new_passphrase() {
 }
 
 std::optional<Path> LockPart::place_for_recovery_key() {
-    return ways_out_.ask_file(tr("Save the page with the recovery key"),
-                              to_utf8(tr("recovery key")), QStringLiteral(".pdf"),
-                              tr("PDF (*.pdf)"));
+    const auto file = ways_out_.ask_file(tr("Save the page with the recovery key"),
+                                         to_utf8(tr("recovery key")), QStringLiteral(".pdf"),
+                                         tr("PDF (*.pdf)"));
+    if (!file) return std::nullopt;
+    const std::string reason = reason_against_recovery_key_in(session_.library(), *file);
+    if (reason.empty()) return file;
+    notice_->say(from_utf8(reason));
+    return std::nullopt;
 }
 
 // The page is on the disk before anything is locked.

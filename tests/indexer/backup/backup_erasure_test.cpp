@@ -3,6 +3,7 @@
 #include "indexer/backup/backup_words.h"
 #include "indexer/backup/erased_there.h"
 #include "indexer/erasure/erase.h"
+#include "indexer/store/lock_library.h"
 #include "tests/indexer/backup/backup_fixture.h"
 #include "tests/support/failing_disk.h"
 
@@ -118,6 +119,28 @@ TEST(BackupOfWhoWasErased, LosesAllButTheFileThatWillNotGoAndThatTheNextTime) {
         EXPECT_EQ(report.records_erased + next.records_erased, 2);
         expect_all_gone(made, removal.goes);
     }
+}
+
+TEST(BackupOfWhoWasErased, IsSaidToTakeNoMoreOnlyWhereALockMayHaveComeBetween) {
+    BackupOfErased made;
+    const auto may_take_no_more = [&] {
+        return says(erased_there_words(made.library, made.known()), "locked or unlocked for good");
+    };
+    EXPECT_FALSE(may_take_no_more());
+    write_text(made.drive / lock_file_name, "{}");
+    EXPECT_TRUE(may_take_no_more());
+    std::filesystem::remove(made.drive / lock_file_name);
+
+    const Path place = made.library.folder();
+    const NewLock lock = new_lock("seven owls below the granary", least_guess_cost());
+    { const Library closed = std::move(made.library); }
+    lock_library(real_file_system(), place, lock, {});
+    made.reopen();
+    EXPECT_TRUE(may_take_no_more());
+    { const Library closed = std::move(made.library); }
+    EXPECT_TRUE(unlock_for_good(real_file_system(), place, lock.keys, {}).problems.empty());
+    made.reopen();
+    EXPECT_TRUE(may_take_no_more());
 }
 
 TEST(BackupOfWhoWasErased, NamesAReasonOnceForAllFilesThatStay) {

@@ -72,7 +72,12 @@ TEST_F(Backups, HoldAllFilesUnderTheirOwnNames) {
     expect_mirrors_library();
     EXPECT_EQ(text_of(drive / "consent-form.txt"), "May I show your hair?");
     EXPECT_EQ(records().size(), 1U);
-    EXPECT_TRUE(std::filesystem::exists(drive / "READ ME.txt"));
+    const std::string read_me = text_of(drive / "READ ME.txt");
+    for (const auto& entry : std::filesystem::directory_iterator(drive)) {
+        const std::string name = entry.path().filename().string();
+        if (name != "READ ME.txt") EXPECT_NE(read_me.find(name), std::string::npos) << name;
+    }
+    EXPECT_NE(read_me.find("What lies here, as far as the library has it"), std::string::npos);
 }
 
 TEST_F(Backups, SayWhenTheyLieOnTheLibrarysOwnDisk) {

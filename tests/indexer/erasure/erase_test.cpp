@@ -68,6 +68,26 @@ TEST(Erase, SaysWhichWeddingsKeepAPartOfHerName) {
     EXPECT_NE(erased.alike[0].find(day.name), std::string::npos) << erased.alike[0];
 }
 
+TEST(Erase, NamesTheWeddingThatGoesWithHerAndNoneThatSomebodyElseIsIn) {
+    LibraryToErase made;
+    Wedding day = made.library.weddings().find(made.wedding).value();
+    const auto plan = [&] { return plan_erasure(made.library, made.mira, SharedPhotos::stay); };
+    EXPECT_EQ(plan().weddings, std::vector{day});
+    const std::string words = erasure_words(made.library, plan()).front();
+    EXPECT_NE(words.find("and the wedding Okonjo-Lindqvist and Vale on 2026-11-21, which nobody "
+                         "else is in."),
+              std::string::npos)
+        << words;
+    Look of_another;
+    of_another.client = made.library.clients().add(client_called("Ada Vale"));
+    of_another.wedding = made.wedding;
+    of_another.name = "plait";
+    made.library.looks().add(of_another);
+    EXPECT_TRUE(plan().weddings.empty());
+    erase(made.library, plan(), parse_date("2026-11-07").value());
+    EXPECT_TRUE(made.library.weddings().find(made.wedding));
+}
+
 TEST(Erase, TakesWhatWasFoundChangedOfHerPhotosAlong) {
     LibraryToErase made;
     const Path hers = made.library.photo_file(made.library.photos().find(made.hers).value());

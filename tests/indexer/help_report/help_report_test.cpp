@@ -77,6 +77,7 @@ TEST_F(HelpReport, CountsWhatIsThere) {
     EXPECT_EQ(value("photos, other"), "1");
     EXPECT_EQ(value("setting business name"), "set");
     EXPECT_EQ(value("records"), "sound");
+    EXPECT_EQ(value("size of the records"), "under 1 MB");
     EXPECT_EQ(value("backups"), "0");
     EXPECT_EQ(value("days since the newest"), "not told");
 }

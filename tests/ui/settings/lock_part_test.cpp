@@ -13,6 +13,7 @@
 #include "tests/support/files.h"
 #include "tests/ui/shell/fixture.h"
 #include "tests/ui/support/screen_checks.h"
+#include "ui/shell/lock_work.h"
 
 namespace quarterturn {
 namespace {
@@ -189,6 +190,18 @@ TEST_F(LockPartTest, GoesOnWithWhatStayedLocked) {
     EXPECT_EQ(said_by_closed_work(), QStringLiteral("The library is not locked any longer."));
     EXPECT_FALSE(read_left_lock(real_file_system(), library));
     EXPECT_EQ(text_of(library / "photos/2026/one.jpg"), "one.jpg");
+}
+
+TEST(LockWork, TellsAReasonOnceWhereItHoldsForManyFiles) {
+    LockReport report;
+    EXPECT_EQ(said_of(report, QStringLiteral("Done.")), QStringLiteral("Done."));
+    for (int number = 1; number <= 41; ++number) {
+        const Path file = "/library/photos/" + std::to_string(number) + ".jpg";
+        report.problems.push_back({file, file.string() + " may not be read: allow it."});
+    }
+    EXPECT_EQ(said_of(report, QStringLiteral("Done.")),
+              QStringLiteral("Done.\nEach of /library/photos/1.jpg and 40 other files may not be "
+                             "read: allow it.\nqturn lock status names each file that was left."));
 }
 
 TEST_F(LockPartTest, SaysBesideTheFieldThatWhatStayedLockedHadAnotherPassphrase) {

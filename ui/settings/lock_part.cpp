@@ -128,6 +128,10 @@ void LockPart::leave() {
     ask_before_taking_off(false);
 }
 
+void LockPart::say_done(const QString& sentence) {
+    notice_->say(sentence);
+}
+
 // The same button takes the question back, so that a second click at once unlocks nothing.
 void LockPart::ask_before_taking_off(bool asked) {
     take_off_->setText(asked ? tr("Keep the lock") : tr("Unlock for good"));
@@ -214,7 +218,8 @@ void LockPart::put_on() {
                      tr("The library is locked. Print %1, put the page away apart from the "
                         "laptop, and remove the file.")
                          .arg(isolated(from_utf8(file.native()))));
-             }});
+             },
+         .of_lock = true});
 }
 
 void LockPart::change() {
@@ -265,7 +270,8 @@ void LockPart::take_off() {
                                     return said_of(
                                         unlock_for_good(disk, library, keys, lock_wishes(job)),
                                         tr("The library is not locked any longer."));
-                                }});
+                                },
+                            .of_lock = true});
     });
 }
 

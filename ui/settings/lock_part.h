@@ -20,6 +20,7 @@ class LockPart : public SettingsPart {
 
     void refresh() override;
     void leave() override;  // what was typed goes
+    void say_done(const QString& sentence);
 
   private:
     // On a thread of its own, since it takes a while: opens the lock with what she typed, and goes

@@ -2,11 +2,14 @@
 
 #include "ui/settings/lock_part.h"
 
+#include <QApplication>
+#include <QFileDialog>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QTest>
+#include <QTimer>
 
 #include "indexer/lock/key_ring.h"
 #include "indexer/store/lock_library.h"
@@ -163,6 +166,24 @@ TEST_F(LockPartTest, ChangesThePassphraseWithTheRecoveryKey) {
     EXPECT_TRUE(comes_to_say("The passphrase is changed."));
     EXPECT_TRUE(opens_with("nine herons over the weir"));
     EXPECT_FALSE(opens_with(passphrase));
+}
+
+TEST_F(LockPartTest, MakesANewRecoveryKeyForWhoKnowsThePassphrase) {
+    shown();
+    QTimer chooses;
+    QObject::connect(&chooses, &QTimer::timeout, [this] {
+        auto* dialog = qobject_cast<QFileDialog*>(QApplication::activeModalWidget());
+        if (dialog == nullptr) return;
+        dialog->selectFile(QString::fromStdString((folder / "key.pdf").native()));
+        static_cast<QDialog*>(dialog)->accept();
+    });
+    chooses.start(20);
+    type_former(passphrase);
+    seen(QStringLiteral("New recovery key…"))->click();
+    EXPECT_TRUE(comes_to_say("Saved:"));
+    EXPECT_TRUE(std::filesystem::exists(folder / "key.pdf"));
+    EXPECT_TRUE(opens_with(passphrase));
+    EXPECT_FALSE(opens_with(lock.recovery_key));
 }
 
 TEST_F(LockPartTest, TakesNoWordsOfAnotherLockThatLiesThereNow) {

@@ -1,7 +1,7 @@
 #include "app/qturn/import_words.h"
 
 #include "app/qturn/say.h"
-#include "indexer/intake/lines_by_reason.h"
+#include "indexer/disk/lines_by_reason.h"
 
 namespace quarterturn {
 

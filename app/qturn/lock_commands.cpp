@@ -10,6 +10,7 @@
 #include "indexer/backup/copies_to_unlock.h"
 #include "indexer/backup/recovery_key_place.h"
 #include "indexer/disk/clock.h"
+#include "indexer/disk/lines_by_reason.h"
 #include "indexer/sheet/recovery_key_sheet.h"
 #include "indexer/store/lock_fits.h"
 #include "indexer/store/lock_library.h"
@@ -55,11 +56,12 @@ std::vector<std::string> recovery_key_lines(const std::string& key, const LockOp
 
 Reply worked_reply(const LockReport& report, const std::string& done) {
     const std::string files = count_text(static_cast<std::size_t>(report.files), "file");
-    Reply reply{
-        {report.stopped ? files + " done. Stopped: run any command to go on."
-                        : done + ' ' + files + " and the records were rewritten."},
-        {{"files", report.files}, {"problems", report.problems}, {"stopped", report.stopped}}};
-    append(reply.lines, report.problems);
+    Reply reply{{report.stopped ? files + " done. Stopped: run any command to go on."
+                                : done + ' ' + files + " and the records were rewritten."},
+                {{"files", report.files},
+                 {"problems", reasons_of(report.problems)},
+                 {"stopped", report.stopped}}};
+    append(reply.lines, lines_by_reason(report.problems));
     if (report.stopped || !report.problems.empty()) reply.outcome = Outcome::needs_attention;
     return reply;
 }

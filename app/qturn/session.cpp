@@ -9,6 +9,7 @@
 #include "app/qturn/say.h"
 #include "app/qturn/stop_on_signal.h"
 #include "indexer/disk/clock.h"
+#include "indexer/disk/lines_by_reason.h"
 #include "indexer/erasure/empty_bin.h"
 #include "indexer/erasure/erase.h"
 #include "indexer/lock/key_ring.h"
@@ -115,7 +116,11 @@ void Session::go_on_locking(const Path& place) {
     ProgressLine line(false);
     const LockReport report =
         finish_locking(real_file_system(), place, unlocked_keys(), {line.counter(), stop.token()});
-    for (const std::string& problem : report.problems) std::cerr << safe_text(problem) << '\n';
+    const std::vector<std::string> sentences = sentences_by_reason(report.problems);
+    complain(sentences);
+    if (sentences.size() < report.problems.size()) {
+        complain({"qturn lock status names each file that was left."});
+    }
 }
 
 std::string Session::why_only_to_look() const {

@@ -157,4 +157,16 @@ BackupPlace backup_place(Library& library, const Path& to) {
     return found;
 }
 
+// Where its lock.json is lost or another library's, backing up says so.
+bool was_locked_otherwise(FileSystem& disk, const Path& backup, const KeysInHand& keys) try {
+    const auto lock = read_lock(disk, backup);
+    const bool alike = lock ? keys && lock->mark == keys->mark() : !keys;
+    if (alike || !(lock || disk.exists(backup / manifest_name))) return false;
+    lock ? refuse_lock_on_plain_backup(disk, backup) : refuse_lost_lock(disk, backup);
+    if (lock && keys) refuse_another_lock_than(disk, backup, keys);
+    return true;
+} catch (const std::runtime_error&) {
+    return false;
+}
+
 }  // namespace quarterturn

@@ -16,4 +16,8 @@ struct BackupPlace {
 // stays. Throws as back_up does.
 BackupPlace backup_place(Library& library, const Path& to);
 
+// Whether a backup there takes no more, since it was made before the library was locked with these
+// keys, or, where there are none, before it was unlocked. False where that cannot be told.
+bool was_locked_otherwise(FileSystem& disk, const Path& backup, const KeysInHand& keys);
+
 }  // namespace quarterturn

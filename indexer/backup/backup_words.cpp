@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <iterator>
 
-#include "indexer/intake/lines_by_reason.h"
+#include "indexer/disk/lines_by_reason.h"
 #include "indexer/record/count_text.h"
 
 namespace quarterturn {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "indexer/disk/lines_by_reason.h"
 #include "indexer/lock/lock_file.h"
 #include "indexer/lock/locked_contents.h"
 #include "indexer/lock/locked_name.h"
@@ -58,8 +59,8 @@ std::vector<std::string> lock_what_lies_open_in(Library& library, const std::sto
     if (open.empty()) return {};
     LockWishes wishes;
     wishes.stop = stop;
-    std::vector<std::string> sentences =
-        lock_what_is_left(beneath(library), library.folder(), library.keys(), wishes).problems;
+    std::vector<std::string> sentences = reasons_of(
+        lock_what_is_left(beneath(library), library.folder(), library.keys(), wishes).problems);
     const std::vector<Path> stays = lying_open(library);
     for (const Path& file : open) {
         if (std::ranges::find(stays, file) != stays.end()) continue;

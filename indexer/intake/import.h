@@ -13,8 +13,8 @@
 #include <string>
 #include <vector>
 
+#include "indexer/disk/refused_file.h"
 #include "indexer/image/decode.h"
-#include "indexer/intake/refused_file.h"
 #include "indexer/store/library.h"
 
 namespace quarterturn {

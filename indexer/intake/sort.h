@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-#include "indexer/intake/refused_file.h"
+#include "indexer/disk/refused_file.h"
 #include "indexer/rules/sorting.h"
 #include "indexer/store/library.h"
 

@@ -45,13 +45,13 @@ std::optional<Path> place_past_lock(const std::string& listed) {
     return listed.substr(begins_past_lock.size());
 }
 
-std::vector<std::string> remove_listed_past_lock(FileSystem& disk, const Path& folder) {
-    std::vector<std::string> undone;
+std::vector<RefusedFile> remove_listed_past_lock(FileSystem& disk, const Path& folder) {
+    std::vector<RefusedFile> undone;
     for (const Path& place : listed_places(folder / records_file_name)) {
         try {
             remove_there(disk, folder, place);
         } catch (const DiskError& error) {
-            undone.emplace_back(error.what());
+            undone.push_back({error.file(), error.what()});
         }
     }
     return undone;

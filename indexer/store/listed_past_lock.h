@@ -6,7 +6,7 @@
 #include <string>
 #include <vector>
 
-#include "indexer/disk/file_system.h"
+#include "indexer/disk/refused_file.h"
 
 namespace quarterturn {
 
@@ -16,8 +16,8 @@ std::string listed_past_lock(const Path& lies);
 std::optional<Path> place_past_lock(const std::string& listed);
 
 // Of a library that is being unlocked, whose records are so already: removes those that stand on
-// the list, which would have other places then. Sentences: what the disk did not do. Throws
+// the list, which would have other places then. Answers what the disk did not do. Throws
 // StoreError.
-std::vector<std::string> remove_listed_past_lock(FileSystem& disk, const Path& folder);
+std::vector<RefusedFile> remove_listed_past_lock(FileSystem& disk, const Path& folder);
 
 }  // namespace quarterturn

@@ -57,18 +57,23 @@ void take_over(FileSystem& from, FileSystem& to, const Path& folder, const Path&
     }
 }
 
-std::string no_ordinary_file(const Path& file) {
-    return file.string() + " is no ordinary file and was left as it is: remove it.";
+RefusedFile no_ordinary_file(const Path& file) {
+    return {file, file.string() + " is no ordinary file and was left as it is: remove it."};
 }
 
-std::string moved_under_lock(const Path& file) {
-    return file.string() +
-           " is locked already, and was moved there by hand: leave it there. qturn verify gives it "
-           "its place again where a record knows it.";
+RefusedFile moved_under_lock(const Path& file) {
+    return {file, file.string() +
+                      " is locked already, and was moved there by hand: leave it there. qturn "
+                      "verify gives it its place again where a record knows it."};
+}
+
+RefusedFile refused_by(const DiskError& error, std::string_view what_then) {
+    return {error.file(), error.what() + std::string(what_then)};
 }
 
 // Answers what is wrong when the file was left as it is, else nothing.
-std::string lock_file_at(LockedFileSystem& locked, const Path& folder, const Path& file) {
+std::optional<RefusedFile> lock_file_at(LockedFileSystem& locked, const Path& folder,
+                                        const Path& file) {
     FileSystem& disk = locked.beneath();
     Bytes bytes;
     try {
@@ -76,7 +81,7 @@ std::string lock_file_at(LockedFileSystem& locked, const Path& folder, const Pat
         bytes = disk.read(file, any_size);
     } catch (const DiskError& error) {
         if (std::filesystem::is_symlink(file)) return no_ordinary_file(file);
-        return error.what() + std::string(left_readable);
+        return refused_by(error, left_readable);
     }
     if (!is_at_top(folder, file)) {
         if (is_sealed(locked.keys(), bytes)) return moved_under_lock(file);
@@ -84,9 +89,9 @@ std::string lock_file_at(LockedFileSystem& locked, const Path& folder, const Pat
     } else if (!begin_as_locked(bytes)) {
         replace_file(locked, file, bytes);
     } else if (!sound_bytes(locked, file)) {
-        return disk_error(EBADMSG, file, Doing::reading).what();
+        return refused_by(disk_error(EBADMSG, file, Doing::reading), {});
     }
-    return {};
+    return std::nullopt;
 }
 
 bool is_locked(FileSystem& disk, const Path& file) try {
@@ -103,32 +108,33 @@ bool was_put_back(LockedFileSystem& locked, const Path& file) {
 }
 
 // One that is damaged, or that the disk does not give, stays locked, and so does its key.
-std::string unlock_file_at(LockedFileSystem& locked, const Path& folder, const Path& file,
-                           const LockWishes& wishes, bool& any_stays) {
+std::optional<RefusedFile> unlock_file_at(LockedFileSystem& locked, const Path& folder,
+                                          const Path& file, const LockWishes& wishes,
+                                          bool& any_stays) {
     std::optional<Bytes> bytes;
     try {
         bytes = sound_bytes(locked, file);
     } catch (const DiskError& error) {
         any_stays = true;
-        return error.what() + std::string(stays_locked);
+        return refused_by(error, stays_locked);
     }
     const bool top = is_at_top(folder, file);
-    if (top && !bytes && !is_locked(locked.beneath(), file)) return {};  // it was unlocked before
+    if (top && !bytes && !is_locked(locked.beneath(), file)) return std::nullopt;  // it is unlocked
     if (!top && !bytes && was_put_back(locked, file)) {
         locked.remove(file);
-        return {};
+        return std::nullopt;
     }
     if (!bytes && wishes.whole_copy) bytes = wishes.whole_copy(file);
     if (!bytes) {
         any_stays = true;
-        return file.string() + " is damaged." + std::string(stays_locked);
+        return RefusedFile{file, file.string() + " is damaged." + std::string(stays_locked)};
     }
     if (top) {
         replace_file(locked.beneath(), file, *bytes);
-        return {};
+    } else {
+        take_over(locked, locked.beneath(), folder, file, *bytes);
     }
-    take_over(locked, locked.beneath(), folder, file, *bytes);
-    return {};
+    return std::nullopt;
 }
 
 // As when it was out of reach, and a backup gave it back under the lock meanwhile.
@@ -139,13 +145,14 @@ bool is_what_is_locked(LockedFileSystem& locked, const Path& file) try {
 }
 
 // Of a library that is locked, what lies there in a locked file's place may be anything.
-std::string lock_left_file(LockedFileSystem& locked, const Path& folder, const Path& file) {
+std::optional<RefusedFile> lock_left_file(LockedFileSystem& locked, const Path& folder,
+                                          const Path& file) {
     if (is_at_top(folder, file) || !locked.exists(file) || is_what_is_locked(locked, file)) {
         return lock_file_at(locked, folder, file);
     }
-    return file.string() +
-           " lies beside the same file as it is locked, and anybody can read it: look at it, and "
-           "move it out of the library.";
+    return RefusedFile{file, file.string() +
+                                 " lies beside the same file as it is locked, and anybody can "
+                                 "read it: look at it, and move it out of the library."};
 }
 
 // One that may not be changed keeps no other from it. False where there is such a one.
@@ -158,15 +165,15 @@ bool convert_each(const std::vector<Path>& files, const LockWishes& wishes, Lock
             report.stopped = true;
             return false;
         }
-        std::string problem;
+        std::optional<RefusedFile> problem;
         try {
             problem = convert(file);
         } catch (const DiskError& error) {
             if (!error.not_allowed()) throw;
-            problem = error.what() + std::string(not_allowed_then);
+            problem = refused_by(error, not_allowed_then);
             all_allowed = false;
         }
-        problem.empty() ? void(++report.files) : report.problems.push_back(std::move(problem));
+        problem ? report.problems.push_back(std::move(*problem)) : void(++report.files);
         if (wishes.progress) {
             wishes.progress(report.files + std::ssize(report.problems), std::ssize(files));
         }

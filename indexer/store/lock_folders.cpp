@@ -28,13 +28,16 @@ void drop_plain(LockedFileSystem& locked, const Path& folder, const Path& below,
 void name_folder_that_stays(LockedFileSystem& locked, const Path& folder, const DiskError& error,
                             LockReport& report) {
     const Path place = locked.place_of(folder);
-    std::string problem = error.what();
+    RefusedFile problem{error.file(), error.what()};
     if (locked.beneath().exists(place)) {
         const std::vector<Path> in_it = locked.beneath().list(place);
-        problem = place.string() + " is a folder of the library under its locked name, and stays" +
-                  (in_it.empty() ? "." : ", since " + in_it.front().string() + " lies in it.");
+        problem = {
+            place,
+            place.string() + " is a folder of the library under its locked name, and stays" +
+                (in_it.empty() ? "." : ", since " + in_it.front().string() + " lies in it.")};
     }
-    report.problems.push_back(problem + " Move what you need out of it, and remove the folder.");
+    problem.reason += " Move what you need out of it, and remove the folder.";
+    report.problems.push_back(std::move(problem));
 }
 
 // What is in the way is no file of the library.
@@ -74,7 +77,7 @@ bool is_locked_name(LockedFileSystem& locked, const Path& below) {
 }
 
 void name_left(const DiskError& error, std::string_view what_then, LockReport& report) {
-    std::string problem = error.what() + std::string(what_then);
+    RefusedFile problem{error.file(), error.what() + std::string(what_then)};
     if (std::ranges::find(report.problems, problem) != report.problems.end()) return;
     report.problems.push_back(std::move(problem));
 }

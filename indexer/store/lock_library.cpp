@@ -99,7 +99,7 @@ LockReport go_on_locking(LockedFileSystem& locked, const Path& folder, LockFile 
 bool all_recorded_are_there(FileSystem& disk, const Path& folder, LockReport& report) {
     const auto missing = recorded_and_missing(disk, folder);
     if (missing.empty()) return true;
-    report.problems.push_back(missing_while_unlocking(missing));
+    report.problems.push_back({missing.front(), missing_while_unlocking(missing)});
     return false;
 }
 

@@ -11,6 +11,7 @@
 #include <string>
 #include <vector>
 
+#include "indexer/disk/refused_file.h"
 #include "indexer/lock/lock_file.h"
 #include "indexer/store/database.h"
 
@@ -26,8 +27,8 @@ struct LockWishes {
 
 struct LockReport {
     std::int64_t files = 0;  // that were locked or unlocked now
-    // Sentences: files that were left as they are, and what can be done.
-    std::vector<std::string> problems{};
+    // Files that were left as they are; each sentence names its file, and what can be done.
+    std::vector<RefusedFile> problems{};
     bool stopped = false;  // the library opens when it was gone on with
 };
 

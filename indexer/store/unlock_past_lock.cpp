@@ -43,18 +43,22 @@ std::string was_unlocked(const Path& file) {
            "verify gives it its place again where a record knows it.";
 }
 
+RefusedFile stays_where_moved(const DiskError& error) {
+    return {error.file(), error.what() + std::string(key_of_moved_is_kept)};
+}
+
 bool unlock_sealed(LockedFileSystem& locked, const Path& folder, const PastLock& file,
                    LockReport& report) try {
     const std::string wrong = unlock_moved(locked, folder, file);
     if (wrong.empty()) {
         ++report.files;
-        report.problems.push_back(was_unlocked(file.belongs));
+        report.problems.push_back({file.belongs, was_unlocked(file.belongs)});
     } else {
-        report.problems.push_back(wrong + std::string(key_of_moved_is_kept));
+        report.problems.push_back({file.lies, wrong + std::string(key_of_moved_is_kept)});
     }
     return wrong.empty();
 } catch (const DiskError& error) {
-    report.problems.push_back(error.what() + std::string(key_of_moved_is_kept));
+    report.problems.push_back(stays_where_moved(error));
     return false;
 }
 
@@ -65,9 +69,9 @@ void lay_into_plain_folder(FileSystem& disk, const Path& folder, const PastLock&
     disk.rename_new(file.lies, file.belongs);
     settle_move(disk, folder, file);
 } catch (const DiskError&) {
-    report.problems.push_back(file.lies.string() +
-                              " is no file of the library, and could not be moved to " +
-                              file.belongs.string() + ": it was left as it is. Move it yourself.");
+    report.problems.push_back(
+        {file.lies, file.lies.string() + " is no file of the library, and could not be moved to " +
+                        file.belongs.string() + ": it was left as it is. Move it yourself."});
 }
 
 }  // namespace
@@ -76,7 +80,7 @@ bool unlock_past_lock(LockedFileSystem& locked, const Path& folder, LockReport& 
     const FoundPastLock found = files_past_lock(locked, folder);
     bool all = found.out_of_reach.empty();
     for (const DiskError& error : found.out_of_reach) {
-        report.problems.push_back(error.what() + std::string(key_of_moved_is_kept));
+        report.problems.push_back(stays_where_moved(error));
     }
     for (const PastLock& file : found.files) {
         if (file.sealed) {

@@ -115,6 +115,31 @@ TEST_F(LockTest, GoesOnWithLockingThatWasInterruptedAndSaysSo) {
     EXPECT_EQ(run(with("words", {"photos"})).error, "") << "said once";
 }
 
+TEST_F(LockTest, TellsAReasonOnceWithItsFiles) {
+    const Path photos_folder = Path(library) / "photos";
+    const Arguments set{"lock",
+                        "set",
+                        "--new-passphrase-file",
+                        folder / "words",
+                        "--recovery-key-out",
+                        folder / "key.pdf"};
+    for (const char* name : {"one", "two", "three"}) {
+        ASSERT_EQ(::mkfifo((photos_folder / name).c_str(), 0600), 0);
+    }
+    const Ran ran = run(set);
+    EXPECT_EQ(ran.code, 3) << ran.error;
+    EXPECT_NE(ran.out.find("Each of 3 files is no ordinary file"), std::string::npos) << ran.out;
+    for (const char* name : {"one", "two", "three"}) {
+        EXPECT_NE(ran.out.find((photos_folder / name).string()), std::string::npos) << ran.out;
+    }
+    interrupt(LockState::locking);
+    const std::string told = run(with("words", {"photos"})).error;
+    EXPECT_NE(told.find(" and 2 other files is no ordinary file"), std::string::npos) << told;
+    EXPECT_NE(told.find("qturn lock status names each file"), std::string::npos) << told;
+    interrupt(LockState::unlocking);
+    EXPECT_EQ(answer(with("words", {"lock", "remove"}))["problems"], json::array());
+}
+
 TEST_F(LockTest, GoesOnWithUnlockingThatWasInterruptedAndSaysSo) {
     said({"import", card});
     lock_it();

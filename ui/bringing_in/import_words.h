@@ -18,7 +18,7 @@ std::vector<ImportFact> preview_facts(Library& library, const ImportPreview& pre
 QString report_heading(const ImportReport& report);
 std::vector<ImportFact> report_facts(Library& library, const ImportOutcome& outcome);
 
-// "Trial of Mira Okonjo-Lindqvist, 7 Nov, 10:00 to 12:00"
+// "Trial of Mira Okonjo-Lindqvist, 7 Nov 2026, 10:00 to 12:00"
 QString sitting_shown(Library& library, const Sitting& sitting);
 
 }  // namespace quarterturn

@@ -157,7 +157,10 @@ void WelcomePage::do_closed_work(const ClosedWork& work) {
             return;
         }
         open_or_ask(work.library);
-        if (!said.isEmpty()) session_.say(said);
+        if (said.isEmpty()) return;
+        work.of_lock&& session_.is_open()
+            ? session_.go_to({.moment = Moment::settings, .of_lock = said})
+            : session_.say(said);
     });
 }
 

@@ -4,6 +4,7 @@
 #include <QPointer>
 
 #include "indexer/backup/backup_folder.h"
+#include "indexer/backup/backup_place.h"
 #include "indexer/backup/backup_words.h"
 #include "indexer/backup/erased_there.h"
 #include "indexer/backup/reminder.h"
@@ -76,11 +77,13 @@ QStringList report_words(const BackupReport& report) {
 BackupPart::BackupPart(Session& session)
     : WorkPart(session, tr("A copy on another drive"),
                tr("Photos, papers and records as plain files that can be read without the program; "
-                  "a locked library's copy is locked too. Only what is new is copied. The last ten copies of the records are kept, and of "
-                  "each month before that the last.")),
+                  "a locked library's copy is locked too. Only what is new is copied. The last ten "
+                  "copies of the records are kept, and of each month before that the last.")),
       days_(new QComboBox) {
     static_cast<QVBoxLayout*>(layout())->addLayout(build_reminder());
 }
+
+BackupPart::~BackupPart() = default;
 
 QLayout* BackupPart::build_reminder() {
     const QString words = tr("Tell me of photos that have been in no backup for");
@@ -117,6 +120,7 @@ void BackupPart::refresh() {
         notice->say(from_utf8(*reminder));
     }
     add_ways(known);
+    look_at_locks(known);
     const int days = backup_days(library.settings());
     if (days_->findData(days) < 0) offer_days(days);
     days_->setCurrentIndex(days_->findData(days));
@@ -139,6 +143,7 @@ void BackupPart::add_backup(const Backup& backup) {
             [this, folder = backup.folder] { back_up_to(folder, true); });
     QHBoxLayout* row = make_row(2);
     row->addWidget(make_text(standing_words(backup)), 1);
+    if (takes_no_more(backup)) read->hide();
     row->addWidget(read, 0, Qt::AlignTop);
     row->addWidget(lost, 0, Qt::AlignTop);
     standing()->addLayout(row);
@@ -151,8 +156,35 @@ void BackupPart::add_backup(const Backup& backup) {
         connect(sure, &QPushButton::clicked, this, [this, backup] { forget(backup); });
         standing()->addWidget(sure, 0, Qt::AlignLeading);
     }
+    if (takes_no_more(backup)) {
+        standing()->addWidget(make_text(
+            session().library().keys()
+                ? tr("It was made before the library was locked, and takes no more: make a new one "
+                     "in a new folder, and remove that one by hand.")
+                : tr("It was made before the library was unlocked, and takes no more: make a new "
+                     "one in a new folder, and remove that one by hand.")));
+    }
     const std::string erased = erased_there_words(session().library(), backup);
     if (!erased.empty()) standing()->addWidget(make_text(said_here(erased)));
+}
+
+bool BackupPart::takes_no_more(const Backup& backup) const {
+    return locked_otherwise_.contains(backup.folder);
+}
+
+void BackupPart::look_at_locks(const std::vector<Backup>& known) {
+    if (look_ || known.empty()) return;
+    look_ = std::make_unique<Job>(
+        [this, known, keys = session().library().keys(), &disk = session().disk()](Job&) {
+            std::set<Path> found;
+            for (const Backup& backup : known) {
+                if (was_locked_otherwise(disk, backup.folder, keys)) found.insert(backup.folder);
+            }
+            return std::function<void()>([this, found] {
+                if (std::exchange(locked_otherwise_, found) != found) session().touch();
+            });
+        });
+    connect(look_.get(), &Job::ended, this, [this] { look_.release()->deleteLater(); });
 }
 
 void BackupPart::ask_before(std::optional<BackupId> to_forget) {
@@ -169,6 +201,7 @@ void BackupPart::forget(const Backup& backup) {
 void BackupPart::add_ways(const std::vector<Backup>& known) {
     std::vector<QPushButton*> buttons;
     for (const Backup& backup : known) {
+        if (takes_no_more(backup)) continue;
         const QString place =
             from_utf8(backup.volume.empty() ? backup.folder.filename().native() : backup.volume);
         //: a drive or a folder

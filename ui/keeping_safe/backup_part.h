@@ -1,6 +1,8 @@
 #pragma once
 
+#include <memory>
 #include <optional>
+#include <set>
 
 #include "indexer/backup/backup.h"
 #include "ui/keeping_safe/work_part.h"
@@ -9,11 +11,14 @@ class QComboBox;
 
 namespace quarterturn {
 
+class Job;
+
 // The backups that were made, and the next one.
 class BackupPart : public WorkPart {
     Q_OBJECT
   public:
     explicit BackupPart(Session& session);
+    ~BackupPart() override;
 
     void refresh() override;
     // Also from a test, in place of the system's dialog.
@@ -22,6 +27,8 @@ class BackupPart : public WorkPart {
   private:
     void add_backup(const Backup& backup);
     void add_ways(const std::vector<Backup>& known);
+    void look_at_locks(const std::vector<Backup>& known);
+    bool takes_no_more(const Backup& backup) const;
     void forget(const Backup& backup);
     void ask_before(std::optional<BackupId> to_forget);  // nothing: no more
     void choose();
@@ -31,6 +38,8 @@ class BackupPart : public WorkPart {
 
     QComboBox* days_;
     std::optional<BackupId> to_forget_;  // she pressed once
+    std::set<Path> locked_otherwise_;    // folders that take no more, as of the last look
+    std::unique_ptr<Job> look_;          // goes on, since a drive may take its time
 };
 
 }  // namespace quarterturn

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "indexer/lock/library_keys.h"
 #include "ui/printing/ways_out.h"
 #include "ui/settings/settings_part.h"
 
@@ -19,8 +20,14 @@ class LockPart : public SettingsPart {
 
     void refresh() override;
     void leave() override;  // what was typed goes
+    void say_done(const QString& sentence);
 
   private:
+    // On a thread of its own, since it takes a while: opens the lock with what she typed, and goes
+    // on when that is right.
+    void with_keys(const std::function<void(const KeysInHand&)>& go_on);
+    bool former_given();
+    void say_at_former(const QString& sentence);
     std::optional<std::string> new_passphrase();
     std::optional<Path> place_for_recovery_key();
     void put_on();
@@ -28,13 +35,12 @@ class LockPart : public SettingsPart {
     void print_new_recovery_key();
     void ask_before_taking_off(bool asked);
     void take_off();
-    void go_on_taking_off();
     bool nothing_runs();
 
     Session& session_;
     QLabel* state_;
     bool some_stayed_ = false;  // locked, when the lock was taken off
-    QLineEdit* former_;
+    QLineEdit* former_;         // what opens it now
     QLineEdit* passphrase_;
     QLineEdit* again_;
     QPushButton* put_on_;

@@ -1,5 +1,8 @@
 #include "ui/settings/settings_screen.h"
 
+#include <QScrollArea>
+#include <QTimer>
+
 #include "ui/settings/business_part.h"
 #include "ui/settings/erased_part.h"
 #include "ui/settings/help_part.h"
@@ -15,9 +18,11 @@
 namespace quarterturn {
 
 SettingsScreen::SettingsScreen(Session& session)
-    : parts_{new BusinessPart(session), new ShotsPart(session),  new PaperPart(session),
-             new KeepingPart(session),  new ErasedPart(session), new WindowPart(session),
-             new LibraryPart(session),  new LockPart(session),   new HelpPart(session)} {
+    : lock_(new LockPart(session)), parts_{new BusinessPart(session), new ShotsPart(session),
+                                           new PaperPart(session),    new KeepingPart(session),
+                                           new ErasedPart(session),   new WindowPart(session),
+                                           new LibraryPart(session),  lock_,
+                                           new HelpPart(session)} {
     const ScrollingPage page = make_scrolling_page();
     page.column->addWidget(make_title(tr("Settings")));
     for (SettingsPart* part : parts_) page.column->addWidget(part);
@@ -25,6 +30,7 @@ SettingsScreen::SettingsScreen(Session& session)
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(page.scroll);
+    scroll_ = page.scroll;
 }
 
 QString SettingsScreen::help() const {
@@ -35,6 +41,13 @@ QString SettingsScreen::help() const {
 
 void SettingsScreen::refresh() {
     for (SettingsPart* part : parts_) part->refresh();
+}
+
+void SettingsScreen::arrive(const Place& place) {
+    if (place.of_lock.isEmpty()) return;
+    lock_->say_done(place.of_lock);
+    // Once it is laid out, so that it is scrolled to.
+    QTimer::singleShot(0, this, [this] { scroll_->ensureWidgetVisible(lock_); });
 }
 
 void SettingsScreen::hideEvent(QHideEvent* event) {

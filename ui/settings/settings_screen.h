@@ -4,8 +4,11 @@
 
 #include "ui/shell/screen.h"
 
+class QScrollArea;
+
 namespace quarterturn {
 
+class LockPart;
 class SettingsPart;
 
 // What holds for all her work. Each choice counts at once.
@@ -16,12 +19,15 @@ class SettingsScreen : public Screen {
 
     QString help() const override;
     void refresh() override;
+    void arrive(const Place& place) override;
 
   protected:
     void hideEvent(QHideEvent* event) override;
 
   private:
+    LockPart* lock_;
     std::vector<SettingsPart*> parts_;
+    QScrollArea* scroll_;
 };
 
 }  // namespace quarterturn

@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 
+#include "indexer/disk/lines_by_reason.h"
 #include "ui/widgets/said_here.h"
 #include "ui/widgets/words.h"
 
@@ -15,15 +16,19 @@ LockWishes lock_wishes(Job& job) {
 }
 
 QString said_of(const LockReport& report, const QString& done) {
-    QStringList said;
-    if (report.stopped) {
-        said << QCoreApplication::translate(
-            "lock_work", "Stopped. Nothing is lost: give the passphrase to go on from there.");
-    } else if (!done.isEmpty()) {
-        said << done;
-    }
-    for (const std::string& problem : report.problems) said << said_here(problem);
-    return said.join(u'\n');
+    const std::vector<std::string> problems = sentences_by_reason(report.problems);
+    const QString said = said_with(
+        report.stopped
+            ? QCoreApplication::translate(
+                  "lock_work", "Stopped. Nothing is lost: give the passphrase to go on from there.")
+            : done,
+        problems);
+    const bool in_full =
+        problems.size() == report.problems.size() && problems.size() <= most_lines_below;
+    if (in_full) return said;
+    return said + u'\n' +
+           QCoreApplication::translate("lock_work",
+                                       "qturn lock status names each file that was left.");
 }
 
 }  // namespace quarterturn

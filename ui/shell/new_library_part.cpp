@@ -35,12 +35,11 @@ NewLibraryPart::NewLibraryPart(Session& session, QPushButton* start, QWidget* pa
 }
 
 Path NewLibraryPart::proposed_folder() {
-    const Path pictures =
-        to_utf8(QStandardPaths::writableLocation(QStandardPaths::PicturesLocation));
+    const Path home = to_utf8(QStandardPaths::writableLocation(QStandardPaths::HomeLocation));
     std::error_code none;
-    Path folder = pictures / "Quarterturn";
+    Path folder = home / "Quarterturn";
     for (int number = 2; std::filesystem::exists(folder, none); ++number) {
-        folder = pictures / ("Quarterturn " + std::to_string(number));
+        folder = home / ("Quarterturn " + std::to_string(number));
     }
     return folder;
 }

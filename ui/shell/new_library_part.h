@@ -19,7 +19,7 @@ class NewLibraryPart : public QWidget {
     // `start` is the button that does it, in the rank that it has on the page.
     NewLibraryPart(Session& session, QPushButton* start, QWidget* parent = nullptr);
 
-    // Quarterturn among her pictures, or Quarterturn 2 and so on where that is taken.
+    // Where qturn looks when no library is named; Quarterturn 2 and so on where that is taken.
     static Path proposed_folder();
 
   private:

@@ -2,6 +2,7 @@
 // Somewhere in the window that a sentence or a button can lead to.
 
 #include <QObject>
+#include <QString>
 #include <filesystem>
 #include <optional>
 #include <vector>
@@ -49,6 +50,7 @@ struct Place {
     std::optional<Use> use{};
     bool to_take_down = false;  // to the list of what went out and has to be taken down
     std::vector<std::filesystem::path> sources{};  // a card or folders that photos came from
+    QString of_lock{};  // what became of locking or unlocking, to be said beside the lock
 };
 
 }  // namespace quarterturn

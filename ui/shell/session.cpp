@@ -2,7 +2,6 @@
 
 #include <QApplication>
 #include <QSettings>
-#include <ranges>
 
 #include "indexer/erasure/empty_bin.h"
 #include "indexer/erasure/erase.h"
@@ -136,15 +135,7 @@ void Session::take_up_erasures() {
 }
 
 void Session::say_with(const QString& sentence, const std::vector<std::string>& left) {
-    constexpr std::size_t most_lines = 5;  // below the page
-    QStringList lines{sentence};
-    for (const std::string& each : left | std::views::take(most_lines)) {
-        lines << said_here(each);
-    }
-    if (left.size() > most_lines) {
-        lines << tr("And %n more like these.", nullptr, static_cast<int>(left.size() - most_lines));
-    }
-    say(lines.join(QLatin1Char('\n')));
+    say(said_with(sentence, left));
 }
 
 Path Session::last_library() {

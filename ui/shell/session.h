@@ -23,6 +23,7 @@ struct ClosedWork {
     QString title;
     Path library;
     std::function<QString(Job&)> work;
+    bool of_lock = false;  // what it answers is said beside the lock, in the settings
 };
 
 class Session : public QObject {

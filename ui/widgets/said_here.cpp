@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 #include <array>
+#include <ranges>
 
 #include "ui/widgets/words.h"
 
@@ -34,6 +35,19 @@ QString said_here(std::string_view sentence) {
         said.replace(command, QCoreApplication::translate("words", place));
     }
     return said;
+}
+
+QString said_with(const QString& sentence, const std::vector<std::string>& left) {
+    QStringList lines;
+    if (!sentence.isEmpty()) lines << sentence;
+    for (const std::string& each : left | std::views::take(most_lines_below)) {
+        lines << said_here(each);
+    }
+    if (left.size() > most_lines_below) {
+        lines << QCoreApplication::translate("words", "And %n more like these.", nullptr,
+                                             static_cast<int>(left.size() - most_lines_below));
+    }
+    return lines.join(QLatin1Char('\n'));
 }
 
 }  // namespace quarterturn

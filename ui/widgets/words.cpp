@@ -95,7 +95,7 @@ QString shown(Date date) {
 }
 
 QString short_shown(Date date) {
-    return QLocale().toString(to_qdate(date), QStringLiteral("d MMM"));
+    return QLocale().toString(to_qdate(date), QStringLiteral("d MMM yyyy"));
 }
 
 QString hours_shown(LocalTime starts, LocalTime ends) {

@@ -26,7 +26,7 @@ QString shown(Paper paper);           // "A4"
 QString shown(const Device& device);  // "Larkmoor P3"
 
 QString shown(Date date);             // "Saturday, 7 November 2026", in the user's own language
-QString short_shown(Date date);       // "7 Nov"
+QString short_shown(Date date);       // "7 Nov 2026"
 QString clock_shown(LocalTime time);  // "10:12", as the user's language writes it
 QString clock_format();               // for Qt, without seconds
 // "10:12 to 12:40"; "10:12" where it ends in the same minute.

@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include "indexer/backup/backup_place.h"
 #include "indexer/backup/restore.h"
 #include "indexer/backup/verify.h"
 #include "indexer/lock/key_ring.h"
@@ -151,6 +152,26 @@ TEST_F(LockedBackup, RefusesLinksToTheLibrarysOwnFiles) {
     back_up_to(drive);
     refuses_links("one.jpg", hard_link);
     refuses_links("two.jpg", symbolic_link);
+}
+
+TEST_F(LockedBackup, IsKnownBeforehandToTakeNoMore) {
+    const auto takes_no_more = [&](const KeysInHand& keys) {
+        return was_locked_otherwise(real_file_system(), drive, keys);
+    };
+    EXPECT_FALSE(takes_no_more(lock.keys)) << "there is none";
+    back_up_to(drive);
+    EXPECT_TRUE(takes_no_more(lock.keys));
+    EXPECT_FALSE(takes_no_more(nullptr));
+    write_lock(real_file_system(), drive, lock.file);
+    EXPECT_FALSE(takes_no_more(nullptr)) << "it takes more without that lock.json";
+    drive = folder / "another drive";
+    lock_it();
+    back_up_to(drive);
+    EXPECT_FALSE(takes_no_more(lock.keys));
+    EXPECT_TRUE(takes_no_more(nullptr));
+    EXPECT_TRUE(takes_no_more(new_library_keys())) << "locked anew since";
+    std::filesystem::remove(drive / lock_file_name);
+    EXPECT_FALSE(takes_no_more(lock.keys)) << "it takes more with its lock.json";
 }
 
 TEST_F(LockedBackup, SaysThatItsLockIsGone) {

@@ -99,8 +99,8 @@ TEST_F(MovedUnderLock, IsUnlockedWithTheRest) {
     move_to(to);
     const LockReport report = unlock();
     ASSERT_FALSE(report.problems.empty());
-    EXPECT_TRUE(report.problems[0].starts_with(to.string() + " had been moved"))
-        << report.problems[0];
+    EXPECT_TRUE(report.problems[0].reason.starts_with(to.string() + " had been moved"))
+        << report.problems[0].reason;
     EXPECT_EQ(text_of(to), words);
     EXPECT_EQ(text_of(library.photo_file(photo_named("two.jpg"))), "photo of two.jpg");
     const VerifyReport checked = check();
@@ -117,8 +117,9 @@ TEST_F(MovedUnderLock, OutOfTheLibraryItsKeyIsKeptUntilItIsBack) {
     for (int time = 0; time < 2; ++time) {
         const LockReport report = unlock();
         ASSERT_EQ(report.problems.size(), 1U);
-        EXPECT_NE(report.problems[0].find("one.jpg is in the records and not"), std::string::npos)
-            << report.problems[0];
+        EXPECT_NE(report.problems[0].reason.find("one.jpg is in the records and not"),
+                  std::string::npos)
+            << report.problems[0].reason;
         EXPECT_TRUE(key_is_kept());
     }
     std::filesystem::create_directories(sealed.parent_path());
@@ -153,9 +154,9 @@ TEST_F(MovedUnderLock, WhatLiesAmongLockedFilesStaysInTheirFolder) {
     EXPECT_EQ(text_of(one.parent_path() / ".DS_Store"), "of the desktop");
     EXPECT_EQ(text_of(one), words);
     ASSERT_EQ(report.problems.size(), 1U);
-    EXPECT_TRUE(report.problems[0].starts_with(sealed.parent_path().string()))
-        << report.problems[0];
-    EXPECT_NE(report.problems[0].find("/empty lies in it"), std::string::npos);
+    EXPECT_TRUE(report.problems[0].reason.starts_with(sealed.parent_path().string()))
+        << report.problems[0].reason;
+    EXPECT_NE(report.problems[0].reason.find("/empty lies in it"), std::string::npos);
     EXPECT_FALSE(key_is_kept());
     EXPECT_FALSE(std::filesystem::exists(place / lock_file_name));
 }

@@ -53,8 +53,8 @@ struct LeftByLock : testing::Test {
 
     void expect_named(const LockReport& report, const std::string& name) {
         ASSERT_EQ(report.problems.size(), 1U);
-        EXPECT_NE(report.problems[0].find(file_called(name).string()), std::string::npos)
-            << report.problems[0];
+        EXPECT_NE(report.problems[0].reason.find(file_called(name).string()), std::string::npos)
+            << report.problems[0].reason;
     }
 
     TemporaryFolder folder;
@@ -68,7 +68,7 @@ TEST_F(LeftByLock, WhatMayNotBeRemovedKeepsNobodyOut) {
     const LockReport locked = lock_library(disk, place, lock, {});
     EXPECT_EQ(locked.files, 2);
     expect_named(locked, "IMG_2.jpg");
-    EXPECT_NE(locked.problems[0].find("qturn verify locks it then"), std::string::npos);
+    EXPECT_NE(locked.problems[0].reason.find("qturn verify locks it then"), std::string::npos);
     for (const char* name : {"IMG_1.jpg", "IMG_2.jpg", "IMG_3.jpg"}) {
         EXPECT_EQ(read_in_library(name), name);
     }
@@ -80,8 +80,9 @@ TEST_F(LeftByLock, WhatMayNotBeRemovedKeepsNobodyOut) {
         LockedFileSystem(real_file_system(), place, lock.keys).place_of(file_called("IMG_2.jpg"));
     const LockReport unlocked = unlock_for_good(disk, place, lock.keys, {});
     ASSERT_GE(unlocked.problems.size(), 1U);
-    EXPECT_NE(unlocked.problems[0].find("its key is kept in lock.left.json"), std::string::npos)
-        << unlocked.problems[0];
+    EXPECT_NE(unlocked.problems[0].reason.find("its key is kept in lock.left.json"),
+              std::string::npos)
+        << unlocked.problems[0].reason;
     for (const char* name : {"IMG_1.jpg", "IMG_2.jpg", "IMG_3.jpg"}) {
         EXPECT_EQ(text_of(file_called(name)), name);
     }
@@ -127,7 +128,7 @@ TEST_F(LeftByLock, WhatCannotBeReadIsLockedWhenItCan) {
         const LockReport report = lock_library(disk, place, lock, {});
         EXPECT_EQ(report.files, 2);
         expect_named(report, "IMG_2.jpg");
-        EXPECT_NE(report.problems[0].find("It is not locked"), std::string::npos);
+        EXPECT_NE(report.problems[0].reason.find("It is not locked"), std::string::npos);
         EXPECT_EQ(read_in_library("IMG_1.jpg"), "IMG_1.jpg");
         EXPECT_TRUE(std::filesystem::exists(file_called("IMG_2.jpg")));
         EXPECT_EQ(left_unlocked(disk, place, lock.keys),
@@ -152,7 +153,7 @@ TEST_F(LeftByLock, AFolderThatCannotBeListedIsLockedWhenItCan) {
         const LockReport report = lock_library(disk, place, lock, {});
         EXPECT_EQ(report.files, 3);
         expect_named(report, "shut");
-        EXPECT_NE(report.problems[0].find("It is not locked"), std::string::npos);
+        EXPECT_NE(report.problems[0].reason.find("It is not locked"), std::string::npos);
         EXPECT_EQ(read_in_library("IMG_3.jpg"), "IMG_3.jpg");
         EXPECT_EQ(left_unlocked(disk, place, lock.keys), std::vector<Path>{shut});
         expect_named(lock_what_is_left(disk, place, lock.keys, {}), "shut");
@@ -182,7 +183,7 @@ TEST_F(LeftByLock, TheKeyOfAFolderThatCannotBeListedIsKept) {
     const LockReport report = unlock_for_good(disk, place, lock.keys, {});
     EXPECT_EQ(report.files, 3);
     expect_named(report, "shut");
-    EXPECT_NE(report.problems[0].find("lock.left.json"), std::string::npos);
+    EXPECT_NE(report.problems[0].reason.find("lock.left.json"), std::string::npos);
     EXPECT_EQ(read_in_library("IMG_3.jpg"), "IMG_3.jpg");
     disk.bad.clear();
     EXPECT_TRUE(unlock_for_good(disk, place, lock.keys, {}).problems.empty());
@@ -218,7 +219,7 @@ TEST_F(LeftByLock, TheKeyOfWhatCannotBeUnlockedIsKept) {
         LockedFileSystem(real_file_system(), place, lock.keys).place_of(file_called("IMG_2.jpg"));
     const LockReport report = unlock_for_good(disk, place, lock.keys, {});
     expect_named(report, "IMG_2.jpg");
-    EXPECT_NE(report.problems[0].find("lock.left.json"), std::string::npos);
+    EXPECT_NE(report.problems[0].reason.find("lock.left.json"), std::string::npos);
     EXPECT_FALSE(std::filesystem::exists(place / lock_file_name));
     EXPECT_EQ(read_in_library("IMG_3.jpg"), "IMG_3.jpg");
     EXPECT_THROW(

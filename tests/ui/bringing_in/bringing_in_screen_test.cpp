@@ -169,7 +169,7 @@ TEST_F(BringingInTest, SaysWhatIsThereBeforeAnythingIsCopied) {
     ASSERT_TRUE(appears(QStringLiteral("Bring them in")));
     EXPECT_TRUE(says(QStringLiteral("2 photos to bring in")));
     EXPECT_TRUE(says(QStringLiteral("Larkmoor P3: 2 photos")));
-    EXPECT_TRUE(says(QStringLiteral("Trial of Mira Okonjo-Lindqvist, 7 Nov")));
+    EXPECT_TRUE(says(QStringLiteral("Trial of Mira Okonjo-Lindqvist, 7 Nov 2026")));
     EXPECT_TRUE(says(QStringLiteral("clip.txt")));
     EXPECT_TRUE(library().photos().all().empty());
     EXPECT_EQ(problems_at_all_sizes(screen), QStringList());

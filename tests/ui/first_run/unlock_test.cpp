@@ -103,6 +103,23 @@ TEST_F(UnlockTest, SaysWhatCouldNotBeLockedWhenItGoesOn) {
     EXPECT_TRUE(said.last().at(0).toString().contains(QStringLiteral("no ordinary file")));
 }
 
+TEST_F(UnlockTest, LeadsBackToTheLockWithWhatBecameOfIt) {
+    key_ring::add(library, lock.keys);
+    ASSERT_EQ(session.open(library), QString());
+    QSignalSpy asked(&session, &Session::asked_for);
+    session.close_for({.title = QStringLiteral("At work"),
+                       .library = library,
+                       .work = [](Job&) { return QStringLiteral("It is done."); },
+                       .of_lock = true});
+    QCoreApplication::processEvents();
+    ASSERT_FALSE(session.is_open());
+    WelcomePage standing_there(session);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return !asked.isEmpty(); }));
+    const auto place = asked.value(0).value(0).value<Place>();
+    EXPECT_EQ(place.moment, Moment::settings);
+    EXPECT_EQ(place.of_lock, QStringLiteral("It is done."));
+}
+
 TEST_F(UnlockTest, HasNoScreenProblems) {
     EXPECT_EQ(problems_at_all_sizes(page), QStringList());
 }

@@ -40,9 +40,10 @@ TEST_F(WelcomePageTest, StartsANewLibraryInTheFolderNamed) {
     EXPECT_TRUE(std::filesystem::exists(folder / "mine" / "records.sqlite"));
 }
 
-TEST_F(WelcomePageTest, ProposesAFolderAmongHerPictures) {
+TEST_F(WelcomePageTest, ProposesTheFolderInWhichQturnLooks) {
     EXPECT_EQ(Path(folder_field()->text().toStdString()), NewLibraryPart::proposed_folder());
     EXPECT_EQ(NewLibraryPart::proposed_folder().filename(), "Quarterturn");
+    EXPECT_EQ(NewLibraryPart::proposed_folder().parent_path().string(), std::getenv("HOME"));
 }
 
 TEST_F(WelcomePageTest, SaysWhyAFolderCannotBeUsed) {

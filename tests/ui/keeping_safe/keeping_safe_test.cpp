@@ -4,7 +4,9 @@
 #include <QPushButton>
 
 #include "indexer/backup/backup.h"
+#include "indexer/lock/key_ring.h"
 #include "indexer/store/library_settings.h"
+#include "indexer/store/lock_library.h"
 #include "tests/support/files.h"
 #include "tests/ui/shell/fixture.h"
 #include "tests/ui/support/asks_screen.h"
@@ -142,6 +144,37 @@ TEST_F(KeepingSafeTest, SaysWhenTheDriveIsAwayAndForgetsOneThatIsLost) {
     QCoreApplication::processEvents();
     EXPECT_TRUE(open.session.library().backups().all().empty());
     EXPECT_FALSE(button("Back up now to BLUE STICK"));
+}
+
+TEST_F(KeepingSafeTest, OffersNoBackupThatWasMadeBeforeTheLockWasPutOnOrTakenOff) {
+    const Path library = open.example.folder / "own";
+    ASSERT_EQ(open.session.create(library), QString());
+    add_photo("one.jpg");
+    back_up();
+    const NewLock lock = new_lock("seven owls below the granary", least_guess_cost());
+    const auto locked_meanwhile = [&](const auto& change) {
+        open.session.close_for({});
+        QCoreApplication::processEvents();
+        change();
+        EXPECT_EQ(open.session.open(library), QString());
+        screen.refresh();
+    };
+    const auto offered = [this] { return button("Back up now to BLUE STICK") != nullptr; };
+    locked_meanwhile([&] { lock_library(real_file_system(), library, lock, {}); });
+    EXPECT_TRUE(QTest::qWaitFor(
+        [&] { return says("It was made before the library was locked, and takes no more"); }));
+    EXPECT_FALSE(offered());
+    EXPECT_NE(button("Choose a drive or folder…"), nullptr);
+    EXPECT_EQ(button("Read all of it"), nullptr);
+    EXPECT_EQ(problems_at_all_sizes(screen), QStringList());
+    drive = open.example.folder / "RED STICK";
+    back_up();
+    EXPECT_NE(button("Back up now to RED STICK"), nullptr);
+    locked_meanwhile([&] { unlock_for_good(real_file_system(), library, lock.keys, {}); });
+    EXPECT_TRUE(QTest::qWaitFor(offered));
+    EXPECT_TRUE(says("It was made before the library was unlocked, and takes no more"));
+    EXPECT_EQ(button("Back up now to RED STICK"), nullptr);
+    key_ring::forget(library);
 }
 
 TEST_F(KeepingSafeTest, ChecksEverythingAndSaysWhatWantsALook) {

@@ -14,6 +14,7 @@
 #include "tests/ui/shell/fixture.h"
 #include "tests/ui/support/screen_checks.h"
 #include "ui/settings/library_part.h"
+#include "ui/settings/lock_part.h"
 #include "ui/shell/new_library_part.h"
 #include "ui/widgets/notice.h"
 
@@ -83,6 +84,15 @@ class SettingsScreenTest : public testing::Test {
     OpenSession open;
     SettingsScreen screen{open.session};
 };
+
+TEST_F(SettingsScreenTest, SaysBesideTheLockWhatBecameOfLocking) {
+    auto* lock = screen.findChild<LockPart*>();
+    screen.resize(1280, 400);
+    EXPECT_FALSE(screen.rect().contains(lock->mapTo(&screen, QPoint())));
+    screen.arrive({.moment = Moment::settings, .of_lock = QStringLiteral("It is locked now.")});
+    EXPECT_TRUE(QTest::qWaitFor([&] { return !lock->visibleRegion().isEmpty(); }));
+    EXPECT_EQ(lock->findChild<Notice*>()->said(), QStringLiteral("It is locked now."));
+}
 
 TEST_F(SettingsScreenTest, AFieldIsSavedAsSheLeavesItAndCanBeUndone) {
     type(business, QStringLiteral("Thistle Quay"));

@@ -25,5 +25,13 @@ TEST(SaidHere, LeavesEverythingElseAsItIs) {
               QStringLiteral("Über 3 Fotos: free some room."));
 }
 
+TEST(SaidHere, TellsOfManyTheFirstOnesAndTheirNumber) {
+    EXPECT_EQ(said_with(QStringLiteral("Done."), {}), QStringLiteral("Done."));
+    EXPECT_EQ(said_with({}, {"One.", "Two."}), QStringLiteral("One.\nTwo."));
+    const QString said = said_with(QStringLiteral("Done."), std::vector<std::string>(41, "Left."));
+    EXPECT_EQ(said.count(u'\n'), 6);
+    EXPECT_TRUE(said.endsWith(QStringLiteral("And 36 more like these."))) << to_utf8(said);
+}
+
 }  // namespace
 }  // namespace quarterturn

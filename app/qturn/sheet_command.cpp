@@ -6,7 +6,7 @@
 #include "app/qturn/parse.h"
 #include "app/qturn/say.h"
 #include "indexer/disk/clock.h"
-#include "indexer/intake/lines_by_reason.h"
+#include "indexer/disk/lines_by_reason.h"
 #include "indexer/intake/threads.h"
 #include "indexer/portfolio/pass_on.h"
 #include "indexer/record/caution.h"

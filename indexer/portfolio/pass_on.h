@@ -7,7 +7,7 @@
 #include <vector>
 
 #include "indexer/image/decode.h"
-#include "indexer/intake/refused_file.h"
+#include "indexer/disk/refused_file.h"
 #include "indexer/record/ledger.h"
 #include "indexer/sheet/page.h"
 #include "indexer/store/library.h"

@@ -1,6 +1,6 @@
 #include "ui/contact_sheet/sheet_wish.h"
 
-#include "indexer/intake/lines_by_reason.h"
+#include "indexer/disk/lines_by_reason.h"
 #include "indexer/looks/exported_record.h"
 #include "indexer/rules/sign_off.h"
 #include "indexer/sheet/photos_on.h"

@@ -111,7 +111,7 @@ TEST_F(LeftByLock, WhatIsDamagedKeepsItsKeyUntilItWasPutBack) {
     const LockReport report = unlock_for_good(disk, place, lock.keys, {});
     EXPECT_EQ(report.files, 2);
     expect_named(report, "IMG_2.jpg");
-    EXPECT_NE(report.problems[0].find("its key is kept in lock.left.json"), std::string::npos);
+    EXPECT_NE(report.problems[0].reason.find("its key is kept in lock.left.json"), std::string::npos);
     EXPECT_EQ(read_bytes(sealed), bytes) << "nothing of it is thrown away";
     EXPECT_TRUE(std::filesystem::exists(place / left_lock_name));
     put("IMG_2.jpg", "IMG_2.jpg");  // as a check of the library does, from a backup

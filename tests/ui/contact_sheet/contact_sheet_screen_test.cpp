@@ -171,6 +171,18 @@ TEST_F(MadeForOthers, LeavesOnlyWhenAllItsPhotosMayGoAndStandsInTheLedger) {
     }
 }
 
+TEST_F(MadeForOthers, IsNotSavedWhereNoPhotoStandsOnIt) {
+    Look bare;
+    bare.client = whole.mira;
+    bare.name = "plait";
+    session.choose_look(session.library().looks().add(bare));
+    screen.refresh();
+    ASSERT_TRUE(QTest::qWaitFor([this] { return button("Save as PDF…")->isEnabled(); }));
+    screen.save_to(file);
+    EXPECT_TRUE(wait_until_said("no photo would stand on it"));
+    EXPECT_FALSE(std::filesystem::exists(file));
+}
+
 TEST_F(MadeForOthers, APictureOfOnePageIsRefused) {
     screen.save_to(whole.folder / "for others.png");
     EXPECT_TRUE(wait_until_said("written as .pdf"));

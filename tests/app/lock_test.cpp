@@ -117,16 +117,11 @@ TEST_F(LockTest, GoesOnWithLockingThatWasInterruptedAndSaysSo) {
 
 TEST_F(LockTest, TellsAReasonOnceWithItsFiles) {
     const Path photos_folder = Path(library) / "photos";
-    const Arguments set{"lock",
-                        "set",
-                        "--new-passphrase-file",
-                        folder / "words",
-                        "--recovery-key-out",
-                        folder / "key.pdf"};
     for (const char* name : {"one", "two", "three"}) {
         ASSERT_EQ(::mkfifo((photos_folder / name).c_str(), 0600), 0);
     }
-    const Ran ran = run(set);
+    const Ran ran = run({"lock", "set", "--new-passphrase-file", folder / "words",
+                         "--recovery-key-out", folder / "key.pdf"});
     EXPECT_EQ(ran.code, 3) << ran.error;
     EXPECT_NE(ran.out.find("Each of 3 files is no ordinary file"), std::string::npos) << ran.out;
     for (const char* name : {"one", "two", "three"}) {

@@ -158,9 +158,9 @@ void WelcomePage::do_closed_work(const ClosedWork& work) {
         }
         open_or_ask(work.library);
         if (said.isEmpty()) return;
-        work.of_lock&& session_.is_open()
-            ? session_.go_to({.moment = Moment::settings, .of_lock = said})
-            : session_.say(said);
+        const bool beside_lock = work.of_lock && session_.is_open();
+        beside_lock ? session_.go_to({.moment = Moment::settings, .of_lock = said})
+                    : session_.say(said);
     });
 }
 

@@ -118,7 +118,7 @@ void LockPart::refresh() {
                                    : tr("This library is not locked."));
     put_on_->setVisible(!locked);
     former_->setVisible(locked || some_stayed_);
-    name_field(*former_, locked ? tr("Passphrase or recovery key of now")
+    name_field(*former_, locked ? tr("Passphrase or recovery key as it is now")
                                 : tr("Passphrase or recovery key that it had"));
     for (QPushButton* button : {change_, recovery_key_}) button->setVisible(locked);
     take_off_->setVisible(locked || some_stayed_);

@@ -69,18 +69,21 @@ std::optional<BackupSource> at_hand(FileSystem& disk, const Backup& backup) try 
     return std::nullopt;
 }
 
-std::vector<Path> locked_backups(Library& library) {
-    std::vector<Path> locked;
+std::vector<std::string> words_of_locked_backups(Library& library) {
+    std::vector<std::string> words;
     for (const Backup& backup : library.backups().all()) {
         try {
             const BackupFolder opened(library.disk(), backup.folder);
         } catch (const LibraryLocked&) {
-            locked.push_back(backup.folder);
+            words.push_back(
+                "The backup in " + backup.folder.string() +
+                " was made while the library was locked, and was not looked into: make a library "
+                "of it in a new folder (qturn restore), and bring in from there what is missing.");
         } catch (const std::runtime_error&) {
             continue;
         }
     }
-    return locked;
+    return words;
 }
 
 std::vector<BackupSource> backups_at_hand(Library& library) {

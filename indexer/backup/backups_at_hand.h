@@ -35,8 +35,8 @@ class BackupSource {
 
 // Those of the library's backups that are where they lay last. What cannot be read is passed over.
 std::vector<BackupSource> backups_at_hand(Library& library);
-// The folders of those that are locked, and whose keys nobody has given.
-std::vector<Path> locked_backups(Library& library);
+// Of those that are locked, and whose keys nobody has given.
+std::vector<std::string> words_of_locked_backups(Library& library);
 // That one where it is at hand.
 std::optional<BackupSource> at_hand(FileSystem& disk, const Backup& backup);
 

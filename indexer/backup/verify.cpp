@@ -223,18 +223,9 @@ class Verifying {
         }
     }
 
-    // Brought in, they would be back.
     void find_to_be_erased() {
-        ErasureTable erasures(library_.database());
-        report_.anything_erased = !erasures.all().empty();
-        for (const std::string& path : erasures.files_left()) {
-            if (!listed_lies_there(library_, path)) continue;
-            report_.to_be_erased.push_back(
-                path +
-                " is of an erasure, or of the bin, and could not be removed yet: do not bring it "
-                "in. Removing goes on by itself each time the library is opened; see to the disk "
-                "and to the file's permissions, and close other programs.");
-        }
+        report_.anything_erased = !ErasureTable(library_.database()).all().empty();
+        report_.to_be_erased = words_of_still_listed(library_);
     }
 
     void find_past_lock() {
@@ -245,12 +236,7 @@ class Verifying {
 
     void find_locked_backups() {
         if (std::ranges::all_of(report_.troubles, &FileTrouble::healed)) return;
-        for (const Path& folder : locked_backups(library_)) {
-            report_.lock.push_back(
-                "The backup in " + folder.string() +
-                " was made while the library was locked, and was not looked into: make a library "
-                "of it in a new folder (qturn restore), and bring in from there what is missing.");
-        }
+        std::ranges::move(words_of_locked_backups(library_), std::back_inserter(report_.lock));
     }
 
     bool is_told_as_locked(const std::string& path) {

@@ -96,6 +96,18 @@ bool listed_lies_there(Library& library, const std::string& listed) {
     return disk.exists(library.folder() / path);
 }
 
+std::vector<std::string> words_of_still_listed(Library& library) {
+    std::vector<std::string> words;
+    for (const std::string& path : ErasureTable(library.database()).files_left()) {
+        if (!listed_lies_there(library, path)) continue;
+        words.push_back(path +
+                        " is of an erasure, or of the bin, and could not be removed yet: do not "
+                        "bring it in. Removing goes on by itself each time the library is opened; "
+                        "see to the disk and to the file's permissions, and close other programs.");
+    }
+    return words;
+}
+
 void refuse_unless_alone(const MoveLock& lock) {
     if (lock.held()) return;
     throw StoreError(

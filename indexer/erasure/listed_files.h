@@ -21,6 +21,8 @@ inline constexpr const char* goes_on_by_itself =
 // Whether a file that stands on the list of those to remove is there still, also past the lock.
 // Throws DiskError.
 bool listed_lies_there(Library& library, const std::string& listed);
+// A sentence for each of those: brought in, they would be back.
+std::vector<std::string> words_of_still_listed(Library& library);
 
 // Removes the files that stand on the list, but for what is recorded again, and those of others go
 // into their folders. The move lock must be held. Sentences: what the disk did not do; such files

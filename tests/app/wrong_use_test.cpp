@@ -35,6 +35,12 @@ TEST_F(WrongUseTest, UnknownCommandOrOption) {
     expect_complaint({"client"}, 2, "qturn client --help");
 }
 
+TEST_F(WrongUseTest, AWayToWithdrawThatIsNone) {
+    said({"client", "add", "Ada Lindqvist"});
+    expect_complaint({"consent", "withdraw", "Ada Lindqvist", "--how", "by phone"}, 2,
+                     "'by phone' is no way to give or withdraw consent. Known are signed form");
+}
+
 TEST_F(WrongUseTest, MissingArgument) {
     expect_complaint({"tag"}, 2, "PHOTO");
     expect_complaint({"sheet", "1"}, 2, "--out");

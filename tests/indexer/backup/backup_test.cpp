@@ -1,9 +1,5 @@
 #include "tests/indexer/backup/backup_fixture.h"
 
-#include <unistd.h>
-
-#include "indexer/backup/backup_words.h"
-#include "indexer/disk/volume.h"
 #include "indexer/disk/write_once.h"
 #include "indexer/erasure/erase.h"
 #include "tests/support/failing_disk.h"
@@ -78,16 +74,6 @@ TEST_F(Backups, HoldAllFilesUnderTheirOwnNames) {
         if (name != "READ ME.txt") EXPECT_NE(read_me.find(name), std::string::npos) << name;
     }
     EXPECT_NE(read_me.find("What lies here, as far as the library has it"), std::string::npos);
-}
-
-TEST_F(Backups, SayWhenTheyLieOnTheLibrarysOwnDisk) {
-    const BackupReport report = back_up_to(drive);
-    ASSERT_EQ(same_disk_lines(report).size(), 1U);
-    EXPECT_TRUE(back_up_to(drive).on_same_disk) << "also when nothing is new";
-    const Path elsewhere = "/var/tmp/quarterturn-backup-" + std::to_string(::getpid());
-    if (on_one_volume(library.folder(), elsewhere.parent_path())) GTEST_SKIP() << "one disk alone";
-    EXPECT_TRUE(same_disk_lines(back_up_to(elsewhere)).empty());
-    std::filesystem::remove_all(elsewhere);
 }
 
 TEST_F(Backups, CopyOnlyWhatIsNew) {

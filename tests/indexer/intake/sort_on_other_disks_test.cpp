@@ -8,6 +8,14 @@
 namespace quarterturn {
 namespace {
 
+void add_the_sitting(Library& library) {
+    Sitting sitting;
+    sitting.client = library.clients().add(client_called("Noor Achterberg"));
+    sitting.starts = at("2026-12-01T15:00");
+    sitting.ends = at("2026-12-01T16:00");
+    library.sittings().add(sitting);
+}
+
 // What may not be taken out of its folder, or not be put into another.
 class KeptInPlace : public FailingDisk {
   public:
@@ -32,11 +40,7 @@ TEST(SortOnOtherDisks, AFileThatMayNotBeMovedKeepsNoOthersAndIsNamed) {
         write_photo(folder / "card" / name, name[0], {.taken = "2026:12:01 15:10:00"});
     }
     import_photos(library, *make_confined_decoder(), {.sources = {folder / "card"}});
-    Sitting sitting;
-    sitting.client = library.clients().add(client_called("Noor Achterberg"));
-    sitting.starts = at("2026-12-01T15:00");
-    sitting.ends = at("2026-12-01T16:00");
-    library.sittings().add(sitting);
+    add_the_sitting(library);
     const SortReport report = sort_by_time(library);
     EXPECT_EQ(report.placed.size(), 3U);
     ASSERT_EQ(report.not_moved.size(), 2U);
@@ -64,11 +68,7 @@ TEST(SortOnOtherDisks, CopiesWhereFilesCannotHaveASecondName) {
     Library library = Library::create(folder / "library", disk);
     write_photo(folder / "card" / "a.jpg", 1, {.taken = "2026:12:01 15:10:00"});
     import_photos(library, *make_confined_decoder(), {.sources = {folder / "card"}});
-    Sitting sitting;
-    sitting.client = library.clients().add(client_called("Noor Achterberg"));
-    sitting.starts = at("2026-12-01T15:00");
-    sitting.ends = at("2026-12-01T16:00");
-    library.sittings().add(sitting);
+    add_the_sitting(library);
     sort_by_time(library);
     EXPECT_EQ(library.photos().all().at(0).file.path,
               "photos/2026/2026-12-01 Noor Achterberg trial/a.jpg");

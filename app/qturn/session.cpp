@@ -8,6 +8,7 @@
 #include "app/qturn/reply.h"
 #include "app/qturn/say.h"
 #include "app/qturn/stop_on_signal.h"
+#include "indexer/backup/copies_to_unlock.h"
 #include "indexer/disk/clock.h"
 #include "indexer/disk/lines_by_reason.h"
 #include "indexer/erasure/empty_bin.h"
@@ -115,7 +116,8 @@ void Session::go_on_locking(const Path& place) {
     const StopOnSignal stop;
     ProgressLine line(false);
     const LockReport report =
-        finish_locking(real_file_system(), place, unlocked_keys(), {line.counter(), stop.token()});
+        finish_locking(real_file_system(), place, unlocked_keys(),
+                       {line.counter(), stop.token(), copies_to_unlock(real_file_system(), place)});
     const std::vector<std::string> sentences = sentences_by_reason(report.problems);
     complain(sentences);
     if (sentences.size() < report.problems.size()) {

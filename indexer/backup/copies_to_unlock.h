@@ -7,8 +7,8 @@
 
 namespace quarterturn {
 
-// For unlocking a library for good: what its connected backups hold of a file, whole by the
-// records' checksum. Nothing where the library cannot be opened. The library is closed again.
+// For unlocking a library for good, also where that was interrupted: what its connected backups
+// hold of a file, whole by the records' checksum. To be asked once the records are unlocked.
 std::function<std::optional<Bytes>(const Path& file)> copies_to_unlock(FileSystem& disk,
                                                                        const Path& folder);
 

@@ -8,6 +8,7 @@
 #include "indexer/lock/locked_name.h"
 #include "indexer/store/erasure_table.h"
 #include "indexer/store/listed_past_lock.h"
+#include "indexer/store/lock_leftovers.h"
 #include "indexer/store/lock_library.h"
 #include "indexer/store/past_lock.h"
 
@@ -88,7 +89,9 @@ bool is_still_locked(const std::string& path) {
 }
 
 std::string still_locked(Library& library, const std::string& path) {
-    if (!holds_what_is_locked(library.disk(), library.folder() / path)) {
+    const bool in_place =
+        library.disk().exists(library.folder() / left_lock_name) && lies_where_locked(path);
+    if (!in_place && !holds_what_is_locked(library.disk(), library.folder() / path)) {
         return path +
                " is in no record, and only its name is still as the lock gave it: open it, give it "
                "a name of its own, and bring it in if it is a photo of yours.";
@@ -100,11 +103,10 @@ std::string still_locked(Library& library, const std::string& path) {
                "may hold a copy.";
     }
     return path +
-           " is still locked, since it could not be read, or was not there, when the lock was "
-           "taken "
-           "off; its key is kept in lock.left.json. It may be a photo that is missing: before you "
-           "bring one in again, see to the disk and to the file's permissions, and go on with "
-           "qturn lock remove.";
+           " is still locked, since it was damaged, could not be read, or was not there, when the "
+           "lock was taken off; its key is kept in lock.left.json. It may be a photo that is "
+           "missing: before you bring one in again, connect a backup, see to the disk and to the "
+           "file's permissions, and go on with qturn lock remove.";
 }
 
 }  // namespace quarterturn

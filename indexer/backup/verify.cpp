@@ -10,7 +10,7 @@
 #include "indexer/backup/moved_files.h"
 #include "indexer/erasure/files_without_record.h"
 #include "indexer/erasure/listed_files.h"
-#include "indexer/intake/incoming.h"
+#include "indexer/intake/begun_intake.h"
 #include "indexer/intake/move_lock.h"
 #include "indexer/intake/ordered_work.h"
 #include "indexer/intake/time_left.h"
@@ -197,10 +197,12 @@ class Verifying {
     }
 
     // What an import that was interrupted had on its way.
-    void clear_incoming() {
+    void clear_incoming() try {
         if (!may_mend()) return;
         const MoveLock lock(library_);
-        if (lock.held()) const Incoming cleared_away(library_);
+        if (lock.held()) quarterturn::clear_incoming(library_);
+    } catch (const DiskError&) {
+        return;  // the next check clears away, too
     }
 
     void lock_what_lies_open() {

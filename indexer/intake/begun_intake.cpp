@@ -6,6 +6,7 @@
 
 #include "indexer/intake/incoming.h"
 #include "indexer/intake/move_lock.h"
+#include "indexer/intake/unfinished.h"
 #include "indexer/store/sought_names.h"
 #include "indexer/store/text_words.h"
 
@@ -13,6 +14,12 @@ namespace quarterturn {
 namespace {
 
 using nlohmann::json;
+
+// However it was typed.
+Path whole(const Path& source) {
+    const Path normal = std::filesystem::absolute(source).lexically_normal();
+    return normal.has_filename() ? normal : normal.parent_path();
+}
 
 // Names may hold any bytes, which no text of the records may.
 std::string text_of(const std::vector<Path>& sources) {
@@ -63,15 +70,16 @@ void BegunIntake::keep(const std::vector<Path>& sources) {
 void BegunIntake::add(const std::vector<Path>& sources) {
     std::vector<Path> all = this->sources();
     for (const Path& source : sources) {
-        if (!is_among(all, source)) all.push_back(source);
+        if (!is_among(all, whole(source))) all.push_back(whole(source));
     }
     keep(all);
 }
 
 void BegunIntake::finish(const std::vector<Path>& sources) {
     std::vector<Path> left = this->sources();
-    const auto finished = std::erase_if(
-        left, [&](const Path& source) { return is_among(sources, source); });
+    const auto finished = std::erase_if(left, [&](const Path& source) {
+        return std::ranges::find(sources, source, whole) != sources.end();
+    });
     if (finished > 0) keep(left);
 }
 
@@ -90,10 +98,15 @@ std::vector<Path> unfinished_intake(Library& library) {
     return sources;
 }
 
+void clear_incoming(Library& library) {
+    const Incoming cleared_away(library);
+    (void)Unfinished(library).settle();
+}
+
 void leave_unfinished_intake(Library& library) {
     const MoveLock lock(library);
     if (!lock.held()) throw StoreError(photos_are_being_moved);
-    const Incoming cleared_away(library);
+    clear_incoming(library);
     BegunIntake::once(library).forget();
 }
 

@@ -31,6 +31,8 @@ class BegunIntake {
 
 // What was not finished; nothing while any program is at work on photos of the library.
 std::vector<Path> unfinished_intake(Library& library);
+// Clears away what an import that was interrupted had on its way. The move lock must be held.
+void clear_incoming(Library& library);
 // It is not gone on with: forgets it, and clears away what was on its way.
 void leave_unfinished_intake(Library& library);
 

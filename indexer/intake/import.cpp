@@ -1,5 +1,6 @@
 #include "indexer/intake/import.h"
 
+#include <algorithm>
 #include <tuple>
 
 #include "indexer/intake/begun_intake.h"
@@ -224,6 +225,13 @@ class ImportRun {
     std::vector<std::tuple<bool, LocalTime, PhotoId>> imported_;
 };
 
+// As when a card is pulled.
+bool is_gone(FileSystem& disk, const Path& file) try {
+    return !disk.exists(file);
+} catch (const DiskError&) {
+    return true;
+}
+
 // Else it is offered once more, and finds that all of it is here.
 void note_finished(Library& library, const std::vector<Path>& sources) try {
     BegunIntake::once(library).finish(sources);
@@ -239,7 +247,9 @@ ImportReport import_photos(Library& library, Decoder& decoder, const ImportWishe
     if (!lock.held()) throw StoreError{photos_are_being_moved};
     if (wishes.remember) BegunIntake::once(library).add(wishes.sources);
     ImportReport report = ImportRun{library, decoder, wishes}.run();
-    if (!report.stopped) note_finished(library, wishes.sources);
+    const bool all_was_there = std::ranges::none_of(
+        report.refused, [&](const RefusedFile& file) { return is_gone(library.disk(), file.file); });
+    if (!report.stopped && all_was_there) note_finished(library, wishes.sources);
     return report;
 }
 

@@ -13,7 +13,7 @@ inline constexpr std::string_view left_readable =
     "is connected, qturn verify locks it or puts it back.";
 inline constexpr std::string_view stays_locked =
     " It stays locked, and its key is kept in lock.left.json: leave that there. When it can be "
-    "read again, or qturn verify has put it back from a backup, qturn lock remove goes on with it.";
+    "read again, or a backup that holds it is connected, qturn lock remove goes on with it.";
 
 // `below` is relative to the library's folder.
 bool is_locked_name(LockedFileSystem& locked, const Path& below);

@@ -54,12 +54,20 @@ std::vector<std::string> locked_without_lock(FileSystem& disk, const Path& folde
         return stays_as_it_is(entry.lexically_relative(folder));
     };
     FilesInReach found = files_in_reach(disk, folder, passed_over);
-    // One that was moved by hand while the library was locked kept its name when it was unlocked.
     std::erase_if(found.files, [&](const Path& file) {
-        return !looks_locked_below(disk, folder, file.lexically_relative(folder)) ||
-               !contents_look_locked(disk, file, true);
+        const Path below = file.lexically_relative(folder);
+        return !looks_locked_below(disk, folder, below) ||
+               !(lies_where_locked(below) || contents_look_locked(disk, file, true));
     });
     return paths_below(found, folder);
+}
+
+// One that was moved by hand while the library was locked kept its name when it was unlocked.
+bool lies_where_locked(const Path& below) {
+    const Path within = below.parent_path();
+    const bool in_place = !within.has_parent_path() || looks_locked(within.filename().native()) ||
+                          is_front_of_locked_name(within.filename().native());
+    return in_place && any_part_looks_locked(below);
 }
 
 }  // namespace quarterturn

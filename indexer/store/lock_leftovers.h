@@ -13,5 +13,7 @@ namespace quarterturn {
 std::vector<std::string> readable_despite_lock(FileSystem& disk, const Path& folder);
 // Of one whose lock was taken off: what lies in it and is locked still.
 std::vector<std::string> locked_without_lock(FileSystem& disk, const Path& folder);
+// By its name, and those of its folders: whatever it holds, it may be damaged.
+bool lies_where_locked(const Path& below);
 
 }  // namespace quarterturn

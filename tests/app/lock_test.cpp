@@ -168,6 +168,23 @@ TEST_F(LockTest, UnlockingTakesWhatIsDamagedFromAConnectedBackup) {
     EXPECT_TRUE(answer({"verify"})["whole"]);
 }
 
+TEST_F(LockTest, UnlockingThatWasInterruptedTakesItFromThereToo) {
+    said({"import", card});
+    lock_it();
+    said(with("words", {"backup", folder / "drive"}));
+    const auto damaged = first_photo_file();
+    auto bytes = read_bytes(damaged);
+    bytes.at(0) ^= std::byte{1};
+    write_bytes(damaged, bytes);
+    std::filesystem::rename(folder / "drive", folder / "in the drawer");
+    EXPECT_FALSE(answer(with("words", {"lock", "remove"}), 3)["problems"].empty());
+    EXPECT_EQ(answer({"lock", "status"}, 3)["left"].size(), 1U) << "whatever it holds";
+    EXPECT_NE(said({"verify"}, 3).find("is still locked, since it was damaged"), std::string::npos);
+    std::filesystem::rename(folder / "in the drawer", folder / "drive");
+    EXPECT_EQ(answer(with("words", {"lock", "remove"}))["problems"], json::array());
+    EXPECT_TRUE(answer({"verify"})["whole"]);
+}
+
 TEST_F(LockTest, ALockedBackupThatCouldNotBeLookedIntoIsNamed) {
     said({"import", card});
     lock_it();

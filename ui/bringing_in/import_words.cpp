@@ -1,5 +1,7 @@
 #include "ui/bringing_in/import_words.h"
 
+#include "indexer/disk/lines_by_reason.h"
+
 #include <QCoreApplication>
 #include <QLocale>
 
@@ -84,19 +86,27 @@ void add_left_out(std::vector<ImportFact>& facts, const std::vector<Path>& alrea
     }
 }
 
-void add_refused(std::vector<ImportFact>& facts, const std::vector<RefusedFile>& refused) {
+// Of a few files each by its name; of many, each reason once.
+QStringList few_lines(const std::vector<RefusedFile>& refused) {
+    constexpr std::size_t few = 20;
     QStringList lines;
+    if (refused.size() > few) {
+        for (const std::string& line : sentences_by_reason(refused)) lines << from_utf8(line);
+        return lines;
+    }
     for (const RefusedFile& file : refused) {
         lines << Words::tr("%1: %2").arg(from_utf8(file.file.filename().native()),
                                          from_utf8(file.reason));
     }
-    add(facts, Words::tr("Cannot be taken"), lines);
+    return lines;
+}
+
+void add_refused(std::vector<ImportFact>& facts, const std::vector<RefusedFile>& refused) {
+    add(facts, Words::tr("Cannot be taken"), few_lines(refused));
 }
 
 void add_not_moved(std::vector<ImportFact>& facts, const std::vector<RefusedFile>& files) {
-    QStringList lines;
-    for (const RefusedFile& file : files) lines << from_utf8(file.reason);
-    add(facts, Words::tr("Not moved to the folder of its sitting"), lines);
+    add(facts, Words::tr("Not moved to the folder of its sitting"), few_lines(files));
 }
 
 void add_put_back(std::vector<ImportFact>& facts, const ImportReport& report) {

@@ -2,6 +2,7 @@
 
 #include <QLineEdit>
 
+#include "indexer/backup/copies_to_unlock.h"
 #include "indexer/lock/key_ring.h"
 #include "ui/shell/lock_work.h"
 #include "ui/widgets/parts.h"
@@ -74,7 +75,9 @@ std::function<QString(Job&)> unlocking(const Path& library, FileSystem& disk,
         if (!lock) return QString();
         const KeysInHand keys = keys_from(*lock, words);
         key_ring::add(library, keys);
-        return said_of(finish_locking(disk, library, keys, lock_wishes(job)), {});
+        LockWishes wishes = lock_wishes(job);
+        wishes.whole_copy = copies_to_unlock(disk, library);
+        return said_of(finish_locking(disk, library, keys, wishes), {});
     };
 }
 

@@ -173,7 +173,8 @@ bool BackupPart::takes_no_more(const Backup& backup) const {
 }
 
 void BackupPart::look_at_locks(const std::vector<Backup>& known) {
-    if (look_ || known.empty()) return;
+    if (looking_ || known.empty()) return;
+    looking_ = true;
     look_ = std::make_unique<Job>(
         [this, known, keys = session().library().keys(), &disk = session().disk()](Job&) {
             std::set<Path> found;
@@ -184,7 +185,7 @@ void BackupPart::look_at_locks(const std::vector<Backup>& known) {
                 if (std::exchange(locked_otherwise_, found) != found) session().touch();
             });
         });
-    connect(look_.get(), &Job::ended, this, [this] { look_.release()->deleteLater(); });
+    connect(look_.get(), &Job::ended, this, [this] { looking_ = false; });
 }
 
 void BackupPart::ask_before(std::optional<BackupId> to_forget) {

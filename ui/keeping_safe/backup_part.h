@@ -39,6 +39,7 @@ class BackupPart : public WorkPart {
     QComboBox* days_;
     std::optional<BackupId> to_forget_;  // she pressed once
     std::set<Path> locked_otherwise_;    // folders that take no more, as of the last look
+    bool looking_ = false;
     std::unique_ptr<Job> look_;          // goes on, since a drive may take its time
 };
 

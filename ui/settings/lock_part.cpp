@@ -82,6 +82,8 @@ LockPart::LockPart(Session& session)
       sure_(make_quiet_button(tr("Take the lock off"))),
       notice_(new Notice),
       ways_out_(session, *notice_, *this) {
+    connect(again_, &QLineEdit::returnPressed, this,
+            [this] { session_.library().keys() ? change() : put_on(); });
     connect(put_on_, &QPushButton::clicked, this, &LockPart::put_on);
     connect(change_, &QPushButton::clicked, this, &LockPart::change);
     connect(recovery_key_, &QPushButton::clicked, this, &LockPart::print_new_recovery_key);

@@ -102,6 +102,13 @@ TEST_F(LeftByLock, IsRefusedWhereItHasNoRoomAndNothingIsBegun) {
 }
 
 TEST_F(LeftByLock, WhatIsDamagedKeepsItsKeyUntilItWasPutBack) {
+    {
+        Library library = Library::open(place);
+        Photo photo = example_photo("IMG_2.jpg");
+        photo.file.path = "photos/2026/IMG_2.jpg";
+        photo.file.sha256 = sha256(std::string("IMG_2.jpg"));
+        library.photos().add(photo);
+    }
     lock_library(disk, place, lock, {});
     const Path sealed =
         LockedFileSystem(real_file_system(), place, lock.keys).place_of(file_called("IMG_2.jpg"));
@@ -110,15 +117,30 @@ TEST_F(LeftByLock, WhatIsDamagedKeepsItsKeyUntilItWasPutBack) {
     write_bytes(sealed, bytes);
     const LockReport report = unlock_for_good(disk, place, lock.keys, {});
     EXPECT_EQ(report.files, 2);
-    expect_named(report, "IMG_2.jpg");
-    EXPECT_NE(report.problems[0].reason.find("its key is kept in lock.left.json"), std::string::npos);
+    ASSERT_EQ(report.problems.size(), 2U) << "and that a recorded file is missing";
+    EXPECT_NE(report.problems[0].reason.find("IMG_2.jpg is damaged. It stays locked, and its key"),
+              std::string::npos);
+    put("IMG_2.jpg", "IMG_x.jpg");  // as long, and something else
+    EXPECT_EQ(unlock_for_good(disk, place, lock.keys, {}).problems.size(), 1U);
     EXPECT_EQ(read_bytes(sealed), bytes) << "nothing of it is thrown away";
     EXPECT_TRUE(std::filesystem::exists(place / left_lock_name));
-    put("IMG_2.jpg", "IMG_2.jpg");  // as a check of the library does, from a backup
+    put("IMG_2.jpg", "IMG_2.jpg");  // as when it is brought in again
     EXPECT_TRUE(unlock_for_good(disk, place, lock.keys, {}).problems.empty());
     EXPECT_FALSE(std::filesystem::exists(sealed));
     EXPECT_FALSE(std::filesystem::exists(place / left_lock_name));
     EXPECT_EQ(text_of(file_called("IMG_2.jpg")), "IMG_2.jpg");
+}
+
+TEST_F(LeftByLock, WhatLiesInALockedFilesPlaceIsKeptBesideIt) {
+    lock_library(disk, place, lock, {});
+    put("IMG_2.jpg", "words of mine");
+    const LockReport report = unlock_for_good(disk, place, lock.keys, {});
+    ASSERT_EQ(report.problems.size(), 1U);
+    EXPECT_NE(report.problems[0].reason.find("lay in the place of IMG_2.jpg while that was locked"),
+              std::string::npos);
+    EXPECT_EQ(text_of(file_called("IMG_2.jpg")), "IMG_2.jpg");
+    EXPECT_EQ(text_of(file_called("IMG_2 (2).jpg")), "words of mine");
+    EXPECT_FALSE(std::filesystem::exists(place / left_lock_name));
 }
 
 TEST_F(LeftByLock, WhatCannotBeReadIsLockedWhenItCan) {

@@ -69,8 +69,11 @@ TEST_F(NotFinished, WhatIsStoppedOrRefusedIsKeptToGoOnWith) {
     screen.look_at({pulled});
     ASSERT_TRUE(appears(QStringLiteral("Choose others")));
     EXPECT_EQ(begun.sources(), (std::vector<Path>{card, pulled})) << "it is only away";
-    import_photos(library(), decoder, {.sources = {card}});
-    EXPECT_EQ(begun.sources(), std::vector<Path>{pulled}) << "whoever brought it in";
+    import_photos(library(), decoder, {.sources = {pulled}, .remember = true});
+    EXPECT_EQ(begun.sources(), (std::vector<Path>{card, pulled})) << "not there, and not in";
+    import_photos(library(), decoder, {.sources = {card.native() + "/"}});
+    EXPECT_EQ(begun.sources(), std::vector<Path>{pulled}) << "whoever brought it in, and however "
+                                                             "the path was typed";
 }
 
 TEST_F(NotFinished, WhatWasNotFinishedIsOfferedOnceNobodyElseIsAtWork) {

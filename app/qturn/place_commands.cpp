@@ -1,6 +1,7 @@
 #include "app/qturn/command_set.h"
 #include "app/qturn/commands.h"
 #include "app/qturn/find.h"
+#include "app/qturn/import_words.h"
 #include "app/qturn/say.h"
 #include "app/qturn/sort_reply.h"
 #include "app/qturn/to_json.h"
@@ -23,9 +24,13 @@ void refuse_unclear(const PlaceOptions& options) {
     throw WrongUse("Say where the photos belong: --sitting NUMBER, --nowhere or --by-time.");
 }
 
-Reply placed(const std::vector<Photo>& photos, const std::string& where) {
-    return {{"Placed " + count_text(photos.size(), "photo") + ' ' + where + "."},
-            {{"photos", short_list_json(photos)}}};
+Reply placed(const std::vector<Photo>& photos, const std::string& where,
+             const std::vector<RefusedFile>& not_moved) {
+    Reply reply{{"Placed " + count_text(photos.size(), "photo") + ' ' + where + "."},
+                {{"photos", short_list_json(photos)}, {"not_moved", refused_json(not_moved)}}};
+    append(reply.lines, not_moved_lines(not_moved));
+    if (!not_moved.empty()) reply.outcome = Outcome::needs_attention;
+    return reply;
 }
 
 Reply place(Session& session, const PlaceOptions& options) {
@@ -33,16 +38,15 @@ Reply place(Session& session, const PlaceOptions& options) {
     Library& library = session.library();
     const auto photos = find_photos(library, options.photos);
     if (options.by_time) {
-        leave_to_time(library, ids_of(photos));
-        return placed(photos, "by their time again");
+        return placed(photos, "by their time again", leave_to_time(library, ids_of(photos)));
     }
     if (options.nowhere) {
-        place_by_hand(library, ids_of(photos), std::nullopt);
-        return placed(photos, "in no sitting");
+        return placed(photos, "in no sitting",
+                      place_by_hand(library, ids_of(photos), std::nullopt));
     }
     const Sitting sitting = find_sitting(library, options.sitting);
-    place_by_hand(library, ids_of(photos), sitting.id);
-    return placed(photos, "in the " + Names(library).sitting(sitting.id));
+    return placed(photos, "in the " + Names(library).sitting(sitting.id),
+                  place_by_hand(library, ids_of(photos), sitting.id));
 }
 
 }  // namespace

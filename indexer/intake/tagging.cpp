@@ -102,8 +102,8 @@ Tags confirmed(const Photo& photo) {
 }
 
 // One action that gives all photos this sitting, and sorting afterwards.
-void place(Library& library, std::span<const PhotoId> ids, bool by_hand,
-           std::optional<SittingId> sitting, const std::string& where) {
+std::vector<RefusedFile> place(Library& library, std::span<const PhotoId> ids, bool by_hand,
+                               std::optional<SittingId> sitting, const std::string& where) {
     const std::vector<Photo> photos = photos_named(library, ids);
     std::vector<TagChange> changes;
     for (const Photo& photo : photos) {
@@ -114,7 +114,7 @@ void place(Library& library, std::span<const PhotoId> ids, bool by_hand,
         changes.push_back({photo.id, std::move(tags)});
     }
     apply(library, "placed " + photos_text(photos) + ' ' + where, std::move(changes));
-    sort_by_time(library);
+    return sort_by_time(library).not_moved;
 }
 
 }  // namespace
@@ -141,18 +141,18 @@ int confirm_suggestions(Library& library, std::span<const PhotoId> ids) {
     return static_cast<int>(photos.size());
 }
 
-void place_by_hand(Library& library, std::span<const PhotoId> photos,
-                   std::optional<SittingId> sitting) {
+std::vector<RefusedFile> place_by_hand(Library& library, std::span<const PhotoId> photos,
+                                       std::optional<SittingId> sitting) {
     if (!sitting) return place(library, photos, true, std::nullopt, "in no sitting");
     const Sitting chosen = sitting_of(library, *sitting);
     const std::string where = "in the " + std::string{word(chosen.kind)} + " of " +
                               client_of(library, chosen.client).name + " on " +
                               iso_text(date_of(chosen.starts));
-    place(library, photos, true, sitting, where);
+    return place(library, photos, true, sitting, where);
 }
 
-void leave_to_time(Library& library, std::span<const PhotoId> photos) {
-    place(library, photos, false, std::nullopt, "by their time again");
+std::vector<RefusedFile> leave_to_time(Library& library, std::span<const PhotoId> photos) {
+    return place(library, photos, false, std::nullopt, "by their time again");
 }
 
 }  // namespace quarterturn

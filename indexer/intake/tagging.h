@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "indexer/disk/refused_file.h"
 #include "indexer/store/library.h"
 
 namespace quarterturn {
@@ -31,10 +32,10 @@ void tag(Library& library, std::span<const PhotoId> photos, const TagWishes& wis
 int confirm_suggestions(Library& library, std::span<const PhotoId> photos);
 
 // Placed by hand, photos stay in the sitting (or in none) whatever their time; their files move to
-// its folder.
-void place_by_hand(Library& library, std::span<const PhotoId> photos,
-                   std::optional<SittingId> sitting);
+// its folder. Answers those of the library that the disk did not move.
+std::vector<RefusedFile> place_by_hand(Library& library, std::span<const PhotoId> photos,
+                                       std::optional<SittingId> sitting);
 // Their time decides again.
-void leave_to_time(Library& library, std::span<const PhotoId> photos);
+std::vector<RefusedFile> leave_to_time(Library& library, std::span<const PhotoId> photos);
 
 }  // namespace quarterturn

@@ -1,6 +1,9 @@
 // Sorting where the disk or its permissions do not let every file be moved.
 
+#include <array>
+
 #include "indexer/intake/sort.h"
+#include "indexer/intake/tagging.h"
 #include "indexer/worker/confined.h"
 #include "tests/indexer/intake/import_fixture.h"
 #include "tests/support/failing_disk.h"
@@ -49,6 +52,8 @@ TEST(SortOnOtherDisks, AFileThatMayNotBeMovedKeepsNoOthersAndIsNamed) {
         const bool moved = photo.file.path.find("Noor Achterberg") != std::string::npos;
         EXPECT_EQ(moved, !photo.file.path.ends_with("stays.jpg")) << photo.file.path;
     }
+    const PhotoId stays = library.photos().named("stays.jpg").at(0).id;
+    EXPECT_EQ(leave_to_time(library, std::array{stays}).size(), 1U) << "whoever places it is told";
     disk.keeps = false;
     EXPECT_EQ(sort_by_time(library).not_moved.size(), 1U) << "the second copy is gone now";
     expect_files_match_records(library);

@@ -1,7 +1,10 @@
 // An import that is killed at any moment: what is recorded is there, and the next run goes on.
 
+#include <unistd.h>
+
 #include <random>
 
+#include "indexer/disk/folder_lock.h"
 #include "indexer/worker/confined.h"
 #include "tests/indexer/intake/import_fixture.h"
 #include "tests/support/killed.h"
@@ -12,7 +15,13 @@ namespace {
 
 constexpr int killed_photos = 60;
 
+// A process that the killed one was just starting has its lock for a moment longer.
+void wait_for_lock(const Path& library) {
+    while (!FolderLock(library).held()) ::usleep(1000);
+}
+
 void import_card(const Path& folder) {
+    wait_for_lock(folder / "library");
     Library library = Library::open(folder / "library");
     const auto decoder = make_confined_decoder();
     import_photos(library, *decoder, {.sources = {folder / "card"}});

@@ -1,11 +1,9 @@
 #include "ui/painter/page_file.h"
 
 #include <QColorSpace>
-#include <memory>
-#include <optional>
+#include <future>
 
 #include "indexer/image/strips.h"
-#include "indexer/sheet/side_by_side.h"
 
 namespace quarterturn {
 namespace {
@@ -22,8 +20,8 @@ cv::Mat strip_on(const QImage& paper) {
     return all.rowRange(rows_around, all.rows - rows_around);
 }
 
-// What `encode` makes of each strip, which it gets with whether it is the last. Each worker has
-// paper for one, used again and again; strips that are all white are painted and encoded once.
+// What `encode` makes of each strip, which it gets with whether it is the last. There is paper for
+// a few of them, used again and again; strips that are all white are painted and encoded once.
 template <class Encode>
 class Strips {
   public:
@@ -37,46 +35,50 @@ class Strips {
           strips_(static_cast<std::size_t>((size_.height() + strip_rows - 1) / strip_rows)) {}
 
     std::vector<Strip> encoded() && {
-        find_white();
-        side_by_side(to_paint_.size(), [&] {
-            return [this, desk = std::make_shared<Desk>()](std::size_t i) {
-                paint_and_encode(to_paint_[i], *desk);
-            };
-        });
-        for (const std::size_t i : like_white_) strips_[i] = strips_[*white_];
+        std::optional<std::size_t> white;
+        std::vector<std::size_t> like_that;
+        for (std::size_t i = 0; i < strips_.size(); ++i) {
+            const bool is_that =
+                i + 1 < strips_.size() && is_white(page_, print_dpi, top(i), rows(i));
+            if (is_that && white) {
+                like_that.push_back(i);
+                continue;
+            }
+            if (is_that) white = i;
+            begin(i);
+        }
+        for (Desk& desk : desks_) finish(desk);
+        for (const std::size_t i : like_that) strips_[i] = strips_[*white];
         return std::move(strips_);
     }
 
   private:
     struct Desk {
         QImage paper;
-        LaidTexts texts;
+        std::size_t strip = 0;
+        std::future<Strip> encoding;
     };
 
     int top(std::size_t strip) const { return static_cast<int>(strip) * strip_rows; }
     int rows(std::size_t strip) const { return std::min(strip_rows, size_.height() - top(strip)); }
-    bool is_last(std::size_t strip) const { return strip + 1 == strips_.size(); }
 
-    void find_white() {
-        for (std::size_t i = 0; i < strips_.size(); ++i) {
-            const bool is_that = !is_last(i) && is_white(page_, print_dpi, top(i), rows(i));
-            if (is_that && white_) {
-                like_white_.push_back(i);
-                continue;
-            }
-            if (is_that) white_ = i;
-            to_paint_.push_back(i);
-        }
-    }
-
-    void paint_and_encode(std::size_t strip, Desk& desk) {
+    void begin(std::size_t strip) {
+        Desk& desk = desks_[next_desk_++ % desks_.size()];
+        finish(desk);
         const int painted = rows(strip) + 2 * rows_around;
         if (desk.paper.height() != painted) {
             desk.paper = QImage(size_.width(), painted, QImage::Format_RGB32);
         }
-        paint_page_rows(desk.paper, page_, pictures_, desk.texts, print_dpi,
-                        top(strip) - rows_around);
-        strips_[strip] = encode_(strip_on(desk.paper), is_last(strip));
+        paint_page_rows(desk.paper, page_, pictures_, texts_, print_dpi, top(strip) - rows_around);
+        desk.strip = strip;
+        desk.encoding =
+            std::async(std::launch::async,
+                       [encode = encode_, pixels = strip_on(desk.paper),
+                        last = strip + 1 == strips_.size()] { return encode(pixels, last); });
+    }
+
+    void finish(Desk& desk) {
+        if (desk.encoding.valid()) strips_[desk.strip] = desk.encoding.get();
     }
 
     const Page& page_;
@@ -84,9 +86,9 @@ class Strips {
     Encode encode_;
     QSize size_;
     std::vector<Strip> strips_;
-    std::vector<std::size_t> to_paint_;
-    std::vector<std::size_t> like_white_;
-    std::optional<std::size_t> white_;
+    LaidTexts texts_;
+    std::array<Desk, 4> desks_;
+    std::size_t next_desk_ = 0;
 };
 
 }  // namespace

@@ -7,8 +7,8 @@ namespace quarterturn {
 
 enum class PageFormat { jpeg, png };
 
-// The page as a file at print_dpi, tagged sRGB. Painted and encoded strip by strip, two at a
-// time, as the pictures come.
+// The page as a file at print_dpi, tagged sRGB. Painted strip by strip as the pictures come, each of
+// which is encoded while the next ones are painted.
 Bytes page_file(const Page& page, const PagePictures& pictures, PageFormat format);
 
 }  // namespace quarterturn

@@ -26,7 +26,7 @@ bool lies_quietly(FileSystem& disk, const Path& path, const LibraryFile& file) t
 }  // namespace
 
 BackupSource::BackupSource(BackupFolder folder, const Manifest& listed)
-    : folder_(std::move(folder)) {
+    : folder_(std::move(folder)), checksums_(listed.files.begin(), listed.files.end()) {
     for (const auto& [path, sha256] : listed.files) paths_[sha256].push_back(path);
 }
 
@@ -45,6 +45,12 @@ std::optional<Bytes> BackupSource::bytes_of(const LibraryFile& file) const {
         if (auto bytes = right_bytes(folder_.disk(), folder_.file(path), file)) return bytes;
     }
     return std::nullopt;
+}
+
+std::optional<Bytes> BackupSource::bytes_at(const std::string& path) const {
+    const auto sha256 = checksums_.find(path);
+    if (sha256 == checksums_.end()) return std::nullopt;
+    return right_bytes(folder_.disk(), folder_.file(path), {path, sha256->second});
 }
 
 bool BackupSource::holds_apart_from(FileSystem& disk, std::span<const Path> others,

@@ -23,6 +23,8 @@ class BackupSource {
     // Its bytes; nothing when they are not there, cannot be read or are damaged. Safe to use from
     // several threads.
     std::optional<Bytes> bytes_of(const LibraryFile& file) const;
+    // What it holds under this path, whole by its list.
+    std::optional<Bytes> bytes_at(const std::string& path) const;
     // Whether it holds them in a file of its own, which is none of the others on that disk by a
     // link. Reads all of it. Safe to use from several threads.
     bool holds_apart_from(FileSystem& disk, std::span<const Path> others,
@@ -30,6 +32,7 @@ class BackupSource {
 
   private:
     BackupFolder folder_;
+    std::map<std::string, std::string> checksums_;           // by path
     std::map<std::string, std::vector<std::string>> paths_;  // by checksum
 };
 

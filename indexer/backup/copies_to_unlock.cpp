@@ -18,9 +18,10 @@ class CopiesAtHand {
     std::optional<Bytes> of(const Path& file) const {
         const std::string path = file.lexically_relative(folder_).generic_string();
         const auto sha256 = checksums_.find(path);
-        if (sha256 == checksums_.end()) return std::nullopt;
+        const bool recorded = sha256 != checksums_.end();
         for (const BackupSource& source : sources_) {
-            if (auto bytes = source.bytes_of({path, sha256->second})) return bytes;
+            auto bytes = recorded ? source.bytes_of({path, sha256->second}) : source.bytes_at(path);
+            if (bytes) return bytes;
         }
         return std::nullopt;
     }

@@ -72,6 +72,21 @@ bool begin_as_locked(std::span<const std::byte> bytes) {
     return bytes.size() >= front_bytes && std::equal(kind.begin(), kind.end(), raw(bytes.data()));
 }
 
+std::optional<Bytes> opened_but_for_kind(const LibraryKeys& keys,
+                                         std::span<const std::byte> file) try {
+    if (file.size() < front_bytes || begin_as_locked(file)) return std::nullopt;
+    Bytes held;
+    ContentsReader reader(keys, [&](std::span<const std::byte> piece) {
+        held.insert(held.end(), piece.begin(), piece.end());
+    });
+    reader.feed(std::as_bytes(std::span(kind)));
+    reader.feed(file.subspan(kind.size()));
+    reader.end();
+    return held;
+} catch (const DamagedContents&) {
+    return std::nullopt;
+}
+
 ContentsReader::ContentsReader(const LibraryKeys& keys, Take take)
     : keys_(keys), take_(std::move(take)), opened_(piece_bytes) {}
 

@@ -29,6 +29,9 @@ std::optional<std::int64_t> unlocked_size(std::int64_t locked_bytes);
 // How much of a locked file holds the first so many bytes, in whole pieces.
 std::int64_t front_to_read(std::int64_t bytes);
 
+// What a file holds whose first four bytes alone are not as they were; else nothing.
+std::optional<Bytes> opened_but_for_kind(const LibraryKeys& keys, std::span<const std::byte> file);
+
 // No contents of a file locked with these keys, or no longer.
 struct DamagedContents {};
 

@@ -45,16 +45,22 @@ std::optional<RefusedFile> lock_file_at(LockedFileSystem& locked, const Path& fo
     }
     if (!is_at_top(folder, file)) {
         if (is_sealed(locked.keys(), bytes)) return moved_under_lock(file);
-        if (locked.exists(file) && sound_bytes(locked, file).value_or(bytes) != bytes) {
+        if (locked.exists(file) && sound_bytes(locked, file) != bytes) {
             return lies_beside_locked(file);
         }
         take_over(disk, locked, folder, file, bytes);
-    } else if (!begin_as_locked(bytes)) {
+    } else if (!begin_as_locked(bytes) && !opened_but_for_kind(locked.keys(), bytes)) {
         replace_file(locked, file, bytes);
     } else if (!sound_bytes(locked, file)) {
         return refused_by(disk_error(EBADMSG, file, Doing::reading), {});
     }
     return std::nullopt;
+}
+
+bool is_locked_text(LockedFileSystem& locked, const Path& file) try {
+    return is_locked(locked.beneath(), file) || bytes_under_lock(locked, file);
+} catch (const DiskError&) {
+    return false;
 }
 
 // As when it was out of reach, and a backup gave it back under the lock meanwhile.
@@ -95,8 +101,7 @@ FilesInReach files_to_lock(LockedFileSystem& locked, const Path& folder) {
 FilesInReach files_left_unlocked(LockedFileSystem& locked, const Path& folder) {
     FilesInReach found = files_to_lock(locked, folder);
     std::erase_if(found.files, [&](const Path& file) {
-        return is_at_top(folder, file) ? is_locked(locked.beneath(), file)
-                                       : is_sealed(locked, file);
+        return is_at_top(folder, file) ? is_locked_text(locked, file) : is_sealed(locked, file);
     });
     return found;
 }

@@ -207,7 +207,14 @@ LockReport unlock_for_good(FileSystem& disk, const Path& folder, const KeysInHan
     const bool left = take_up_left_lock(disk, place, keys);
     LockFile lock = lock_there(disk, place);
     refuse_second_left_lock(disk, place, lock);
-    if (lock.state != LockState::locked && !left) return finish_locking(disk, place, keys, wishes);
+    if (lock.state == LockState::unlocking && !left) {
+        return finish_locking(disk, place, keys, wishes);
+    }
+    if (lock.state == LockState::locking && !left) {
+        const LockReport locked = finish_locking(disk, place, keys, wishes);
+        if (locked.stopped) return locked;
+        lock = lock_there(disk, place);
+    }
     const FolderLock alone(place);
     refuse_unless_held(alone);
     if (!left && !holds_half_of(disk, place, keys)) {

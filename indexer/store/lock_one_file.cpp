@@ -26,6 +26,12 @@ std::optional<Bytes> sound_bytes(FileSystem& disk, const Path& file) try {
     return std::nullopt;
 }
 
+std::optional<Bytes> bytes_under_lock(LockedFileSystem& locked, const Path& file) {
+    if (auto bytes = sound_bytes(locked, file)) return bytes;
+    return opened_but_for_kind(locked.keys(),
+                               locked.beneath().read(locked.place_of(file), any_size));
+}
+
 void take_over(FileSystem& from, FileSystem& to, const Path& folder, const Path& file,
                const Bytes& bytes) {
     to.make_folders(file.parent_path());

@@ -16,6 +16,8 @@ bool is_locked(FileSystem& disk, const Path& file);  // by its first bytes
 
 // Nothing where it is damaged. Throws DiskError.
 std::optional<Bytes> sound_bytes(FileSystem& disk, const Path& file);
+// The same of one that is locked, also where only its first bytes are wrong, which say that it is.
+std::optional<Bytes> bytes_under_lock(LockedFileSystem& locked, const Path& file);
 
 // Writes the file on one disk as it is on the other, and only then removes it here. What lies there
 // already, and is not the same, is damaged.

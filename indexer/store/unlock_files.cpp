@@ -14,6 +14,16 @@ constexpr std::string_view left_with_its_key =
     " What is locked of it stays, and its key is kept in lock.left.json: leave that there. qturn "
     "lock remove goes on with it then.";
 
+bool is_link(const Path& file) {
+    std::error_code unknown;
+    return std::filesystem::is_symlink(file, unknown);
+}
+
+// Also a link that leads nowhere.
+bool lies_there(FileSystem& disk, const Path& file) {
+    return is_link(file) || disk.exists(file);
+}
+
 Path free_name_beside(FileSystem& disk, const Path& file) {
     Path beside;
     int number = 2;
@@ -21,7 +31,7 @@ Path free_name_beside(FileSystem& disk, const Path& file) {
         beside = file.parent_path() / file.stem();
         beside += " (" + std::to_string(number++) + ")";
         beside += file.extension();
-    } while (disk.exists(beside));
+    } while (lies_there(disk, beside));
     return beside;
 }
 
@@ -39,7 +49,7 @@ class Unlocker {
     std::optional<RefusedFile> unlock(const Path& file) {
         std::optional<Bytes> bytes;
         try {
-            bytes = sound_bytes(locked_, file);
+            bytes = bytes_under_lock(locked_, file);
         } catch (const DiskError& error) {
             any_stays_ = true;
             return refused_by(error, stays_locked);
@@ -51,18 +61,21 @@ class Unlocker {
         }
         if (!bytes && wishes_.whole_copy) bytes = wishes_.whole_copy(file);
         if (!bytes) return stays_damaged(file);
-        const std::optional<Path> aside = put_aside(file, *bytes);
+        std::optional<RefusedFile> aside = make_way_for_folders(file);
+        if (!aside && !holds_just(file, *bytes)) aside = put_aside(file);
         take_over(locked_, plain_, folder_, file, *bytes);
-        return aside ? std::optional(was_put_aside(file, *aside)) : std::nullopt;
+        return aside;
     }
 
     bool any_stays() const { return any_stays_; }
 
   private:
-    std::optional<RefusedFile> unlock_text(const Path& file, const std::optional<Bytes>& bytes) {
-        if (bytes) replace_file(plain_, file, *bytes);
-        if (bytes || !is_locked(plain_, file)) return std::nullopt;  // it was unlocked before
-        return stays_damaged(file);
+    std::optional<RefusedFile> unlock_text(const Path& file, std::optional<Bytes> bytes) {
+        if (!bytes && !is_locked(plain_, file)) return std::nullopt;  // it was unlocked before
+        if (!bytes && wishes_.whole_copy) bytes = wishes_.whole_copy(file);
+        if (!bytes) return stays_damaged(file);
+        replace_file(plain_, file, *bytes);
+        return std::nullopt;
     }
 
     RefusedFile stays_damaged(const Path& file) {
@@ -73,23 +86,44 @@ class Unlocker {
     // As when it was brought in again, or put back from a backup, after the lock was taken off.
     bool was_put_back(const Path& file) const {
         const auto sum = recorded_.find(file.lexically_relative(folder_).generic_string());
-        return sum != recorded_.end() && plain_.exists(file) &&
+        return sum != recorded_.end() && is_own_file(file) &&
                sha256_of_file(plain_, file) == sum->second;
     }
 
+    // No link, through which another file is seen.
+    bool is_own_file(const Path& file) const {
+        const auto state = is_link(file) ? std::nullopt : state_if_there(plain_, file);
+        return state && state->regular;
+    }
+
+    bool holds_just(const Path& file, const Bytes& bytes) const {
+        return is_own_file(file) && sound_bytes(plain_, file) == bytes;
+    }
+
     // What somebody put in its place while the library was locked.
-    std::optional<Path> put_aside(const Path& file, const Bytes& bytes) const {
-        const auto state = state_if_there(plain_, file);
-        if (!state || !state->regular || sound_bytes(plain_, file) == bytes) return std::nullopt;
+    std::optional<RefusedFile> put_aside(const Path& file) const {
+        if (!lies_there(plain_, file)) return std::nullopt;
         const Path beside = free_name_beside(plain_, file);
         plain_.rename_new(file, beside);
         plain_.sync_folder(file.parent_path());
-        return beside;
+        return RefusedFile{beside, beside.string() + " lay in the place of " +
+                                       file.filename().string() +
+                                       " while that was locked, and is something else: look at "
+                                       "it."};
     }
 
-    static RefusedFile was_put_aside(const Path& file, const Path& beside) {
-        return {beside, beside.string() + " lay in the place of " + file.filename().string() +
-                            " while that was locked, and holds something else: look at it."};
+    // The folder at the top, such as photos, may lie elsewhere by a link of hers.
+    std::optional<RefusedFile> make_way_for_folders(const Path& file) const {
+        Path within = folder_;
+        const Path below = file.lexically_relative(folder_).parent_path();
+        for (const Path& part : below) {
+            within /= part;
+            if (within.parent_path() == folder_) continue;
+            if (lies_there(plain_, within) && (is_link(within) || !plain_.is_folder(within))) {
+                return put_aside(within);
+            }
+        }
+        return std::nullopt;
     }
 
     LockedFileSystem& locked_;

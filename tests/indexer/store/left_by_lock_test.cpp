@@ -143,6 +143,53 @@ TEST_F(LeftByLock, WhatLiesInALockedFilesPlaceIsKeptBesideIt) {
     EXPECT_FALSE(std::filesystem::exists(place / left_lock_name));
 }
 
+TEST_F(LeftByLock, LinksAndFoldersInALockedFilesPlaceAreKeptBesideIt) {
+    write_bytes(folder / "card.jpg", std::as_bytes(std::span("IMG_2.jpg", 9)));
+    lock_library(disk, place, lock, {});
+    std::filesystem::create_directories(file_called("IMG_1.jpg"));
+    std::filesystem::create_symlink(folder / "card.jpg", file_called("IMG_2.jpg"));
+    std::filesystem::create_symlink(folder / "nowhere", file_called("IMG_3.jpg"));
+    EXPECT_EQ(unlock_for_good(disk, place, lock.keys, {}).problems.size(), 3U);
+    for (const char* name : {"IMG_1.jpg", "IMG_2.jpg", "IMG_3.jpg"}) {
+        EXPECT_FALSE(std::filesystem::is_symlink(file_called(name))) << name;
+        EXPECT_EQ(text_of(file_called(name)), name);
+    }
+    EXPECT_TRUE(std::filesystem::is_symlink(file_called("IMG_3 (2).jpg")));
+}
+
+TEST_F(LeftByLock, AFileInAFoldersPlaceIsKeptBesideIt) {
+    lock_library(disk, place, lock, {});
+    std::filesystem::remove_all(place / "photos/2026");
+    write_bytes(place / "photos/2026", {});
+    EXPECT_EQ(unlock_for_good(disk, place, lock.keys, {}).problems.size(), 1U);
+    EXPECT_TRUE(std::filesystem::is_regular_file(place / "photos/2026 (2)"));
+    EXPECT_EQ(text_of(file_called("IMG_1.jpg")), "IMG_1.jpg");
+}
+
+TEST_F(LeftByLock, ATextOfWhichOnlyTheFirstBytesAreWrongIsNoPlainOne) {
+    const Path text = place / "consent-form.txt";
+    write_bytes(text, std::as_bytes(std::span("May I?", 6)));
+    lock_library(disk, place, lock, {});
+    Bytes bytes = read_bytes(text);
+    bytes.front() ^= std::byte{1};
+    write_bytes(text, bytes);
+    EXPECT_TRUE(left_unlocked(disk, place, lock.keys).empty());
+    lock_what_is_left(disk, place, lock.keys, {});
+    EXPECT_EQ(read_bytes(text), bytes) << "not locked a second time";
+    EXPECT_TRUE(unlock_for_good(disk, place, lock.keys, {}).problems.empty());
+    EXPECT_EQ(text_of(text), "May I?");
+}
+
+TEST_F(LeftByLock, LockingThatWasInterruptedIsFinishedBeforeTheLockIsTakenOff) {
+    lock_library(disk, place, lock, {});
+    LockFile half_done = read_lock(disk, place).value();
+    half_done.state = LockState::locking;
+    write_lock(disk, place, half_done);
+    unlock_for_good(disk, place, lock.keys, {});
+    EXPECT_FALSE(read_lock(disk, place));
+    EXPECT_EQ(text_of(file_called("IMG_1.jpg")), "IMG_1.jpg");
+}
+
 TEST_F(LeftByLock, WhatCannotBeReadIsLockedWhenItCan) {
     for (const int error : {EIO, EACCES}) {
         disk.bad = file_called("IMG_2.jpg");

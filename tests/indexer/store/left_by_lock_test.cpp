@@ -1,67 +1,10 @@
 // One file or folder that the disk does not give keeps nobody out of the library: it is left as it
 // is, named, and gone on with later.
 
-#include <gtest/gtest.h>
-
-#include "indexer/lock/key_ring.h"
-#include "indexer/store/lock_library.h"
-#include "tests/support/example_library.h"
-#include "tests/support/failing_disk.h"
-#include "tests/support/files.h"
+#include "tests/indexer/store/left_by_lock_fixture.h"
 
 namespace quarterturn {
 namespace {
-
-class DiskWithABadSector : public FailingDisk {
-  public:
-    Path bad;
-    Path may_not_go;
-    int error = EIO;
-
-    Bytes read(const Path& file, std::int64_t most_bytes) override {
-        if (file == bad) throw disk_error(error, file, Doing::reading);
-        return FailingDisk::read(file, most_bytes);
-    }
-    void remove(const Path& file) override {
-        if (file == may_not_go) throw disk_error(EACCES, file, Doing::removing);
-        FailingDisk::remove(file);
-    }
-    std::vector<Path> list(const Path& folder) override {
-        if (folder == bad) throw disk_error(error, folder, Doing::reading);
-        return FailingDisk::list(folder);
-    }
-};
-
-struct LeftByLock : testing::Test {
-    LeftByLock() {
-        Library library = Library::create(place);
-        for (const char* name : {"IMG_1.jpg", "IMG_2.jpg", "IMG_3.jpg"}) put(name, name);
-    }
-    ~LeftByLock() override { key_ring::forget(place); }
-
-    Path file_called(const std::string& name) const { return place / "photos/2026" / name; }
-    void put(const std::string& name, std::string_view text) const {
-        std::filesystem::create_directories(file_called(name).parent_path());
-        write_bytes(file_called(name), std::as_bytes(std::span(text)));
-    }
-
-    std::string read_in_library(const std::string& name) const {
-        Library library = Library::open(place);
-        const Bytes bytes = library.disk().read(file_called(name), any_size);
-        return {reinterpret_cast<const char*>(bytes.data()), bytes.size()};
-    }
-
-    void expect_named(const LockReport& report, const std::string& name) {
-        ASSERT_EQ(report.problems.size(), 1U);
-        EXPECT_NE(report.problems[0].reason.find(file_called(name).string()), std::string::npos)
-            << report.problems[0].reason;
-    }
-
-    TemporaryFolder folder;
-    Path place = folder / "library";
-    DiskWithABadSector disk;
-    NewLock lock = new_lock("seven owls below the granary", least_guess_cost());
-};
 
 TEST_F(LeftByLock, WhatMayNotBeRemovedKeepsNobodyOut) {
     disk.may_not_go = file_called("IMG_2.jpg");
@@ -99,95 +42,6 @@ TEST_F(LeftByLock, IsRefusedWhereItHasNoRoomAndNothingIsBegun) {
     EXPECT_FALSE(std::filesystem::exists(place / lock_file_name));
     EXPECT_EQ(text_of(file_called("IMG_1.jpg")), "IMG_1.jpg");
     EXPECT_NO_THROW(Library::open(place));
-}
-
-TEST_F(LeftByLock, WhatIsDamagedKeepsItsKeyUntilItWasPutBack) {
-    {
-        Library library = Library::open(place);
-        Photo photo = example_photo("IMG_2.jpg");
-        photo.file.path = "photos/2026/IMG_2.jpg";
-        photo.file.sha256 = sha256(std::string("IMG_2.jpg"));
-        library.photos().add(photo);
-    }
-    lock_library(disk, place, lock, {});
-    const Path sealed =
-        LockedFileSystem(real_file_system(), place, lock.keys).place_of(file_called("IMG_2.jpg"));
-    Bytes bytes = read_bytes(sealed);
-    bytes.back() ^= std::byte{1};
-    write_bytes(sealed, bytes);
-    const LockReport report = unlock_for_good(disk, place, lock.keys, {});
-    EXPECT_EQ(report.files, 2);
-    ASSERT_EQ(report.problems.size(), 1U);
-    EXPECT_NE(report.problems[0].reason.find("IMG_2.jpg is damaged. It stays locked, and its key"),
-              std::string::npos);
-    put("IMG_2.jpg", "IMG_x.jpg");  // as long, and something else
-    EXPECT_EQ(unlock_for_good(disk, place, lock.keys, {}).problems.size(), 1U);
-    EXPECT_EQ(read_bytes(sealed), bytes) << "nothing of it is thrown away";
-    EXPECT_TRUE(std::filesystem::exists(place / left_lock_name));
-    put("IMG_2.jpg", "IMG_2.jpg");  // as when it is brought in again
-    EXPECT_TRUE(unlock_for_good(disk, place, lock.keys, {}).problems.empty());
-    EXPECT_FALSE(std::filesystem::exists(sealed));
-    EXPECT_FALSE(std::filesystem::exists(place / left_lock_name));
-    EXPECT_EQ(text_of(file_called("IMG_2.jpg")), "IMG_2.jpg");
-}
-
-TEST_F(LeftByLock, WhatLiesInALockedFilesPlaceIsKeptBesideIt) {
-    lock_library(disk, place, lock, {});
-    put("IMG_2.jpg", "words of mine");
-    const LockReport report = unlock_for_good(disk, place, lock.keys, {});
-    ASSERT_EQ(report.problems.size(), 1U);
-    EXPECT_NE(report.problems[0].reason.find("lay in the place of IMG_2.jpg while that was locked"),
-              std::string::npos);
-    EXPECT_EQ(text_of(file_called("IMG_2.jpg")), "IMG_2.jpg");
-    EXPECT_EQ(text_of(file_called("IMG_2 (2).jpg")), "words of mine");
-    EXPECT_FALSE(std::filesystem::exists(place / left_lock_name));
-}
-
-TEST_F(LeftByLock, LinksAndFoldersInALockedFilesPlaceAreKeptBesideIt) {
-    write_bytes(folder / "card.jpg", std::as_bytes(std::span("IMG_2.jpg", 9)));
-    lock_library(disk, place, lock, {});
-    std::filesystem::create_directories(file_called("IMG_1.jpg"));
-    std::filesystem::create_symlink(folder / "card.jpg", file_called("IMG_2.jpg"));
-    std::filesystem::create_symlink(folder / "nowhere", file_called("IMG_3.jpg"));
-    EXPECT_EQ(unlock_for_good(disk, place, lock.keys, {}).problems.size(), 3U);
-    for (const char* name : {"IMG_1.jpg", "IMG_2.jpg", "IMG_3.jpg"}) {
-        EXPECT_FALSE(std::filesystem::is_symlink(file_called(name))) << name;
-        EXPECT_EQ(text_of(file_called(name)), name);
-    }
-    EXPECT_TRUE(std::filesystem::is_symlink(file_called("IMG_3 (2).jpg")));
-}
-
-TEST_F(LeftByLock, AFileInAFoldersPlaceIsKeptBesideIt) {
-    lock_library(disk, place, lock, {});
-    std::filesystem::remove_all(place / "photos/2026");
-    write_bytes(place / "photos/2026", {});
-    EXPECT_EQ(unlock_for_good(disk, place, lock.keys, {}).problems.size(), 1U);
-    EXPECT_TRUE(std::filesystem::is_regular_file(place / "photos/2026 (2)"));
-    EXPECT_EQ(text_of(file_called("IMG_1.jpg")), "IMG_1.jpg");
-}
-
-TEST_F(LeftByLock, ATextOfWhichOnlyTheFirstBytesAreWrongIsNoPlainOne) {
-    const Path text = place / "consent-form.txt";
-    write_bytes(text, std::as_bytes(std::span("May I?", 6)));
-    lock_library(disk, place, lock, {});
-    Bytes bytes = read_bytes(text);
-    bytes.front() ^= std::byte{1};
-    write_bytes(text, bytes);
-    EXPECT_TRUE(left_unlocked(disk, place, lock.keys).empty());
-    lock_what_is_left(disk, place, lock.keys, {});
-    EXPECT_EQ(read_bytes(text), bytes) << "not locked a second time";
-    EXPECT_TRUE(unlock_for_good(disk, place, lock.keys, {}).problems.empty());
-    EXPECT_EQ(text_of(text), "May I?");
-}
-
-TEST_F(LeftByLock, LockingThatWasInterruptedIsFinishedBeforeTheLockIsTakenOff) {
-    lock_library(disk, place, lock, {});
-    LockFile half_done = read_lock(disk, place).value();
-    half_done.state = LockState::locking;
-    write_lock(disk, place, half_done);
-    unlock_for_good(disk, place, lock.keys, {});
-    EXPECT_FALSE(read_lock(disk, place));
-    EXPECT_EQ(text_of(file_called("IMG_1.jpg")), "IMG_1.jpg");
 }
 
 TEST_F(LeftByLock, WhatCannotBeReadIsLockedWhenItCan) {

@@ -13,6 +13,7 @@
 #include "indexer/disk/lines_by_reason.h"
 #include "indexer/erasure/empty_bin.h"
 #include "indexer/erasure/erase.h"
+#include "indexer/intake/begun_intake.h"
 #include "indexer/lock/key_ring.h"
 #include "indexer/store/erasure_table.h"
 #include "indexer/store/lock_fits.h"
@@ -140,7 +141,10 @@ Library& Session::library() {
         go_on_locking(folder());
         library_ = Library::open_or_look(folder());
         if (std::string older = library_->older_records(); !older.empty()) complain({older});
-        if (!library_->only_to_look()) go_on_erasing(*library_);
+        if (!library_->only_to_look()) {
+            clear_left_incoming(*library_);
+            go_on_erasing(*library_);
+        }
     }
     return *library_;
 }

@@ -103,6 +103,17 @@ void clear_incoming(Library& library) {
     (void)Unfinished(library).settle();
 }
 
+void clear_left_incoming(Library& library) try {
+    const bool any = std::ranges::any_of(
+        library.disk().list(library.incoming_folder()),
+        [](const Path& file) { return file.extension() == ".part"; });
+    if (library.only_to_look() || !any) return;
+    const MoveLock lock(library);
+    if (lock.held()) clear_incoming(library);
+} catch (const DiskError&) {
+    return;
+}
+
 void leave_unfinished_intake(Library& library) {
     const MoveLock lock(library);
     if (!lock.held()) throw StoreError(photos_are_being_moved);

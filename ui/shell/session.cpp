@@ -109,6 +109,7 @@ QString Session::standing_words() const {
 // What was interrupted goes on, and what has lain in the bin for long enough goes.
 void Session::take_up_erasures() {
     if (library_->only_to_look()) return;
+    clear_left_incoming(*library_);
     attempt([this] {
         const bool to_say = ErasureTable(library_->database()).any_unfinished() ||
                             !std::ranges::all_of(left_by_erasures(*library_), &ErasureLeft::told);

@@ -87,6 +87,18 @@ TEST_F(NotFinished, WhatWasNotFinishedIsOfferedOnceNobodyElseIsAtWork) {
     EXPECT_TRUE(comes_to_say(QStringLiteral("was not finished")));
 }
 
+TEST_F(NotFinished, WhatWasOnItsWayIsClearedAwayWhenTheLibraryIsOpened) {
+    const Path on_its_way = library().incoming_folder() / (sha256("a") + ".part");
+    std::ofstream(on_its_way) << "a";
+    {
+        const FolderLock other_window(library().folder());
+        ASSERT_EQ(session.open(library().folder()), QString());
+        EXPECT_TRUE(std::filesystem::exists(on_its_way)) << "it may be bringing it in";
+    }
+    ASSERT_EQ(session.open(library().folder()), QString());
+    EXPECT_FALSE(std::filesystem::exists(on_its_way));
+}
+
 TEST_F(NotFinished, WhatAnotherWindowBringsInIsNotCalledUnfinished) {
     BegunIntake::once(library()).keep({card});
     const FolderLock other_window(library().folder());

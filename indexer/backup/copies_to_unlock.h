@@ -8,7 +8,8 @@
 namespace quarterturn {
 
 // For unlocking a library for good, also where that was interrupted: what its connected backups
-// hold of a file, whole by the records' checksum, or of a text by their own. To be asked once the records are unlocked.
+// hold of a file, whole by the records' checksum, or of a text by their own. To be asked once the
+// records are unlocked.
 std::function<std::optional<Bytes>(const Path& file)> copies_to_unlock(FileSystem& disk,
                                                                        const Path& folder);
 

@@ -71,8 +71,8 @@ class CardCheck {
             const bool on_the_card = std::ranges::any_of(wishes.sources, [&](const Path& source) {
                 return goes_with(source, backup.folder, library.folder());
             });
-            backups_.push_back(
-                {library.backups().photos_in(backup), on_the_card, at_hand(library.disk(), backup)});
+            backups_.push_back({library.backups().photos_in(backup), on_the_card,
+                                at_hand(library.disk(), backup)});
         }
     }
 

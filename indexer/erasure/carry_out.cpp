@@ -44,7 +44,8 @@ void tell_apart_by_hand(Library& library, const ErasurePlan& plan, FilesToGo& fo
     found.files.assign(going.begin(), going.end());
 }
 
-// Photos of an import that was interrupted: nobody brings any in now, and whose they are is unknown.
+// Photos of an import that was interrupted: nobody brings any in now, and nobody knows whose they
+// are.
 void add_what_was_on_its_way(Library& library, std::vector<std::string>& files) {
     for (const Path& file : files_below(library.disk(), library.incoming_folder())) {
         if (file.extension() != ".part") continue;

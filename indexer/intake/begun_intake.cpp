@@ -56,8 +56,11 @@ std::string letters_of(std::string_view text) {
 }
 
 bool says(const Path& source, const std::string& name) {
+    constexpr std::size_t fewest_letters = 5;  // fewer stand within other words by chance
+    const std::string letters = letters_of(name);
     return !SoughtNames({name}).said_in(source.native()).empty() ||
-           letters_of(source.native()).find(letters_of(name)) != std::string::npos;
+           (letters.size() >= fewest_letters &&
+            letters_of(source.native()).find(letters) != std::string::npos);
 }
 
 }  // namespace
@@ -110,7 +113,7 @@ void clear_left_incoming(Library& library) try {
     if (library.only_to_look() || !any) return;
     const MoveLock lock(library);
     if (lock.held()) clear_incoming(library);
-} catch (const DiskError&) {
+} catch (const std::runtime_error&) {
     return;
 }
 

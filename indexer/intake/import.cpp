@@ -247,9 +247,10 @@ ImportReport import_photos(Library& library, Decoder& decoder, const ImportWishe
     if (!lock.held()) throw StoreError{photos_are_being_moved};
     if (wishes.remember) BegunIntake::once(library).add(wishes.sources);
     ImportReport report = ImportRun{library, decoder, wishes}.run();
-    const bool all_was_there = std::ranges::none_of(
-        report.refused, [&](const RefusedFile& file) { return is_gone(library.disk(), file.file); });
-    if (!report.stopped && all_was_there) note_finished(library, wishes.sources);
+    const bool any_is_gone = std::ranges::any_of(report.refused, [&](const RefusedFile& refused) {
+        return is_gone(library.disk(), refused.file);
+    });
+    if (!report.stopped && !any_is_gone) note_finished(library, wishes.sources);
     return report;
 }
 

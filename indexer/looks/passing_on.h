@@ -21,9 +21,9 @@ std::vector<AgainstPhoto> against_passing_on(Library& library, std::span<const P
                                              Use use, Date on);
 
 // The same for her own work and for the client herself, the use "own record": a sentence each,
-// beginning with the photo's name. Whoever was not asked
-// does not stand against it; who declined, withdrew, or allowed it until a day that is past, does;
-// and so does a photo that is somebody else's.
+// beginning with the photo's name. Whoever was not asked does not stand against it; who declined,
+// withdrew, or allowed it until a day that is past, does; and so does a photo that is somebody
+// else's.
 std::vector<std::string> against_own_work(Library& library, std::span<const Photo> photos, Date on);
 
 // Throws StoreError with these sentences when there are any.

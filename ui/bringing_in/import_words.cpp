@@ -1,10 +1,9 @@
 #include "ui/bringing_in/import_words.h"
 
-#include "indexer/disk/lines_by_reason.h"
-
 #include <QCoreApplication>
 #include <QLocale>
 
+#include "indexer/disk/lines_by_reason.h"
 #include "ui/widgets/words.h"
 
 namespace quarterturn {

@@ -49,8 +49,9 @@ class MadeAhead {
     std::size_t size() const { return made_.size(); }
     const Made& at(std::size_t i) const { return made_.at(i).get(); }
     std::shared_future<Made> promised(std::size_t i) const { return made_.at(i); }
+    // Throws what any of them threw.
     void wait() const {
-        for (const auto& one : made_) one.wait();
+        for (const auto& one : made_) (void)one.get();
     }
 
   private:

@@ -71,7 +71,8 @@ TEST_F(Backups, HoldAllFilesUnderTheirOwnNames) {
     const std::string read_me = text_of(drive / "READ ME.txt");
     for (const auto& entry : std::filesystem::directory_iterator(drive)) {
         const std::string name = entry.path().filename().string();
-        if (name != "READ ME.txt") EXPECT_NE(read_me.find(name), std::string::npos) << name;
+        if (name == "READ ME.txt") continue;
+        EXPECT_NE(read_me.find(name), std::string::npos) << name;
     }
     EXPECT_NE(read_me.find("What lies here, as far as the library has it"), std::string::npos);
 }

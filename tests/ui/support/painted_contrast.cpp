@@ -47,8 +47,8 @@ double painted_contrast(const QImage& picture, const QRect& area) {
                                          [](auto& a, auto& b) { return a.second < b.second; });
     if (ground->second == 0) return 21;
     double best = 1;
-    for (const auto& [colour, count] : counts) {
-        if (count < few_pixels) continue;
+    for (const auto& [colour, seen] : counts) {
+        if (seen < few_pixels) continue;
         best = std::max(best, contrast(luminance(colour), luminance(ground->first)));
     }
     return best;

@@ -9,6 +9,8 @@
 #include <string>
 #include <vector>
 
+#include "indexer/image/decode.h"
+
 namespace quarterturn {
 
 struct StoredPicture {
@@ -52,5 +54,7 @@ StoredPicture decode_tiff(std::span<const std::byte> bytes, int long_edge);
 StoredPicture decode_webp(std::span<const std::byte> bytes, int long_edge);
 // The file's own rotation and mirroring are applied (ISO/IEC 23008-12).
 StoredPicture decode_heif(std::span<const std::byte> bytes, int long_edge);
+// Any of those but HEIF. Throws Refusal for what is no photo as well.
+StoredPicture decode_all_but_heif(FileKind kind, std::span<const std::byte> bytes, int long_edge);
 
 }  // namespace quarterturn

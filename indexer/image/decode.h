@@ -45,11 +45,13 @@ class Decoder {
 // Decodes in this process. Safe to use from several threads at once.
 std::unique_ptr<Decoder> make_local_decoder();
 
-// The same for JPEG, without the libraries of all other kinds, which are refused.
+// The same for some kinds, without the libraries of the others, which are refused.
 std::unique_ptr<Decoder> make_jpeg_decoder();
+std::unique_ptr<Decoder> make_heif_decoder();
+std::unique_ptr<Decoder> make_decoder_of_all_but_heif();
 
-// Has the libraries read the files of their own that they need. Decoding reads them otherwise.
-void set_up_codecs();
+// Has libheif read the files of its own that it needs. Decoding reads them otherwise.
+void set_up_heif();
 
 // What kind of file the first bytes say it is, whatever its name.
 enum class FileKind { jpeg, heif, png, tiff, webp, raw, video, other };

@@ -7,6 +7,7 @@
 
 #include "indexer/image/codec.h"
 #include "indexer/image/decode.h"
+#include "indexer/image/hevc.h"
 #include "indexer/image/profile.h"
 
 namespace quarterturn {
@@ -54,13 +55,20 @@ Held<heif_image_handle> primary_image(heif_context* context) {
     return {handle, &release_handle};
 }
 
+// What libavcodec does not open, such as a damaged picture, libheif's own decoder may.
 Held<heif_image> decode_image(const heif_image_handle* handle, heif_chroma chroma) {
     const Held<heif_decoding_options> options(heif_decoding_options_alloc(),
                                               &heif_decoding_options_free);
     if (!options) throw std::bad_alloc();
     options->convert_hdr_to_8bit = 1;
     heif_image* image = nullptr;
-    refuse_unless_ok(heif_decode_image(handle, &image, heif_colorspace_RGB, chroma, options.get()));
+    const auto decode = [&] {
+        return heif_decode_image(handle, &image, heif_colorspace_RGB, chroma, options.get());
+    };
+    if (decode().code != heif_error_Ok) {
+        const WithoutLibavcodec once_more;
+        refuse_unless_ok(decode());
+    }
     return {image, &release_image};
 }
 
@@ -129,11 +137,13 @@ StoredPicture decode_apart(const heif_image_handle* handle, int long_edge) {
 
 }  // namespace
 
-void set_up_codecs() {
+void set_up_heif() {
     heif_init(nullptr);
+    set_up_hevc();
 }
 
 StoredPicture decode_heif(std::span<const std::byte> bytes, int long_edge) {
+    set_up_hevc();
     const auto context = read_context(bytes);
     const auto handle = primary_image(context.get());
     check_size(heif_image_handle_get_width(handle.get()),

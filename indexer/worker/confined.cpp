@@ -3,6 +3,7 @@
 #include <unistd.h>
 
 #include "indexer/parts/part.h"
+#include "indexer/worker/workers.h"
 
 namespace quarterturn {
 namespace {
@@ -36,9 +37,23 @@ class OfEachProcess {
     Workers* workers_ = nullptr;  // never destroyed: the system ends the workers
 };
 
+Workers& photo_workers() {
+    static OfEachProcess all{"quarterturn-decoder"};
+    return all.workers();
+}
+
 Workers& jpeg_workers() {
     static OfEachProcess all{"quarterturn-jpeg-decoder"};
     return all.workers();
+}
+
+Workers& heif_workers() {
+    static OfEachProcess all{"quarterturn-heif-decoder"};
+    return all.workers();
+}
+
+Workers& workers_for(FileKind kind) {
+    return kind == FileKind::heif ? heif_workers() : photo_workers();
 }
 
 class ConfinedDecoder final : public Decoder {
@@ -71,12 +86,13 @@ class ConfinedDecoder final : public Decoder {
 
 std::unique_ptr<Decoder> make_confined_decoder() {
     return std::make_unique<ConfinedDecoder>(
-        [](std::span<const std::byte>) -> Workers& { return workers_of_this_process(); });
+        [](std::span<const std::byte> photo) -> Workers& { return workers_for(sniff(photo)); });
 }
 
 std::unique_ptr<Decoder> make_quick_decoder() {
     return std::make_unique<ConfinedDecoder>([](std::span<const std::byte> photo) -> Workers& {
-        return sniff(photo) == FileKind::jpeg ? jpeg_workers() : workers_of_this_process();
+        const FileKind kind = sniff(photo);
+        return kind == FileKind::jpeg ? jpeg_workers() : workers_for(kind);
     });
 }
 
@@ -86,21 +102,20 @@ void start_quick_workers() {
 }
 
 FileMetadata read_metadata_confined(std::span<const std::byte> photo) {
-    return workers_of_this_process().metadata(photo);
+    return photo_workers().metadata(photo);
 }
 
 std::vector<FileMetadata> read_metadata_confined(
     std::span<const std::span<const std::byte>> photos) {
-    return workers_of_this_process().all_metadata(photos);
+    return photo_workers().all_metadata(photos);
 }
 
-Workers& workers_of_this_process() {
-    static OfEachProcess all{"quarterturn-decoder"};
-    return all.workers();
-}
-
-std::filesystem::path decoder_program() {
-    return beside_program("quarterturn-decoder");
+std::vector<pid_t> idle_workers() {
+    std::vector<pid_t> ids;
+    for (const Workers* workers : {&photo_workers(), &jpeg_workers(), &heif_workers()}) {
+        std::ranges::copy(workers->idle(), std::back_inserter(ids));
+    }
+    return ids;
 }
 
 }  // namespace quarterturn

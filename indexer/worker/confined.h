@@ -1,7 +1,10 @@
 #pragma once
 // Opening photos of strangers in workers: processes that can do nothing but open a photo, and are
-// replaced when they die over one. Everything in the house that opens a photo's file goes this way;
+// replaced when they die over one. HEIF has a kind of workers of its own, whose libraries take long
+// to load. Everything in the house that opens a photo's file goes this way;
 // nothing is opened in this process when no worker can be had.
+
+#include <sys/types.h>
 
 #include <memory>
 #include <span>
@@ -9,7 +12,7 @@
 
 #include "indexer/image/decode.h"
 #include "indexer/metadata/read.h"
-#include "indexer/worker/workers.h"
+#include "indexer/worker/worker_process.h"
 
 namespace quarterturn {
 
@@ -34,11 +37,7 @@ FileMetadata read_metadata_confined(std::span<const std::byte> photo);
 std::vector<FileMetadata> read_metadata_confined(
     std::span<const std::span<const std::byte>> photos);
 
-// Those of this process, which end with it. After a fork, the child has its own.
-Workers& workers_of_this_process();
-
-// The program that workers run: quarterturn-decoder, in libexec/quarterturn of the nearest folder
-// above this program that has it. Where none has, what it would be when installed.
-std::filesystem::path decoder_program();
+// The processes of this program's workers that wait for the next photo. They end with this process.
+std::vector<pid_t> idle_workers();
 
 }  // namespace quarterturn

@@ -12,7 +12,6 @@ namespace {
 
 void open_all_files() {
     cv::setNumThreads(1);
-    set_up_codecs();
     set_up_metadata();
     ::tzset();
     const iconv_t converter = ::iconv_open("UTF-8", "UCS-2LE");
@@ -28,7 +27,7 @@ std::vector<std::byte> all_metadata(std::span<const std::byte> bundle) {
 }
 
 Answer answer(const Request& request, std::span<const std::byte> photo) {
-    static const std::unique_ptr<Decoder> pictures = make_local_decoder();
+    static const std::unique_ptr<Decoder> pictures = make_decoder_of_all_but_heif();
     if (request.asked == Asked::metadata) {
         return {{.said = Said::metadata}, packed(read_metadata(photo))};
     }

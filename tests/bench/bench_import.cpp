@@ -41,7 +41,7 @@ int main(int count, char** words) {
     rusage used{};
     ::getrusage(RUSAGE_SELF, &used);
     long kilobytes = used.ru_maxrss;
-    for (const pid_t worker : workers_of_this_process().idle()) kilobytes += peak_kilobytes(worker);
+    for (const pid_t worker : idle_workers()) kilobytes += peak_kilobytes(worker);
     std::cout << report.imported.size() << ' ' << spent.count() << ' ' << kilobytes / 1024 << '\n';
     return report.refused.empty() ? 0 : 1;
 }

@@ -8,6 +8,7 @@
 #include <thread>
 
 #include "indexer/worker/confined.h"
+#include "indexer/worker/workers.h"
 #include "tests/support/child.h"
 #include "tests/support/test_pictures.h"
 

@@ -1,0 +1,217 @@
+#include "indexer/image/hevc.h"
+
+#include <libheif/heif.h>
+#include <libheif/heif_plugin.h>
+
+extern "C" {
+#include <libavcodec/avcodec.h>
+#include <libavutil/imgutils.h>
+#include <libavutil/pixdesc.h>
+}
+
+#include <array>
+#include <limits>
+#include <memory>
+#include <mutex>
+#include <new>
+#include <span>
+#include <vector>
+
+#include "indexer/image/codec.h"
+
+namespace quarterturn {
+namespace {
+
+using Codec =
+    std::unique_ptr<AVCodecContext,
+                    decltype([](AVCodecContext* codec) { avcodec_free_context(&codec); })>;
+using Packet =
+    std::unique_ptr<AVPacket, decltype([](AVPacket* packet) { av_packet_free(&packet); })>;
+using Frame = std::unique_ptr<AVFrame, decltype([](AVFrame* frame) { av_frame_free(&frame); })>;
+using Image =
+    std::unique_ptr<heif_image, decltype([](heif_image* image) { heif_image_release(image); })>;
+using Colours =
+    std::unique_ptr<heif_color_profile_nclx, decltype([](heif_color_profile_nclx* nclx) {
+                        heif_nclx_color_profile_free(nclx);
+                    })>;
+
+constexpr heif_error all_is_well{heif_error_Ok, heif_suberror_Unspecified, "done"};
+constexpr heif_error memory_is_short{heif_error_Memory_allocation_error, heif_suberror_Unspecified,
+                                     "no memory"};
+constexpr heif_error is_not_opened{heif_error_Decoder_plugin_error, heif_suberror_Unspecified,
+                                   "not opened"};
+
+void require_hevc(bool met) {
+    if (!met) throw is_damaged();
+}
+
+// For libheif, which is written for C's kind of errors.
+template <class Work>
+heif_error error_of(const Work& work) noexcept try {
+    work();
+    return all_is_well;
+} catch (const std::bad_alloc&) {
+    return memory_is_short;
+} catch (...) {
+    return is_not_opened;
+}
+
+// One picture, in units that a mark begins each (ITU-T H.265, annex B).
+using Stream = std::vector<std::uint8_t>;
+
+// Of units that begin with their length in four bytes, the first byte the highest.
+void add_units(Stream& stream, std::span<const std::uint8_t> bytes) {
+    constexpr std::size_t length_bytes = 4;
+    constexpr std::array<std::uint8_t, length_bytes> mark{0, 0, 0, 1};
+    while (!bytes.empty()) {
+        require_hevc(bytes.size() >= length_bytes);
+        std::size_t length = 0;
+        for (const std::uint8_t byte : bytes.first<length_bytes>()) length = length << 8 | byte;
+        bytes = bytes.subspan<length_bytes>();
+        require_hevc(length <= bytes.size());
+        stream.insert(stream.end(), mark.begin(), mark.end());
+        stream.insert(stream.end(), bytes.begin(), bytes.begin() + static_cast<long>(length));
+        bytes = bytes.subspan(length);
+    }
+}
+
+Codec open_codec() {
+    Codec codec(avcodec_alloc_context3(nullptr));
+    if (!codec) throw std::bad_alloc();
+    codec->thread_count = 1;  // photos are spread over threads by the caller
+    codec->max_pixels = most_pixels;
+    codec->err_recognition = AV_EF_EXPLODE;
+    require_hevc(avcodec_open2(codec.get(), avcodec_find_decoder(AV_CODEC_ID_HEVC), nullptr) == 0);
+    return codec;
+}
+
+Packet packet_of(const Stream& stream) {
+    require_hevc(stream.size() < std::numeric_limits<int>::max() - AV_INPUT_BUFFER_PADDING_SIZE);
+    Packet packet(av_packet_alloc());
+    if (!packet || av_new_packet(packet.get(), static_cast<int>(stream.size())) != 0) {
+        throw std::bad_alloc();
+    }
+    std::ranges::copy(stream, packet->data);
+    return packet;
+}
+
+Frame decoded_frame(const Stream& stream) {
+    const Codec codec = open_codec();
+    Frame frame(av_frame_alloc());
+    if (!frame) throw std::bad_alloc();
+    require_hevc(avcodec_send_packet(codec.get(), packet_of(stream).get()) == 0);
+    require_hevc(avcodec_send_packet(codec.get(), nullptr) == 0);  // nothing comes after it
+    require_hevc(avcodec_receive_frame(codec.get(), frame.get()) == 0);
+    require_hevc(frame->decode_error_flags == 0 && (frame->flags & AV_FRAME_FLAG_CORRUPT) == 0);
+    return frame;
+}
+
+heif_chroma chroma_of(const AVPixFmtDescriptor& format) {
+    if (format.nb_components == 1) return heif_chroma_monochrome;
+    if (format.log2_chroma_h == 1) return heif_chroma_420;
+    return format.log2_chroma_w == 1 ? heif_chroma_422 : heif_chroma_444;
+}
+
+void add_plane(heif_image* image, const AVFrame& frame, const AVPixFmtDescriptor& format,
+               int number) {
+    const bool is_chroma = number > 0;
+    const int width = AV_CEIL_RSHIFT(frame.width, is_chroma ? format.log2_chroma_w : 0);
+    const int height = AV_CEIL_RSHIFT(frame.height, is_chroma ? format.log2_chroma_h : 0);
+    const int bits = format.comp[0].depth;
+    const auto channel = static_cast<heif_channel>(heif_channel_Y + number);
+    if (heif_image_add_plane(image, channel, width, height, bits).code != heif_error_Ok) {
+        throw std::bad_alloc();
+    }
+    int stride = 0;
+    std::uint8_t* plane = heif_image_get_plane(image, channel, &stride);
+    av_image_copy_plane(plane, stride, frame.data[number], frame.linesize[number],
+                        width * (bits > 8 ? 2 : 1), height);
+}
+
+// The numbers by which both sides call colours are those of ITU-T H.273.
+void name_colours(heif_image* image, const AVFrame& frame) {
+    const Colours nclx(heif_nclx_color_profile_alloc());
+    if (!nclx) throw std::bad_alloc();
+    const auto number = [](int value) { return static_cast<std::uint16_t>(value); };
+    heif_nclx_color_profile_set_color_primaries(nclx.get(), number(frame.color_primaries));
+    heif_nclx_color_profile_set_transfer_characteristics(nclx.get(), number(frame.color_trc));
+    heif_nclx_color_profile_set_matrix_coefficients(nclx.get(), number(frame.colorspace));
+    nclx->full_range_flag = frame.color_range == AVCOL_RANGE_JPEG ? 1 : 0;
+    heif_image_set_nclx_color_profile(image, nclx.get());
+}
+
+Image image_of(const AVFrame& frame) {
+    const auto* format = av_pix_fmt_desc_get(static_cast<AVPixelFormat>(frame.format));
+    require_hevc(format != nullptr && (format->nb_components == 1 || format->nb_components == 3));
+    const heif_chroma chroma = chroma_of(*format);
+    heif_image* made = nullptr;
+    const heif_error error = heif_image_create(
+        frame.width, frame.height,
+        chroma == heif_chroma_monochrome ? heif_colorspace_monochrome : heif_colorspace_YCbCr,
+        chroma, &made);
+    if (error.code != heif_error_Ok) throw std::bad_alloc();
+    Image image(made);
+    for (int i = 0; i < format->nb_components; ++i) add_plane(image.get(), frame, *format, i);
+    name_colours(image.get(), frame);
+    return image;
+}
+
+heif_error begin_hevc(void** decoder) {
+    return error_of([&] { *decoder = std::make_unique<Stream>().release(); });
+}
+
+void end_hevc(void* decoder) {
+    const std::unique_ptr<Stream> ended(static_cast<Stream*>(decoder));
+}
+
+heif_error push_hevc(void* decoder, const void* bytes, std::size_t size) {
+    return error_of([&] {
+        add_units(*static_cast<Stream*>(decoder), {static_cast<const std::uint8_t*>(bytes), size});
+    });
+}
+
+heif_error decode_hevc(void* decoder, heif_image** image) {
+    return error_of(
+        [&] { *image = image_of(*decoded_frame(*static_cast<const Stream*>(decoder))).release(); });
+}
+
+thread_local bool libavcodec_is_preferred = true;
+
+// libheif's own decoder has 100. It asks in the thread that has a picture decoded.
+int hevc_priority(heif_compression_format format) {
+    return libavcodec_is_preferred && format == heif_compression_HEVC ? 1000 : 0;
+}
+
+constexpr const char* libavcodec = "libavcodec";
+
+constexpr heif_decoder_plugin plugin{.plugin_api_version = 3,
+                                     .get_plugin_name = [] { return libavcodec; },
+                                     .init_plugin = nullptr,
+                                     .deinit_plugin = nullptr,
+                                     .does_support_format = hevc_priority,
+                                     .new_decoder = begin_hevc,
+                                     .free_decoder = end_hevc,
+                                     .push_data = push_hevc,
+                                     .decode_image = decode_hevc,
+                                     .set_strict_decoding = [](void*, int) {},
+                                     .id_name = libavcodec};
+
+}  // namespace
+
+void set_up_hevc() {
+    static std::once_flag once;
+    std::call_once(once, [] {
+        av_log_set_level(AV_LOG_QUIET);
+        heif_register_decoder_plugin(&plugin);
+    });
+}
+
+WithoutLibavcodec::WithoutLibavcodec() {
+    libavcodec_is_preferred = false;
+}
+
+WithoutLibavcodec::~WithoutLibavcodec() {
+    libavcodec_is_preferred = true;
+}
+
+}  // namespace quarterturn

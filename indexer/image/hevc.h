@@ -1,0 +1,20 @@
+#pragma once
+// HEVC, as HEICs hold it, by libavcodec: the same pixels as libde265 makes of it, in three quarters
+// of the time.
+
+namespace quarterturn {
+
+// Has libheif know of it and prefer it. Safe to call more than once, and from several threads.
+void set_up_hevc();
+
+// While it lives, libheif does not use it in this thread. It opens no damaged picture, of which
+// libheif's own decoder may still show a part.
+class WithoutLibavcodec {
+  public:
+    WithoutLibavcodec();
+    ~WithoutLibavcodec();
+    WithoutLibavcodec(const WithoutLibavcodec&) = delete;
+    WithoutLibavcodec& operator=(const WithoutLibavcodec&) = delete;
+};
+
+}  // namespace quarterturn

@@ -2,7 +2,8 @@
 # scale.sh : what she waits for with a library of 10,000 photos and with one of 250,000 (4,000
 # clients, 40,000 pairs), in the same run: the median and the 95th percentile in milliseconds, and
 # how many times as long the larger takes. Then the memory of the window at rest, and its start
-# until it is painted beside that of an empty window of Qt's, and of one with a word. Both libraries
+# until it is painted beside that of an empty window of Qt's, and of one with a word, without a
+# display as all the rest, and on one (Xvfb), where both wait for it as well. Both libraries
 # are made in BENCH_FOLDER, which takes ten minutes, and are kept there for the next time.
 set -Eeuo pipefail
 cd "$(dirname "$0")/../.."
@@ -14,7 +15,8 @@ few=10000
 many=250000
 seconds_to_rest=8
 results=$(mktemp -d)
-trap 'rm -rf "$results"' EXIT
+screen=
+trap 'rm -rf "$results"; [ -z "$screen" ] || kill "$screen"' EXIT
 export QT_QPA_PLATFORM=offscreen XDG_RUNTIME_DIR=$results XDG_CONFIG_HOME=$results
 # Each record written has SQLite make and drop small tables in memory; giving that memory back to the
 # system each time took longer than the work itself. Nothing is measured under this.
@@ -83,8 +85,26 @@ paste "$results/$few" "$results/$many" | awk -F'\t' -v few="$few" -v many="$many
   function shown(middle, most) { return sprintf(most == "" ? "%.1f" : "%.1f (%.1f)", middle, most) }
   BEGIN { printf "| what | %d | %d | ratio |\n| --- | --- | --- | --- |\n", few, many }
   { printf "| %s | %s | %s | %.2f |\n", $1, shown($2, $3), shown($5, $6), $5 / $2 }'
-printf 'An empty window is painted after %s ms (95th percentile after the median).\n' \
-  "$(until_painted "$build/tests/bench/empty_window")"
-loaded=$(libraries_of "$build/app/quarterturn/quarterturn")
-printf 'One that shows a word and loads the libraries that the program does, after %s ms.\n' \
-  "$(until_painted "$build/tests/bench/empty_window" word)"
+start_a_display() {
+  Xvfb -displayfd 3 -screen 0 1600x1000x24 -nolisten tcp 3>"$results/display" 2>"$results/said" &
+  screen=$!
+  while [ ! -s "$results/display" ]; do sleep 0.1; done
+  export QT_QPA_PLATFORM=xcb DISPLAY=:$(cat "$results/display")
+}
+
+say_starts() {
+  loaded=
+  printf 'An empty window is painted after %s ms (95th percentile after the median).\n' \
+    "$(until_painted "$build/tests/bench/empty_window")"
+  loaded=$(libraries_of "$build/app/quarterturn/quarterturn")
+  printf 'One that shows a word and loads the libraries that the program does, after %s ms.\n' \
+    "$(until_painted "$build/tests/bench/empty_window" word)"
+  loaded=
+  printf 'The program, after %s ms.\n' "$(window_on "$few")"
+}
+
+echo 'Without a display:'
+say_starts
+start_a_display
+echo 'On a display:'
+say_starts

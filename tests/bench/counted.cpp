@@ -19,7 +19,7 @@ using namespace quarterturn;
 
 bool open_all(const Path& folder) {
     FileSystem& disk = real_file_system();
-    const auto pictures = make_local_decoder();
+    const auto pictures = make_decoder_of_all_but_heif();
     PhotoDecoder decoder{*pictures};
     for (const Path& file : disk.list(folder)) {
         const Bytes bytes = disk.read(file, any_size);

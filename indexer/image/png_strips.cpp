@@ -18,11 +18,11 @@ namespace {
 constexpr std::byte from_left{1};
 constexpr std::byte from_above{2};
 constexpr int compression = 1;
-constexpr int channels = 3;
+constexpr int bytes_of_pixel = 3;
 
 // RGB of a row, after the byte that says how it is filtered.
 void unfiltered(const cv::Vec4b* bgrx, std::span<std::uint8_t> row) {
-    for (std::size_t x = 0, at = 1; at < row.size(); ++x, at += channels) {
+    for (std::size_t x = 0, at = 1; at < row.size(); ++x, at += bytes_of_pixel) {
         row[at] = bgrx[x][2];
         row[at + 1] = bgrx[x][1];
         row[at + 2] = bgrx[x][0];
@@ -33,10 +33,10 @@ void unfiltered(const cv::Vec4b* bgrx, std::span<std::uint8_t> row) {
 void filter(std::span<const std::uint8_t> row, const std::vector<std::uint8_t>* above,
             std::span<std::uint8_t> filtered) {
     filtered[0] = std::to_integer<std::uint8_t>(above == nullptr ? from_left : from_above);
-    if (above == nullptr) std::copy_n(row.begin() + 1, channels, filtered.begin() + 1);
-    const std::size_t first = above == nullptr ? 1 + channels : 1;
+    if (above == nullptr) std::copy_n(row.begin() + 1, bytes_of_pixel, filtered.begin() + 1);
+    const std::size_t first = above == nullptr ? 1 + bytes_of_pixel : 1;
     const std::uint8_t* const beside =
-        above == nullptr ? row.data() + first - channels : above->data() + first;
+        above == nullptr ? row.data() + first - bytes_of_pixel : above->data() + first;
     for (std::size_t i = first; i < row.size(); ++i) {
         filtered[i] = static_cast<std::uint8_t>(row[i] - beside[i - first]);
     }
@@ -146,7 +146,7 @@ std::array<std::byte, 4> in_four_bytes(std::uint32_t number) {
 }  // namespace
 
 PngStrip png_strip(const cv::Mat& bgrx, bool last) {
-    const std::size_t length = 1 + static_cast<std::size_t>(bgrx.cols) * channels;
+    const std::size_t length = 1 + static_cast<std::size_t>(bgrx.cols) * bytes_of_pixel;
     std::vector<std::uint8_t> row(length);
     std::vector<std::uint8_t> above(length);
     std::vector<std::uint8_t> filtered(length);

@@ -77,9 +77,9 @@ TEST_F(SessionTest, LooksAtALibraryOnADiskThatCanOnlyBeReadAndChangesNothing) {
         QObject::connect(&session, &Session::said, [&](const QString& what) { told << what; });
         told << session.open(place) << session.standing_words();
         EXPECT_FALSE(session.changed_outside());
-        const bool changed = session.change_records(
+        const bool was_changed = session.change_records(
             {"added her", [](Library& l) { l.clients().add(client_called("Bea Holm")); }});
-        told << (changed ? QStringLiteral("changed") : QStringLiteral("not changed"));
+        told << (was_changed ? QStringLiteral("changed") : QStringLiteral("not changed"));
         told << QString::number(session.library().clients().all().size());
         return told.join(u'|').toStdString();
     });

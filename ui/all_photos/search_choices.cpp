@@ -2,7 +2,6 @@
 
 #include <QLocale>
 #include <QPointer>
-#include <QStyle>
 
 #include "ui/all_photos/days_choice.h"
 #include "ui/shell/session.h"
@@ -135,8 +134,7 @@ void SearchChoices::refresh() {
         choice.button->setAccessibleName(in_use ? tr("No longer only: %1").arg(word)
                                                 : tr("Show only one: %1").arg(choice.name));
         choice.button->setToolTip(in_use ? tr("Take this away") : QString());
-        choice.button->setProperty("kind", in_use ? QStringLiteral("chosen") : QString());
-        choice.button->style()->polish(choice.button);
+        show_kind(*choice.button, in_use ? QStringLiteral("chosen") : QString());
     }
     layout()->invalidate();
     updateGeometry();

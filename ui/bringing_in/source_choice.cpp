@@ -36,7 +36,10 @@ QString paths_of(const std::vector<Path>& sources) {
 }  // namespace
 
 SourceChoice::SourceChoice(CardFinder& finder, QWidget* parent)
-    : QFrame(parent), begun_(make_column(2)), cards_(make_column(2)) {
+    : QFrame(parent),
+      begun_(make_column(2)),
+      folder_(make_next_button(tr("Choose a folder…"))),
+      cards_(make_column(2)) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(space(8), space(8), space(8), space(8));
     column->setSpacing(space(3));
@@ -45,25 +48,26 @@ SourceChoice::SourceChoice(CardFinder& finder, QWidget* parent)
     column->addWidget(
         make_quiet(tr("You see what is there before anything is copied. The originals are only "
                       "read.")));
-    QPushButton* folder = make_next_button(tr("Choose a folder…"));
     QPushButton* files = make_button(tr("Choose photos…"));
-    connect(folder, &QPushButton::clicked, this, &SourceChoice::choose_folder);
+    connect(folder_, &QPushButton::clicked, this, &SourceChoice::choose_folder);
     connect(files, &QPushButton::clicked, this, &SourceChoice::choose_files);
     QHBoxLayout* row = make_row(2);
-    row->addWidget(folder);
+    row->addWidget(folder_);
     row->addWidget(files);
     row->addStretch();
     column->addLayout(row);
     column->addLayout(cards_);
     connect(&finder, &CardFinder::found, this, &SourceChoice::show_cards);
     show_cards(finder.cards());
-    setFocusProxy(folder);
+    setFocusProxy(folder_);
 }
 
 void SourceChoice::offer_to_go_on(const std::vector<Path>& sources) {
     if (sources == offered_) return;
     offered_ = sources;
     empty_layout(begun_);
+    // What is next is to go on.
+    show_kind(*folder_, sources.empty() ? QStringLiteral("next") : QString());
     if (sources.empty()) return;
     begun_->addWidget(
         make_text(tr("Bringing photos in was not finished. What came in is whole and kept.")));

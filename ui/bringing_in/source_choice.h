@@ -5,6 +5,7 @@
 
 #include "indexer/disk/file_system.h"
 
+class QPushButton;
 class QVBoxLayout;
 
 namespace quarterturn {
@@ -35,6 +36,7 @@ class SourceChoice : public QFrame {
 
     std::vector<Path> offered_;
     QVBoxLayout* begun_;
+    QPushButton* folder_;
     QVBoxLayout* cards_;
 };
 

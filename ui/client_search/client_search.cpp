@@ -1,7 +1,6 @@
 #include "ui/client_search/client_search.h"
 
 #include <QLineEdit>
-#include <QStyle>
 
 #include "indexer/store/text.h"
 #include "ui/shell/session.h"
@@ -65,10 +64,7 @@ void ClientSearch::offer(std::vector<Client> clients) {
         for (const Client& client : offered_) add_name(client);
     }
     for (const auto& [client, button] : buttons_) {
-        button->setProperty(
-            "kind", client == current_ ? QStringLiteral("chosen") : QStringLiteral("quiet"));
-        button->style()->unpolish(button);
-        button->style()->polish(button);
+        show_kind(*button, client == current_ ? QStringLiteral("chosen") : QStringLiteral("quiet"));
     }
 }
 

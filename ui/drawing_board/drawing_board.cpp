@@ -3,7 +3,6 @@
 #include <QButtonGroup>
 #include <QKeyEvent>
 #include <QPainter>
-#include <QStyle>
 
 #include "indexer/rules/drawing_on_head.h"
 #include "ui/drawing_board/drawing_colours.h"
@@ -104,9 +103,7 @@ void DrawingBoard::use(DrawingTool tool) {
 // The tool in hand is known by its frame and its bold word.
 void DrawingBoard::show_tools() {
     for (QAbstractButton* button : tools_->buttons()) {
-        button->setProperty("kind", button->isChecked() ? QStringLiteral("chosen") : QString());
-        button->style()->unpolish(button);
-        button->style()->polish(button);
+        show_kind(*button, button->isChecked() ? QStringLiteral("chosen") : QString());
     }
     const auto give_line = [this](DrawingTool tool, StrokeKind kind) {
         tools_->button(static_cast<int>(tool))

@@ -1,8 +1,6 @@
 #include "ui/wedding_morning/board_button.h"
 
-#include <QStyle>
 #include <QTextLayout>
-#include <QVariant>
 
 #include "ui/theme/theme.h"
 
@@ -33,13 +31,6 @@ void suit_board(QPushButton& button, const BoardType& type, BoardRole role) {
     button.setFont(type.font(role));
     const int inside = type.target() - 2 * (space(1) + button_edge);
     button.setStyleSheet(QStringLiteral("QPushButton { min-height: %1px; }").arg(inside));
-}
-
-void show_kind(QWidget& control, const QString& kind) {
-    if (control.property("kind").toString() == kind) return;
-    control.setProperty("kind", kind);
-    control.style()->unpolish(&control);
-    control.style()->polish(&control);
 }
 
 }  // namespace quarterturn

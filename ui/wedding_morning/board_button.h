@@ -14,7 +14,4 @@ QString on_lines(const QString& words, const QFont& font, int width);
 // As large as everything that is pressed on the board.
 void suit_board(QPushButton& button, const BoardType& type, BoardRole role = BoardRole::small);
 
-// A kind of the style sheet for a control that is there already.
-void show_kind(QWidget& control, const QString& kind);
-
 }  // namespace quarterturn

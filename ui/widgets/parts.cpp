@@ -1,6 +1,7 @@
 #include "ui/widgets/parts.h"
 
 #include <QGuiApplication>
+#include <QStyle>
 #include <QVariant>
 #include <algorithm>
 
@@ -131,8 +132,8 @@ void add_sentences(QVBoxLayout& column, const QStringList& sentences, const QStr
         column.addWidget(make_quiet(sentence));
     }
     if (const auto more = sentences.size() - most; more > 0) {
-        column.addWidget(make_quiet(QCoreApplication::translate(
-            "parts", "And %n more like these.", nullptr, static_cast<int>(more))));
+        column.addWidget(make_quiet(QCoreApplication::translate("parts", "And %n more like these.",
+                                                                nullptr, static_cast<int>(more))));
     }
     if (!sentences.isEmpty() && !last.isEmpty()) column.addWidget(make_quiet(last));
 }
@@ -146,6 +147,13 @@ void empty_layout(QLayout* layout) {
         if (item->layout()) empty_layout(item->layout());
         delete item;
     }
+}
+
+void show_kind(QWidget& widget, const QString& kind) {
+    if (widget.property(kind_property).toString() == kind) return;
+    widget.setProperty(kind_property, kind);
+    widget.style()->unpolish(&widget);
+    widget.style()->polish(&widget);
 }
 
 }  // namespace quarterturn

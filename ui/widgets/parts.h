@@ -32,9 +32,12 @@ QFrame* make_hairline();
 QVBoxLayout* make_column(int steps_between = 2);
 QHBoxLayout* make_row(int steps_between = 2);
 
-// Takes everything out of a layout and deletes it.
 // A quiet line for each; of many, the first and how many more there are. `last` ends them.
 void add_sentences(QVBoxLayout& column, const QStringList& sentences, const QString& last);
+// Takes everything out of a layout and deletes it.
 void empty_layout(QLayout* layout);
+
+// Has a widget look as the style sheet says for that kind (ui/theme/style_sheet.h); empty: as usual.
+void show_kind(QWidget& widget, const QString& kind);
 
 }  // namespace quarterturn

@@ -1,5 +1,6 @@
 // What was not finished of bringing photos in: it is told, gone on with, or left at that.
 
+#include <QPushButton>
 #include <QSignalSpy>
 
 #include "indexer/disk/folder_lock.h"
@@ -10,7 +11,17 @@
 namespace quarterturn {
 namespace {
 
-using NotFinished = BringingInTest;
+struct NotFinished : BringingInTest {
+    QStringList what_stands_out() {
+        QStringList words;
+        for (const QPushButton* button : screen.findChildren<QPushButton*>()) {
+            if (button->isVisibleTo(&screen) && button->property("kind") == "next") {
+                words << button->text();
+            }
+        }
+        return words;
+    }
+};
 
 // As when the program was ended while they came in.
 TEST_F(NotFinished, WhatWasNotFinishedIsToldAndGoesOn) {
@@ -25,11 +36,13 @@ TEST_F(NotFinished, WhatWasNotFinishedIsToldAndGoesOn) {
     screen.look_at({card});
     press(QStringLiteral("Choose others"));
     EXPECT_TRUE(says(QStringLiteral("was not finished")));
+    EXPECT_EQ(what_stands_out(), QStringList{QStringLiteral("Go on with card")});
     press(QStringLiteral("Go on with card"));
     press(QStringLiteral("Bring them in"));
     ASSERT_TRUE(appears(QStringLiteral("Go round the head")));
     EXPECT_TRUE(QTest::qWaitFor([&] { return begun.sources().empty(); }, patience_ms));
     press(QStringLiteral("Bring more in"));
+    EXPECT_EQ(what_stands_out(), QStringList{QStringLiteral("Choose a folder…")});
     EXPECT_FALSE(says(QStringLiteral("was not finished")));
     begun.keep({card});
     screen.look_at({card});

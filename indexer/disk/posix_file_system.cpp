@@ -31,7 +31,7 @@ FileState state_in(const struct stat& found) {
 
 [[noreturn]] void refuse_as_no_file(const Path& file, bool folder) {
     if (folder) throw disk_error(EISDIR, file, Doing::reading);
-    throw DiskError(file.string() + " is no ordinary file (a pipe or a device): name a photo file.",
+    throw DiskError(file.string() + " is no ordinary file (a pipe or a device): name another file.",
                     file, EINVAL);
 }
 

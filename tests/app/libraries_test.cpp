@@ -11,7 +11,8 @@ TEST(Libraries, OfWhatOpensPhotosAreNotInTheProgram) {
 #endif
     const std::string all = output_of("ldd " + shell_word(QTURN_PROGRAM));
     ASSERT_NE(all.find("libsqlite3"), std::string::npos) << all;
-    for (const char* library : {"libheif", "libde265", "libavcodec", "libtiff", "libwebp", "libexiv2"}) {
+    for (const char* library :
+         {"libheif", "libde265", "libavcodec", "libtiff", "libwebp", "libexiv2"}) {
         EXPECT_EQ(all.find(library), std::string::npos) << all;
     }
 }

@@ -37,7 +37,8 @@ void add_sentences(QVBoxLayout& column, const QStringList& sentences, const QStr
 // Takes everything out of a layout and deletes it.
 void empty_layout(QLayout* layout);
 
-// Has a widget look as the style sheet says for that kind (ui/theme/style_sheet.h); empty: as usual.
+// Has a widget look as the style sheet says for that kind (ui/theme/style_sheet.h); empty: as
+// usual.
 void show_kind(QWidget& widget, const QString& kind);
 
 }  // namespace quarterturn

@@ -55,7 +55,7 @@ Held<heif_image_handle> primary_image(heif_context* context) {
     return {handle, &release_handle};
 }
 
-// What libavcodec does not open, such as a damaged picture, libheif's own decoder may.
+// What libavcodec does not open, libheif's own decoder may.
 Held<heif_image> decode_image(const heif_image_handle* handle, heif_chroma chroma) {
     const Held<heif_decoding_options> options(heif_decoding_options_alloc(),
                                               &heif_decoding_options_free);
@@ -65,10 +65,12 @@ Held<heif_image> decode_image(const heif_image_handle* handle, heif_chroma chrom
     const auto decode = [&] {
         return heif_decode_image(handle, &image, heif_colorspace_RGB, chroma, options.get());
     };
-    if (decode().code != heif_error_Ok) {
+    heif_error error = decode();
+    if (error.code == heif_error_Decoder_plugin_error) {
         const WithoutLibavcodec once_more;
-        refuse_unless_ok(decode());
+        error = decode();
     }
+    refuse_unless_ok(error);
     return {image, &release_image};
 }
 

@@ -4,30 +4,23 @@
 #include <libheif/heif_plugin.h>
 
 extern "C" {
-#include <libavcodec/avcodec.h>
 #include <libavutil/imgutils.h>
 #include <libavutil/pixdesc.h>
 }
 
 #include <array>
-#include <limits>
+#include <exception>
 #include <memory>
 #include <mutex>
 #include <new>
 #include <span>
 #include <vector>
 
-#include "indexer/image/codec.h"
+#include "indexer/image/hevc_frame.h"
 
 namespace quarterturn {
 namespace {
 
-using Codec =
-    std::unique_ptr<AVCodecContext,
-                    decltype([](AVCodecContext* codec) { avcodec_free_context(&codec); })>;
-using Packet =
-    std::unique_ptr<AVPacket, decltype([](AVPacket* packet) { av_packet_free(&packet); })>;
-using Frame = std::unique_ptr<AVFrame, decltype([](AVFrame* frame) { av_frame_free(&frame); })>;
 using Image =
     std::unique_ptr<heif_image, decltype([](heif_image* image) { heif_image_release(image); })>;
 using Colours =
@@ -40,10 +33,8 @@ constexpr heif_error memory_is_short{heif_error_Memory_allocation_error, heif_su
                                      "no memory"};
 constexpr heif_error is_not_opened{heif_error_Decoder_plugin_error, heif_suberror_Unspecified,
                                    "not opened"};
-
-void require_hevc(bool met) {
-    if (!met) throw is_damaged();
-}
+constexpr heif_error part_is_missing{heif_error_Invalid_input, heif_suberror_Unspecified,
+                                     "part of the picture is missing"};
 
 // For libheif, which is written for C's kind of errors.
 template <class Work>
@@ -52,15 +43,14 @@ heif_error error_of(const Work& work) noexcept try {
     return all_is_well;
 } catch (const std::bad_alloc&) {
     return memory_is_short;
+} catch (const PartMissing&) {
+    return part_is_missing;
 } catch (...) {
     return is_not_opened;
 }
 
-// One picture, in units that a mark begins each (ITU-T H.265, annex B).
-using Stream = std::vector<std::uint8_t>;
-
 // Of units that begin with their length in four bytes, the first byte the highest.
-void add_units(Stream& stream, std::span<const std::uint8_t> bytes) {
+void add_units(HevcStream& stream, std::span<const std::uint8_t> bytes) {
     constexpr std::size_t length_bytes = 4;
     constexpr std::array<std::uint8_t, length_bytes> mark{0, 0, 0, 1};
     while (!bytes.empty()) {
@@ -75,57 +65,53 @@ void add_units(Stream& stream, std::span<const std::uint8_t> bytes) {
     }
 }
 
-Codec open_codec() {
-    Codec codec(avcodec_alloc_context3(nullptr));
-    if (!codec) throw std::bad_alloc();
-    codec->thread_count = 1;  // photos are spread over threads by the caller
-    codec->max_pixels = most_pixels;
-    codec->err_recognition = AV_EF_EXPLODE;
-    require_hevc(avcodec_open2(codec.get(), avcodec_find_decoder(AV_CODEC_ID_HEVC), nullptr) == 0);
-    return codec;
-}
-
-Packet packet_of(const Stream& stream) {
-    require_hevc(stream.size() < std::numeric_limits<int>::max() - AV_INPUT_BUFFER_PADDING_SIZE);
-    Packet packet(av_packet_alloc());
-    if (!packet || av_new_packet(packet.get(), static_cast<int>(stream.size())) != 0) {
-        throw std::bad_alloc();
-    }
-    std::ranges::copy(stream, packet->data);
-    return packet;
-}
-
-Frame decoded_frame(const Stream& stream) {
-    const Codec codec = open_codec();
-    Frame frame(av_frame_alloc());
-    if (!frame) throw std::bad_alloc();
-    require_hevc(avcodec_send_packet(codec.get(), packet_of(stream).get()) == 0);
-    require_hevc(avcodec_send_packet(codec.get(), nullptr) == 0);  // nothing comes after it
-    require_hevc(avcodec_receive_frame(codec.get(), frame.get()) == 0);
-    require_hevc(frame->decode_error_flags == 0 && (frame->flags & AV_FRAME_FLAG_CORRUPT) == 0);
-    return frame;
-}
-
 heif_chroma chroma_of(const AVPixFmtDescriptor& format) {
     if (format.nb_components == 1) return heif_chroma_monochrome;
     if (format.log2_chroma_h == 1) return heif_chroma_420;
     return format.log2_chroma_w == 1 ? heif_chroma_422 : heif_chroma_444;
 }
 
+// What is shown of a side, in samples of luma.
+struct Shown {
+    int from = 0;
+    int length = 0;
+};
+
+Shown shown_of(int length, std::size_t cut_before, std::size_t cut_behind) {
+    const auto whole = static_cast<std::size_t>(length);
+    require_hevc(cut_before < whole && cut_behind < whole - cut_before);
+    return {static_cast<int>(cut_before), static_cast<int>(whole - cut_before - cut_behind)};
+}
+
+struct ShownPart {
+    Shown columns;
+    Shown rows;
+};
+
+ShownPart shown_of(const AVFrame& frame) {
+    return {shown_of(frame.width, frame.crop_left, frame.crop_right),
+            shown_of(frame.height, frame.crop_top, frame.crop_bottom)};
+}
+
 void add_plane(heif_image* image, const AVFrame& frame, const AVPixFmtDescriptor& format,
                int number) {
-    const bool is_chroma = number > 0;
-    const int width = AV_CEIL_RSHIFT(frame.width, is_chroma ? format.log2_chroma_w : 0);
-    const int height = AV_CEIL_RSHIFT(frame.height, is_chroma ? format.log2_chroma_h : 0);
-    const int bits = format.comp[0].depth;
+    const ShownPart shown = shown_of(frame);
+    const int across = number > 0 ? format.log2_chroma_w : 0;
+    const int down = number > 0 ? format.log2_chroma_h : 0;
+    const int width = AV_CEIL_RSHIFT(shown.columns.length, across);
+    const int height = AV_CEIL_RSHIFT(shown.rows.length, down);
     const auto channel = static_cast<heif_channel>(heif_channel_Y + number);
-    if (heif_image_add_plane(image, channel, width, height, bits).code != heif_error_Ok) {
+    if (heif_image_add_plane(image, channel, width, height, format.comp[0].depth).code !=
+        heif_error_Ok) {
         throw std::bad_alloc();
     }
     int stride = 0;
     std::uint8_t* plane = heif_image_get_plane(image, channel, &stride);
-    av_image_copy_plane(plane, stride, frame.data[number], frame.linesize[number],
-                        width * (bits > 8 ? 2 : 1), height);
+    const std::uint8_t* first = frame.data[number] +
+                                std::ptrdiff_t{shown.rows.from >> down} * frame.linesize[number] +
+                                (shown.columns.from >> across) * bytes_of_sample(frame);
+    av_image_copy_plane(plane, stride, first, frame.linesize[number],
+                        width * bytes_of_sample(frame), height);
 }
 
 // The numbers by which both sides call colours are those of ITU-T H.273.
@@ -145,8 +131,9 @@ Image image_of(const AVFrame& frame) {
     require_hevc(format != nullptr && (format->nb_components == 1 || format->nb_components == 3));
     const heif_chroma chroma = chroma_of(*format);
     heif_image* made = nullptr;
+    const ShownPart shown = shown_of(frame);
     const heif_error error = heif_image_create(
-        frame.width, frame.height,
+        shown.columns.length, shown.rows.length,
         chroma == heif_chroma_monochrome ? heif_colorspace_monochrome : heif_colorspace_YCbCr,
         chroma, &made);
     if (error.code != heif_error_Ok) throw std::bad_alloc();
@@ -157,22 +144,24 @@ Image image_of(const AVFrame& frame) {
 }
 
 heif_error begin_hevc(void** decoder) {
-    return error_of([&] { *decoder = std::make_unique<Stream>().release(); });
+    return error_of([&] { *decoder = std::make_unique<HevcStream>().release(); });
 }
 
 void end_hevc(void* decoder) {
-    const std::unique_ptr<Stream> ended(static_cast<Stream*>(decoder));
+    const std::unique_ptr<HevcStream> ended(static_cast<HevcStream*>(decoder));
 }
 
 heif_error push_hevc(void* decoder, const void* bytes, std::size_t size) {
     return error_of([&] {
-        add_units(*static_cast<Stream*>(decoder), {static_cast<const std::uint8_t*>(bytes), size});
+        add_units(*static_cast<HevcStream*>(decoder),
+                  {static_cast<const std::uint8_t*>(bytes), size});
     });
 }
 
 heif_error decode_hevc(void* decoder, heif_image** image) {
-    return error_of(
-        [&] { *image = image_of(*decoded_frame(*static_cast<const Stream*>(decoder))).release(); });
+    return error_of([&] {
+        *image = image_of(*decoded_hevc(*static_cast<const HevcStream*>(decoder))).release();
+    });
 }
 
 thread_local bool libavcodec_is_preferred = true;

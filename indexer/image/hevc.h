@@ -1,14 +1,14 @@
 #pragma once
 // HEVC, as HEICs hold it, by libavcodec: the same pixels as libde265 makes of it, in three quarters
-// of the time.
+// of the time. A picture of which a part is missing is refused as invalid input; one that it does
+// not open at all, as an error of the decoder.
 
 namespace quarterturn {
 
 // Has libheif know of it and prefer it. Safe to call more than once, and from several threads.
 void set_up_hevc();
 
-// While it lives, libheif does not use it in this thread. It opens no damaged picture, of which
-// libheif's own decoder may still show a part.
+// While it lives, libheif does not use it in this thread.
 class WithoutLibavcodec {
   public:
     WithoutLibavcodec();

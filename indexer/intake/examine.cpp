@@ -24,12 +24,14 @@ std::int64_t decode_bytes(FileKind kind, const FileMetadata& metadata) {
     return shrinks ? pixels : pixels * 6;
 }
 
-Examined refusal(const std::string& sentence) {
+Examined refusal(const std::string& sentence, const char* next) {
     Examined examined;
-    examined.refused = sentence +
-                       " It was not taken in: keep the card, and see whether the photo opens "
-                       "elsewhere.";
+    examined.refused = sentence + " It was not taken in: keep the card" + next;
     return examined;
+}
+
+Examined refusal(const std::string& sentence) {
+    return refusal(sentence, ", and see whether the photo opens elsewhere.");
 }
 
 Device device_in(const FileMetadata& metadata) {
@@ -55,6 +57,7 @@ Examined Examiner::examine(std::span<const std::byte> bytes, FileKind kind,
     const FileMetadata metadata = read_metadata_confined(metadata_part(bytes));
     const auto hold = budget_.hold(decode_bytes(kind, metadata));
     Decoded decoded = decoder_.decode({bytes, metadata.orientation, measuring_edge});
+    if (decoded.nothing_opens) return refusal(decoded.refused, " until then.");
     if (!decoded.ok()) return refusal(decoded.refused);
 
     Examined examined;

@@ -77,6 +77,8 @@ void allow_work(const Filter& filter) {
                              "writev",
                              "pread64",
                              "close",
+                             "dup2",
+                             "dup3",
                              "lseek",
                              "poll",
                              "ppoll",

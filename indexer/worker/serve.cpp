@@ -1,5 +1,6 @@
 #include "indexer/worker/serve.h"
 
+#include <fcntl.h>
 #include <malloc.h>
 #include <signal.h>
 #include <sys/prctl.h>
@@ -19,10 +20,22 @@ bool end_with(int parent) {
     return ::prctl(PR_SET_PDEATHSIG, SIGKILL) == 0 && ::getppid() == parent;
 }
 
-// Blocks of a photo's size are kept for the next photo, as in an import (intake/threads.h).
+// Blocks of a photo's size are kept for the next photo, as in an import (intake/threads.h), and
+// each is zeros when it is used again: a damaged photo, of which a library leaves parts unwritten,
+// must not show there what another photo has left.
 void keep_memory() {
+    constexpr int zeros = 0xff;  // the complement of what a block is filled with
     ::mallopt(M_MMAP_THRESHOLD, 32 << 20);
     ::mallopt(M_TRIM_THRESHOLD, 512 << 20);
+    ::mallopt(M_PERTURB, zeros);
+}
+
+// Libraries have lines of their own to say of a damaged photo, which nobody asked for.
+void say_no_more(int nowhere) {
+#ifndef QUARTERTURN_SANITIZED
+    ::dup2(nowhere, STDERR_FILENO);
+#endif
+    ::close(nowhere);
 }
 
 std::span<const std::byte> bytes_of(const cv::Mat& pixels) {
@@ -68,7 +81,9 @@ int be_worker(const WorkerWords& words, const Trade& trade) try {
     ::close_range(worker_socket + 1, ~0U, 0);
     keep_memory();
     trade.use_for_the_first_time();
+    const int nowhere = ::open("/dev/null", O_WRONLY);
     confine(words.most_memory);
+    say_no_more(nowhere);
     const Descriptor socket{worker_socket};
     send(socket, WorkerReply{.said = Said::ready});
     answer_all(socket, trade.answering);

@@ -29,8 +29,9 @@ constexpr bool limits_memory = true;
 constexpr std::chrono::seconds most_time_to_start{60};
 
 NoWorker no_worker(const std::filesystem::path& program) {
-    return NoWorker("No photo can be opened, since the program that opens them, " +
-                    program.string() +
+    const bool some_alone = program.filename() == "quarterturn-heif-decoder";
+    return NoWorker(std::string(some_alone ? "No HEIC or AVIF" : "No photo") +
+                    " can be opened, since the program that opens them, " + program.string() +
                     ", does not start. Install Quarterturn again, or start the computer anew.");
 }
 

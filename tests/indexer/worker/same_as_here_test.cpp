@@ -2,9 +2,11 @@
 
 #include <thread>
 
+#include "indexer/parts/part.h"
 #include "indexer/worker/confined.h"
 #include "indexer/worker/packed_metadata.h"
 #include "indexer/worker/photo_decoder.h"
+#include "indexer/worker/workers.h"
 #include "tests/support/files.h"
 #include "tests/support/heif_writer.h"
 #include "tests/support/test_pictures.h"
@@ -92,6 +94,27 @@ TEST(Confined, APictureStaysWhenTheWorkersHaveGoneOnAndCanBeDrawnUpon) {
     const cv::Mat part = first(cv::Rect{2, 2, 5, 5});
     first.release();
     EXPECT_EQ(part.at<cv::Vec3b>(4, 4), cv::Vec3b(1, 2, 3));
+}
+
+// A picture of tiles that leaves most of what it claims to be empty (made with libx265).
+TEST(Confined, APhotoWithAGapShowsNothingThereOfThePhotosBefore) {
+#ifdef QUARTERTURN_SANITIZED
+    GTEST_SKIP() << "True of what is shipped; the sanitizer has a memory of its own.";
+#endif
+    const auto with_a_gap =
+        read_bytes(QUARTERTURN_SOURCE "/tests/indexer/worker/grid_with_a_gap.heic");
+    const auto opened_by = [&](Workers& workers) { return workers.decode({with_a_gap, 1, 0}).bgr; };
+    const std::filesystem::path program = beside_program("quarterturn-heif-decoder");
+    Workers fresh{program, {}, 1};
+    Workers used{program, {}, 1};
+    for (const int edge : {512, 500, 640}) {
+        ASSERT_TRUE(used.decode({heic_of(four_quarters(edge, edge)), 1, 0}).ok());
+    }
+    const cv::Mat expected = opened_by(fresh);
+    const cv::Mat found = opened_by(used);
+    ASSERT_EQ(found.size(), cv::Size(512, 512));
+    EXPECT_EQ(cv::norm(found, expected, cv::NORM_INF), 0);
+    EXPECT_EQ(cv::norm(found.at<cv::Vec3b>(300, 300), found.at<cv::Vec3b>(500, 200)), 0) << "empty";
 }
 
 RC_GTEST_PROP(PackedMetadata, IsTheSameWhenUnpacked,

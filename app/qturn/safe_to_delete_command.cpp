@@ -43,11 +43,14 @@ std::string_view lack_word(Lacks lacks) {
 Reply safe_reply(const SafeToDelete& found) {
     Reply reply{
         {count_text(found.safe.size(), "photo") + (found.safe.size() == 1 ? " is" : " are") +
-         " whole in the library and in a connected backup, and safe to delete. Nothing was deleted."},
+         " whole in the library and in a connected backup" +
+         (found.on_own_disk == 0 ? ", and safe to delete" : "") + ". Nothing was deleted."},
         {{"safe", paths_json(found.safe)},
+         {"on_own_disk", found.on_own_disk},
          {"keep", json::array()},
          {"all_safe", found.all_safe()},
          {"stopped", found.stopped}}};
+    append(reply.lines, own_disk_lines(found));
     if (!found.to_keep.empty()) {
         reply.lines.push_back(count_text(found.to_keep.size(), "file") + " to keep:");
     }

@@ -12,6 +12,7 @@
 #include "indexer/intake/time_left.h"
 #include "indexer/intake/walk.h"
 #include "indexer/lock/lock_file.h"
+#include "indexer/record/count_text.h"
 #include "indexer/store/records_file.h"
 
 namespace quarterturn {
@@ -28,6 +29,7 @@ struct LookedAt {
 struct KnownBackup {
     std::set<PhotoId> photos;
     bool on_the_card = false;
+    bool on_own_disk = false;
     std::optional<BackupSource> at_hand;
 };
 
@@ -72,6 +74,7 @@ class CardCheck {
                 return goes_with(source, backup.folder, library.folder());
             });
             backups_.push_back({library.backups().photos_in(backup), on_the_card,
+                                on_one_volume(backup.folder, library.folder()),
                                 at_hand(library.disk(), backup)});
         }
     }
@@ -115,6 +118,7 @@ class CardCheck {
                 keep(found.file, *looked->lacks);
             } else {
                 result_.safe.push_back(found.file);
+                if (!is_on_another_disk(*looked)) ++result_.on_own_disk;
             }
             time.done(found.state.bytes);
             if (wishes_.progress) {
@@ -162,6 +166,13 @@ class CardCheck {
         return lacks;
     }
 
+    bool is_on_another_disk(const LookedAt& looked) const {
+        for (std::size_t i = 0; i < backups_.size(); ++i) {
+            if (looked.whole_in[i] && !backups_[i].on_own_disk) return true;
+        }
+        return false;
+    }
+
     Library& library_;
     const SafeWishes& wishes_;
     const StoredCopies copies_;
@@ -203,6 +214,13 @@ std::string sentence(const FileToKeep& file) {
             return name + " could not be read: see that the card sits firmly, and look again.";
     }
     return name;
+}
+
+std::vector<std::string> own_disk_lines(const SafeToDelete& found) {
+    if (found.on_own_disk == 0) return {};
+    return {count_text(found.on_own_disk, "photo") + (found.on_own_disk == 1 ? " is" : " are") +
+            " in no backup but on the library's own disk: if that disk fails or is stolen, all is "
+            "gone. Make a backup on another drive before you delete anything."};
 }
 
 SafeToDelete safe_to_delete(Library& library, const SafeWishes& wishes) {

@@ -34,11 +34,16 @@ std::string sentence(const FileToKeep& file);
 
 struct SafeToDelete {
     std::vector<Path> safe{};
+    // Of those: in no connected backup but on the library's own disk, with which all would be gone.
+    std::size_t on_own_disk = 0;
     std::vector<FileToKeep> to_keep{};  // in the order of the walk, then what was left alone
     bool stopped = false;               // the rest was not looked at, and is not safe
 
-    bool all_safe() const { return !stopped && to_keep.empty(); }
+    bool all_safe() const { return !stopped && to_keep.empty() && on_own_disk == 0; }
 };
+
+// That some are on one disk alone, and what to do before they are deleted; nothing where none is.
+std::vector<std::string> own_disk_lines(const SafeToDelete& found);
 
 struct SafeWishes {
     std::vector<Path> sources{};                            // folders, walked whole, or files

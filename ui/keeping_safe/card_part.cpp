@@ -13,8 +13,12 @@ namespace {
 
 QStringList card_words(const SafeToDelete& found) {
     const auto safe = static_cast<int>(found.safe.size());
-    QStringList words{CardPart::tr(
-        "Safe to delete, since the library and a backup hold them: %n photo(s).", nullptr, safe)};
+    QStringList words{
+        found.on_own_disk == 0
+            ? CardPart::tr("Safe to delete, since the library and a backup hold them: %n photo(s).",
+                           nullptr, safe)
+            : CardPart::tr("The library and a backup hold: %n photo(s).", nullptr, safe)};
+    for (const auto& line : own_disk_lines(found)) words << said_here(line);
     if (found.all_safe()) {
         if (safe > 0) words << CardPart::tr("There is nothing else on it.");
         return words;

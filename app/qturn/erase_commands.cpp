@@ -18,6 +18,11 @@
 namespace quarterturn {
 namespace {
 
+std::string what_went(const Erasure& erasure) {
+    return count_text(static_cast<std::size_t>(erasure.looks), "look") + " and " +
+           count_text(static_cast<std::size_t>(erasure.photos), "photo");
+}
+
 using nlohmann::json;
 
 struct EraseOptions {
@@ -118,8 +123,8 @@ Reply erase(Library& library, const ErasurePlan& plan, const EraseOptions& optio
                        std::string(erased.erasure.finished ? "Erased."
                                                            : "Erased from the records, but not "
                                                              "finished.") +
-                           " What stays is that " + count_text(plan.photos.size(), "photo") +
-                           " went on " + iso_text(erased.erasure.on) + ".");
+                           " What stays is that " + what_went(erased.erasure) + " went on " +
+                           iso_text(erased.erasure.on) + ".");
     reply.data["erasure"] = erasure_json(erased.erasure);
     reply.data["left"] = erased.left;
     reply.data["alike"] = erased.alike;
@@ -160,10 +165,7 @@ Reply list_erasures(Session& session, const ErasuresOptions& options) {
     Reply reply{{},
                 {{"erasures", json::array()}, {"to_remove", to_remove}, {"left", json::array()}}};
     for (const Erasure& erasure : erasures.all()) {
-        reply.lines.push_back(iso_text(erasure.on) + "  " +
-                              count_text(static_cast<std::size_t>(erasure.looks), "look") +
-                              " and " +
-                              count_text(static_cast<std::size_t>(erasure.photos), "photo") +
+        reply.lines.push_back(iso_text(erasure.on) + "  " + what_went(erasure) +
                               (erasure.finished ? "" : not_finished(to_remove.empty())));
         reply.data["erasures"].push_back(erasure_json(erasure));
         for (const Backup& backup : session.library().backups().before_erasure(erasure.id)) {

@@ -98,7 +98,11 @@ Reply running_order(Session& session, const RunningOrderOptions& options) {
     const WeddingId wedding = find_wedding(library, options.wedding).id;
     change_morning(library, wedding, options);
     const WeddingMorning morning = wedding_morning(library, wedding);
-    if (morning.needs.clients.empty()) return nobody_reply(morning);
+    if (morning.needs.clients.empty()) {
+        Reply reply = nobody_reply(morning);
+        if (!options.out.empty()) reply.lines.push_back("Not written: " + options.out);
+        return reply;
+    }
     if (options.check) return possible_reply(morning, best_plan(morning));
     const MorningPlan plan = plan_of(morning);
     Reply reply = running_order_reply(morning, plan);

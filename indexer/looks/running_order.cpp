@@ -41,8 +41,9 @@ std::map<ClientId, PlannedLook> morning_looks(Library& library, WeddingId weddin
 std::string without_minutes(const std::string& name, const PlannedLook* planned) {
     if (planned == nullptr) {
         return name +
-               " has no look for this wedding yet: add one with a recipe, or name her "
-               "minutes for the morning.";
+               " has no look for this wedding yet: name the wedding of one that she has, or add "
+               "one "
+               "with a recipe, or name her minutes for the morning.";
     }
     return "The recipe of " + planned->look.name + " (" + name +
            ") says no minutes yet: write them into its steps, or name her minutes for the "

@@ -177,11 +177,13 @@ void ErasePart::take(const Erased& gone) {
     hide();
     QStringList sentences{
         (gone.erasure.finished
-             //: photos, and the day
-             ? tr("Erased. What stays is that %1 went on %2.")
-             //: photos, and the day
-             : tr("Erased from the records, but not finished. What stays is that %1 went on %2."))
-            .arg(tr("%n photo(s)", nullptr, static_cast<int>(gone.erasure.photos)),
+             //: looks, photos, and the day
+             ? tr("Erased. What stays is that %1 and %2 went on %3.")
+             //: looks, photos, and the day
+             : tr("Erased from the records, but not finished. What stays is that %1 and %2 went on "
+                  "%3."))
+            .arg(tr("%n look(s)", nullptr, static_cast<int>(gone.erasure.looks)),
+                 tr("%n photo(s)", nullptr, static_cast<int>(gone.erasure.photos)),
                  shown(gone.erasure.on))};
     for (const std::string& left : gone.left) sentences << said_here(left);
     for (const std::string& alike : gone.alike) sentences << said_here(alike);

@@ -19,7 +19,7 @@ QStringList card_words(const SafeToDelete& found) {
                            nullptr, safe)
             : CardPart::tr("The library and a backup hold: %n photo(s).", nullptr, safe)};
     for (const auto& line : own_disk_lines(found)) words << said_here(line);
-    if (found.all_safe()) {
+    if (!found.stopped && found.to_keep.empty()) {
         if (safe > 0) words << CardPart::tr("There is nothing else on it.");
         return words;
     }

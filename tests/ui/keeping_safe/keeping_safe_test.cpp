@@ -201,6 +201,7 @@ TEST_F(KeepingSafeTest, SaysWhatMayBeDeletedFromTheCard) {
     press("Look at card");
     wait();
     EXPECT_TRUE(says("There is nothing else on it."));
+    EXPECT_TRUE(says("in no backup but on the library's own disk"));
     EXPECT_TRUE(std::filesystem::exists(card / "one.jpg"));
 }
 

@@ -190,7 +190,9 @@ class Years {
     PhotoId add_photo(Photo photo, const Sitting& sitting, LocalTime taken) {
         if (++photos_ % 200 != 0) photo.tags.sitting = sitting.id;
         photo.file.name = "QTB_" + std::to_string(photos_) + ".jpg";
-        photo.file.path = "photos/" + std::to_string(sitting.id.value) + "/" + photo.file.name;
+        const std::string day = iso_text(date_of(taken));
+        photo.file.path = "photos/" + day.substr(0, 4) + '/' + day + " sitting " +
+                          std::to_string(sitting.id.value) + '/' + photo.file.name;
         photo.file.sha256 = sha256(photo.file.name);
         photo.file.bytes = 4'000'000;
         photo.file.width = 1500;

@@ -1,5 +1,3 @@
-#include <future>
-
 #include "app/qturn/command_set.h"
 #include "app/qturn/commands.h"
 #include "app/qturn/drawing.h"
@@ -133,15 +131,6 @@ Reply write(const Document& document, Library& library, Decoder& decoder,
     return written_reply(document, write_pictures(document, decoder, library.disk(), options.out));
 }
 
-// Those of a sitting; none of a look, whose frames are known only when it is laid out.
-PicturesAhead pictures_begun(Session& session, const SheetOptions& options, Decoder& decoder) {
-    Library& library = session.library();
-    if (options.sitting.empty()) return {};
-    const SittingId sitting = find_sitting(library, options.sitting).id;
-    return {frames_of_sitting(library, sitting, paper_of(library, options)), decoder,
-            library.disk()};
-}
-
 Reply sheet(Session& session, const SheetOptions& options) {
     if (options.look.empty() == options.sitting.empty()) {
         throw WrongUse("Name a look, or a sitting with --sitting NUMBER.");
@@ -150,13 +139,16 @@ Reply sheet(Session& session, const SheetOptions& options) {
     start_quick_workers();
     // Until the program ends, which gives all of it back at once.
     [[maybe_unused]] static const auto* const kept_memory = new KeptMemory;
-    const auto decoder = make_quick_decoder();
-    // The library is opened while Qt starts.
-    auto beginning = std::async(std::launch::async,
-                                [&] { return pictures_begun(session, options, *decoder); });
-    const Drawing drawing;
-    const PicturesAhead pictures = beginning.get();
     Library& library = session.library();
+    const auto decoder = make_quick_decoder();
+    if (options.sitting.empty()) {
+        const Drawing drawing;
+        return write(sheet_to_write(library, *decoder, options), library, *decoder, options);
+    }
+    const SittingId sitting = find_sitting(library, options.sitting).id;
+    PicturesAhead pictures(frames_of_sitting(library, sitting, paper_of(library, options)),
+                           *decoder, library.disk());
+    const Drawing drawing;
     Document document = sheet_to_write(library, *decoder, options);
     pictures.give_to(document);
     return write(document, library, *decoder, options);

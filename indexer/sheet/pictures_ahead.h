@@ -12,7 +12,6 @@ namespace quarterturn {
 
 class PicturesAhead {
   public:
-    PicturesAhead() = default;  // none
     // Begins with the first of them, up to a bound of memory. Of their boxes, the size is known.
     // `decoder` and `disk` must outlive it.
     PicturesAhead(std::vector<PhotoItem> photos, Decoder& decoder, FileSystem& disk);

@@ -18,12 +18,12 @@
 namespace quarterturn {
 namespace {
 
+using nlohmann::json;
+
 std::string what_went(const Erasure& erasure) {
     return count_text(static_cast<std::size_t>(erasure.looks), "look") + " and " +
            count_text(static_cast<std::size_t>(erasure.photos), "photo");
 }
-
-using nlohmann::json;
 
 struct EraseOptions {
     std::string what;  // a client, or a look

@@ -42,8 +42,7 @@ std::string without_minutes(const std::string& name, const PlannedLook* planned)
     if (planned == nullptr) {
         return name +
                " has no look for this wedding yet: name the wedding of one that she has, or add "
-               "one "
-               "with a recipe, or name her minutes for the morning.";
+               "one with a recipe, or name her minutes for the morning.";
     }
     return "The recipe of " + planned->look.name + " (" + name +
            ") says no minutes yet: write them into its steps, or name her minutes for the "

@@ -1,8 +1,8 @@
 #pragma once
 // Opening photos of strangers in workers: processes that can do nothing but open a photo, and are
 // replaced when they die over one. HEIF has a kind of workers of its own, whose libraries take long
-// to load. Everything in the house that opens a photo's file goes this way;
-// nothing is opened in this process when no worker can be had.
+// to load. Everything in the house that opens a photo's file goes this way; nothing is opened in
+// this process when no worker can be had.
 
 #include <sys/types.h>
 

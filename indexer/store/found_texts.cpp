@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <map>
 
+#include "indexer/store/rows_of_photos.h"
 #include "indexer/store/search_table.h"
 #include "indexer/store/search_words.h"
 #include "indexer/store/text.h"
@@ -74,15 +75,12 @@ void add_marks(RowTexts& texts, std::int64_t row, MarkedText marked) {
 RowTexts marked_texts(Database& database, const std::vector<std::int64_t>& rows,
                       std::string_view words) {
     RowTexts texts;
-    const std::string list = json_list(rows);
-    for (const WordQuery& query : word_queries(words)) {
+    for (const WordQuery& anywhere : word_queries(words)) {
+        const WordQuery query = among(database, anywhere, rows);
         const char* text = query.by_index ? "highlight(words, 0, char(2), char(3))" : "text";
-        // The index is asked for the word once, not once for each row.
-        const char* row_column = query.by_index ? "+rowid" : "rowid";
         Statement statement(database, std::string("SELECT rowid, ") + text + " FROM words WHERE " +
-                                          query.condition + " AND " + row_column +
-                                          " IN (SELECT value FROM json_each(?2))");
-        statement.with(query.value, list);
+                                          query.condition);
+        statement.with(query.value);
         while (statement.step()) {
             std::int64_t row = 0;
             std::string found;
@@ -137,55 +135,12 @@ std::vector<TextPiece> pieces_of(const MarkedText& marked) {
     return pieces;
 }
 
-// The rows of the index that speak of a photo, its own first.
-using RowsOfPhotos = std::map<PhotoId, std::vector<std::int64_t>>;
-
-RowsOfPhotos rows_of(Database& database, std::span<const PhotoId> photos) {
-    Statement statement(
-        database,
-        "SELECT photo.id, look.id, sitting.id, sitting.client, look.client, sitting.wedding, "
-        "look.wedding, photo_shown.client FROM photo LEFT JOIN sitting ON sitting.id = "
-        "photo.sitting LEFT JOIN look ON look.id = photo.look LEFT JOIN photo_shown ON "
-        "photo_shown.photo = photo.id WHERE photo.id IN (SELECT value FROM json_each(?))");
-    statement.with(json_list(photos));
-    RowsOfPhotos rows;
-    while (statement.step()) {
-        PhotoId photo;
-        std::optional<LookId> look;
-        std::optional<SittingId> sitting;
-        std::optional<ClientId> client, looks_client, shown;
-        std::optional<WeddingId> wedding, looks_wedding;
-        statement.read(photo, look, sitting, client, looks_client, wedding, looks_wedding, shown);
-        auto& own = rows[photo];
-        const auto add = [&](WordsOf kind, const auto& record) {
-            if (!record) return;
-            const std::int64_t row = words_row(kind, record->value);
-            if (std::ranges::find(own, row) == own.end()) own.push_back(row);
-        };
-        add(WordsOf::photo, std::optional(photo));
-        add(WordsOf::recipe, look);
-        add(WordsOf::look, look);
-        add(WordsOf::sitting, sitting);
-        add(WordsOf::client, client);
-        add(WordsOf::client, looks_client);
-        add(WordsOf::client, shown);
-        add(WordsOf::wedding, wedding);
-        add(WordsOf::wedding, looks_wedding);
-    }
-    return rows;
-}
-
 }  // namespace
 
 std::vector<std::vector<FoundText>> SearchTable::found_texts(std::span<const PhotoId> photos,
                                                              std::string_view words) {
     RowsOfPhotos rows = rows_of(*database_, photos);
-    std::vector<std::int64_t> all;
-    for (const auto& [photo, own] : rows) all.insert(all.end(), own.begin(), own.end());
-    std::ranges::sort(all);
-    const auto repeated = std::ranges::unique(all);
-    all.erase(repeated.begin(), repeated.end());
-    const RowTexts texts = marked_texts(*database_, all, words);
+    const RowTexts texts = marked_texts(*database_, all_of(rows), words);
     std::vector<std::vector<FoundText>> found;
     for (const PhotoId photo : photos) {
         auto& own = found.emplace_back();

@@ -3,7 +3,9 @@
 #include <algorithm>
 #include <nlohmann/json.hpp>
 #include <span>
+#include <utility>
 
+#include "indexer/store/rows_of_photos.h"
 #include "indexer/store/statement.h"
 
 namespace quarterturn {
@@ -54,8 +56,11 @@ PhotoIds photos_with(Database& database, const WordQuery& query) {
     return photos;
 }
 
-PhotoIds those_with(Database& database, const PhotoIds& photos,
-                    const std::vector<WordQuery>& queries) {
+PhotoIds those_with(Database& database, const PhotoIds& photos, std::vector<WordQuery> queries) {
+    if (std::cmp_less_equal(photos.size(), few_photos)) {
+        const auto rows = all_of(rows_of(database, photos));
+        for (WordQuery& query : queries) query = among(database, std::move(query), rows);
+    }
     const WordsCondition words = with_all_of(queries);
     const std::string list = json_list(std::span<const PhotoId>(photos));
     return Statement(database, words.hits +
@@ -104,7 +109,7 @@ PhotoIds photos_with_all(Database& database, std::vector<WordQuery> queries) {
         queries, {}, [&](const WordQuery& query) { return photos_about(database, query); });
     const PhotoIds photos = photos_with(database, *rarest);
     queries.erase(rarest);
-    return queries.empty() ? photos : those_with(database, photos, queries);
+    return queries.empty() ? photos : those_with(database, photos, std::move(queries));
 }
 
 std::optional<PhotoIds> photos_with_words(Database& database, std::string_view words) {

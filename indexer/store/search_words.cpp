@@ -13,6 +13,8 @@ namespace {
 
 constexpr std::int64_t kinds = 8;
 constexpr std::size_t most_words = 32;  // each takes a look through the index
+// So many rows with a word are gone through in the time in which one row is asked for it.
+constexpr std::size_t rows_to_a_question = 200;
 
 template <class Test>
 bool any_code_point(std::string_view text, Test test) {
@@ -49,6 +51,19 @@ WordQuery query_for(std::string_view word) {
         any_code_point(word, makes_words) && !any_code_point(word, in_script_without_spaces);
     if (by_index) return {"words MATCH ?1", quoted(word) + '*', true};
     return {"instr(lower(text), lower(?1)) > 0", std::string(word), false};
+}
+
+bool stands_in_more_rows_than(Database& database, const WordQuery& query, std::size_t rows) {
+    return Statement(database, "SELECT 1 FROM words WHERE " + query.condition +
+                                   " LIMIT 1 OFFSET ?2")
+        .with(query.value, static_cast<std::int64_t>(rows))
+        .step();
+}
+
+std::string listed(const std::vector<std::int64_t>& rows) {
+    std::string list;
+    for (const std::int64_t row : rows) list += (list.empty() ? "" : ",") + std::to_string(row);
+    return list;
 }
 
 }  // namespace
@@ -100,6 +115,14 @@ std::vector<WordQuery> word_queries(std::string_view words) {
     }
     if (length > begin) add(words.substr(begin));
     return queries;
+}
+
+// SQLite asks the index for each row, unless a + forbids it.
+WordQuery among(Database& database, WordQuery query, const std::vector<std::int64_t>& rows) {
+    const bool at_once = query.by_index && !stands_in_more_rows_than(
+                                               database, query, rows.size() * rows_to_a_question);
+    query.condition += (at_once ? " AND +rowid IN (" : " AND rowid IN (") + listed(rows) + ")";
+    return query;
 }
 
 }  // namespace quarterturn

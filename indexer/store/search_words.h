@@ -27,7 +27,7 @@ WordsOf kind_of_row(std::int64_t row);
 
 // How one of her words is looked for, whatever signs it is made of.
 struct WordQuery {
-    const char* condition;  // SQL: true for the rows of `words` with the word; ?1 is its value
+    std::string condition;  // SQL: true for the rows of `words` with the word; ?1 is its value
     std::string value;
     bool by_index;  // FTS5 finds it; otherwise the texts are read through
 };
@@ -36,5 +36,8 @@ struct WordQuery {
 // regard to case and accents; where a script sets no spaces between words (line breaking classes
 // ID, CJ and SA of Unicode's UAX #14), and for signs that are no letters or digits, anywhere.
 std::vector<WordQuery> word_queries(std::string_view words);
+
+// The same word, looked for in these rows alone.
+WordQuery among(Database& database, WordQuery query, const std::vector<std::int64_t>& rows);
 
 }  // namespace quarterturn

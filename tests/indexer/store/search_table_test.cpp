@@ -141,6 +141,26 @@ TEST_F(SearchTableTest, WhoIsShownFindsThePhoto) {
     EXPECT_EQ(found({.client = noor}), std::vector{photo});
 }
 
+// Each of her photos is asked for the second word, rather than all that have it for her photos.
+TEST_F(SearchTableTest, AFewPhotosAreFoundByAWordThatManyOthersHave) {
+    Tags hers, another;
+    for (int i = 0; i < 3000; ++i) {
+        const ClientId client =
+            library().clients().add(client_called("Noor Vale 1" + std::to_string(i)));
+        another.shown = {client};
+    }
+    add("b.jpg", another);
+    hers.shown = {library().clients().add(client_called("Sefa Marrow 17"))};
+    const std::vector photo{add("a.jpg", hers)};
+    for (const char* words : {"sefa 17", "1 sefa", "marrow 1 17"}) {
+        EXPECT_EQ(found({.words = words}), photo) << words;
+    }
+    EXPECT_TRUE(found({.words = "sefa 18"}).empty());
+    EXPECT_EQ(library().search().found_texts(photo, "1 sefa").at(0),
+              (std::vector<FoundText>{{WordsOf::client,
+                                       {{"Sefa", true}, {" Marrow ", false}, {"17", true}}}}));
+}
+
 TEST_F(SearchTableTest, RecordsTakenBackAreFoundNoMore) {
     const PhotoId photo = add("a.jpg", noted("comb"));
     library().history().apply({"noted", {{photo, noted("leaf")}}, {}});

@@ -1,0 +1,15 @@
+#include "indexer/store/migrations/migrations.h"
+
+namespace quarterturn {
+
+const Migration first_letters{R"sql(
+-- The index of words anew (search_words.cpp), for words of which one letter is typed, too: without
+-- it, FTS5 puts together all words that begin so before it answers the first row.
+CREATE VIRTUAL TABLE words_anew USING fts5 (
+    text, tokenize = "unicode61 remove_diacritics 2", prefix = '1 2 3');
+INSERT INTO words_anew (rowid, text) SELECT rowid, text FROM words;
+DROP TABLE words;
+ALTER TABLE words_anew RENAME TO words;
+)sql"};
+
+}  // namespace quarterturn

@@ -54,8 +54,8 @@ WordQuery query_for(std::string_view word) {
 }
 
 bool stands_in_more_rows_than(Database& database, const WordQuery& query, std::size_t rows) {
-    return Statement(database, "SELECT 1 FROM words WHERE " + query.condition +
-                                   " LIMIT 1 OFFSET ?2")
+    return Statement(database,
+                     "SELECT 1 FROM words WHERE " + query.condition + " LIMIT 1 OFFSET ?2")
         .with(query.value, static_cast<std::int64_t>(rows))
         .step();
 }

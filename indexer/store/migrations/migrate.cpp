@@ -14,7 +14,7 @@ std::span<const Migration> all_migrations() {
         boards,          photo_pairs,  hair_looks,      inspirations, clients_done,
         consent_records, erasures,     pair_windows,    photo_bin,    backups,
         undo_journal,    photos_gone,  large_libraries, pair_changes, wedding_day_sittings,
-        found_heads,     sought_after, erasures_left, first_letters};
+        found_heads,     sought_after, erasures_left,   first_letters};
     return migrations;
 }
 

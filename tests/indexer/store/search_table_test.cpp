@@ -157,8 +157,8 @@ TEST_F(SearchTableTest, AFewPhotosAreFoundByAWordThatManyOthersHave) {
     }
     EXPECT_TRUE(found({.words = "sefa 18"}).empty());
     EXPECT_EQ(library().search().found_texts(photo, "1 sefa").at(0),
-              (std::vector<FoundText>{{WordsOf::client,
-                                       {{"Sefa", true}, {" Marrow ", false}, {"17", true}}}}));
+              (std::vector<FoundText>{
+                  {WordsOf::client, {{"Sefa", true}, {" Marrow ", false}, {"17", true}}}}));
 }
 
 TEST_F(SearchTableTest, RecordsTakenBackAreFoundNoMore) {

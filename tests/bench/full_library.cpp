@@ -87,13 +87,19 @@ class Years {
 
     ClientId add_client() {
         Client client;
-        client.name = any(first_names) + " " + any(last_names) + " " + std::to_string(++clients_);
+        client.name = any(first_names) + " " + any(last_names) + " " + number_word(++clients_);
         if (clients_ % 5 == 0) client.note = "Likes it loose at the nape.";
         client.id = library_.clients().add(client);
         allow(client.id, Use::own_record);
         if (clients_ % 2 == 0) allow(client.id, Use::consultation);
         if (clients_ % 3 == 0) website_[client.id] = allow(client.id, Use::website);
         return client.id;
+    }
+
+    // A word that no other begins with: neither another client's nor a year.
+    static std::string number_word(int number) {
+        const std::string digits = std::to_string(number);
+        return std::string(5 - digits.size(), '0') + digits;
     }
 
     ConsentId allow(ClientId client, Use use) {

@@ -3,7 +3,6 @@
 // and recipe say.
 
 #include <optional>
-#include <string>
 #include <string_view>
 #include <vector>
 
@@ -17,19 +16,11 @@ namespace quarterturn {
 // Nothing where there is no word to look for. Throws StoreError.
 std::optional<std::vector<PhotoId>> photos_with_words(Database& database, std::string_view words);
 
-// The same for at least one word, in any order.
+// The same for at least one word.
 std::vector<PhotoId> photos_with_all(Database& database, std::vector<WordQuery> queries);
 
 // True when one of the words finds so few photos that to gather them takes less than to look among
 // the newest.
 bool any_is_rare(Database& database, const std::vector<WordQuery>& queries);
-
-// What a statement over rows of `photo` asks of them.
-struct WordsCondition {
-    std::string hits;      // the statement begins with it
-    std::string true_for;  // further conditions: a row of a photo that has all the words
-    std::string values;    // what ?1 stands for
-};
-WordsCondition with_all_of(const std::vector<WordQuery>& queries);
 
 }  // namespace quarterturn

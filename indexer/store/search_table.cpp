@@ -1,8 +1,12 @@
 #include "indexer/store/search_table.h"
 
+#include <algorithm>
+#include <utility>
+
 #include "indexer/store/first_found.h"
 #include "indexer/store/photos_with_words.h"
 #include "indexer/store/search_words.h"
+#include "indexer/store/word_places.h"
 
 namespace quarterturn {
 namespace {
@@ -59,49 +63,53 @@ std::string conditions_of(const PhotoSearch& search) {
     return conditions.sql();
 }
 
-FoundPhoto found_photo_in(const Statement& row) {
-    FoundPhoto found;
-    row.read(found.id, found.sitting, found.moment);
-    return found;
-}
-
 const std::string newest_first = " ORDER BY moment DESC, id DESC";
 
 // Where words are looked for among the newest, before all that have them are gathered: enough for
 // the first page of words that one photo in twelve has. Of rarer ones all are gathered as quickly.
 constexpr int most_looked_through = 8000;
 
-std::vector<FoundPhoto> newest_with(Database& database, const PhotoSearch& search,
-                                    const std::vector<WordQuery>& queries, int at_most) {
-    const std::string from_photos = " FROM photo WHERE " + conditions_of(search);
-    const std::string columns = "SELECT id, sitting, moment";
-    if (queries.empty()) {
-        return Statement(database, columns + from_photos + newest_first + " LIMIT ?")
-            .with(at_most)
-            .rows(found_photo_in);
+class NewestFirst {
+  public:
+    NewestFirst(Database& database, const PhotoSearch& search)
+        : statement_(database, "SELECT id, sitting, moment, look FROM photo WHERE " +
+                                   conditions_of(search) + newest_first) {}
+    bool step() {
+        if (!statement_.step()) return false;
+        statement_.read(photo_.id, photo_.sitting, photo_.moment, look_);
+        return true;
     }
-    const WordsCondition words = with_all_of(queries);
-    const std::string oldest = "ifnull((SELECT moment" + from_photos + newest_first +
-                               " LIMIT 1 OFFSET " + std::to_string(most_looked_through) +
-                               "), -9e18)";
-    return Statement(database, words.hits + columns + from_photos + " AND moment >= " + oldest +
-                                   words.true_for + newest_first + " LIMIT ?2")
-        .with(words.values, at_most)
-        .rows(found_photo_in);
-}
+    const FoundPhoto& photo() const { return photo_; }
+    bool has_all(const std::vector<WordPlaces>& words) const {
+        const PlacedPhoto placed{photo_.id, photo_.sitting, look_};
+        return std::ranges::all_of(words,
+                                   [&](const WordPlaces& word) { return word.find(placed); });
+    }
+
+  private:
+    Statement statement_;
+    FoundPhoto photo_;
+    std::optional<LookId> look_;
+};
 
 }  // namespace
 
 FirstFound first_found(Database& database, const PhotoSearch& search, int at_most) {
     const auto queries = word_queries(search.words);
-    if (any_is_rare(database, queries)) return {SearchTable(database).find(search), true};
-    FirstFound found{newest_with(database, search, queries, at_most + 1), false};
-    if (found.photos.size() <= static_cast<std::size_t>(at_most)) {
-        return {queries.empty() ? std::move(found.photos) : SearchTable(database).find(search),
-                true};
+    const auto all = [&] { return FirstFound{SearchTable(database).find(search), true}; };
+    if (any_is_rare(database, queries)) return all();
+    std::vector<WordPlaces> words;
+    for (const WordQuery& query : queries) words.emplace_back(database, query);
+    FirstFound first;
+    NewestFirst newest(database, search);
+    for (int looked_through = 0; newest.step(); ++looked_through) {
+        if (looked_through == most_looked_through && !words.empty()) return all();
+        if (!newest.has_all(words)) continue;
+        first.all = std::cmp_less(first.photos.size(), at_most);
+        if (!first.all) return first;
+        first.photos.push_back(newest.photo());
     }
-    found.photos.pop_back();
-    return found;
+    return first;
 }
 
 std::vector<FoundPhoto> SearchTable::find(const PhotoSearch& search) {
@@ -115,7 +123,11 @@ std::vector<FoundPhoto> SearchTable::find(const PhotoSearch& search) {
     Statement statement(*database_,
                         "SELECT id, sitting, moment FROM photo WHERE " + conditions + newest_first);
     if (!queries.empty()) statement.with(with_words);
-    return statement.rows(found_photo_in);
+    return statement.rows([](const Statement& row) {
+        FoundPhoto found;
+        row.read(found.id, found.sitting, found.moment);
+        return found;
+    });
 }
 
 void SearchTable::rebuild() {

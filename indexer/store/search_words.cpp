@@ -76,6 +76,10 @@ WordsOf kind_of_row(std::int64_t row) {
     return static_cast<WordsOf>(row % kinds);
 }
 
+std::int64_t record_of_row(std::int64_t row) {
+    return row / kinds;
+}
+
 void index_words(Database& database, WordsOf kind, std::int64_t record) {
     const std::int64_t row = words_row(kind, record);
     const auto text = Statement(database,

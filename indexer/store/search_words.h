@@ -24,6 +24,7 @@ void index_words(Database& database, WordsOf kind, Id<Row> record) {
 // A row of the index.
 std::int64_t words_row(WordsOf kind, std::int64_t record);
 WordsOf kind_of_row(std::int64_t row);
+std::int64_t record_of_row(std::int64_t row);
 
 // How one of her words is looked for, whatever signs it is made of.
 struct WordQuery {

@@ -10,11 +10,11 @@ namespace quarterturn {
 
 std::span<const Migration> all_migrations() {
     static const std::array migrations{
-        first_tables,    search_words, recipe_drafts,   kit_ticks,    wedding_mornings,
-        boards,          photo_pairs,  hair_looks,      inspirations, clients_done,
-        consent_records, erasures,     pair_windows,    photo_bin,    backups,
-        undo_journal,    photos_gone,  large_libraries, pair_changes, wedding_day_sittings,
-        found_heads,     sought_after, erasures_left,   first_letters};
+        first_tables,    search_words, recipe_drafts,   kit_ticks,     wedding_mornings,
+        boards,          photo_pairs,  hair_looks,      inspirations,  clients_done,
+        consent_records, erasures,     pair_windows,    photo_bin,     backups,
+        undo_journal,    photos_gone,  large_libraries, pair_changes,  wedding_day_sittings,
+        found_heads,     sought_after, erasures_left,   first_letters, places_of_photos};
     return migrations;
 }
 

@@ -41,6 +41,7 @@ extern const Migration found_heads;
 extern const Migration sought_after;
 extern const Migration erasures_left;
 extern const Migration first_letters;
+extern const Migration places_of_photos;
 
 // SQLite's user_version, which counts the steps that a file has behind it.
 int schema_version(SQLite::Database& database);

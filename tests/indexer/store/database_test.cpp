@@ -121,13 +121,14 @@ TEST_F(DatabaseFile, OpensVersion1AsItWas) {
 }
 
 // What the steps said when they were released, by the first digits of their SHA-256.
-constexpr std::array<std::string_view, 24> released_steps{
+constexpr std::array<std::string_view, 25> released_steps{
     "6a71fc802303a43d", "69a88156e9d76b27", "57cd7901a638fe2a", "c4d408d753a0c552",
     "dd7d6af7ea0f5036", "0501937f77bbf071", "bae905d001d0addb", "8bc2ce80958562a4",
     "8d78f16450120967", "38d22b12f160ed33", "0719bbe3f954f583", "0841bd213b371e01",
     "e0867d2477946508", "de2260f10f9bbc9e", "c800c1cc1c0973ad", "5f1ff7acacb0505f",
     "6d3452f6154fbeda", "8b638f27b349f16b", "a5b2d5f07c463975", "d692f76c4f8db3b4",
-    "656abdde2d1a073e", "ffeede24520c7ffa", "91959062301bb843", "d36d89f87522b45e"};
+    "656abdde2d1a073e", "ffeede24520c7ffa", "91959062301bb843", "d36d89f87522b45e",
+    "70318c9723917e8e"};
 
 TEST_F(DatabaseFile, StepsThatWereReleasedNeverChange) {
     const auto steps = all_migrations();

@@ -36,6 +36,12 @@ void refuse_unless_ok(const heif_error& error) {
             "The picture is stored in a way that is not opened here. Save it as a JPEG and bring "
             "that in.");
     }
+    if (error.code == heif_error_Decoder_plugin_error) {
+        throw Refusal(
+            "The picture inside the file is damaged, or stored in a way that is not opened here. "
+            "Copy the photo from the card again; if that does not help, save it as a JPEG and "
+            "bring that in.");
+    }
     throw is_damaged();
 }
 
@@ -55,22 +61,13 @@ Held<heif_image_handle> primary_image(heif_context* context) {
     return {handle, &release_handle};
 }
 
-// What libavcodec does not open, libheif's own decoder may.
 Held<heif_image> decode_image(const heif_image_handle* handle, heif_chroma chroma) {
     const Held<heif_decoding_options> options(heif_decoding_options_alloc(),
                                               &heif_decoding_options_free);
     if (!options) throw std::bad_alloc();
     options->convert_hdr_to_8bit = 1;
     heif_image* image = nullptr;
-    const auto decode = [&] {
-        return heif_decode_image(handle, &image, heif_colorspace_RGB, chroma, options.get());
-    };
-    heif_error error = decode();
-    if (error.code == heif_error_Decoder_plugin_error) {
-        const WithoutLibavcodec once_more;
-        error = decode();
-    }
-    refuse_unless_ok(error);
+    refuse_unless_ok(heif_decode_image(handle, &image, heif_colorspace_RGB, chroma, options.get()));
     return {image, &release_image};
 }
 

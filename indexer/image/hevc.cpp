@@ -49,6 +49,16 @@ heif_error error_of(const Work& work) noexcept try {
     return is_not_opened;
 }
 
+// In a unit no three bytes make a number below 3, so that none looks like a mark (ITU-T
+// H.265, 7.4.2); where a part of a card could not be read, zeros stand.
+void refuse_overwritten(std::span<const std::uint8_t> unit) {
+    int zeros = 0;
+    for (const std::uint8_t byte : unit) {
+        if (zeros >= 2 && byte < 3) throw PartMissing();
+        zeros = byte == 0 ? zeros + 1 : 0;
+    }
+}
+
 // Of units that begin with their length in four bytes, the first byte the highest.
 void add_units(HevcStream& stream, std::span<const std::uint8_t> bytes) {
     constexpr std::size_t length_bytes = 4;
@@ -59,6 +69,7 @@ void add_units(HevcStream& stream, std::span<const std::uint8_t> bytes) {
         for (const std::uint8_t byte : bytes.first<length_bytes>()) length = length << 8 | byte;
         bytes = bytes.subspan<length_bytes>();
         require_hevc(length <= bytes.size());
+        refuse_overwritten(bytes.first(length));
         stream.insert(stream.end(), mark.begin(), mark.end());
         stream.insert(stream.end(), bytes.begin(), bytes.begin() + static_cast<long>(length));
         bytes = bytes.subspan(length);
@@ -164,11 +175,9 @@ heif_error decode_hevc(void* decoder, heif_image** image) {
     });
 }
 
-thread_local bool libavcodec_is_preferred = true;
-
-// libheif's own decoder has 100. It asks in the thread that has a picture decoded.
+// libheif's own decoder, which says nothing of blocks that are missing, has 100.
 int hevc_priority(heif_compression_format format) {
-    return libavcodec_is_preferred && format == heif_compression_HEVC ? 1000 : 0;
+    return format == heif_compression_HEVC ? 1000 : 0;
 }
 
 constexpr const char* libavcodec = "libavcodec";
@@ -193,14 +202,6 @@ void set_up_hevc() {
         av_log_set_level(AV_LOG_QUIET);
         heif_register_decoder_plugin(&plugin);
     });
-}
-
-WithoutLibavcodec::WithoutLibavcodec() {
-    libavcodec_is_preferred = false;
-}
-
-WithoutLibavcodec::~WithoutLibavcodec() {
-    libavcodec_is_preferred = true;
 }
 
 }  // namespace quarterturn

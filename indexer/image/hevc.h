@@ -5,16 +5,7 @@
 
 namespace quarterturn {
 
-// Has libheif know of it and prefer it. Safe to call more than once, and from several threads.
+// Has libheif use it for all HEVC. Safe to call more than once, and from several threads.
 void set_up_hevc();
-
-// While it lives, libheif does not use it in this thread.
-class WithoutLibavcodec {
-  public:
-    WithoutLibavcodec();
-    ~WithoutLibavcodec();
-    WithoutLibavcodec(const WithoutLibavcodec&) = delete;
-    WithoutLibavcodec& operator=(const WithoutLibavcodec&) = delete;
-};
 
 }  // namespace quarterturn

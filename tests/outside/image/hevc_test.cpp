@@ -3,6 +3,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "indexer/image/decode.h"
 #include "tests/support/command.h"
 #include "tests/support/files.h"
@@ -116,6 +118,30 @@ TEST_F(Hevc, OfWhichTheRestIsMissingIsRefused) {
         damaged[units[0] + cut + 4] = of_no_kind;
         EXPECT_NE(make_local_decoder()->decode({damaged, 1, 0}).refused, "");
     }
+}
+
+// As where a sector of a card could not be read. 64 bytes are less than any sector.
+TEST_F(Hevc, OfWhichAPartIsZerosIsRefused) {
+    const auto whole = read_bytes(heic_encoded_with("-q 80"));
+    const std::size_t first = units_of(whole).at(0);
+    for (std::size_t tenths = 2; tenths < 10; ++tenths) {
+        SCOPED_TRACE(tenths);
+        auto damaged = whole;
+        const std::size_t at = first + (whole.size() - first) * tenths / 10;
+        std::fill_n(damaged.begin() + static_cast<long>(at), 64, std::byte{0});
+        EXPECT_NE(make_local_decoder()->decode({damaged, 1, 0}).refused, "");
+    }
+}
+
+TEST_F(Hevc, WhoseSlicesStandInAnotherOrderIsRefused) {
+    const auto whole = read_bytes(heic_encoded_with("-q 80 -p x265:slices=4"));
+    const auto units = units_of(whole);
+    ASSERT_EQ(units.size(), 4U);
+    const std::size_t begin = units[0] - 4;
+    auto turned = whole;
+    std::ranges::rotate(turned.begin() + static_cast<long>(begin),
+                        turned.begin() + static_cast<long>(units[2] - 4), turned.end());
+    EXPECT_NE(make_local_decoder()->decode({turned, 1, 0}).refused, "");
 }
 
 // The file was made by libx265; FFmpeg's hevc_metadata wrote 8 columns at the left and 4 rows at

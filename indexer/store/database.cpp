@@ -42,7 +42,7 @@ std::unique_ptr<SQLite::Database> open_file(const Path& file) {
                                                      SQLite::OPEN_READWRITE | SQLITE_OPEN_EXRESCODE,
                                                      wait_for_others_ms, vfs_of_records(file));
     leave_log(*handle);
-    trust_nothing(*handle);
+    set_up(*handle);
     in_words(
         [&] {
             handle->exec("PRAGMA secure_delete = ON");

@@ -8,6 +8,7 @@
 #include "indexer/store/records_unwritable.h"
 #include "indexer/store/records_uri.h"
 #include "indexer/store/store_error.h"
+#include "indexer/store/word_letters.h"
 
 namespace quarterturn {
 namespace {
@@ -22,7 +23,7 @@ std::unique_ptr<SQLite::Database> opened_immutable(const Path& file) {
     auto handle = std::make_unique<SQLite::Database>(
         records_uri(file, vfs.empty() ? "immutable=1" : "immutable=1&vfs=" + vfs),
         SQLite::OPEN_READONLY | SQLite::OPEN_URI | SQLITE_OPEN_EXRESCODE);
-    trust_nothing(*handle);
+    set_up(*handle);
     return handle;
 }
 
@@ -32,17 +33,18 @@ std::unique_ptr<SQLite::Database> opened_alone(const Path& file) {
                                                      SQLite::OPEN_READWRITE | SQLITE_OPEN_EXRESCODE,
                                                      wait_for_others_ms, vfs_of_records(file));
     leave_log(*handle);
-    trust_nothing(*handle);
+    set_up(*handle);
     handle->exec("PRAGMA locking_mode = EXCLUSIVE");
     return handle;
 }
 
 }  // namespace
 
-void trust_nothing(SQLite::Database& handle) {
+void set_up(SQLite::Database& handle) {
     sqlite3_db_config(handle.getHandle(), SQLITE_DBCONFIG_DEFENSIVE, 1, nullptr);
     handle.exec("PRAGMA trusted_schema = OFF");
     handle.exec("PRAGMA cell_size_check = ON");
+    know_word_letters(handle);
 }
 
 void leave_log(SQLite::Database& handle) {
@@ -100,7 +102,7 @@ std::unique_ptr<SQLite::Database> copy_to_look_at(const Path& file, FileSystem& 
 std::unique_ptr<SQLite::Database> copy_in_memory(SQLite::Database& records) {
     auto copy = std::make_unique<SQLite::Database>(
         ":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE | SQLITE_OPEN_EXRESCODE);
-    trust_nothing(*copy);
+    set_up(*copy);
     SQLite::Backup(*copy, records).executeStep();
     copy->exec("PRAGMA foreign_keys = ON");
     return copy;

@@ -13,8 +13,8 @@ namespace quarterturn {
 inline constexpr int application_id = 0x5174726E;  // "Qtrn"
 inline constexpr int wait_for_others_ms = 5000;
 
-// Whatever somebody may have put into the file.
-void trust_nothing(SQLite::Database& handle);
+// Trusts nothing that somebody may have put into the file, and can read the index of words.
+void set_up(SQLite::Database& handle);
 // The log stays as it is when the records are closed.
 void leave_log(SQLite::Database& handle);
 StoreError not_ours(const Path& file);

@@ -40,7 +40,7 @@ extern const Migration wedding_day_sittings;
 extern const Migration found_heads;
 extern const Migration sought_after;
 extern const Migration erasures_left;
-extern const Migration first_letters;
+extern const Migration plain_words;
 extern const Migration places_of_photos;
 
 // SQLite's user_version, which counts the steps that a file has behind it.

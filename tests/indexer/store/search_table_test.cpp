@@ -75,6 +75,37 @@ TEST_F(SearchTableTest, AWordIsFoundByItsBeginningWithoutCaseAndAccents) {
     }
 }
 
+// Greek capitals carry no accents; that ß is ss stands in Unicode's CaseFolding.txt, and that œ is
+// oe and ø is o in CLDR's Latin-ASCII.
+TEST_F(SearchTableTest, CaseAndAccentsDoNotMatterInAnyScript) {
+    const std::vector<std::pair<const char*, std::vector<const char*>>> spellings{
+        {"Ανθή Λευκοπέτρου", {"ΑΝΘΗ", "ανθη", "Ανθή", "ΛΕΥΚΟΠΕΤΡΟΥ", "λευκοπετρου", "Λ"}},
+        {"κόσμος", {"ΚΟΣΜΟΣ", "κοσμοσ", "κοσμος"}},
+        {"Straße", {"strasse", "STRASSE", "straße"}},
+        {"Søster Œuvre", {"soster", "SØSTER", "oeuvre", "œuvre"}},
+        {"Ёлка", {"елка", "ЁЛКА"}},
+        {"Nguyễn Đặng", {"nguyen", "dang", "NGUYỄN"}},
+    };
+    for (const auto& [note, searches] : spellings) {
+        const PhotoId photo = add(std::string("photo of ") + note + ".jpg");
+        for (const char* words : searches) {
+            EXPECT_EQ(found({.words = words}), std::vector{photo}) << words;
+        }
+    }
+    EXPECT_TRUE(found({.words = "ανθος"}).empty());
+}
+
+TEST_F(SearchTableTest, MarksAWordAsItIsWrittenHoweverItIsLookedFor) {
+    const std::vector photo{add("a.jpg", noted("Die Straße zur Ανθή hinauf"))};
+    EXPECT_EQ(library().search().found_texts(photo, "ΑΝΘΗ strasse").at(0),
+              (std::vector<FoundText>{{WordsOf::photo,
+                                       {{"Die ", false},
+                                        {"Straße", true},
+                                        {" zur ", false},
+                                        {"Ανθή", true},
+                                        {" hinauf", false}}}}));
+}
+
 TEST_F(SearchTableTest, AnAccentWrittenAsASignOfItsOwnIsTheSameAccent) {
     const PhotoId composed = add("a.jpg", noted("Zo\u00eb"));
     const PhotoId apart = add("b.jpg", noted("Zoe\u0308"));

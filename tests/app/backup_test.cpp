@@ -109,6 +109,22 @@ TEST_F(BackupCommandTest, NamesAPhotoThatIsGoneFromTheLibrary) {
     EXPECT_EQ(answer({"backup", drive})["gone"], json::array());
 }
 
+TEST_F(BackupCommandTest, APhotoThatWasMovedIsPutBackFromWhereItLies) {
+    said({"backup", drive});
+    const auto bun = photo_file("bun.jpg");
+    std::filesystem::create_directory(library + "/hers");
+    std::filesystem::rename(bun, library + "/hers/bun.jpg");
+    EXPECT_NE(said({"backup", drive}, 3)
+                  .find("puts it back: from where it was moved to in the "
+                        "library, or else from the backup."),
+              std::string::npos);
+    const json trouble = answer({"verify"}, 3)["troubles"][0];
+    EXPECT_EQ(trouble["moved_back"], true);
+    EXPECT_EQ(trouble["healed_from"], nullptr);
+    EXPECT_TRUE(std::filesystem::exists(bun));
+    EXPECT_FALSE(std::filesystem::exists(library + "/hers/bun.jpg"));
+}
+
 TEST_F(BackupCommandTest, SaysWhatTheDriveLost) {
     said({"backup", drive});
     const auto there =

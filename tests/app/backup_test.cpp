@@ -41,7 +41,7 @@ TEST_F(BackupCommandTest, TheWholeWayFromABackupToALibraryAgain) {
     const json deletable = answer({"safe-to-delete", card}, 3);
     EXPECT_EQ(deletable["safe"], json::array()) << "the drive of this test is no disk of its own";
     EXPECT_EQ(deletable["on_own_disk"], 2);
-    EXPECT_EQ(deletable["keep"][0]["lacks"], "in a backup on the library's own disk");
+    EXPECT_EQ(deletable["keep"].at(0).at("lacks"), "in a backup on the library's own disk");
     EXPECT_NE(said({"safe-to-delete", card}, 3).find("make one on another drive"),
               std::string::npos);
     EXPECT_TRUE(std::filesystem::exists(card / "DCIM/bun.jpg"));

@@ -6,10 +6,10 @@
 #include "app/qturn/find.h"
 #include "app/qturn/out_file.h"
 #include "app/qturn/parse.h"
+#include "app/qturn/person_caution.h"
 #include "app/qturn/say.h"
 #include "indexer/disk/clock.h"
 #include "indexer/looks/passing_on.h"
-#include "indexer/record/caution.h"
 #include "indexer/sheet/board_sheet.h"
 #include "indexer/sheet/phone_page.h"
 #include "indexer/store/done_table.h"
@@ -145,10 +145,9 @@ void write_board(Reply& reply, const WeddingBoard& board, Library& library,
     reply.lines = {"Written: " + options.out};
     append(reply.lines, problems);
     append(reply.lines, board.remarks);
-    reply.lines.emplace_back(caution_before_passing_on);
+    tell_caution(reply, !photos_on(board).empty());
     reply.data["file"] = options.out;
     reply.data["problems"] = problems;
-    reply.data["caution"] = caution_before_passing_on;
     if (!problems.empty()) reply.outcome = Outcome::needs_attention;
 }
 

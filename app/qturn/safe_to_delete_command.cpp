@@ -30,6 +30,8 @@ std::string_view lack_word(Lacks lacks) {
             return "damaged in the backup";
         case Lacks::backup_on_card:
             return "in a backup on the same card";
+        case Lacks::backup_on_other_disk:
+            return "in a backup on the library's own disk";
         case Lacks::in_bin:
             return "in the bin";
         case Lacks::photo:
@@ -40,17 +42,20 @@ std::string_view lack_word(Lacks lacks) {
     return {};
 }
 
+bool on_own_disk(const FileToKeep& file) {
+    return file.lacks == Lacks::backup_on_other_disk;
+}
+
 Reply safe_reply(const SafeToDelete& found) {
     Reply reply{
         {count_text(found.safe.size(), "photo") + (found.safe.size() == 1 ? " is" : " are") +
-         " whole in the library and in a connected backup" +
-         (found.on_own_disk == 0 ? ", and safe to delete" : "") + ". Nothing was deleted."},
+         " whole in the library and in a connected backup on another disk, and safe to delete. "
+         "Nothing was deleted."},
         {{"safe", paths_json(found.safe)},
-         {"on_own_disk", found.on_own_disk},
+         {"on_own_disk", std::ranges::count_if(found.to_keep, on_own_disk)},
          {"keep", json::array()},
          {"all_safe", found.all_safe()},
          {"stopped", found.stopped}}};
-    append(reply.lines, own_disk_lines(found));
     if (!found.to_keep.empty()) {
         reply.lines.push_back(count_text(found.to_keep.size(), "file") + " to keep:");
     }
@@ -79,12 +84,13 @@ Reply look_through(Session& session, const SafeOptions& options) {
 
 void add_safe_to_delete_command(CommandSet& commands) {
     const auto options = std::make_shared<SafeOptions>();
-    auto command = commands.add(
-        {"safe-to-delete",
-         "Says which photos of a card may be deleted there: those that are whole in the library and "
-         "in a connected backup. Deletes nothing.",
-         "qturn safe-to-delete /media/card"},
-        [options](Session& session) { return look_through(session, *options); });
+    auto command =
+        commands.add({"safe-to-delete",
+                      "Says which photos of a card may be deleted there: those that are whole in "
+                      "the library and in a connected backup on another disk. Deletes "
+                      "nothing.",
+                      "qturn safe-to-delete /media/card"},
+                     [options](Session& session) { return look_through(session, *options); });
     command.argument("FOLDER", options->folders, "Folders, or single photos");
     command.flag("--progress", options->progress,
                  "Show how far it is, also when standard error is no terminal");

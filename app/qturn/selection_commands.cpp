@@ -25,7 +25,7 @@ std::string candidate_line(const Candidate& candidate) {
     std::string line = number_text(candidate.photo.id.value) + "  " + candidate.photo.file.name +
                        "  " + candidate.look.name;
     if (candidate.photo.tags.angle) line += ", " + std::string(word(*candidate.photo.tags.angle));
-    return line + (candidate.signed_off ? ", signed off" : "");
+    return line + (candidate.signed_off ? ", signed off" : ", not signed off yet");
 }
 
 void add_candidate(Reply& reply, const Candidate& candidate) {

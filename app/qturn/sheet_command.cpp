@@ -4,12 +4,12 @@
 #include "app/qturn/find.h"
 #include "app/qturn/out_file.h"
 #include "app/qturn/parse.h"
+#include "app/qturn/person_caution.h"
 #include "app/qturn/say.h"
 #include "indexer/disk/clock.h"
 #include "indexer/disk/lines_by_reason.h"
 #include "indexer/intake/threads.h"
 #include "indexer/portfolio/pass_on.h"
-#include "indexer/record/caution.h"
 #include "indexer/sheet/contact_sheet.h"
 #include "indexer/sheet/photos_on.h"
 #include "indexer/sheet/pictures_ahead.h"
@@ -79,10 +79,12 @@ Reply written_reply(const Document& document, const Written& written) {
     auto older = nlohmann::json::array();
     for (const Path& file : written.older) older.push_back(file.string());
     if (!older.empty()) reply.lines.push_back(words_of_older(written));
-    reply.lines.emplace_back(caution_before_passing_on);
-    reply.data = {{"title", document.title}, {"pages", document.pages.size()},
-                  {"files", files},          {"problems", written.problems},
-                  {"older_pages", older},    {"caution", caution_before_passing_on}};
+    reply.data = {{"title", document.title},
+                  {"pages", document.pages.size()},
+                  {"files", files},
+                  {"problems", written.problems},
+                  {"older_pages", older}};
+    tell_caution(reply, shows_photos(document));
     if (!written.problems.empty()) reply.outcome = Outcome::needs_attention;
     return reply;
 }

@@ -4,9 +4,9 @@
 #include "app/qturn/find.h"
 #include "app/qturn/out_file.h"
 #include "app/qturn/parse.h"
+#include "app/qturn/person_caution.h"
 #include "app/qturn/say.h"
 #include "indexer/disk/clock.h"
-#include "indexer/record/caution.h"
 #include "indexer/sheet/photos_on.h"
 #include "indexer/sheet/take_down_card.h"
 #include "indexer/worker/confined.h"
@@ -66,10 +66,9 @@ void write_card(Reply& reply, const TakeDown& card, Library& library,
     reply.lines = {"Written: " + options.out};
     append(reply.lines, written.problems);
     append(reply.lines, card.lacks);
-    reply.lines.emplace_back(caution_before_passing_on);
+    tell_caution(reply, shows_photos(page));
     reply.data["file"] = options.out;
     reply.data["problems"] = written.problems;
-    reply.data["caution"] = caution_before_passing_on;
     if (!written.problems.empty()) reply.outcome = Outcome::needs_attention;
 }
 

@@ -262,7 +262,7 @@ class BackupRun {
     }
 
     BackupReport finish() {
-        report_.on_same_disk = on_one_volume(library_.folder(), folder_.folder());
+        report_.on_same_disk = on_one_volume(library_.disk(), library_.folder(), folder_.folder());
         if (report_.staying.empty()) report_.backup.last_erasure = new_.last_erasure;
         std::int64_t photos = 0;
         for (const LibraryFile& file : wanted_) photos += file.photo ? 1 : 0;

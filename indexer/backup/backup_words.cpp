@@ -39,8 +39,9 @@ std::vector<std::string> gone_lines(const BackupReport& report) {
     std::vector<RefusedFile> gone;
     for (const Path& file : report.gone) {
         gone.push_back({file, file.string() +
-                                  " is whole in this backup, and qturn verify puts it back from "
-                                  "there."});
+                                  " is whole in this backup, and qturn verify puts it back: from "
+                                  "where it was moved to in the library, or else from the "
+                                  "backup."});
     }
     std::vector<std::string> lines{"Not in the library:"};
     std::ranges::move(lines_by_reason(gone), std::back_inserter(lines));

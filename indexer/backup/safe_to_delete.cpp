@@ -12,7 +12,6 @@
 #include "indexer/intake/time_left.h"
 #include "indexer/intake/walk.h"
 #include "indexer/lock/lock_file.h"
-#include "indexer/record/count_text.h"
 #include "indexer/store/records_file.h"
 
 namespace quarterturn {
@@ -59,9 +58,10 @@ void refuse_kept_folders(FileSystem& disk, const Path& asked) {
 }
 
 // Beside what is deleted, a backup is gone with it when the card is.
-bool goes_with(const Path& card, const Path& backup, const Path& library) {
+bool goes_with(const Path& card, const Path& backup, Library& library) {
     if (lies_in(backup, card)) return true;
-    return on_one_volume(card, backup) && !on_one_volume(card, library);
+    return on_one_volume(library.disk(), card, backup) &&
+           !on_one_volume(library.disk(), card, library.folder());
 }
 
 class CardCheck {
@@ -71,10 +71,10 @@ class CardCheck {
         for (const Path& source : wishes.sources) refuse_kept_folders(library.disk(), source);
         for (const Backup& backup : library.backups().all()) {
             const bool on_the_card = std::ranges::any_of(wishes.sources, [&](const Path& source) {
-                return goes_with(source, backup.folder, library.folder());
+                return goes_with(source, backup.folder, library);
             });
             backups_.push_back({library.backups().photos_in(backup), on_the_card,
-                                on_one_volume(backup.folder, library.folder()),
+                                on_one_volume(library.disk(), backup.folder, library.folder()),
                                 at_hand(library.disk(), backup)});
         }
     }
@@ -118,7 +118,6 @@ class CardCheck {
                 keep(found.file, *looked->lacks);
             } else {
                 result_.safe.push_back(found.file);
-                if (!is_on_another_disk(*looked)) ++result_.on_own_disk;
             }
             time.done(found.state.bytes);
             if (wishes_.progress) {
@@ -156,21 +155,16 @@ class CardCheck {
         for (std::size_t i = 0; photo && i < backups_.size(); ++i) {
             const KnownBackup& backup = backups_[i];
             if (!backup.photos.contains(*photo)) continue;
-            if (looked.whole_in[i]) return std::nullopt;
-            if (backup.on_the_card) {
+            if (looked.whole_in[i] && !backup.on_own_disk) return std::nullopt;
+            if (looked.whole_in[i]) {
+                lacks = Lacks::backup_on_other_disk;
+            } else if (backup.on_the_card) {
                 lacks = Lacks::backup_on_card;
             } else {
                 lacks = backup.at_hand ? Lacks::whole_file_in_backup : Lacks::backup_not_connected;
             }
         }
         return lacks;
-    }
-
-    bool is_on_another_disk(const LookedAt& looked) const {
-        for (std::size_t i = 0; i < backups_.size(); ++i) {
-            if (looked.whole_in[i] && !backups_[i].on_own_disk) return true;
-        }
-        return false;
     }
 
     Library& library_;
@@ -204,6 +198,10 @@ std::string sentence(const FileToKeep& file) {
                    "a backup that reads every file anew.";
         case Lacks::backup_on_card:
             return name + " is in a backup that lies on the same card: make one on another drive.";
+        case Lacks::backup_on_other_disk:
+            return name +
+                   " is in the library, and the only connected backup that holds it whole lies on "
+                   "the same disk, which may fail or be stolen: make one on another drive.";
         case Lacks::in_bin:
             return name +
                    " lies in the bin of the library and goes for good there: take it out of "
@@ -214,13 +212,6 @@ std::string sentence(const FileToKeep& file) {
             return name + " could not be read: see that the card sits firmly, and look again.";
     }
     return name;
-}
-
-std::vector<std::string> own_disk_lines(const SafeToDelete& found) {
-    if (found.on_own_disk == 0) return {};
-    return {count_text(found.on_own_disk, "photo") + (found.on_own_disk == 1 ? " is" : " are") +
-            " in no backup but on the library's own disk: if that disk fails or is stolen, all is "
-            "gone. Make a backup on another drive before you delete anything."};
 }
 
 SafeToDelete safe_to_delete(Library& library, const SafeWishes& wishes) {

@@ -19,6 +19,7 @@ enum class Lacks {
     backup_not_connected,  // one that holds it is not connected, so that nobody can look
     whole_file_in_backup,  // gone or damaged there
     backup_on_card,        // the only one lies on the card itself
+    backup_on_other_disk,  // the only one lies on the library's own, with which all would be gone
     in_bin,                // it lies in the bin, and goes for good
     photo,
     reading
@@ -34,16 +35,11 @@ std::string sentence(const FileToKeep& file);
 
 struct SafeToDelete {
     std::vector<Path> safe{};
-    // Of those: in no connected backup but on the library's own disk, with which all would be gone.
-    std::size_t on_own_disk = 0;
     std::vector<FileToKeep> to_keep{};  // in the order of the walk, then what was left alone
     bool stopped = false;               // the rest was not looked at, and is not safe
 
-    bool all_safe() const { return !stopped && to_keep.empty() && on_own_disk == 0; }
+    bool all_safe() const { return !stopped && to_keep.empty(); }
 };
-
-// That some are on one disk alone, and what to do before they are deleted; nothing where none is.
-std::vector<std::string> own_disk_lines(const SafeToDelete& found);
 
 struct SafeWishes {
     std::vector<Path> sources{};                            // folders, walked whole, or files

@@ -37,11 +37,10 @@ std::string volume_label(const Path& folder) {
     return {};
 }
 
-bool on_one_volume(const Path& one, const Path& other) {
-    struct stat first {};
-    struct stat second {};
-    return ::stat(one.c_str(), &first) == 0 && ::stat(other.c_str(), &second) == 0 &&
-           first.st_dev == second.st_dev;
+bool on_one_volume(FileSystem& disk, const Path& one, const Path& other) try {
+    return disk.state(one).device == disk.state(other).device;
+} catch (const DiskError&) {
+    return false;
 }
 
 }  // namespace quarterturn

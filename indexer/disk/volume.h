@@ -11,6 +11,6 @@ namespace quarterturn {
 std::string volume_label(const Path& folder);
 
 // Whether both lie on one drive or partition, as far as that can be told.
-bool on_one_volume(const Path& one, const Path& other);
+bool on_one_volume(FileSystem& disk, const Path& one, const Path& other);
 
 }  // namespace quarterturn

@@ -106,11 +106,15 @@ void clear_incoming(Library& library) {
     (void)Unfinished(library).settle();
 }
 
+bool any_left_incoming(Library& library) try {
+    return std::ranges::any_of(library.disk().list(library.incoming_folder()),
+                               [](const Path& file) { return file.extension() == ".part"; });
+} catch (const DiskError&) {
+    return false;
+}
+
 void clear_left_incoming(Library& library) try {
-    const bool any = std::ranges::any_of(
-        library.disk().list(library.incoming_folder()),
-        [](const Path& file) { return file.extension() == ".part"; });
-    if (library.only_to_look() || !any) return;
+    if (library.only_to_look() || !any_left_incoming(library)) return;
     const MoveLock lock(library);
     if (lock.held()) clear_incoming(library);
 } catch (const std::runtime_error&) {
@@ -130,8 +134,7 @@ void forget_intake(Library& library) {
 }
 
 void forget_intake_saying(Library& library, const std::string& name) {
-    for (BegunIntake begun :
-         {BegunIntake::once(library), BegunIntake::as_they_arrive(library)}) {
+    for (BegunIntake begun : {BegunIntake::once(library), BegunIntake::as_they_arrive(library)}) {
         const auto sources = begun.sources();
         if (std::ranges::any_of(sources, [&](const Path& source) { return says(source, name); })) {
             begun.forget();

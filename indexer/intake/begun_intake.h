@@ -33,7 +33,9 @@ class BegunIntake {
 std::vector<Path> unfinished_intake(Library& library);
 // Clears away what an import that was interrupted had on its way. The move lock must be held.
 void clear_incoming(Library& library);
-// The same where nobody is at work; what cannot be cleared away is left for the next time.
+// Whether there may be any such thing.
+bool any_left_incoming(Library& library);
+// Clears it away where nobody is at work; what cannot be cleared away is left for the next time.
 void clear_left_incoming(Library& library);
 // It is not gone on with: forgets it, and clears away what was on its way.
 void leave_unfinished_intake(Library& library);

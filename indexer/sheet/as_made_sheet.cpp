@@ -218,6 +218,12 @@ class AsMadePages {
     double cell_width_ = 0;
 };
 
+[[noreturn]] void refuse_empty(const Wedding& wedding) {
+    throw StoreError("There are no after photos of the looks of " + wedding.name +
+                     " yet, so nothing was written: bring photos of the trial or of the day in, "
+                     "say which look and angle each shows, and try again.");
+}
+
 void lay_pairs(Library& library, Decoder& decoder, std::vector<LookOnPaper>& looks, cv::Size cell,
                const std::function<void(int, int)>& progress) {
     std::vector<PairOnPaper*> pairs;
@@ -237,15 +243,12 @@ Document as_made_sheet(Library& library, Decoder& decoder, TextRuler& ruler, Wed
                        Paper paper, const std::function<void(int, int)>& progress) {
     const WeddingAsMade made = as_made(library, wedding);
     std::vector<LookOnPaper> looks = looks_on_paper(made);
+    if (looks.empty()) refuse_empty(made.wedding);
     const SheetContent content = content_of(made, business_words(library.settings()));
     SheetFlow flow(content, sheet_style(paper), ruler);
     AsMadePages pages(flow, library.folder());
     lay_pairs(library, decoder, looks, pages.cell_pixels(), progress);
     put_header(flow, content.header);
-    if (looks.empty()) {
-        put_paragraph(flow, text_item("There are no after photos of this wedding's looks yet.",
-                                      flow.style().body_points));
-    }
     for (const LookOnPaper& look : looks) pages.put_look(look);
     return flow.finish();
 }

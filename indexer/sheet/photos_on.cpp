@@ -19,6 +19,14 @@ std::optional<PhotoId> id_of(Library& library, const PhotoItem& item) {
 
 }  // namespace
 
+bool shows_photos(const Document& document) {
+    return std::ranges::any_of(document.pages, [](const Page& page) {
+        return std::ranges::any_of(page.items, [](const PageItem& item) {
+            return std::holds_alternative<PhotoItem>(item);
+        });
+    });
+}
+
 std::vector<Photo> photos_on(Library& library, const Document& document) {
     std::vector<PhotoId> ids;
     for (const Page& page : document.pages) {

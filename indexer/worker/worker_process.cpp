@@ -25,14 +25,13 @@ constexpr bool limits_memory = false;
 constexpr bool limits_memory = true;
 #endif
 
-// A start takes a tenth of a second; a computer that is busy may take its time.
-constexpr std::chrono::seconds most_time_to_start{60};
-
-NoWorker no_worker(const std::filesystem::path& program) {
+NoWorker no_worker(const std::filesystem::path& program, bool was_silent = false) {
     const bool some_alone = program.filename() == "quarterturn-heif-decoder";
     return NoWorker(std::string(some_alone ? "No HEIC or AVIF" : "No photo") +
-                    " can be opened, since the program that opens them, " + program.string() +
-                    ", does not start. Install Quarterturn again, or start the computer anew.");
+                        " can be opened, since the program that opens them, " + program.string() +
+                        (was_silent ? ", starts and never answers" : ", does not start") +
+                        ". Install Quarterturn again, or start the computer anew.",
+                    was_silent);
 }
 
 // How the other process begins: its socket in place, nothing of this one's, and not stopped by the
@@ -149,9 +148,9 @@ WorkerProcess::~WorkerProcess() {
     end();
 }
 
-void WorkerProcess::become_ready() {
-    const auto said = wait_for_message(socket_, most_time_to_start) ? receive<WorkerReply>(socket_)
-                                                                    : std::nullopt;
+void WorkerProcess::become_ready(std::chrono::milliseconds most_time) {
+    if (!wait_for_message(socket_, most_time)) throw no_worker(program_, /*was_silent=*/true);
+    const auto said = receive<WorkerReply>(socket_);
     if (!said || said->message.said != Said::ready) throw no_worker(program_);
 }
 

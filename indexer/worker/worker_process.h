@@ -20,7 +20,12 @@ namespace quarterturn {
 // No worker could be started, so no photo is opened. what() is a sentence with the next step.
 class NoWorker : public std::runtime_error {
   public:
-    using std::runtime_error::runtime_error;
+    explicit NoWorker(const std::string& sentence, bool was_silent = false)
+        : std::runtime_error(sentence), was_silent_(was_silent) {}
+    bool was_silent() const { return was_silent_; }  // it started, and never answered
+
+  private:
+    bool was_silent_;
 };
 
 // A worker died or was ended over a photo. what() is a sentence without the photo's name.
@@ -40,6 +45,8 @@ class GivenUp : public std::runtime_error {
 struct WorkerLimits {
     std::chrono::milliseconds time{120'000};
     std::chrono::seconds processor_time{60};
+    // A start takes a tenth of a second; a computer that is busy may take its time.
+    std::chrono::milliseconds time_to_start{60'000};
     std::int64_t memory = std::int64_t{3} << 30;  // bytes; open under the address sanitizer
 };
 
@@ -52,8 +59,8 @@ class WorkerProcess {
     WorkerProcess(const WorkerProcess&) = delete;
     WorkerProcess& operator=(const WorkerProcess&) = delete;
 
-    // Waits until it is confined. Throws NoWorker.
-    void become_ready();
+    // Waits until it is confined, at most so long. Throws NoWorker.
+    void become_ready(std::chrono::milliseconds most_time);
 
     // Both throw GivenUp, also for an answer that no honest worker gives, and std::system_error
     // when this computer has no memory for it; the worker is of no use afterwards.

@@ -8,6 +8,10 @@ namespace {
 constexpr const char* no_memory =
     "This computer's memory is too small for it: close other programs and try again.";
 
+// How many times as short the next are waited for, so that a minute is lost once and not with each
+// photo.
+constexpr int once_silent = 60;
+
 template <class Thing>
 Thing taken_from(std::vector<Thing>& things) {
     Thing last = std::move(things.back());
@@ -115,7 +119,14 @@ Workers::Worker Workers::start() {
 
 Workers::Worker Workers::ready(std::future<Worker> started) {
     Worker worker = started.get();
-    worker->become_ready();
+    const auto most_time = limits_.time_to_start;
+    try {
+        worker->become_ready(was_silent_ ? most_time / once_silent : most_time);
+    } catch (const NoWorker& reason) {
+        if (reason.was_silent()) was_silent_ = true;
+        throw;
+    }
+    was_silent_ = false;
     return worker;
 }
 

@@ -2,6 +2,7 @@
 // The workers of this program: as many as photos are opened at once, each started when it is first
 // needed.
 
+#include <atomic>
 #include <condition_variable>
 #include <future>
 #include <mutex>
@@ -25,7 +26,8 @@ class Workers {
     void start_ahead(unsigned count);
 
     // Safe to use from several threads at once. A worker that died is replaced, and the photo tried
-    // once more where others before it may be to blame. All throw GivenUp and NoWorker.
+    // once more where others before it may be to blame. Where one that was started never answered,
+    // the next are waited for a fraction of the time. All throw GivenUp and NoWorker.
     FileMetadata metadata(std::span<const std::byte> photo);
     std::vector<FileMetadata> all_metadata(std::span<const std::span<const std::byte>> photos);
     Decoded decode(const DecodeRequest& request);
@@ -40,7 +42,7 @@ class Workers {
     Worker idle_or_new();
     Worker start();
     std::future<Worker> ask_for_one();
-    static Worker ready(std::future<Worker> started);
+    Worker ready(std::future<Worker> started);
     void start_all_asked_for();
     void take_seat();
     void leave_seat(Worker worker);
@@ -55,6 +57,7 @@ class Workers {
     unsigned free_seats_;
     std::queue<std::promise<Worker>> asked_for_;
     bool over_ = false;
+    std::atomic<bool> was_silent_ = false;  // one that was started never answered
     // The system ends a worker with the thread that started it, so one thread starts them all and
     // lives as long as they do.
     std::thread starter_;

@@ -56,6 +56,17 @@ TEST_F(AsMadeCommands, SheetIsWritten) {
     complained({"as-made", "Boathouse", "--out", (folder / "made.doc").string()}, 2);
 }
 
+TEST_F(AsMadeCommands, NoSheetIsWrittenOfNothing) {
+    const std::filesystem::path file = folder / "made.pdf";
+    std::ofstream(file) << "hers";
+    const std::string told =
+        complained({"as-made", "Boathouse", "--out", file.string(), "--replace"}, 1);
+    EXPECT_NE(told.find("There are no after photos of the looks of Boathouse yet"),
+              std::string::npos)
+        << told;
+    EXPECT_TRUE(text_of(file) == "hers");
+}
+
 TEST_F(AsMadeCommands, HeadPointsAreUndoneLikeWhatElseSheSays) {
     said({"day-photos", "Boathouse", "--leave", "A.JPG", "--confirm"});  // can be undone
     const auto photo = [this] { return answer({"head-points", "B.JPG"}); };

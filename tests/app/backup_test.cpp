@@ -39,8 +39,11 @@ TEST_F(BackupCommandTest, TheWholeWayFromABackupToALibraryAgain) {
     EXPECT_EQ(answer({"backup", drive})["copied"], 0);
     EXPECT_EQ(answer({"backups"})["backups"].size(), 1U);
     const json deletable = answer({"safe-to-delete", card}, 3);
-    EXPECT_EQ(deletable["safe"].size(), 2U);
-    EXPECT_EQ(deletable["on_own_disk"], 2) << "the drive of this test is no disk of its own";
+    EXPECT_EQ(deletable["safe"], json::array()) << "the drive of this test is no disk of its own";
+    EXPECT_EQ(deletable["on_own_disk"], 2);
+    EXPECT_EQ(deletable["keep"].at(0).at("lacks"), "in a backup on the library's own disk");
+    EXPECT_NE(said({"safe-to-delete", card}, 3).find("make one on another drive"),
+              std::string::npos);
     EXPECT_TRUE(std::filesystem::exists(card / "DCIM/bun.jpg"));
 
     const auto bun = photo_file("bun.jpg");
@@ -104,6 +107,22 @@ TEST_F(BackupCommandTest, NamesAPhotoThatIsGoneFromTheLibrary) {
     EXPECT_EQ(answer({"backup", drive}, 3)["gone"], json::array({bun}));
     said({"verify"}, 3);
     EXPECT_EQ(answer({"backup", drive})["gone"], json::array());
+}
+
+TEST_F(BackupCommandTest, APhotoThatWasMovedIsPutBackFromWhereItLies) {
+    said({"backup", drive});
+    const auto bun = photo_file("bun.jpg");
+    std::filesystem::create_directory(library + "/hers");
+    std::filesystem::rename(bun, library + "/hers/bun.jpg");
+    EXPECT_NE(said({"backup", drive}, 3)
+                  .find("puts it back: from where it was moved to in the "
+                        "library, or else from the backup."),
+              std::string::npos);
+    const json trouble = answer({"verify"}, 3)["troubles"][0];
+    EXPECT_EQ(trouble["moved_back"], true);
+    EXPECT_EQ(trouble["healed_from"], nullptr);
+    EXPECT_TRUE(std::filesystem::exists(bun));
+    EXPECT_FALSE(std::filesystem::exists(library + "/hers/bun.jpg"));
 }
 
 TEST_F(BackupCommandTest, SaysWhatTheDriveLost) {

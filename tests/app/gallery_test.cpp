@@ -65,6 +65,14 @@ class GalleryTest : public CardTest {
     std::filesystem::path to = folder / "gallery";
 };
 
+TEST_F(GalleryTest, ACandidateSaysWhetherItsLookIsSignedOff) {
+    said({"tag", "1.jpg", "--stage", "after"});
+    const std::string told = said({"portfolio", "candidates", "--for", "website"});
+    EXPECT_NE(told.find("1.jpg  Ada's bun, back, not signed off yet"), std::string::npos) << told;
+    const json listed = answer({"portfolio", "candidates", "--for", "website"})["photos"];
+    EXPECT_EQ(listed.at(0).at("signed_off"), false);
+}
+
 TEST_F(GalleryTest, ATitleThatNamesAClientIsRefused) {
     said({"portfolio", "select", "The Lindqvist party", "1.jpg"});
     const auto of_party = [&](Arguments more) {

@@ -39,6 +39,8 @@ TEST_F(SheetTest, PicturesOfSeveralPagesAreNumberedAndNoneIsWrittenOver) {
     std::filesystem::remove(folder / "frames-2.png");
     const nlohmann::json written = answer(command);
     ASSERT_GE(written["pages"], 2);
+    EXPECT_NE(written["caution"].get<std::string>().find("only as she has allowed"),
+              std::string::npos);
     EXPECT_EQ(written["files"].size(), written["pages"]);
     EXPECT_EQ(written["files"][1], (folder / "frames-2.png").string());
     // A5 at 300 dots per inch: 148 × 210 mm (ISO 216).

@@ -4,6 +4,7 @@
 #include <QStackedWidget>
 
 #include "indexer/record/caution.h"
+#include "indexer/sheet/photos_on.h"
 #include "ui/consent/consent_words.h"
 #include "ui/contact_sheet/page_view.h"
 #include "ui/look_choice/look_choice.h"
@@ -134,7 +135,9 @@ void ContactSheetScreen::add_ways_out(QVBoxLayout& column) {
            "day, cautions or words. It is saved as PDF, when all its photos may go, and stands in "
            "the list of what went out."));
     column.addWidget(for_others_);
-    column.addWidget(make_quiet(tr(caution_before_passing_on)));
+    shows_person_ = make_quiet(tr(caution_before_passing_on));
+    shows_person_->hide();
+    column.addWidget(shows_person_);
     for (QPushButton* way : ways_out_) column.addWidget(way);
     notice_ = new Notice;
     ways_ = new WaysOut(session_, *notice_, *this);
@@ -236,6 +239,7 @@ void ContactSheetScreen::show_sheet() {
         return;
     }
     view_->show_page(sheet_->pages[static_cast<std::size_t>(page_number_)], {});
+    shows_person_->setVisible(shows_photos(sheet_->document));
     view_->setAccessibleName(tr("%1, page %2 of %3")
                                  .arg(from_utf8(sheet_->document.title))
                                  .arg(page_number_ + 1)

@@ -67,6 +67,7 @@ class ContactSheetScreen : public Screen {
     QComboBox* papers_;
     QComboBox* made_for_;
     QLabel* for_others_;
+    QLabel* shows_person_;
     std::optional<Paper> usual_paper_;  // that was shown as the first choice
     QCheckBox* during_;
     PageView* view_;

@@ -13,12 +13,8 @@ namespace {
 
 QStringList card_words(const SafeToDelete& found) {
     const auto safe = static_cast<int>(found.safe.size());
-    QStringList words{
-        found.on_own_disk == 0
-            ? CardPart::tr("Safe to delete, since the library and a backup hold them: %n photo(s).",
-                           nullptr, safe)
-            : CardPart::tr("The library and a backup hold: %n photo(s).", nullptr, safe)};
-    for (const auto& line : own_disk_lines(found)) words << said_here(line);
+    QStringList words{CardPart::tr(
+        "Safe to delete, since the library and a backup hold them: %n photo(s).", nullptr, safe)};
     if (!found.stopped && found.to_keep.empty()) {
         if (safe > 0) words << CardPart::tr("There is nothing else on it.");
         return words;
@@ -36,7 +32,8 @@ QStringList card_words(const SafeToDelete& found) {
 CardPart::CardPart(Session& session)
     : WorkPart(session, tr("What may be deleted from a card"),
                tr("A photo is safe to delete from a card or phone once the library holds it whole "
-                  "and a backup holds it too. Both are looked at here; nothing is deleted.")) {}
+                  "and a backup on another disk holds it too. Both are looked at here; nothing is "
+                  "deleted.")) {}
 
 void CardPart::refresh() {
     empty_layout(ways());

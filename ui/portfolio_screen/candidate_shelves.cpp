@@ -11,7 +11,8 @@ namespace {
 
 constexpr int least_candidate_steps = 42;
 constexpr int candidate_gap_steps = 4;
-constexpr int lines_of_state = 2;  // "Mira Okonjo-Lindqvist was not asked whether …"
+// "Mira Okonjo-Lindqvist was not asked whether …" in two, and "Not signed off yet".
+constexpr int lines_of_state = 3;
 
 }  // namespace
 
@@ -76,7 +77,7 @@ void CandidateShelves::paint_tile(QPainter& painter, int position, const QRect& 
     painter.setFont(font);
     painter.setPen(quiet_colour(palette()));
     painter.drawText(words, Qt::AlignTop | Qt::AlignHCenter | Qt::TextWordWrap,
-                     candidates_.state(position));
+                     candidates_.state(position).join(QChar(u'\n')));
     painter.restore();
 }
 

@@ -23,7 +23,8 @@ int ShownCandidates::rowCount(const QModelIndex& parent) const {
 
 QVariant ShownCandidates::data(const QModelIndex& index, int role) const {
     if (role != Qt::DisplayRole && role != Qt::AccessibleTextRole) return {};
-    QStringList words{caption(index.row()), state(index.row())};
+    QStringList words{caption(index.row())};
+    words << state(index.row());
     if (is_selected(index.row())) words << tr("in the selection");
     return words.join(QStringLiteral(", "));
 }
@@ -41,10 +42,11 @@ QString ShownCandidates::caption(int position) const {
     return words.join(QStringLiteral(", "));
 }
 
-QString ShownCandidates::state(int position) const {
+QStringList ShownCandidates::state(int position) const {
     const Candidate& candidate = at(position);
-    if (!candidate.lacks.empty()) return from_utf8(candidate.next);
-    return candidate.signed_off ? tr("Signed off") : tr("Not signed off");
+    QStringList lines;
+    if (!candidate.lacks.empty()) lines << from_utf8(candidate.next);
+    return lines << (candidate.signed_off ? tr("Signed off") : tr("Not signed off yet"));
 }
 
 }  // namespace quarterturn

@@ -28,7 +28,8 @@ class ShownCandidates : public QAbstractListModel {
     bool is_selected(int position) const { return selected_.contains(at(position).photo.id); }
 
     QString caption(int position) const;  // "low bun, back"
-    QString state(int position) const;    // "Signed off", or what stands against it
+    // What stands against it, and whether its look is signed off: a line each.
+    QStringList state(int position) const;
 
   private:
     std::vector<Candidate> all_;

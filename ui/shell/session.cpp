@@ -109,14 +109,16 @@ QString Session::standing_words() const {
 // What was interrupted goes on, and what has lain in the bin for long enough goes.
 void Session::take_up_erasures() {
     if (library_->only_to_look()) return;
-    clear_left_incoming(*library_);
     attempt([this] {
         const bool to_say = ErasureTable(library_->database()).any_unfinished() ||
                             !std::ranges::all_of(left_by_erasures(*library_), &ErasureLeft::told);
-        if (!to_say && !any_to_leave_bin(*library_, today())) return;
+        if (!to_say && !any_left_incoming(*library_) && !any_to_leave_bin(*library_, today())) {
+            return;
+        }
         using TakenUp = std::pair<std::vector<std::string>, BinEmptied>;
         start<TakenUp>(
             [today = today()](Library& library, Job&) {
+                clear_left_incoming(library);
                 std::vector<std::string> erased = finish_erasures(library);
                 return TakenUp{std::move(erased), let_go_of_bin(library, today)};
             },

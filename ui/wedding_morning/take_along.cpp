@@ -30,7 +30,7 @@ Written write_phone_page(Library& library, Decoder& decoder, WeddingId wedding,
     refuse_against_own_work(library, photos_on(board), date_of(now));
     PhonePage page = phone_page(board, library, decoder, now);
     replace_file(library.disk(), file, std::as_bytes(std::span(page.html)));
-    page.problems.emplace_back(caution_before_passing_on);
+    if (!photos_on(board).empty()) page.problems.emplace_back(caution_before_passing_on);
     return {{file}, std::move(page.problems)};
 }
 
@@ -42,7 +42,7 @@ Written write_card(Library& library, Decoder& decoder, LookId look, Date today, 
         today);
     Written written = write_pdf(page, decoder, library.disk(), file);
     std::ranges::move(card.lacks, std::back_inserter(written.problems));
-    written.problems.emplace_back(caution_before_passing_on);
+    if (shows_photos(page)) written.problems.emplace_back(caution_before_passing_on);
     return written;
 }
 

@@ -6,8 +6,10 @@
 
 #include "indexer/backup/backup.h"
 #include "indexer/backup/backup_folder.h"
+#include "indexer/disk/lies_in.h"
 #include "indexer/looks/consents.h"
 #include "tests/support/example_library.h"
+#include "tests/support/failing_disk.h"
 #include "tests/support/files.h"
 
 namespace quarterturn {
@@ -44,6 +46,18 @@ inline bool sha256sum_agrees(const Path& backup) {
 inline bool names_files(const Path& list) {
     return std::filesystem::exists(list) && text_of(list).find("  ") != std::string::npos;
 }
+
+// Answers for the folders of a drive as for another disk than that on which it lies.
+class DiskWithDrive : public FailingDisk {
+  public:
+    FileState state(const Path& file) override {
+        FileState state = FailingDisk::state(file);
+        if (!state.regular && lies_in(file, drive)) ++state.device;
+        return state;
+    }
+
+    Path drive;
+};
 
 struct BackupTest : ExampleLibrary {
     BackupTest() {
@@ -96,6 +110,16 @@ struct BackupTest : ExampleLibrary {
 
     Path drive = folder / "drive" / "backup";
     int backups_ = 0;
+};
+
+struct DriveOnAnotherDisk : BackupTest {
+    DriveOnAnotherDisk() {
+        disk.drive = drive;
+        library = Library::open(library.folder(), disk);
+    }
+    ~DriveOnAnotherDisk() { reopen(); }  // before the disk goes
+
+    DiskWithDrive disk;
 };
 
 }  // namespace quarterturn

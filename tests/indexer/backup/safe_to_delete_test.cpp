@@ -7,7 +7,7 @@
 namespace quarterturn {
 namespace {
 
-struct SafeTest : testing::Test, BackupTest {
+struct SafeTest : testing::Test, DriveOnAnotherDisk {
     SafeTest() {
         for (const char* name : {"one.jpg", "two.jpg"}) {
             write_text(card / name, std::string("photo of ") + name);
@@ -38,6 +38,18 @@ TEST_F(SafeTest, OnlyWhatIsInTheLibraryAndInABackupIsSafe) {
     EXPECT_EQ(to_keep(), (Keep{{"four.jpg", Lacks::backup},
                                {"five.jpg", Lacks::library},
                                {"clip.mp4", Lacks::photo}}));
+}
+
+TEST_F(SafeTest, ABackupOnTheLibrarysOwnDiskIsNotEnough) {
+    back_up_to(folder / "beside");
+    EXPECT_EQ(to_keep(), (Keep{{"one.jpg", Lacks::backup_on_other_disk},
+                               {"two.jpg", Lacks::backup_on_other_disk}}));
+    const SafeToDelete found = safe_to_delete(library, {.sources = {card}});
+    EXPECT_TRUE(found.safe.empty());
+    EXPECT_FALSE(found.all_safe());
+    EXPECT_TRUE(sentence(found.to_keep.at(0)).ends_with("make one on another drive."));
+    back_up_to(drive);
+    EXPECT_EQ(to_keep(), Keep{}) << "whichever is asked first";
 }
 
 TEST_F(SafeTest, WhatIsDamagedInTheLibraryIsNot) {

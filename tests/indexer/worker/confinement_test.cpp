@@ -168,6 +168,26 @@ TEST_F(UnrulyWorkers, EndWithTheProgramEvenWhenItIsKilled) {
     EXPECT_EQ(told, "only those of the killed one");
 }
 
+// What is beside the program may have been replaced by something else.
+TEST(NoWorkers, OneThatNeverAnswersIsWaitedForOnce) {
+    Workers silent{"/bin/sleep", {.time_to_start = std::chrono::seconds{3}}, 1};
+    const auto time_taken = [&] {
+        const auto begun = std::chrono::steady_clock::now();
+        try {
+            silent.metadata(bytes_of("nothing"));
+            ADD_FAILURE() << "metadata was read without a worker";
+        } catch (const NoWorker& problem) {
+            const std::string said = problem.what();
+            EXPECT_NE(said.find("/bin/sleep, starts and never answers. Install Quarterturn again"),
+                      std::string::npos)
+                << said;
+        }
+        return std::chrono::steady_clock::now() - begun;
+    };
+    EXPECT_GE(time_taken(), std::chrono::seconds{3});
+    EXPECT_LT(time_taken() + time_taken(), std::chrono::seconds{2});
+}
+
 TEST(NoWorkers, IsSaidAndNothingIsOpenedHere) {
     Workers none{"/no/such/program", {}, 1};
     try {

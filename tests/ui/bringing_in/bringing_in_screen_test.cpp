@@ -80,6 +80,8 @@ TEST_F(BringingInTest, PhotosWithoutASittingArePlacedByLookingAtThem) {
     bring_in();
     ASSERT_TRUE(comes_to_say(QStringLiteral("2 photos taken when there was no sitting")));
     auto* tile = screen.findChild<PhotoTile*>();
+    EXPECT_TRUE(tile->look().caption.startsWith(QStringLiteral("7 Nov 2026, ")))
+        << tile->look().caption.toStdString() << ": a card may hold photos of years";
     ASSERT_TRUE(QTest::qWaitFor([&] { return !tile->look().picture.isNull(); }, patience_ms));
     EXPECT_EQ(problems_at_all_sizes(screen), QStringList());
     QTest::keyClick(tile, Qt::Key_Space);

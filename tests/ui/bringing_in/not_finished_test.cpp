@@ -3,8 +3,12 @@
 #include <QPushButton>
 #include <QSignalSpy>
 
+#include <atomic>
+#include <thread>
+
 #include "indexer/disk/folder_lock.h"
 #include "indexer/intake/begun_intake.h"
+#include "tests/support/failing_disk.h"
 #include "tests/ui/bringing_in/bringing_in_fixture.h"
 #include "ui/bringing_in/folder_watch.h"
 
@@ -106,10 +110,33 @@ TEST_F(NotFinished, WhatWasOnItsWayIsClearedAwayWhenTheLibraryIsOpened) {
     {
         const FolderLock other_window(library().folder());
         ASSERT_EQ(session.open(library().folder()), QString());
+        ASSERT_TRUE(QTest::qWaitFor([&] { return session.work() == nullptr; }, patience_ms));
         EXPECT_TRUE(std::filesystem::exists(on_its_way)) << "it may be bringing it in";
     }
     ASSERT_EQ(session.open(library().folder()), QString());
+    ASSERT_TRUE(QTest::qWaitFor([&] { return session.work() == nullptr; }, patience_ms));
     EXPECT_FALSE(std::filesystem::exists(on_its_way));
+}
+
+// A slow disk may take its time over it.
+class DiskThatTellsWhoRemoves : public FailingDisk {
+  public:
+    void remove(const Path& file) override {
+        if (file.extension() == ".part") thread = std::this_thread::get_id();
+        FailingDisk::remove(file);
+    }
+
+    std::atomic<std::thread::id> thread{};
+};
+
+TEST_F(NotFinished, WhatWasOnItsWayIsClearedAwayOffTheWindowsThread) {
+    std::ofstream(library().incoming_folder() / (sha256("a") + ".part")) << "a";
+    DiskThatTellsWhoRemoves disk;
+    Session other{disk, decoder, [] { return at("2026-11-07T08:00:00"); }};
+    ASSERT_EQ(other.open(library().folder()), QString());
+    ASSERT_TRUE(QTest::qWaitFor([&] { return other.work() == nullptr; }, patience_ms));
+    EXPECT_NE(disk.thread.load(), std::thread::id());
+    EXPECT_NE(disk.thread.load(), std::this_thread::get_id());
 }
 
 TEST_F(NotFinished, WhatAnotherWindowBringsInIsNotCalledUnfinished) {

@@ -4,6 +4,7 @@
 
 #include <QCheckBox>
 #include <QComboBox>
+#include <QLabel>
 #include <QPrinter>
 #include <QPushButton>
 #include <QTest>
@@ -101,6 +102,25 @@ TEST_F(ContactSheetScreenTest, AChangedTagLaysThePageOutAnew) {
     session.touch();
     ASSERT_TRUE(wait_for_page());
     EXPECT_NE(saved_text().find("mirrored, turned"), std::string::npos);
+}
+
+TEST_F(ContactSheetScreenTest, SaysThatItShowsAPersonOnlyWhereAPhotoIsOnIt) {
+    const auto says_so = [this] {
+        const auto labels = screen.findChildren<QLabel*>();
+        return std::ranges::any_of(labels, [](const QLabel* label) {
+            return label->isVisible() &&
+                   label->text().startsWith(QStringLiteral("It shows a person"));
+        });
+    };
+    EXPECT_TRUE(says_so());
+    Change untagged{"untagged", {}, {}};
+    for (const Photo& photo : session.library().photos().all()) {
+        untagged.tags.push_back({photo.id, {}});
+    }
+    session.library().history().apply(untagged);
+    screen.refresh();
+    EXPECT_TRUE(QTest::qWaitFor([&] { return !says_so(); }));
+    EXPECT_TRUE(wait_for_page());
 }
 
 TEST_F(ContactSheetScreenTest, SaysWhyItCouldNotSave) {

@@ -200,8 +200,8 @@ TEST_F(KeepingSafeTest, SaysWhatMayBeDeletedFromTheCard) {
     back_up();
     press("Look at card");
     wait();
-    EXPECT_TRUE(says("There is nothing else on it."));
-    EXPECT_TRUE(says("in no backup but on the library's own disk"));
+    EXPECT_TRUE(says("Safe to delete, since the library and a backup hold them: 0 photos."));
+    EXPECT_TRUE(says("the only connected backup that holds it whole lies on the same disk"));
     EXPECT_TRUE(std::filesystem::exists(card / "one.jpg"));
 }
 

@@ -15,6 +15,10 @@ TEST_F(PortfolioScreenTest, ThoseThatMayGoComeFirst) {
     EXPECT_EQ(model.at(0).photo.id, back);
     EXPECT_TRUE(
         model.index(position_of(ada_left)).data(Qt::DisplayRole).toString().contains("Ada Vale"));
+    for (int row = 0; row < model.rowCount(); ++row) {
+        EXPECT_TRUE(
+            model.index(row).data(Qt::DisplayRole).toString().contains("Not signed off yet"));
+    }
     EXPECT_EQ(problems_at_all_sizes(screen), QStringList());
 }
 

@@ -127,6 +127,20 @@ TEST_F(TrialScreenTest, NoSheetIsSavedOfWhatMayNotBeKept) {
     EXPECT_FALSE(std::filesystem::exists(file));
 }
 
+TEST_F(TrialScreenTest, NoSheetIsSavedOfNothing) {
+    ASSERT_TRUE(wait_until_laid());
+    Change untagged{"untagged", {}, {}};
+    for (const Photo& photo : session.library().photos().all()) {
+        untagged.tags.push_back({photo.id, {}});
+    }
+    session.library().history().apply(untagged);
+    const Path file = example.folder / "as made.pdf";
+    screen.save_to(file);
+    EXPECT_TRUE(
+        QTest::qWaitFor([&] { return says(QStringLiteral("There are no after photos")); }, 20000));
+    EXPECT_FALSE(std::filesystem::exists(file));
+}
+
 TEST_F(TrialScreenTest, TheDivideMovesByKeysAndByDragging) {
     ASSERT_TRUE(wait_until_laid());
     QTest::keyClick(&button(QStringLiteral("Sliding divide")), Qt::Key_Space);

@@ -40,6 +40,12 @@ TEST_F(TakeAlongTest, APhonePageOfOneClientHoldsHersAloneAndSaysWhomItShows) {
     EXPECT_EQ(html.find("Old Granary"), std::string::npos) << "the place is nobody's business";
 }
 
+TEST_F(TakeAlongTest, APageWithoutAPhotoIsNotSaidToShowAPerson) {
+    ways().save_phone_page(open.example.wedding, tilda, file("tilda.html"));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return says(QStringLiteral("Saved:")); }));
+    EXPECT_FALSE(says(QStringLiteral("It shows a person")));
+}
+
 TEST_F(TakeAlongTest, TheTakeDownCardSaysWhatTheRecipeLacks) {
     ways().save_card(open.example.look, file("card.pdf"));
     ASSERT_TRUE(QTest::qWaitFor([&] { return says(QStringLiteral("Saved:")); }));

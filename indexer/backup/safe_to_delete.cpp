@@ -1,5 +1,6 @@
 #include "indexer/backup/safe_to_delete.h"
 
+#include <algorithm>
 #include <array>
 
 #include "indexer/backup/backups_at_hand.h"
@@ -148,23 +149,24 @@ class CardCheck {
         return {{}, Lacks::reading};
     }
 
-    // Of the backups that hold it, the best answer.
+    // Nothing where one of the backups is enough.
     std::optional<Lacks> backup_lacks(const LookedAt& looked) {
         const auto photo = library_.photos().with_sha256(looked.sha256);
         Lacks lacks = Lacks::backup;
         for (std::size_t i = 0; photo && i < backups_.size(); ++i) {
-            const KnownBackup& backup = backups_[i];
-            if (!backup.photos.contains(*photo)) continue;
-            if (looked.whole_in[i] && !backup.on_own_disk) return std::nullopt;
-            if (looked.whole_in[i]) {
-                lacks = Lacks::backup_on_other_disk;
-            } else if (backup.on_the_card) {
-                lacks = Lacks::backup_on_card;
-            } else {
-                lacks = backup.at_hand ? Lacks::whole_file_in_backup : Lacks::backup_not_connected;
-            }
+            if (!backups_[i].photos.contains(*photo)) continue;
+            const auto lacks_here = lacks_in(backups_[i], looked.whole_in[i]);
+            if (!lacks_here) return std::nullopt;
+            lacks = std::max(lacks, *lacks_here);
         }
         return lacks;
+    }
+
+    static std::optional<Lacks> lacks_in(const KnownBackup& backup, bool whole) {
+        if (whole && !backup.on_own_disk) return std::nullopt;
+        if (whole) return Lacks::backup_on_other_disk;
+        if (backup.on_the_card) return Lacks::backup_on_card;
+        return backup.at_hand ? Lacks::whole_file_in_backup : Lacks::backup_not_connected;
     }
 
     Library& library_;

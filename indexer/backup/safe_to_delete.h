@@ -15,11 +15,12 @@ namespace quarterturn {
 enum class Lacks {
     library,
     whole_file_in_library,
+    // Where several backups hold it, what comes later here is said.
     backup,
-    backup_not_connected,  // one that holds it is not connected, so that nobody can look
+    backup_on_card,        // it lies on the card itself
+    backup_on_other_disk,  // it lies on the library's own, with which all would be gone
+    backup_not_connected,  // so that nobody can look
     whole_file_in_backup,  // gone or damaged there
-    backup_on_card,        // the only one lies on the card itself
-    backup_on_other_disk,  // the only one lies on the library's own, with which all would be gone
     in_bin,                // it lies in the bin, and goes for good
     photo,
     reading

@@ -88,13 +88,18 @@ void keep_copy(SQLite::Database& handle, const Path& file, FileSystem& disk) {
         with_ending(file, ".version-" + std::to_string(schema_version(handle)) + ".copy");
     const Path waiting = with_ending(copy, ".new");
     remove_if_there(disk, waiting);
-    disk.write_new(waiting, {});
-    {
-        const auto destination = open_file(waiting);
-        SQLite::Backup(*destination, handle).executeStep();
+    try {
+        disk.write_new(waiting, {});
+        {
+            const auto destination = open_file(waiting);
+            SQLite::Backup(*destination, handle).executeStep();
+        }
+        disk.sync_file(waiting);
+        disk.rename_over(waiting, copy);
+    } catch (...) {
+        remove_if_there(disk, waiting);  // it takes the room that may be wanting
+        throw;
     }
-    disk.sync_file(waiting);
-    disk.rename_over(waiting, copy);
     disk.sync_folder(copy.parent_path());
 }
 

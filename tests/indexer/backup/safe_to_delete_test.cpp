@@ -70,6 +70,12 @@ TEST_F(SafeTest, WhatIsDamagedInAConnectedBackupIsNot) {
     EXPECT_EQ(to_keep(), (Keep{{"one.jpg", Lacks::whole_file_in_backup}}));
 }
 
+TEST_F(SafeTest, WhatIsDamagedOnADriveIsSaidWhateverAnotherBackupHolds) {
+    for (const Path& backup : {folder / "beside", drive, folder / "beside too"}) back_up_to(backup);
+    write_text(drive / photo_named("one.jpg").file.path, "PHOTO of one.jpg");
+    EXPECT_EQ(to_keep(), (Keep{{"one.jpg", Lacks::whole_file_in_backup}}));
+}
+
 TEST_F(SafeTest, ALinkInABackupIsNoFurtherCopy) {
     back_up_to(drive);
     const Path one = photo_named("one.jpg").file.path;

@@ -203,6 +203,7 @@ TEST_F(DatabaseFile, StaysOldWhenTheCopyCannotBeKept) {
             ++failures;
             SQLite::Database still(file.string());
             EXPECT_EQ(schema_version(still), 0);
+            EXPECT_FALSE(std::filesystem::exists(file.string() + ".version-0.copy.new"));
         }
     }
     EXPECT_GE(failures, 4);

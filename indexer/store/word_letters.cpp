@@ -3,12 +3,10 @@
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <sqlite3.h>
 
-#include <algorithm>
 #include <array>
 #include <memory>
 #include <new>
 #include <string>
-#include <string_view>
 
 #include "indexer/store/text_words.h"
 
@@ -49,16 +47,10 @@ struct Taker {
     TakeWord take;
 };
 
-bool is_ascii(std::string_view word) {
-    return std::ranges::all_of(word, [](unsigned char c) { return c < 0x80; });
-}
-
 int take_plain(void* taker, int flags, const char* word, int bytes, int begin, int end) noexcept
     try {
     const auto [context, take] = *static_cast<const Taker*>(taker);
-    const std::string_view met(word, static_cast<std::size_t>(bytes));
-    if (is_ascii(met)) return take(context, flags, word, bytes, begin, end);
-    const std::string plain = plain_letters(met);
+    const std::string plain = plain_letters({word, static_cast<std::size_t>(bytes)});
     return take(context, flags, plain.data(), static_cast<int>(plain.size()), begin, end);
 } catch (const std::bad_alloc&) {
     return SQLITE_NOMEM;

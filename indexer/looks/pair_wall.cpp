@@ -62,6 +62,7 @@ PairWall::PairWall(Library& library, Date on) : on_(on) {
     bring_pairs_up_to_date(library);
     read_at_ = PairChanges(library.database()).last();
     pairs_ = library.pairs().all();
+    note_refused();
     const std::vector<Look> looks = library.looks().all();
     const auto values =
         values_of(pairs_, looks, facts_of_looks(library, looks), allowed_uses(library, pairs_, on));
@@ -137,6 +138,12 @@ void PairWall::take_in(Read fresh) {
     keep_until([](const Pair&) { return false; });
     pairs_ = std::move(pairs);
     places_ = std::move(places);
+    note_refused();
+}
+
+void PairWall::note_refused() {
+    refused_.clear();
+    for (const Pair& pair : pairs_) refused_.push_back(pair.choice.refused);
 }
 
 PairWall::Found PairWall::find(Library& library, const PairFilter& filter) const {
@@ -145,7 +152,7 @@ PairWall::Found PairWall::find(Library& library, const PairFilter& filter) const
                                          : with_words(library, pairs_, filter.words);
     std::vector<bool> among(index_.size());
     for (std::size_t i = 0; i < pairs_.size(); ++i) {
-        among[places_[i]] = worded[i] && pairs_[i].choice.refused == filter.refused;
+        among[places_[i]] = worded[i] && refused_[i] == filter.refused;
     }
     FoundPairs found = index_.find(filter.values, among);
     std::vector<bool> is_found(index_.size());

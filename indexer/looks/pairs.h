@@ -45,10 +45,12 @@ class PairWall {
     Read read_again(Library& library, const std::vector<LookId>& looks) const;
     void forget(const std::vector<LookId>& looks);
     void take_in(Read fresh);
+    void note_refused();
 
     Date on_;
     std::int64_t read_at_ = 0;  // the last change that is in it
     std::vector<Pair> pairs_;
+    std::vector<bool> refused_;        // of each, so that a search need not read all pairs
     std::vector<std::size_t> places_;  // of each in the index
     std::vector<std::size_t> free_;    // in the index
     PairIndex index_;

@@ -197,7 +197,7 @@ class PosixFileSystem final : public FileSystem {
             entries.push_back(entry->path());
         }
         if (error) throw disk_error(error.value(), folder, Doing::reading);
-        std::sort(entries.begin(), entries.end());
+        std::ranges::sort(entries, {}, &Path::native);
         return entries;
     }
 

@@ -48,9 +48,11 @@ class ImportRun {
   private:
     // Files that were taken in before, and are as they were then, need not be read.
     std::vector<FoundFile> drop_seen(std::vector<FoundFile> files) {
+        const Reading together(library_.database());
+        SeenTable table = library_.seen();
         std::erase_if(files, [&](const FoundFile& found) {
-            const auto sha256 = library_.seen().recall(found.file, found.state);
-            const bool seen = sha256 && copies_.known_whole(*sha256, found.file);
+            const auto sha256 = table.recall(found.file, found.state);
+            const bool seen = sha256 && copies_.known_whole(*sha256, found.file, table);
             if (seen) {
                 is_here(found.file, *sha256);
                 ++progress_.done;

@@ -8,6 +8,7 @@
 #include "indexer/intake/threads.h"
 #include "indexer/intake/time_left.h"
 #include "indexer/rules/sorting.h"
+#include "indexer/worker/confined.h"
 
 namespace quarterturn {
 namespace {
@@ -39,6 +40,7 @@ class Preview {
         preview_.left_alone = std::move(found.left_alone);
         preview_.refused = std::move(found.refused);
         progress_.total = std::ssize(found.files);
+        if (!found.files.empty()) start_photo_workers();
         look_at_all(drop_seen(std::move(found.files)));
         gather();
         return std::move(preview_);
@@ -46,8 +48,10 @@ class Preview {
 
   private:
     std::vector<FoundFile> drop_seen(std::vector<FoundFile> files) {
+        const Reading together(library_.database());
+        SeenTable table = library_.seen();
         std::erase_if(files, [&](const FoundFile& found) {
-            const auto sha256 = library_.seen().recall(found.file, found.state);
+            const auto sha256 = table.recall(found.file, found.state);
             if (!sha256 || !known_.contains(*sha256)) return false;
             is_here(found.file, *sha256);
             ++progress_.done;

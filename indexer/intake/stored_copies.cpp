@@ -16,10 +16,10 @@ StoredCopies::StoredCopies(Library& library) : library_(library) {
     }
 }
 
-bool StoredCopies::known_whole(const std::string& sha256, const Path& source) const {
+bool StoredCopies::known_whole(const std::string& sha256, const Path& source,
+                               SeenTable& seen) const {
     const auto copy = as_it_lies(sha256);
-    return copy && !one_file(copy->file, source) &&
-           library_.seen().recall(copy->file, copy->state) == sha256;
+    return copy && !one_file(copy->file, source) && seen.recall(copy->file, copy->state) == sha256;
 }
 
 std::optional<FoundFile> StoredCopies::whole_copy(const std::string& sha256) const try {

@@ -22,7 +22,7 @@ class StoredCopies {
     // Whether the file lies there just as it did when it was last read whole (size and time of
     // change), so that it need not be read. Asks the records: only for the library's own thread.
     // Not where it is the very file that is to be brought in, by a link.
-    bool known_whole(const std::string& sha256, const Path& source) const;
+    bool known_whole(const std::string& sha256, const Path& source, SeenTable& seen) const;
 
     // The file as it lies there, when it holds the content; reads all of it. Safe to use from
     // several threads at once.

@@ -1,6 +1,7 @@
 #include "indexer/intake/walk.h"
 
-#include <set>
+#include <string>
+#include <unordered_set>
 
 #include "indexer/disk/lies_in.h"
 #include "indexer/intake/photo_file.h"
@@ -66,7 +67,7 @@ class Walk {
     }
 
     void into(const Path& folder) {
-        if (!walked_.insert(folder).second) return;
+        if (!walked_.insert(folder.native()).second) return;
         try {
             for (const Path& entry : disk_.list(folder)) meet(entry);
         } catch (const DiskError& error) {
@@ -88,7 +89,7 @@ class Walk {
     }
 
     void take(const Path& file) {
-        if (!walked_.insert(file).second) return;
+        if (!walked_.insert(file.native()).second) return;
         try {
             const FileState state = disk_.state(file);
             if (!state.regular) return pass_over(file, reason_no_file);
@@ -100,7 +101,7 @@ class Walk {
 
     FileSystem& disk_;
     Path library_folder_;
-    std::set<Path> walked_;
+    std::unordered_set<std::string> walked_;
     Found found_;
 };
 

@@ -103,4 +103,19 @@ class Transaction {
     bool committed_ = false;
 };
 
+// What reads while it lives reads the same state of the records, and asks once whether it may,
+// rather than with each of thousands of statements. Inside a transaction it is nothing of its own.
+// Throws StoreError.
+class Reading {
+  public:
+    explicit Reading(Database& database);
+    ~Reading();
+    Reading(const Reading&) = delete;
+    Reading& operator=(const Reading&) = delete;
+
+  private:
+    Database& database_;
+    bool outermost_;
+};
+
 }  // namespace quarterturn

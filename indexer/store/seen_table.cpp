@@ -12,11 +12,15 @@ void SeenTable::remember(const Path& source, const FileState& state, std::string
 }
 
 std::optional<std::string> SeenTable::recall(const Path& source, const FileState& state) {
-    return Statement(*database_,
-                     "SELECT sha256 FROM seen_file "
-                     "WHERE source = ? AND bytes = ? AND modified_ns = ?")
-        .with(source.native(), state.bytes, state.modified_ns)
-        .value<std::string>();
+    if (!recalled_) {
+        recalled_ = std::make_shared<Statement>(
+            *database_,
+            "SELECT sha256 FROM seen_file WHERE source = ? AND bytes = ? AND modified_ns = ?");
+    }
+    auto sha256 =
+        recalled_->with(source.native(), state.bytes, state.modified_ns).value<std::string>();
+    if (sha256) recalled_->run();  // to its end, where it lets go of the records
+    return sha256;
 }
 
 }  // namespace quarterturn

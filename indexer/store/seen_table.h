@@ -2,6 +2,7 @@
 // Source files that were taken in before, so that bringing in the same card again need not read
 // them: path, size and time of change as they were, and what the bytes hashed to.
 
+#include <memory>
 #include <optional>
 #include <string>
 
@@ -9,6 +10,8 @@
 #include "indexer/store/database.h"
 
 namespace quarterturn {
+
+class Statement;
 
 class SeenTable {
   public:
@@ -20,6 +23,7 @@ class SeenTable {
 
   private:
     Database* database_;
+    std::shared_ptr<Statement> recalled_;  // prepared once for the thousands of files of a card
 };
 
 }  // namespace quarterturn

@@ -34,4 +34,13 @@ void Transaction::execute(const char* sql) {
     in_words([&] { database_.handle().exec(sql); }, database_.handle().getHandle());
 }
 
+Reading::Reading(Database& database) : database_(database), outermost_(!inside_one(database)) {
+    if (!outermost_) return;
+    in_words([&] { database_.handle().exec("BEGIN"); }, database_.handle().getHandle());
+}
+
+Reading::~Reading() {
+    if (outermost_ && inside_one(database_)) database_.handle().tryExec("COMMIT");
+}
+
 }  // namespace quarterturn

@@ -101,6 +101,10 @@ void start_quick_workers() {
     jpeg_workers().start_ahead(std::min(side_by_side, cores()));
 }
 
+void start_photo_workers() {
+    photo_workers().start_ahead(cores());
+}
+
 FileMetadata read_metadata_confined(std::span<const std::byte> photo) {
     return photo_workers().metadata(photo);
 }

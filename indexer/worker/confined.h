@@ -29,6 +29,9 @@ std::unique_ptr<Decoder> make_quick_decoder();
 // picture is asked for.
 void start_quick_workers();
 
+// The same of those that open every kind of photo but HEIC and AVIF.
+void start_photo_workers();
+
 // As read_metadata. Throws GivenUp and NoWorker. Safe to use from several threads at once.
 FileMetadata read_metadata_confined(std::span<const std::byte> photo);
 
